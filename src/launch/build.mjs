@@ -1,0 +1,55 @@
+// Builds dist/: JavaScript by esbuild (one pass, shared chunks, so the command and the kernel start fast),
+// declarations by the TypeScript compiler. Plain JavaScript because it runs before anything is compiled.
+import { spawnSync } from 'node:child_process';
+import { existsSync, rmSync, readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { join } from 'node:path';
+
+export const root = fileURLToPath(new URL('../..', import.meta.url));
+
+/** Entry points that exist: the public face, the command, and the processes the kernel and the page start. */
+const entries = {
+  index: 'src/index.ts',
+  cli: 'src/cli.ts',
+  'kernel/main': 'src/kernel/main.ts',
+  'kernel/wire': 'src/kernel/wire.ts',
+  'kernel/pipe': 'src/kernel/pipe.ts',
+  'notebook/serve': 'src/notebook/serve.ts',
+};
+
+export async function build({ declarations = true } = {}) {
+  const esbuild = await import('esbuild');
+  const entryPoints = Object.fromEntries(Object.entries(entries).filter(([, path]) => existsSync(join(root, path))));
+  rmSync(join(root, 'dist', 'chunks'), { recursive: true, force: true });
+  await esbuild.build({
+    absWorkingDir: root,
+    entryPoints,
+    outdir: 'dist',
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'node20',
+    chunkNames: 'chunks/[name]-[hash]',
+    sourcemap: 'linked',
+    // mathjs and zod are bundled so that only the used parts load (0.06 s instead of 0.6 s); the rest stays outside.
+    external: ['tslab', '@tslab/*', 'zeromq', 'vega', 'vega-lite', 'danfojs-node', '@tensorflow/*', 'highs', 'esbuild', 'playwright-core', 'typescript'],
+    banner: { js: "import { createRequire as __makeRequire } from 'node:module'; const require = __makeRequire(import.meta.url);" },
+    logLevel: 'warning',
+  });
+  if (declarations && existsSync(join(root, 'src/index.ts'))) {
+    const tsc = join(root, 'node_modules', 'typescript', 'bin', 'tsc');
+    const run = spawnSync(
+      process.execPath,
+      [tsc, '-p', 'tsconfig.json', '--noEmit', 'false', '--emitDeclarationOnly', '--declaration', '--stripInternal', '--rootDir', 'src', '--outDir', 'dist',
+       '--incremental', '--tsBuildInfoFile', 'dist/.tsbuildinfo', '--allowImportingTsExtensions'],
+      { cwd: root, encoding: 'utf8' },
+    );
+    if (run.status !== 0) process.stderr.write(run.stdout + run.stderr);
+    if (run.status !== 0 && process.env.CI) throw new Error('the declarations did not build');
+  }
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  await build({ declarations: !process.argv.includes('--js-only') });
+}

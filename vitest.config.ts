@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts'],
+    exclude: ['tests/jupyter/**', 'tests/browser/**', 'node_modules/**'],
+    testTimeout: 30_000,
+    pool: 'threads',
+    coverage: { include: ['src/**/*.ts'] },
+  },
+});
