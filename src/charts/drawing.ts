@@ -1,0 +1,247 @@
+import { heading } from './axis.ts';
+import { layersOf } from './drawingLayers.ts';
+import { textWidth } from './textWidth.ts';
+import { ChartError, type ChartSpec } from './types.ts';
+
+/** A place in the picture, in the picture's own unit (mm unless you say otherwise), x to the right, y upward. */
+export type Place = readonly [x: number, y: number];
+
+/** What a shape is filled with; each has its own hatching or edge, so that it reads in grey too. */
+export type Fill = 'wood' | 'woodDark' | 'waste' | 'accent' | 'ground' | 'none';
+
+interface Looks {
+  readonly fill?: Fill;
+  /** Lines drawn over a rectangle: `grain` along x, `grainUp` along y, `waste` slanting. */
+  readonly hatch?: 'grain' | 'grainUp' | 'waste';
+  readonly dashed?: boolean;
+  /** Line weight in px, default 1.2. */
+  readonly weight?: number;
+  /** Words in the middle of the shape; left out where they would not fit, kept in the tooltip. */
+  readonly label?: string;
+}
+
+/** The shapes of a picture, all places and sizes in its unit. Later shapes lie over earlier ones of their kind. */
+export type Shape =
+  | ({
+      readonly kind: 'rectangle';
+      readonly x: number;
+      readonly y: number;
+      readonly width: number;
+      readonly height: number;
+    } & Looks)
+  | ({ readonly kind: 'polygon'; readonly points: readonly Place[] } & Looks)
+  | ({ readonly kind: 'polyline'; readonly points: readonly Place[]; readonly arrow?: boolean } & Omit<
+      Looks,
+      'fill' | 'hatch'
+    >)
+  | ({ readonly kind: 'circle'; readonly x: number; readonly y: number; readonly radius: number } & Looks)
+  /** From angle to angle, degrees anticlockwise from the x direction. */
+  | ({
+      readonly kind: 'arc';
+      readonly x: number;
+      readonly y: number;
+      readonly radius: number;
+      readonly from: number;
+      readonly to: number;
+    } & Omit<Looks, 'fill' | 'hatch'>)
+  /** A dimension line with an arrow at each end and its text; `offset` moves it sideways off the two points, in px, to the left of the way from -> to. */
+  | {
+      readonly kind: 'dimension';
+      readonly from: Place;
+      readonly to: Place;
+      readonly text: string;
+      readonly offset?: number;
+    }
+  /** Words at a place; `dx`, `dy` in px (dy upward). */
+  | {
+      readonly kind: 'text';
+      readonly x: number;
+      readonly y: number;
+      readonly text: string;
+      readonly align?: 'left' | 'center' | 'right';
+      readonly dx?: number;
+      readonly dy?: number;
+      readonly bold?: boolean;
+      readonly size?: number;
+    };
+
+export interface Drawing {
+  readonly title?: string;
+  readonly subtitle?: string;
+  /** A sentence for those who cannot see the picture. */
+  readonly description?: string;
+  readonly shapes: readonly Shape[];
+  /** px; default 600 */
+  readonly width?: number;
+  /** px; the picture is made smaller until it is no higher. Default 520. */
+  readonly maxHeight?: number;
+  /** Stretches y against x for things long and thin; 1 (default) is true to scale. Anything else is written below the picture. */
+  readonly stretch?: number;
+}
+
+/**
+ * A picture true to scale: one mm along x is as long on paper as one along y (unless `stretch` says otherwise, and then the
+ * picture says so). No axes. The view is sized so that every shape, dimension and label lies inside it.
+ * Throws {@link ChartError} where a place is not finite or there is nothing to draw.
+ */
+export function drawing(picture: Drawing): ChartSpec {
+  const places = picture.shapes.flatMap(corners);
+  if (places.length === 0) throw new ChartError('shapes', 'is empty; give at least one shape');
+  const stretch = picture.stretch ?? 1;
+  const box = bounds(places);
+  const wide = Math.max(box.right - box.left, 1e-9);
+  const high = Math.max((box.top - box.bottom) * stretch, 1e-9);
+  const width = picture.width ?? 600;
+  const maxHeight = picture.maxHeight ?? 520;
+  // Labels have a fixed size in px while the shapes scale, so room for them is found by a few rounds of measuring.
+  let room = { left: 6, right: 6, top: 6, bottom: 6 };
+  let scale = 1;
+  for (let round = 0; round < 6; round++) {
+    scale = Math.min(
+      Math.max(40, width - room.left - room.right) / wide,
+      Math.max(30, maxHeight - room.top - room.bottom) / high,
+    );
+    room = overhang(picture.shapes, box, scale, stretch);
+  }
+  const total = {
+    width: wide * scale + room.left + room.right,
+    height: high * scale + room.top + room.bottom,
+  };
+  const domainX = [box.left - room.left / scale, box.right + room.right / scale];
+  const domainY = [box.bottom - room.bottom / (scale * stretch), box.top + room.top / (scale * stretch)];
+  const note =
+    stretch === 1
+      ? undefined
+      : `Heights drawn ${stretch > 1 ? `${round3(stretch)} times larger` : `at ${round3(stretch)} of`} their scale.`;
+  const under = [picture.subtitle, note].filter((s) => s !== undefined).join(' ');
+  return {
+    ...heading(picture.title, under === '' ? undefined : under, width),
+    ...(picture.description === undefined ? {} : { description: picture.description }),
+    width: Math.round(total.width),
+    height: Math.round(total.height),
+    view: { stroke: null },
+    layer: layersOf(picture.shapes, { scale, stretch, domainX, domainY }),
+    resolve: { scale: { x: 'shared', y: 'shared' } },
+  };
+}
+
+const textSize = 12;
+
+/** How far the words and dimension lines reach past the shapes, in px on each side. */
+function overhang(
+  shapes: readonly Shape[],
+  box: Box,
+  scale: number,
+  stretch: number,
+): { left: number; right: number; top: number; bottom: number } {
+  const out = { left: 6, right: 6, top: 6, bottom: 6 };
+  const px = (at: Place): [number, number] => [
+    (at[0] - box.left) * scale,
+    (at[1] - box.bottom) * scale * stretch,
+  ];
+  const size = { w: (box.right - box.left) * scale, h: (box.top - box.bottom) * scale * stretch };
+  const reach = (left: number, right: number, bottom: number, top: number) => {
+    out.left = Math.max(out.left, -left + 4);
+    out.right = Math.max(out.right, right - size.w + 4);
+    out.bottom = Math.max(out.bottom, -bottom + 4);
+    out.top = Math.max(out.top, top - size.h + 4);
+  };
+  for (const shape of shapes) {
+    if (shape.kind === 'text') {
+      const [x, y] = px([shape.x, shape.y]);
+      const w = textWidth(shape.text, shape.size ?? textSize, shape.bold);
+      const start = x + (shape.dx ?? 0) - (shape.align === 'left' ? 0 : shape.align === 'right' ? w : w / 2);
+      const middle = y + (shape.dy ?? 0);
+      reach(start, start + w, middle - 8, middle + 8);
+    } else if (shape.kind === 'dimension') {
+      const d = dimensionPlace(px(shape.from), px(shape.to), shape.offset ?? 0);
+      const w = textWidth(shape.text, textSize);
+      const [mx, my] = d.label;
+      const halfW = (Math.abs(Math.cos(d.angle)) * w) / 2 + 8;
+      const halfH = (Math.abs(Math.sin(d.angle)) * w) / 2 + 8;
+      reach(mx - halfW, mx + halfW, my - halfH, my + halfH);
+      for (const [x, y] of [d.from, d.to]) reach(x - 4, x + 4, y - 4, y + 4);
+    }
+  }
+  return out;
+}
+
+/** Where a dimension line lies once moved sideways, in px with y upward; the label stands on its far side, reading upright. */
+export function dimensionPlace(
+  from: readonly [number, number],
+  to: readonly [number, number],
+  offset: number,
+) {
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+  const length = Math.hypot(dx, dy) || 1;
+  const [nx, ny] = [-dy / length, dx / length];
+  const moved = (p: readonly [number, number], by: number): [number, number] => [
+    p[0] + nx * by,
+    p[1] + ny * by,
+  ];
+  let angle = Math.atan2(dy, dx);
+  if (angle > Math.PI / 2 + 1e-9) angle -= Math.PI;
+  if (angle <= -Math.PI / 2 + 1e-9) angle += Math.PI;
+  const middle: [number, number] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+  const side = offset < 0 ? -1 : 1;
+  return {
+    from: moved(from, offset),
+    to: moved(to, offset),
+    label: moved(middle, offset + side * 10),
+    angle,
+  };
+}
+
+interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+function corners(shape: Shape, index: number): Place[] {
+  const list = ((): Place[] => {
+    switch (shape.kind) {
+      case 'rectangle':
+        return [
+          [shape.x, shape.y],
+          [shape.x + shape.width, shape.y + shape.height],
+        ];
+      case 'polygon':
+      case 'polyline':
+        return [...shape.points];
+      case 'circle':
+      case 'arc':
+        return [
+          [shape.x - shape.radius, shape.y - shape.radius],
+          [shape.x + shape.radius, shape.y + shape.radius],
+        ];
+      case 'dimension':
+        return [shape.from, shape.to];
+      case 'text':
+        return [[shape.x, shape.y]];
+    }
+  })();
+  for (const at of list)
+    if (!Number.isFinite(at[0]) || !Number.isFinite(at[1]))
+      throw new ChartError(
+        `shapes[${index}] (${shape.kind})`,
+        `a place is (${at[0]}, ${at[1]}); takes finite numbers`,
+      );
+  return list;
+}
+
+function bounds(places: readonly Place[]): Box {
+  const box = { left: Infinity, right: -Infinity, top: -Infinity, bottom: Infinity };
+  for (const [x, y] of places) {
+    box.left = Math.min(box.left, x);
+    box.right = Math.max(box.right, x);
+    box.bottom = Math.min(box.bottom, y);
+    box.top = Math.max(box.top, y);
+  }
+  return box;
+}
+
+function round3(n: number): number {
+  return Number(n.toPrecision(3));
+}
