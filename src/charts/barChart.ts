@@ -1,7 +1,7 @@
-import { axis, axisTitle, finite, frame, haloed, heading, type Axis } from './axis.ts';
-import { colours } from './theme.ts';
-import { textWidth } from './textWidth.ts';
-import type { ChartSpec } from './types.ts';
+import { axis, axisTitle, finite, frame, haloed, heading, type Axis } from './axis.js';
+import { colours } from './theme.js';
+import { textWidth } from './textWidth.js';
+import type { ChartSpec } from './types.js';
 
 /** One bar. `low` and `high` draw a spread on it; `label` is what stands at its end (default: nothing). */
 export interface Bar {

@@ -1,7 +1,7 @@
-import { heading } from './axis.ts';
-import { layersOf } from './drawingLayers.ts';
-import { textWidth } from './textWidth.ts';
-import { ChartError, type ChartSpec } from './types.ts';
+import { heading } from './axis.js';
+import { layersOf } from './drawingLayers.js';
+import { textWidth } from './textWidth.js';
+import { ChartError, type ChartSpec } from './types.js';
 
 /** A place in the picture, in the picture's own unit (mm unless you say otherwise), x to the right, y upward. */
 export type Place = readonly [x: number, y: number];

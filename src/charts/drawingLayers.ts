@@ -1,8 +1,8 @@
-import { haloed } from './axis.ts';
-import { dimensionPlace, type Fill, type Place, type Shape } from './drawing.ts';
-import { colours } from './theme.ts';
-import { textWidth } from './textWidth.ts';
-import type { ChartSpec } from './types.ts';
+import { haloed } from './axis.js';
+import { dimensionPlace, type Fill, type Place, type Shape } from './drawing.js';
+import { colours } from './theme.js';
+import { textWidth } from './textWidth.js';
+import type { ChartSpec } from './types.js';
 
 export interface DrawingFrame {
   /** px for one unit along x */

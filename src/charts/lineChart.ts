@@ -1,7 +1,7 @@
-import { axis, finite, frame, haloed, heading, legendColumns, type Axis } from './axis.ts';
-import { colours, dashes, shapes } from './theme.ts';
-import { textWidth } from './textWidth.ts';
-import { ChartError, type ChartSpec } from './types.ts';
+import { axis, finite, frame, haloed, heading, legendColumns, type Axis } from './axis.js';
+import { colours, dashes, shapes } from './theme.js';
+import { textWidth } from './textWidth.js';
+import { ChartError, type ChartSpec } from './types.js';
 
 /** One line: as many values as `x.values`, in the unit of `y`; null leaves a gap. */
 export interface Series {

@@ -1,6 +1,6 @@
-import { themed, type ChartGround } from './theme.ts';
-import { textWidth } from './textWidth.ts';
-import { ChartError, type ChartSpec } from './types.ts';
+import { themed, type ChartGround } from './theme.js';
+import { textWidth } from './textWidth.js';
+import { ChartError, type ChartSpec } from './types.js';
 
 export interface SvgOptions {
   /** px; used where the chart asks for the width of its container, and for charts marked fluid. Default 560. */

@@ -1,4 +1,4 @@
-import type { ChartSpec } from './types.ts';
+import type { ChartSpec } from './types.js';
 
 export const chartSchema = 'https://vega.github.io/schema/vega-lite/v5.json';
 

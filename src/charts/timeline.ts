@@ -1,6 +1,6 @@
-import { axis, finite, frame, haloed, heading } from './axis.ts';
-import { colours } from './theme.ts';
-import { ChartError, type ChartSpec } from './types.ts';
+import { axis, finite, frame, haloed, heading } from './axis.js';
+import { colours } from './theme.js';
+import { ChartError, type ChartSpec } from './types.js';
 
 /** One stretch of work or waiting; `start` and `end` in the timeline's unit. */
 export interface Stretch {

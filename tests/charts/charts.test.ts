@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { barChart, histogram } from '../../src/charts/barChart.ts';
-import { drawing } from '../../src/charts/drawing.ts';
-import { lineChart } from '../../src/charts/lineChart.ts';
-import { renderSvg } from '../../src/charts/svg.ts';
-import { timeline } from '../../src/charts/timeline.ts';
-import type { ChartSpec } from '../../src/charts/types.ts';
-import { marksIn, sizeOf, wordsIn } from './wordsInSvg.ts';
+import { barChart, histogram } from '../../src/charts/barChart.js';
+import { drawing } from '../../src/charts/drawing.js';
+import { lineChart } from '../../src/charts/lineChart.js';
+import { renderSvg } from '../../src/charts/svg.js';
+import { timeline } from '../../src/charts/timeline.js';
+import type { ChartSpec } from '../../src/charts/types.js';
+import { marksIn, sizeOf, wordsIn } from './wordsInSvg.js';
 
 const xs = [6, 8, 10, 12, 14];
 const lines = lineChart({

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { textWidth, wrapText } from '../../src/charts/textWidth.ts';
+import { textWidth, wrapText } from '../../src/charts/textWidth.js';
 
 // Measured with measureText in Chromium, font DejaVu Sans 2.37, in px.
 const measured = [

@@ -1,4 +1,4 @@
-import { textWidth } from '../../src/charts/textWidth.ts';
+import { textWidth } from '../../src/charts/textWidth.js';
 
 /** A word of an SVG document with the box it stands in, in px of the document. For looking at charts in tests. */
 export interface Word {
