@@ -4,6 +4,7 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, rmSync, readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { join } from 'node:path';
+import { writeCatalogue } from './catalogue.mjs';
 
 export const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -18,6 +19,7 @@ const entries = {
 };
 
 export async function build({ declarations = true } = {}) {
+  writeCatalogue();
   const esbuild = await import('esbuild');
   const entryPoints = Object.fromEntries(Object.entries(entries).filter(([, path]) => existsSync(join(root, path))));
   rmSync(join(root, 'dist', 'chunks'), { recursive: true, force: true });
@@ -39,12 +41,7 @@ export async function build({ declarations = true } = {}) {
   });
   if (declarations && existsSync(join(root, 'src/index.ts'))) {
     const tsc = join(root, 'node_modules', 'typescript', 'bin', 'tsc');
-    const run = spawnSync(
-      process.execPath,
-      [tsc, '-p', 'tsconfig.json', '--noEmit', 'false', '--emitDeclarationOnly', '--declaration', '--stripInternal', '--rootDir', 'src', '--outDir', 'dist',
-       '--incremental', '--tsBuildInfoFile', 'dist/.tsbuildinfo', '--allowImportingTsExtensions'],
-      { cwd: root, encoding: 'utf8' },
-    );
+    const run = spawnSync(process.execPath, [tsc, '-p', 'tsconfig.build.json'], { cwd: root, encoding: 'utf8' });
     if (run.status !== 0) process.stderr.write(run.stdout + run.stderr);
     if (run.status !== 0 && process.env.CI) throw new Error('the declarations did not build');
   }

@@ -1,0 +1,162 @@
+import { kinds, kindNames, type Kind } from './kind.js';
+import { Quantity } from './quantity.js';
+import { Refusal, shown } from './refusal.js';
+import { unitOf } from './unit.js';
+
+const longest = 120;
+const fractions: Readonly<Record<string, string>> = { '½': '1/2', '⅓': '1/3', '⅔': '2/3', '¼': '1/4', '¾': '3/4', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8' };
+const signs: Readonly<Record<string, string>> = {
+  '\u00a0': ' ', '\u2009': ' ', '\u202f': ' ', '\t': ' ', '″': '"', '”': '"', '“': '"', '′': "'", '’': "'", '−': '-', '–': '-', 'µ': 'u', 'μ': 'u', '²': '2', '³': '3', '⁴': '4', '·': ' ', '×': 'x', '°': 'deg',
+};
+
+/**
+ * Reads one quantity of a kind: `900 mm`, `0.9 m`, `35 7/16 in`, `5' 10 1/2"`, `3/4"`, `8 %`, `21 degC`, `70 degF`,
+ * `$12.50`, `4.20/m`. Runs once over the text, so its time grows with the length and no faster.
+ * @throws Refusal saying what was got and what is taken.
+ */
+export function parseQuantity<K extends Kind>(text: string, kind: K): Quantity<K> {
+  const takes = `takes ${kinds[kind].called} such as ${shown(kinds[kind].example)}`;
+  if (text.length > longest) throw new Refusal(`got a text of ${text.length} characters, ${takes}`);
+  const plain = normalise(text);
+  if (plain === '') throw new Refusal(`got an empty text, ${takes}`);
+  const reader = new Reader(plain);
+  let currency = '';
+  if (kind === 'money' || kind.startsWith('price')) currency = reader.match(/(?:[A-Z]{0,3}[$£€¥]|[A-Z]{3}\b) ?/y)?.trim() ?? '';
+  const first = reader.number();
+  if (first === undefined) throw new Refusal(`got ${shown(text)}, ${takes}`);
+  if (reader.peek(',')) throw new Refusal(`got ${shown(text)}, ${takes}; write a point for decimals and no thousands mark`);
+  reader.match(/ +/y);
+
+  if (currency || kind === 'money' || kind.startsWith('price')) {
+    const rest = reader.rest();
+    const after = /^([A-Z]{3})?\s*(?:(?:\/|per )\s*(.+))?$/.exec(rest);
+    if (!after) throw new Refusal(`got ${shown(text)}, ${takes}`);
+    const u = unitOf(kind, after[2] ? `money/${canonical(after[2])}` : 'money');
+    return finite(kind, first * u.scale, text, currency || after[1] || undefined);
+  }
+
+  const feet = kind === 'length' || kind === 'thickness' ? reader.match(/(?:'(?!')|ft\b|feet\b|foot\b)/y) : undefined;
+  if (feet !== undefined) {
+    reader.match(/[ -]*/y);
+    if (reader.rest() === '') return finite(kind, first * 0.3048, text);
+    const second = reader.number();
+    const unit = reader.match(/ *(?:"|''|in(?:ch(?:es)?)?)$/y);
+    if (second === undefined || second < 0 || unit === undefined) {
+      throw new Refusal(`got ${shown(text)}, ${takes}; feet and inches are written 5' 10 1/2"`);
+    }
+    const negative = plain.startsWith('-');
+    return finite(kind, first * 0.3048 + (negative ? -second : second) * 0.0254, text);
+  }
+
+  const u = unitOf(kind, reader.rest());
+  return finite(kind, first * u.scale + u.offset, text);
+}
+
+/** Reads text, a quantity, or for plain kinds a number, into a quantity of `kind`. @throws Refusal */
+export function toQuantity<K extends Kind>(value: unknown, kind: K): Quantity<K> {
+  const facts = kinds[kind];
+  if (value instanceof Quantity) {
+    if (value.kind === kind) return value as Quantity<K>;
+    if (sameMeasure(value.kind, kind)) return new Quantity(kind, value.value, value.currency);
+    throw new Refusal(`got ${shown(value.toString())} (${kinds[value.kind as Kind].called}), takes ${facts.called} such as ${shown(facts.example)}`);
+  }
+  if (typeof value === 'string') return parseQuantity(value, kind);
+  if (typeof value === 'number' && facts.plain) {
+    if (!Number.isFinite(value)) throw new Refusal(`got ${value}, takes ${facts.called} such as ${facts.example}`);
+    return new Quantity(kind, value);
+  }
+  if (typeof value === 'number') {
+    throw new Refusal(`got ${value} with no unit, takes ${facts.called} such as ${shown(facts.example)}`);
+  }
+  if (isJsonQuantity(value)) return parseQuantity(`${value.value} ${value.unit}`, kind);
+  throw new Refusal(`got ${shown(value)}, takes ${facts.called} such as ${shown(facts.example)}`);
+}
+
+/** `{ value, unit }`, as results print themselves in JSON, reads back. */
+function isJsonQuantity(value: unknown): value is { value: number; unit: string } {
+  return typeof value === 'object' && value !== null && typeof (value as { value?: unknown }).value === 'number' && typeof (value as { unit?: unknown }).unit === 'string';
+}
+
+/** Kinds that measure the same thing for different purposes (a film is a length, a stress a pressure) pass into each other. */
+function sameMeasure(a: Kind, b: Kind): boolean {
+  const groups: readonly (readonly Kind[])[] = [
+    ['length', 'thickness'], ['volume', 'liquid', 'boardFeet', 'superFeet'], ['pressure', 'stress', 'modulus', 'areaLoad'],
+    ['density', 'concentration'], ['ratio', 'count'],
+  ];
+  return groups.some((g) => g.includes(a) && g.includes(b));
+}
+
+/** Reads a quantity of whatever kind its unit first fits: for free text in a notebook. @throws Refusal */
+export function anyQuantity(text: string): Quantity {
+  for (const kind of kindNames) {
+    if (kinds[kind].plain) continue;
+    try {
+      return parseQuantity(text, kind);
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error;
+    }
+  }
+  return parseQuantity(text, 'ratio');
+}
+
+function finite<K extends Kind>(kind: K, value: number, text: string, currency?: string): Quantity<K> {
+  if (!Number.isFinite(value)) throw new Refusal(`got ${shown(text)}, takes ${kinds[kind].called} that is a finite number`);
+  if (kind === 'temperature' && value < -273.15 - 1e-9) throw new Refusal(`got ${shown(text)}, takes a temperature above absolute zero, -273.15 °C`);
+  return new Quantity(kind, value, currency);
+}
+
+function normalise(text: string): string {
+  let out = '';
+  for (const c of text) {
+    const f = fractions[c];
+    out += f ? (/\d$/.test(out) ? ` ${f}` : f) : (signs[c] ?? c);
+  }
+  return out.trim();
+}
+
+/** `m^2` and `m2` are one; spaces inside are single. */
+function canonical(unit: string): string {
+  return unit.trim().replace(/\^/g, '').replace(/ +/g, ' ').replace(/^board f(?:oo|ee)t$|^bd ft$/, 'bf');
+}
+
+class Reader {
+  #at = 0;
+  constructor(readonly text: string) {}
+
+  match(sticky: RegExp): string | undefined {
+    sticky.lastIndex = this.#at;
+    const found = sticky.exec(this.text);
+    if (!found) return undefined;
+    this.#at = sticky.lastIndex;
+    return found[0];
+  }
+
+  peek(c: string): boolean {
+    return this.text[this.#at] === c;
+  }
+
+  rest(): string {
+    return this.text.slice(this.#at).trim();
+  }
+
+  /** A decimal number, a fraction, or a whole number and a fraction (35 7/16, 35-7/16). */
+  number(): number | undefined {
+    const sign = this.match(/[+-] ?/y)?.startsWith('-') ? -1 : 1;
+    const fraction = this.match(/\d{1,15} ?\/ ?\d{1,9}(?![\d.])/y);
+    if (fraction) return sign * divide(fraction);
+    const decimal = this.match(/(?:\d{1,40}(?:\.\d{0,40})?|\.\d{1,40})(?:[eE][+-]?\d{1,4}(?![a-zA-Z]))?/y);
+    if (decimal === undefined) return undefined;
+    const n = Number(decimal);
+    if (/^\d+$/.test(decimal)) {
+      const extra = this.match(/[ -]\d{1,9} ?\/ ?\d{1,9}(?![\d.])/y);
+      if (extra) return sign * (n + divide(extra.slice(1)));
+    }
+    return sign * n;
+  }
+}
+
+function divide(fraction: string): number {
+  const [a, b] = fraction.split('/').map(Number) as [number, number];
+  if (b === 0) throw new Refusal(`got the fraction ${shown(fraction)}, takes one whose lower number is not 0`);
+  return a / b;
+}

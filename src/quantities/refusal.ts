@@ -1,0 +1,80 @@
+/** One thing wrong with what was given: which field, what it got, what it takes, and how to mend it. */
+export interface Trouble {
+  /** Path of the field, such as `width` or `boards[3].length`; empty for a bare quantity. */
+  readonly field: string;
+  /** What was wrong, in words that include what was got and what is taken. */
+  readonly says: string;
+}
+
+/**
+ * The one error that bad input raises. `message` is one line a field; `troubles` has them apart.
+ * Several wrong fields come back together.
+ */
+export class Refusal extends Error {
+  override readonly name = 'Refusal';
+  readonly troubles: readonly Trouble[];
+  /** What was being done when it was refused, such as a recipe's name; may be empty. */
+  readonly during: string;
+
+  constructor(troubles: Trouble | readonly Trouble[] | string, during = '') {
+    const list = typeof troubles === 'string' ? [{ field: '', says: troubles }] : [troubles].flat();
+    const lines = list.map((t) => (t.field ? `${t.field}: ${t.says}` : t.says));
+    super((during ? `${during}: ` : '') + lines.join('; '));
+    this.troubles = list;
+    this.during = during;
+  }
+}
+
+/** Shows any value in one short line, for error messages: never throws, never longer than 60 characters. */
+export function shown(value: unknown): string {
+  let text: string;
+  try {
+    if (value === undefined) text = 'nothing';
+    else if (typeof value === 'string') text = JSON.stringify(value);
+    else if (typeof value === 'number' || typeof value === 'boolean' || value === null) text = String(value);
+    else if (typeof value === 'bigint') text = `${value}n`;
+    else if (Array.isArray(value)) text = `a list of ${value.length}`;
+    else if (typeof value === 'function') text = 'a function';
+    else if (typeof value === 'symbol') text = 'a symbol';
+    else text = JSON.stringify(value) ?? 'an object';
+  } catch {
+    text = 'an object';
+  }
+  // Control characters would break the one-line promise.
+  // eslint-disable-next-line no-control-regex
+  text = text.replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]+/g, ' ');
+  return text.length > 60 ? `${text.slice(0, 57)}...` : text;
+}
+
+/** The nearest of `names` to `text` by edit distance, or undefined when none is near enough to be meant. */
+export function nearest(text: string, names: Iterable<string>): string | undefined {
+  const wanted = text.slice(0, 60).toLowerCase();
+  let best: string | undefined;
+  let least = Math.max(1, Math.floor(wanted.length / 3)) + 1;
+  for (const name of names) {
+    if (Math.abs(name.length - wanted.length) >= least) continue;
+    const d = editDistance(wanted, name.toLowerCase(), least);
+    if (d < least) {
+      least = d;
+      best = name;
+    }
+  }
+  return best;
+}
+
+function editDistance(a: string, b: string, enough: number): number {
+  let before = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    let low = i;
+    for (let j = 1; j <= b.length; j++) {
+      const swap = (before[j - 1] as number) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      const d = Math.min(swap, (before[j] as number) + 1, (row[j - 1] as number) + 1);
+      row.push(d);
+      if (d < low) low = d;
+    }
+    if (low >= enough) return low;
+    before = row;
+  }
+  return before[b.length] as number;
+}

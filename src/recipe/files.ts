@@ -1,0 +1,30 @@
+// Where data/ is: the folder is found from the package's own package.json, since the built code lies deeper than the
+// source. The one place of this room that touches the disk; a browser bundle puts another file in its place.
+import { existsSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+let found: string | undefined;
+
+/** Folder of the package: the nearest one above this file whose package.json carries the package's name. */
+export function packageFolder(): string {
+  if (found) return found;
+  let folder = dirname(fileURLToPath(import.meta.url));
+  for (;;) {
+    const file = join(folder, 'package.json');
+    if (existsSync(file) && (JSON.parse(readFileSync(file, 'utf8')) as { name?: string }).name === 'joiners-reckoner') return (found = folder);
+    const up = dirname(folder);
+    if (up === folder) throw new Error('the folder of joiners-reckoner was not found above the running file');
+    folder = up;
+  }
+}
+
+/** Text of a file in data/, such as `sources.json`. */
+export function readDataFile(name: string): string {
+  return readFileSync(join(packageFolder(), 'data', name), 'utf8');
+}
+
+/** Text of a person's own file. @throws the file system's own error */
+export function readOwnFile(path: string): string {
+  return readFileSync(path, 'utf8');
+}

@@ -1,0 +1,211 @@
+import type { ChartSpec } from '../charts/types.js';
+import { Refusal } from '../quantities/refusal.js';
+import type { Caution } from './caution.js';
+import { compileSteps, guardOf } from './compile.js';
+import { schemaOf, watchCurrency, type Fields, type Given, type Read } from './field.js';
+import type { Formula } from './formula.js';
+import { makeResult, type Result } from './result.js';
+import type { Outputs, Raw } from './output.js';
+import type { Citation } from './source.js';
+import { silentWork, WorkBook, type Progress, type Work } from './work.js';
+
+/** Outside what its source covers: `when` decides, `says` tells the range; shown as a caution. */
+export interface Limit<F extends Fields, O extends Outputs> {
+  readonly when: (given: Read<F>, out: Raw<O>) => boolean;
+  readonly says: string | ((given: Read<F>, out: Raw<O>) => string);
+  readonly source?: Citation;
+}
+
+interface Common<F extends Fields, O extends Outputs> {
+  /** The export's own name, such as 'movementAcross'. */
+  readonly name: string;
+  readonly title: string;
+  readonly topic: string;
+  /** What it answers, for whom, and when not to use it: one to three sentences. */
+  readonly about: string;
+  readonly sources: readonly Citation[];
+  readonly inputs: F;
+  readonly outputs: O;
+  readonly limits?: readonly Limit<F, O>[];
+  /** Always shown, or decided by the answer. */
+  readonly cautions?: readonly Caution[] | ((given: Read<F>, out: Raw<O>) => readonly Caution[]);
+  /** A Vega-Lite specification; undefined where there is nothing to draw. Called only when somebody looks. */
+  readonly chart?: (given: Read<F>, out: Raw<O>) => ChartSpec | undefined;
+  readonly example: Given<F>;
+}
+
+/** A recipe of formulas in a row: letters are inputs' and earlier formulas' symbols; each output names its symbol. */
+export interface StepsDefinition<F extends Fields, O extends Outputs> extends Common<F, O> {
+  readonly steps: readonly Formula[];
+}
+/** A recipe that chooses, looks up or searches. `formulas` are those it may use, for `reckoner show`. */
+export interface SolveDefinition<F extends Fields, O extends Outputs> extends Common<F, O> {
+  readonly solve: (given: Read<F>, work: Work) => Raw<O>;
+  readonly formulas?: readonly Formula[];
+}
+/** A recipe whose search takes long: answers by a promise, reports progress, stops on interrupt. */
+export interface LongDefinition<F extends Fields, O extends Outputs> extends Common<F, O> {
+  readonly search: (given: Read<F>, work: Work) => Promise<Raw<O>>;
+  readonly formulas?: readonly Formula[];
+}
+
+/** How a run of a long recipe is watched and stopped. */
+export interface RunOptions {
+  readonly signal?: AbortSignal;
+  readonly onProgress?: (progress: Progress) => void;
+}
+
+/** What every recipe tells of itself. */
+export interface RecipeFace<F extends Fields, O extends Outputs> {
+  readonly name: string;
+  readonly title: string;
+  readonly topic: string;
+  readonly about: string;
+  readonly sources: readonly Citation[];
+  readonly inputs: F;
+  readonly outputs: O;
+  readonly example: Given<F>;
+  readonly formulas: readonly Formula[];
+  readonly long: boolean;
+  /** Checks what a person wrote: numbers in base units, defaults filled in. @throws Refusal with every wrong field */
+  read(given: Given<F>): Read<F>;
+  /** The chart of an evaluated answer, for pages that redraw. */
+  chartOf(given: Read<F>, out: Raw<O>): ChartSpec | undefined;
+  /** Cautions of an evaluated answer. */
+  cautionsOf(given: Read<F>, out: Raw<O>): readonly Caution[];
+}
+
+export interface Recipe<F extends Fields = Fields, O extends Outputs = Outputs> extends RecipeFace<F, O> {
+  /** Reckons what was written, with workings, cautions and chart. @throws Refusal with every wrong field */
+  (given: Given<F>): Result<O>;
+  /**
+   * Reckons numbers in base units (m, kg, Pa, °C; per cent as a fraction), no parsing and no display: for sweeps.
+   * Fields left out take their defaults. @throws Refusal outside the fields' limits
+   */
+  evaluate(numbers: Partial<Read<F>>): Raw<O>;
+}
+
+export interface LongRecipe<F extends Fields = Fields, O extends Outputs = Outputs> extends RecipeFace<F, O> {
+  (given: Given<F>, options?: RunOptions): Promise<Result<O>>;
+  evaluate(numbers: Partial<Read<F>>, options?: RunOptions): Promise<Raw<O>>;
+}
+
+const reserved = new Set(['workings', 'sources', 'cautions', 'chart', 'given', 'recipe', 'title', 'toText', 'toMarkdown', 'toHtml', 'toJSON', 'raw']);
+
+function face<F extends Fields, O extends Outputs>(def: Common<F, O>, formulas: readonly Formula[], long: boolean): RecipeFace<F, O> & { readonly def: Common<F, O> } {
+  for (const name of Object.keys(def.outputs)) if (reserved.has(name)) throw new Error(`${def.name}: an output may not be called ${name}`);
+  const check = schemaOf(def.inputs);
+  return {
+    def,
+    name: def.name,
+    title: def.title,
+    topic: def.topic,
+    about: def.about,
+    sources: def.sources,
+    inputs: def.inputs,
+    outputs: def.outputs,
+    example: def.example,
+    formulas,
+    long,
+    read(given) {
+      try {
+        return check(given);
+      } catch (error) {
+        if (error instanceof Refusal) throw new Refusal(error.troubles, def.name);
+        throw error;
+      }
+    },
+    chartOf: (given, out) => def.chart?.(given, out),
+    cautionsOf: (given, out) => [
+      ...(typeof def.cautions === 'function' ? def.cautions(given, out) : (def.cautions ?? [])),
+      ...(def.limits ?? []).filter((l) => l.when(given, out)).map((l): Caution => ({ level: 'range', text: typeof l.says === 'function' ? l.says(given, out) : l.says, ...(l.source ? { source: l.source } : {}) })),
+    ],
+  };
+}
+
+/** Bad input that only the reckoning finds is given the recipe's name. */
+function named<T>(name: string, run: () => T): T {
+  try {
+    return run();
+  } catch (error) {
+    if (error instanceof Refusal && error.during === '') throw new Refusal(error.troubles, name);
+    throw error;
+  }
+}
+
+/** Makes a callable out of a face: the name and the members of a recipe on a function. */
+function callable<T extends object>(call: (...args: never[]) => unknown, members: T): T {
+  Object.defineProperty(call, 'name', { value: (members as { name?: string }).name, configurable: true });
+  for (const [key, d] of Object.entries(Object.getOwnPropertyDescriptors(members))) {
+    if (key !== 'name' && key !== 'def') Object.defineProperty(call, key, d);
+  }
+  return call as unknown as T;
+}
+
+/** No number that a person sees may be NaN or infinite: a fault in the recipe is said as such. */
+function finiteOut(name: string, value: unknown, path: string): void {
+  if (typeof value === 'number') {
+    if (!Number.isFinite(value)) throw new Refusal({ field: path, says: 'these inputs give no finite answer; they are too large, too small or do not go together' }, name);
+  } else if (Array.isArray(value)) value.forEach((v, i) => finiteOut(name, v, `${path}[${i + 1}]`));
+  else if (typeof value === 'object' && value !== null) for (const [k, v] of Object.entries(value)) finiteOut(name, v, path ? `${path}.${k}` : k);
+}
+
+/** Defines a recipe. The order of the parts in the file is the order of {@link StepsDefinition}, read like a handbook page. */
+export function recipe<const F extends Fields, const O extends Outputs>(def: StepsDefinition<F, O> | SolveDefinition<F, O>): Recipe<F, O> {
+  const steps = 'steps' in def ? def.steps : undefined;
+  const own = face(def, steps ?? (def as SolveDefinition<F, O>).formulas ?? [], false);
+  const solve: (given: Read<F>, work: Work) => Raw<O> = steps ? (given, work) => runSteps(def, steps, given, work) : (def as SolveDefinition<F, O>).solve;
+  const call = (given: Given<F>): Result<O> => {
+    const read = watchCurrency(() => own.read(given));
+    const work = new WorkBook();
+    const raw = named(def.name, () => solve(read.value, work));
+    finiteOut(def.name, raw, '');
+    return makeResult(own, read.value, raw, work, read.currency, given);
+  };
+  let fast: ((numbers: Partial<Read<F>>) => Raw<O>) | undefined;
+  const evaluate = (numbers: Partial<Read<F>>): Raw<O> => {
+    if (!fast) {
+      if (steps) fast = compileSteps(def.name, def.inputs, steps, def.outputs);
+      else {
+        const guard = guardOf(def.name, def.inputs);
+        fast = (n) => solve(guard(n), silentWork);
+      }
+    }
+    return fast(numbers);
+  };
+  return callable(call, { ...own, evaluate }) as unknown as Recipe<F, O>;
+}
+
+/** Defines a recipe whose search is long. */
+export function longRecipe<const F extends Fields, const O extends Outputs>(def: LongDefinition<F, O>): LongRecipe<F, O> {
+  const own = face(def, def.formulas ?? [], true);
+  const call = async (given: Given<F>, options: RunOptions = {}): Promise<Result<O>> => {
+    const read = watchCurrency(() => own.read(given));
+    const work = new WorkBook(options);
+    let raw: Raw<O>;
+    try {
+      raw = await def.search(read.value, work);
+    } catch (error) {
+      if (error instanceof Refusal && error.during === '') throw new Refusal(error.troubles, def.name);
+      throw error;
+    }
+    finiteOut(def.name, raw, '');
+    return makeResult(own, read.value, raw, work, read.currency, given);
+  };
+  const guard = guardOf(def.name, def.inputs);
+  const evaluate = (numbers: Partial<Read<F>>, options: RunOptions = {}): Promise<Raw<O>> => def.search(guard(numbers), new WorkBook(options));
+  return callable(call, { ...own, evaluate }) as unknown as LongRecipe<F, O>;
+}
+
+function runSteps<F extends Fields, O extends Outputs>(def: Common<F, O>, steps: readonly Formula[], given: Read<F>, work: Work): Raw<O> {
+  const values: Record<string, number> = {};
+  for (const [name, f] of Object.entries(def.inputs)) {
+    const v = given[name as keyof F] as unknown;
+    if (f.symbol && typeof v === 'number') values[f.symbol] = v;
+  }
+  for (const f of steps) {
+    const args = Object.fromEntries(Object.keys(f.where).map((s) => [s, values[s] as number]));
+    values[f.symbol] = work.apply(f, args);
+  }
+  return Object.fromEntries(Object.entries(def.outputs).map(([name, o]) => [name, values[o.symbol as string]])) as Raw<O>;
+}
