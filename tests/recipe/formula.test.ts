@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { formula, letter } from '../../src/recipe/formula.js';
+
+const sag = formula({
+  symbol: 'delta',
+  gives: letter('length', 'sag', { in: 'mm' }),
+  text: '5 w L^4 / (384 E I)',
+  where: {
+    w: letter('lineLoad', 'load', { in: 'N/mm' }),
+    L: letter('length', 'span', { in: 'mm' }),
+    E: letter('modulus', 'modulus', { in: 'N/mm2' }),
+    I: letter('secondMoment', 'second moment', { in: 'mm4' }),
+  },
+  basis: 'published',
+});
+
+describe('formula', () => {
+  // Five, three hundred and eighty-fourths: 1 N/mm over 1000 mm, E 10000 N/mm2, I 1e6 mm4 gives 5e12 / 3.84e12 mm.
+  const args = { w: 1000, L: 1, E: 1e10, I: 1e-6 };
+
+  it('gives the number in base units', () => {
+    expect(sag.of(args)).toBeCloseTo((5e12 / 3.84e12) * 1e-3, 15);
+  });
+
+  it('gives the same with units on every letter', () => {
+    expect(sag.withUnits(args)).toBeCloseTo(sag.of(args), 15);
+  });
+
+  it('writes itself in LaTeX and plain text, with and without numbers', () => {
+    expect(sag.latex).toBe('\\delta = \\frac{5\\,w\\,{L}^{4}}{384\\,E\\,I}'.replace('{L}^{4}', 'L^{4}'));
+    expect(sag.plain).toBe('δ = 5 × w × L^4 / (384 × E × I)');
+    expect(sag.plainWith(args)).toBe('δ = 5 × 1 N/mm × (1000 mm)^4 / (384 × 10\u202f000 N/mm² × 1\u202f000\u202f000 mm⁴) = 1.3021 mm');
+    expect(sag.latexWith(args)).toContain('1.3021\\,\\mathrm{mm}');
+  });
+
+  it('finds a formula whose dimensions do not balance', () => {
+    const wrong = formula({ symbol: 'x', gives: letter('length', 'a length'), text: 'a b', where: { a: letter('length', 'a'), b: letter('length', 'b') } });
+    expect(() => wrong.withUnits({ a: 1, b: 2 })).toThrow();
+  });
+
+  it('finds letters that mix millimetres and metres', () => {
+    const mixed = formula({ symbol: 'A', gives: letter('area', 'area'), text: 'a b', where: { a: letter('length', 'a', { in: 'mm' }), b: letter('length', 'b') } });
+    expect(mixed.of({ a: 1, b: 2 })).not.toBeCloseTo(mixed.withUnits({ a: 1, b: 2 }), 6);
+  });
+
+  it('refuses letters that are not described or not used', () => {
+    expect(() => formula({ symbol: 'x', gives: letter('ratio', 'x'), text: 'a b', where: { a: letter('ratio', 'a') } }).plain).toThrow(/b is not described/);
+    expect(() => formula({ symbol: 'x', gives: letter('ratio', 'x'), text: 'a', where: { a: letter('ratio', 'a'), c: letter('ratio', 'c') } }).plain).toThrow(/c is described but not used/);
+    expect(() => formula({ symbol: 'x', gives: letter('ratio', 'x'), text: 'eval(a)', where: { a: letter('ratio', 'a') } }).plain).toThrow(/no function eval/);
+  });
+
+  it('brackets a number below nought and one raised to a power', () => {
+    const f = formula({ symbol: 'y', gives: letter('length', 'y', { in: 'mm' }), text: 'a - b', where: { a: letter('length', 'a', { in: 'mm' }), b: letter('length', 'b', { in: 'mm' }) } });
+    expect(f.plainWith({ a: 0.001, b: -0.002 })).toBe('y = 1 mm − (-2 mm) = 3 mm');
+  });
+});
