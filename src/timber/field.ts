@@ -1,0 +1,100 @@
+import { Refusal, shown } from '../quantities/refusal.js';
+import { dataCaution, note } from '../recipe/caution.js';
+import { makeField, type Field } from '../recipe/field.js';
+import type { Work } from '../recipe/work.js';
+import type { Grade } from './grades.js';
+import { allGroups, findSpecies } from './species.js';
+import type { Sourced } from './spread.js';
+import { stiffWood, type StiffWood } from './stiff.js';
+import { propertyWords, Timber, type Property } from './timber.js';
+
+interface TimberOptions {
+  readonly says: string;
+  readonly optional?: true;
+  readonly default?: string;
+  /** What the recipe asks of the data; of a list, one is enough. */
+  readonly needs: Property | readonly Property[];
+}
+type Opt<O> = O extends { optional: true } | { default: string } ? true : false;
+type Out<O, T> = O extends { optional: true } ? T | undefined : T;
+
+const example = 'a timber by name, such as "white oak", "spotted gum" or "unknown hardwood"';
+
+/** A field that takes a timber's name and gives the {@link Timber}; a timber without the data asked for is refused, saying what it has. */
+export function timberField<const O extends TimberOptions>(options: O): Field<string | Timber, Out<O, Timber>, Opt<O>> {
+  const needs = [options.needs].flat() as Property[];
+  return makeField<string | Timber, Timber, O>(
+    {
+      kind: 'timber',
+      takes: example,
+      fits: (v) => typeof v === 'string' || v instanceof Timber,
+      show: (t) => (t.isGroup ? `${t.name} (range over its published species)` : t.botanical ? `${t.name} (${t.botanical})` : t.name),
+      read: (v) => {
+        if (v instanceof Timber) return withData(v, needs);
+        if (typeof v !== 'string' || v.trim() === '') throw new Refusal(`got ${shown(v)}, takes ${example}`);
+        return withData(findSpecies(v), needs);
+      },
+    },
+    options,
+  ) as unknown as Field<string | Timber, Out<O, Timber>, Opt<O>>;
+}
+
+function withData(t: Timber, needs: readonly Property[]): Timber {
+  if (needs.some((n) => t.has(n))) return t;
+  const has = t.available().map((p) => propertyWords[p]);
+  const groups = allGroups().filter((g) => g.memberIds.includes(t.id) && needs.some((n) => g.has(n)) && g.id !== 'unknown-timber').map((g) => shown(g.name));
+  throw new Refusal(
+    `${t.name} has no ${needs.map((n) => propertyWords[n]).join(' and no ')} in the data${has.length ? `; it has ${has.join(', ')}` : ''}${groups.length ? `; give ${groups.join(' or ')} for a range over its kind` : ''}`,
+  );
+}
+
+interface WoodOptions {
+  readonly says: string;
+  readonly optional?: true;
+  readonly default?: string;
+}
+
+/** A field that takes a grade (`C24`, `MGP10`, `F17`) or a timber's name and gives its stiffness and strength. */
+export function stiffWoodField<const O extends WoodOptions>(options: O): Field<string | Timber | Grade | StiffWood, Out<O, StiffWood>, Opt<O>> {
+  const takes = 'a grade such as "C24" or "MGP10", or a timber by name such as "Douglas-fir"';
+  return makeField<string | Timber | Grade | StiffWood, StiffWood, O>(
+    {
+      kind: 'timber',
+      takes,
+      fits: (v) => typeof v === 'string' || (typeof v === 'object' && v !== null),
+      show: (w) => `${w.name} (${w.basis})`,
+      read: (v) => {
+        if (typeof v === 'string' && v.trim() !== '') return stiffWood(v);
+        if (v instanceof Timber) return stiffWood(v);
+        if (typeof v === 'object' && v !== null && 'basis' in v && 'modulus' in v) return 'row' in v ? stiffWood(v as Grade) : (v as StiffWood);
+        throw new Refusal(`got ${shown(v)}, takes ${takes}`);
+      },
+    },
+    options,
+  ) as unknown as Field<string | Timber | Grade | StiffWood, Out<O, StiffWood>, Opt<O>>;
+}
+
+/** Notes into an answer what its figures rest on: sources, doubts, and how a general name was read. */
+export function citeTimber(work: Work, timber: Timber, figures: Sourced | undefined): void {
+  if (work.silent || !figures) return;
+  for (const row of figures.rows) work.source(row.citation);
+  if (timber.readAs) work.caution(note(timber.readAs));
+  if (timber.isGroup) {
+    work.say(`${timber.name}: 10th percentile, median and 90th percentile over ${figures.count} published species.`);
+    return;
+  }
+  for (const row of figures.rows) if (row.doubt) work.caution(dataCaution(`${row.printedAs}: ${row.doubt}`, row.citation));
+}
+
+/** Notes that sources differ and which was taken. */
+export function tellOthers(work: Work, timber: Timber): void {
+  if (work.silent || timber.isGroup) return;
+  const [first, ...others] = timber.movements();
+  for (const other of others) {
+    const row = other.rows[0];
+    if (!first || !row?.preferReason) continue;
+    const both = (m: typeof other): string => [m.tangential && `${(m.tangential.middle * 100).toFixed(1)} tangential`, m.radial && `${(m.radial.middle * 100).toFixed(1)} radial`].filter(Boolean).join(', ');
+    if (both(first) === both(other)) continue;
+    work.say(`Another source differs (${row.printedAs}: ${both(other)}, in % for 100 % of moisture, against ${both(first)}): ${row.preferReason}.`, row.citation);
+  }
+}

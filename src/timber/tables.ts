@@ -1,0 +1,89 @@
+// Reads the tables of data/ into rows that carry their source. A row whose source, place or way of reading is missing
+// does not load: a figure nobody can trace is worse than none.
+import Papa from 'papaparse';
+import { readDataFile } from '../recipe/files.js';
+import { allSources, cite, type Citation } from '../recipe/source.js';
+
+/** One row of a published table. */
+export interface DataRow {
+  /** Name of the file in data/. */
+  readonly table: string;
+  readonly line: number;
+  /** Id of the species, or '' in tables of rules, grades and climates. */
+  readonly species: string;
+  /** The name as the source prints it. */
+  readonly printedAs: string;
+  readonly citation: Citation;
+  readonly read: 'text' | 'memory';
+  readonly doubt: string;
+  /** False where another source is preferred; `preferReason` says why. */
+  readonly preferred: boolean;
+  readonly preferReason: string;
+  /** A cell as text, '' when empty or absent. */
+  text(column: string): string;
+  /** A cell as a number, undefined when empty. */
+  number(column: string): number | undefined;
+}
+
+const loaded = new Map<string, readonly DataRow[]>();
+
+/** Rows of a table of data/, such as `movement.fpl-gtr-190`. Read once. @throws Error on a row without its source */
+export function tableRows(name: string): readonly DataRow[] {
+  const had = loaded.get(name);
+  if (had) return had;
+  const rows = parseTable(`${name}.csv`, readDataFile(`${name}.csv`));
+  loaded.set(name, rows);
+  return rows;
+}
+
+/** The rows of a table's text; `file` names it in errors. @throws Error naming file and line */
+export function parseTable(file: string, text: string): DataRow[] {
+  const parsed = Papa.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true });
+  const fault = parsed.errors[0];
+  if (fault) throw new Error(`data/${file}, line ${(fault.row ?? 0) + 2}: ${fault.message}`);
+  return parsed.data.map((cells, i) => rowOf(file, i + 2, cells));
+}
+
+function rowOf(file: string, line: number, cells: Record<string, string>): DataRow {
+  const text = (column: string): string => (Object.hasOwn(cells, column) ? (cells[column] as string).trim() : '');
+  const refuse = (says: string): never => {
+    throw new Error(`data/${file}, line ${line}: ${says}`);
+  };
+  const source = text('source');
+  if (!source || !allSources().has(source)) refuse(`the source ${JSON.stringify(source)} is not in data/sources.json; a row without a source does not load`);
+  const read = text('read');
+  if (read !== 'text' && read !== 'memory') return refuse(`read is ${JSON.stringify(read)}, takes "text" or "memory"`);
+  if (!text('locator')) refuse('locator is empty, takes the table, equation or page');
+  return {
+    table: file.replace(/\.csv$/, ''),
+    line,
+    species: text('species_id'),
+    printedAs: text('printed_as'),
+    citation: cite(source, text('locator'), read === 'memory' ? { read } : {}),
+    read,
+    doubt: text('doubt'),
+    preferred: text('preferred') !== 'no',
+    preferReason: text('prefer_reason'),
+    text,
+    number: (column) => {
+      const t = text(column);
+      if (t === '') return undefined;
+      const n = Number(t);
+      return Number.isFinite(n) ? n : refuse(`${column} is ${JSON.stringify(t)}, takes a number`);
+    },
+  };
+}
+
+const bySpecies = new Map<string, ReadonlyMap<string, readonly DataRow[]>>();
+
+/** Rows of one species in a table, preferred ones first. */
+export function rowsOf(table: string, species: string): readonly DataRow[] {
+  let map = bySpecies.get(table);
+  if (!map) {
+    const fresh = new Map<string, DataRow[]>();
+    for (const row of tableRows(table)) fresh.set(row.species, [...(fresh.get(row.species) ?? []), row]);
+    for (const rows of fresh.values()) rows.sort((a, b) => Number(b.preferred) - Number(a.preferred));
+    bySpecies.set(table, (map = fresh));
+  }
+  return map.get(species) ?? [];
+}
