@@ -1,0 +1,284 @@
+/**
+ * The compiler room: one long-lived type checker that every cell of a session is added to. A new cell costs one parse,
+ * one check of its own text and one emit; nothing that earlier cells or the standard library needed is done again.
+ *
+ * A cell is a module of its own. The names of earlier cells reach it through the scope its file hangs in: the checker
+ * looks a name up in the file, then in the types and the values of the session, then among the package's exports, then
+ * among the globals. The symbols there are those of the cells that declared them, so a type is never written out and
+ * read back.
+ */
+import { existsSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import type TS from 'typescript';
+import { built, packageName, packageRoot } from '../place.ts';
+import { libFolder, loadCompiler, nodeTypesFolder, type Compiler } from '../tslab.ts';
+import { kernelGlobals, nodeGlobals } from './cellTypes.ts';
+import { isNodeModule } from './specifiers.ts';
+
+/** What the compiler hangs on its nodes, beyond its published typings. */
+export interface CellFile extends TS.SourceFile {
+  parent: TS.Node;
+  locals: Map<string, TS.Symbol>;
+  path: string;
+  resolvedPath: string;
+  originalFileName: string;
+  parseDiagnostics: TS.Diagnostic[];
+  bindDiagnostics: TS.Diagnostic[];
+  imports: TS.StringLiteral[];
+  moduleAugmentations: unknown[];
+  ambientModuleNames: string[];
+  resolvedModules: unknown;
+  externalModuleIndicator: unknown;
+  symbol: TS.Symbol;
+}
+
+/** Cells after which the checker is replaced, so that what it remembers of cells long gone is let go. */
+const renewAfter = 250;
+
+export class CompilerRoom {
+  readonly ts: Compiler;
+  readonly options: TS.CompilerOptions;
+  private program!: TS.Program;
+  private host: TS.CompilerHost;
+  private readonly files = new Map<string, { file: TS.SourceFile; stamp: number }>();
+  private readonly cells = new Map<string, CellFile>();
+  private readonly imported = new Set<string>();
+  private readonly values: CellFile;
+  private readonly types: CellFile;
+  private readonly package: CellFile;
+  private fullNodeTypes = false;
+  private seen = 0;
+  private added = 0;
+
+  constructor(readonly cwd: string) {
+    const ts = (this.ts = loadCompiler());
+    const flat = built('kernel/lib.d.ts');
+    this.options = {
+      target: ts.ScriptTarget.ES2022,
+      module: ts.ModuleKind.ESNext,
+      moduleResolution: ts.ModuleResolutionKind.Bundler,
+      strict: true,
+      esModuleInterop: true,
+      resolveJsonModule: true,
+      allowImportingTsExtensions: true,
+      allowUnusedLabels: true,
+      experimentalDecorators: false,
+      preserveConstEnums: true,
+      skipLibCheck: true,
+      sourceMap: true,
+      types: [],
+      typeRoots: [join(cwd, 'node_modules/@types'), nodeTypesFolder],
+      ...(existsSync(flat) ? { noLib: true } : { lib: ['lib.es2023.d.ts'] }),
+    };
+    this.host = this.createHost();
+    this.package = this.scopeFile('package', undefined);
+    this.values = this.scopeFile('values', this.package);
+    this.types = this.scopeFile('types', this.values);
+    this.rebuild();
+  }
+
+  get checker(): TS.TypeChecker {
+    return this.program.getTypeChecker();
+  }
+
+  private virtual(name: string): string {
+    return join(this.cwd, `__reckoner_${name}__.ts`).replaceAll('\\', '/');
+  }
+
+  private createHost(): TS.CompilerHost {
+    const { ts } = this;
+    const host = ts.createCompilerHost(this.options);
+    host.getDefaultLibLocation = () => libFolder;
+    host.getDefaultLibFileName = () => join(libFolder, 'lib.d.ts');
+    host.getCurrentDirectory = () => this.cwd;
+    const texts: Record<string, () => string> = {
+      [this.virtual('globals')]: () => (this.fullNodeTypes ? `/// <reference types="node" />\n${kernelGlobals}` : `${nodeGlobals}\n`),
+      [this.virtual('kernel')]: () => kernelGlobals,
+      [this.virtual('imports')]: () => ['export {};', ...[...this.imported].map((name) => `import ${JSON.stringify(name)};`)].join('\n'),
+    };
+    host.getSourceFile = (name, languageVersion) => {
+      const text = texts[name];
+      if (text) return this.module(name, text());
+      let stamp = 0;
+      if (!name.includes('/node_modules/') && !name.startsWith(packageRoot)) {
+        try {
+          stamp = statSync(name).mtimeMs;
+        } catch {
+          return undefined;
+        }
+      }
+      const known = this.files.get(name);
+      if (known && known.stamp === stamp) return known.file;
+      try {
+        const file = ts.createSourceFile(name, readFileSync(name, 'utf8'), languageVersion, false);
+        this.files.set(name, { file, stamp });
+        return file;
+      } catch {
+        return undefined;
+      }
+    };
+    const cache = ts.createModuleResolutionCache(this.cwd, (name) => name, this.options);
+    const face = built('index.d.ts');
+    host.resolveModuleNames = (names, containing) =>
+      names.map((name) => {
+        if (name === packageName && existsSync(face)) return { resolvedFileName: face, extension: ts.Extension.Dts };
+        const found = ts.resolveModuleName(name, containing, this.options, host, name.startsWith('.') ? undefined : cache).resolvedModule;
+        if (found || name.startsWith('.') || isNodeModule(name)) return found;
+        return ts.resolveModuleName(name, join(packageRoot, 'cell.ts'), this.options, host).resolvedModule;
+      });
+    return host;
+  }
+
+  /** A file in memory that is a module whatever it holds. */
+  private module(name: string, text: string): CellFile {
+    const { ts } = this;
+    const file = ts.createSourceFile(
+      name, text,
+      { languageVersion: ts.ScriptTarget.ES2022, setExternalModuleIndicator: (made) => ((made as CellFile).externalModuleIndicator ??= true) },
+      true, ts.ScriptKind.TS,
+    ) as CellFile;
+    return file;
+  }
+
+  private scopeFile(name: string, parent: CellFile | undefined): CellFile {
+    const file = this.module(this.virtual(name), 'export {};');
+    this.ts.bindSourceFile(file, this.options);
+    file.locals = new Map();
+    if (parent) file.parent = parent;
+    return file;
+  }
+
+  /** Makes the checker anew; files already read are taken over as they are. */
+  private rebuild(): void {
+    const { ts } = this;
+    const roots = [this.virtual('globals'), this.virtual('kernel'), this.virtual('imports')];
+    const flat = built('kernel/lib.d.ts');
+    if (this.options.noLib) roots.unshift(flat);
+    const face = built('index.d.ts');
+    if (existsSync(face)) roots.push(face);
+    const program = ts.createProgram(roots, this.options, this.host, this.program);
+    const fileOf = program.getSourceFile.bind(program);
+    program.getSourceFile = (name) => this.cells.get(name) ?? fileOf(name);
+    this.program = program;
+    this.cells.clear();
+    this.seen = 0;
+    this.package.locals.clear();
+    const symbol = (fileOf(face) as CellFile | undefined)?.symbol;
+    for (const exported of symbol ? program.getTypeChecker().getExportsOfModule(symbol) : []) this.package.locals.set(exported.name, exported);
+  }
+
+  /** Adds a cell's text as a module that sees the session's names. `keep` for a cell that will run. */
+  add(text: string, name = this.virtual(`cell${++this.added}`)): CellFile {
+    if (++this.seen > renewAfter) this.rebuild();
+    const { ts } = this;
+    const file = this.module(name, text);
+    const specifiers = ts.preProcessFile(text, true, true).importedFiles.map((found) => found.fileName);
+    this.need(specifiers);
+    file.path = file.resolvedPath = file.originalFileName = name;
+    file.imports = [];
+    file.moduleAugmentations = [];
+    file.ambientModuleNames = [];
+    file.resolvedModules = (this.program.getSourceFile(this.virtual('imports')) as CellFile | undefined)?.resolvedModules;
+    ts.bindSourceFile(file, this.options);
+    file.parent = this.types;
+    this.cells.set(name, file);
+    return file;
+  }
+
+  /** Brings in the types of modules not imported before. */
+  private need(specifiers: string[]): void {
+    const before = this.imported.size;
+    for (const name of specifiers) {
+      this.imported.add(name);
+      if (isNodeModule(name)) this.fullNodeTypes = true;
+    }
+    const changed = specifiers.some((name) => name.startsWith('.')) && this.ownFilesChanged();
+    if (this.imported.size > before || changed) this.rebuild();
+  }
+
+  private ownFilesChanged(): boolean {
+    for (const [name, { stamp }] of this.files) {
+      if (stamp !== 0 && (statSync(name, { throwIfNoEntry: false })?.mtimeMs ?? -1) !== stamp) return true;
+    }
+    return false;
+  }
+
+  /** The names a cell declares at its top level. An exported one has two symbols; the outer one is the one others see. */
+  namesOf(file: CellFile): Map<string, TS.Symbol> {
+    return new Map([...file.locals].map(([name, symbol]) => [name, (symbol as { exportSymbol?: TS.Symbol }).exportSymbol ?? symbol]));
+  }
+
+  /** Type errors of a cell, in the order they stand in it. */
+  diagnose(file: CellFile): readonly TS.Diagnostic[] {
+    const syntax = file.parseDiagnostics;
+    return syntax.length > 0 ? syntax : this.program.getSemanticDiagnostics(file);
+  }
+
+  emit(file: CellFile, before: TS.TransformerFactory<TS.SourceFile>): { code: string; map: string } {
+    let code = '';
+    let map = '';
+    this.program.emit(file, (name, text) => (name.endsWith('.map') ? (map = text) : (code = text)), undefined, false, { before: [before] });
+    return { code, map };
+  }
+
+  /** The symbol a value name means at this place in a cell, aliases left as they are. */
+  symbolAt(identifier: TS.Identifier): TS.Symbol | undefined {
+    const { ts, checker } = this;
+    return ts.isShorthandPropertyAssignment(identifier.parent)
+      ? checker.getShorthandAssignmentValueSymbol(identifier.parent)
+      : checker.getSymbolAtLocation(identifier);
+  }
+
+  isSessionValue = (symbol: TS.Symbol): boolean => this.values.locals.get(symbol.name) === symbol;
+  isPackageValue = (symbol: TS.Symbol): boolean => this.package.locals.get(symbol.name) === symbol;
+  hasName = (name: string): boolean => this.values.locals.has(name) || this.package.locals.has(name);
+
+  /** What a name means as a value and as a type, imports followed to what they import. */
+  meaningOf(symbol: TS.Symbol): { value: boolean; type: boolean } {
+    const { SymbolFlags } = this.ts;
+    let flags = symbol.flags;
+    if (flags & SymbolFlags.Alias) {
+      const typeOnly = symbol.declarations?.every((d) => this.ts.isTypeOnlyImportOrExportDeclaration(d)) ?? false;
+      const aliased = this.checker.getAliasedSymbol(symbol);
+      // A module without typings has an unknown symbol behind it: it is a value.
+      flags = aliased.flags;
+      const unknown = (this.checker as unknown as { isUnknownSymbol(s: TS.Symbol): boolean }).isUnknownSymbol(aliased);
+      return { value: !typeOnly && (unknown || (flags & SymbolFlags.Value) !== 0), type: (flags & (SymbolFlags.Type | SymbolFlags.Namespace)) !== 0 };
+    }
+    return { value: (flags & SymbolFlags.Value) !== 0, type: (flags & (SymbolFlags.Type | SymbolFlags.Namespace)) !== 0 };
+  }
+
+  /** Lets later cells see a name of this cell. */
+  publish(name: string, symbol: TS.Symbol): void {
+    const { value, type } = this.meaningOf(symbol);
+    if (value) {
+      this.values.locals.set(name, symbol);
+      if (type) this.types.locals.delete(name);
+    } else if (type) {
+      this.types.locals.set(name, symbol);
+    }
+  }
+
+  completions(file: CellFile, position: number): TS.CompletionInfo | undefined {
+    const { ts } = this;
+    return ts.Completions.getCompletionsAtPositionForTslab(
+      { getCompilerOptions: () => this.options }, this.program, () => undefined, file, position, {}, undefined, 1, neverCancelled,
+    );
+  }
+
+  quickInfo(file: CellFile, position: number): TS.QuickInfo | undefined {
+    return this.ts.getQuickInfoAtPosition(file, this.checker, neverCancelled, position);
+  }
+
+  /** Forgets a cell's file that is no longer needed: a completion's or an inspection's. */
+  drop(file: CellFile): void {
+    this.cells.delete(file.path);
+  }
+
+  /** Values the session holds a type for. */
+  names(): string[] {
+    return [...this.values.locals.keys()];
+  }
+}
+
+const neverCancelled = { isCancellationRequested: () => false, throwIfCancellationRequested: () => undefined };
