@@ -93,8 +93,12 @@ export function tellOthers(work: Work, timber: Timber): void {
   for (const other of others) {
     const row = other.rows[0];
     if (!first || !row?.preferReason) continue;
-    const both = (m: typeof other): string => [m.tangential && `${(m.tangential.middle * 100).toFixed(1)} tangential`, m.radial && `${(m.radial.middle * 100).toFixed(1)} radial`].filter(Boolean).join(', ');
-    if (both(first) === both(other)) continue;
-    work.say(`Another source differs (${row.printedAs}: ${both(other)}, in % for 100 % of moisture, against ${both(first)}): ${row.preferReason}.`, row.citation);
+    // Compared only where both give the direction.
+    const differing = (['tangential', 'radial'] as const).flatMap((k) => {
+      const [a, b] = [first[k]?.middle, other[k]?.middle];
+      return a !== undefined && b !== undefined && Math.abs(a - b) > 0.0005 ? [`${k} ${b.toFixed(3)} against ${a.toFixed(3)}`] : [];
+    });
+    if (differing.length === 0) continue;
+    work.say(`Another source differs for ${row.printedAs} (% of width for each % of moisture: ${differing.join(', ')}). ${row.preferReason[0]?.toUpperCase()}${row.preferReason.slice(1)}.`, row.citation);
   }
 }

@@ -1,0 +1,147 @@
+// How much a piece moves across the grain: the two published equations, when each holds, and what to do where the data
+// give only one. Shared by the recipes of this topic.
+import { Refusal } from '../../quantities/refusal.js';
+import { estimate, note, outOfRange } from '../../recipe/caution.js';
+import { formula, letter } from '../../recipe/formula.js';
+import { cite } from '../../recipe/source.js';
+import type { Work } from '../../recipe/work.js';
+import { citeTimber, tellOthers } from '../../timber/field.js';
+import type { Spread } from '../../timber/spread.js';
+import type { Timber } from '../../timber/timber.js';
+import { cutWords, type Cut } from './wood-state.js';
+
+export const coefficientSource = cite('fpl-gtr-190', 'Eq. 13-2, p. 13-15');
+export const greenSource = cite('fpl-gtr-190', 'Eq. 13-3, p. 13-17', { read: 'memory' });
+const scatterSource = cite('fpl-gtr-190', 'ch. 4, variability of shrinkage', { read: 'memory' });
+
+const D = letter('length', 'size across the grain at the first moisture', { in: 'mm' });
+const first = letter('moisture', 'moisture at first', { in: '%' });
+const last = letter('moisture', 'moisture at last', { in: '%' });
+const change = letter('length', 'change of size across the grain', { in: 'mm' });
+const theta = letter('angle', 'angle of the rings to the face', { in: 'deg' });
+
+export const coefficientRule = formula({
+  symbol: 'Delta_D', gives: change, source: coefficientSource,
+  text: 'D * C * (M_F - M_I)',
+  where: { D, C: letter('ratio', 'change of size for each per cent of moisture'), M_F: last, M_I: first },
+});
+export const greenRule = formula({
+  symbol: 'Delta_D', gives: change, source: greenSource,
+  text: 'D * (M_F - M_I) / (100 f / S - f + M_I)',
+  where: { D, M_F: last, M_I: first, f: letter('moisture', 'moisture at fibre saturation', { in: '%' }), S: letter('share', 'shrinkage from green to ovendry', { in: '%' }) },
+});
+export const ringRule = formula({
+  symbol: 'C', gives: letter('ratio', 'coefficient for rings at an angle to the face'), basis: 'estimate',
+  text: 'C_T * cos(pi * theta / 180)^2 + C_R * sin(pi * theta / 180)^2',
+  where: { C_T: letter('ratio', 'along the rings'), C_R: letter('ratio', 'across the rings'), theta },
+});
+export const ringShrinkage = formula({
+  symbol: 'S', gives: letter('share', 'shrinkage for rings at an angle to the face', { in: '%' }), basis: 'estimate',
+  text: 'S_T * cos(pi * theta / 180)^2 + S_R * sin(pi * theta / 180)^2',
+  where: { S_T: letter('share', 'along the rings', { in: '%' }), S_R: letter('share', 'across the rings', { in: '%' }), theta },
+});
+export const movementFormulas = [coefficientRule, greenRule, ringRule, ringShrinkage] as const;
+
+/** Moisture range for which coefficients are published. */
+export const coefficientRange = { low: 0.06, high: 0.14 } as const;
+// Boards of one species differ: about 15 % coefficient of variation, so four boards in five lie within 1.28 times that.
+const scatter = 1.2816 * 0.15;
+
+export interface Piece {
+  readonly width: number;
+  readonly timber: Timber;
+  readonly cut: Cut;
+}
+export type Rule = 'coefficient' | 'green shrinkage' | 'coefficient beyond its range';
+export interface Moved {
+  /** Change of width, positive = wider; `low` and `high` in order of number. */
+  readonly change: number;
+  readonly low: number;
+  readonly high: number;
+  readonly rule: Rule;
+  /** Change for each per cent of moisture, of the middle value. */
+  readonly perPercent: number;
+}
+
+/** A figure for a ring angle, from those along (T) and across (R) the rings; undefined where one is wanting. */
+function atAngle(T: Spread | undefined, R: Spread | undefined, cut: Cut): Spread | undefined {
+  if (cut.unknown) return T && R && { low: Math.min(R.low, T.low), middle: (T.middle + R.middle) / 2, high: Math.max(T.high, R.high) };
+  if (cut.angle === 0) return T;
+  if (cut.angle === Math.PI / 2) return R;
+  if (!T || !R) return undefined;
+  const [c, s] = [Math.cos(cut.angle) ** 2, Math.sin(cut.angle) ** 2];
+  return { low: c * T.low + s * R.low, middle: c * T.middle + s * R.middle, high: c * T.high + s * R.high };
+}
+
+/** Which rule holds for a timber between two moistures, and the figures it runs on. @throws Refusal when the data lack the direction */
+export function ruleFor(timber: Timber, cut: Cut, from: number, to: number): { readonly rule: Rule; readonly figure: Spread } {
+  const m = timber.movement();
+  const s = timber.shrinkage();
+  const inside = Math.min(from, to) >= coefficientRange.low - 1e-9 && Math.max(from, to) <= coefficientRange.high + 1e-9;
+  const C = atAngle(m?.tangential, m?.radial, cut);
+  const S = atAngle(s?.tangential, s?.radial, cut);
+  if (inside && C) return { rule: 'coefficient', figure: C };
+  if (S) return { rule: 'green shrinkage', figure: S };
+  if (C) return { rule: 'coefficient beyond its range', figure: C };
+  const only = m?.tangential || s?.tangential ? 'flat-sawn' : 'quarter-sawn';
+  throw new Refusal({ field: 'cut', says: `${timber.name} has a published figure for ${only} timber alone; got ${cutWords(cut)}, takes "${only}", or give "unknown ${timber.group === 'softwood' ? 'softwood' : 'hardwood'}" as the timber` });
+}
+
+/** Above fibre saturation wood holds its size: moisture counts up to there. */
+export function saturationOf(timber: Timber): number {
+  return timber.shrinkage()?.fibreSaturation ?? 0.3;
+}
+
+/** The change of width of one piece, reckoned with one rule over the whole change; notes why that rule. */
+export function moveAcross(work: Work, piece: Piece, from: number, to: number, forced?: { readonly rule: Rule; readonly figure: Spread }): Moved {
+  const f = saturationOf(piece.timber);
+  const [a, b] = [Math.min(from, f), Math.min(to, f)];
+  const { rule, figure } = forced ?? ruleFor(piece.timber, piece.cut, a, b);
+  const quiet = work.silent;
+  if (!quiet) {
+    explain(work, piece, rule, from, to, f);
+    if (!piece.cut.unknown && piece.cut.angle > 0 && piece.cut.angle < Math.PI / 2) ringLine(work, piece, rule);
+  }
+  const one = (value: number): number =>
+    rule === 'green shrinkage' ? greenRule.of({ D: piece.width, M_F: b, M_I: a, f, S: value }) : coefficientRule.of({ D: piece.width, C: value / 100, M_F: b, M_I: a });
+  if (!quiet) {
+    if (rule === 'green shrinkage') work.apply(greenRule, { D: piece.width, M_F: b, M_I: a, f, S: figure.middle });
+    else work.apply(coefficientRule, { D: piece.width, C: figure.middle / 100, M_F: b, M_I: a });
+  }
+  const wide = piece.timber.isGroup ? 0 : scatter;
+  const ends = [one(figure.low * (1 - wide)), one(figure.high * (1 + wide))].sort((x, y) => x - y) as [number, number];
+  const middle = one(figure.middle);
+  // Adding 0 turns -0 into 0: no change of moisture gives exactly no movement.
+  return { change: middle + 0, low: ends[0] + 0, high: ends[1] + 0, rule, perPercent: a === b ? figureSlope(rule, figure.middle, f, a) : middle / piece.width / ((b - a) * 100) };
+}
+
+function figureSlope(rule: Rule, value: number, f: number, a: number): number {
+  return rule === 'green shrinkage' ? 1 / ((f * 100) / value - f * 100 + a * 100) : value / 100;
+}
+
+function explain(work: Work, piece: Piece, rule: Rule, from: number, to: number, f: number): void {
+  const { timber } = piece;
+  citeTimber(work, timber, rule === 'green shrinkage' ? timber.shrinkage() : timber.movement());
+  if (rule !== 'green shrinkage') tellOthers(work, timber);
+  const p = (x: number): string => `${Number((x * 100).toFixed(1))} %`;
+  if (rule === 'coefficient') work.say(`Both moistures lie within 6 to 14 %, so the coefficient of ${timber.name} is used.`);
+  else if (rule === 'green shrinkage') {
+    const inside = Math.min(from, to) >= coefficientRange.low - 1e-9 && Math.max(from, to) <= coefficientRange.high + 1e-9;
+    work.say(
+      inside
+        ? `No coefficient is published for ${timber.name} in this direction, so its shrinkage from green is used.`
+        : `${p(from)} to ${p(to)} leaves the 6 to 14 % for which coefficients hold${Math.min(from, to) < 0.14 && Math.max(from, to) > 0.06 ? ' (it crosses the range)' : ''}, so the shrinkage from green is used for the whole change.`,
+    );
+  } else work.caution(outOfRange(`${timber.name}: the coefficient is published for about 6 to 14 % moisture and no shrinkage from green is at hand, so it was used beyond its range`, coefficientSource));
+  if (Math.max(from, to) > f) work.caution(note(`wood does not move above fibre saturation: moisture was counted up to ${p(f)}`, cite('fpl-gtr-190', 'p. 13-17')));
+  if (!timber.isGroup) work.caution(estimate('low and high are where four boards of the species in five are expected, from a coefficient of variation of about 15 %', scatterSource));
+  if (piece.cut.unknown) work.caution(estimate('the sawing is not known: low and high run from quarter-sawn to flat-sawn'));
+}
+
+function ringLine(work: Work, piece: Piece, rule: Rule): void {
+  const theta = piece.cut.angle;
+  const m = rule === 'green shrinkage' ? piece.timber.shrinkage() : piece.timber.movement();
+  if (!m?.tangential || !m.radial) return;
+  if (rule === 'green shrinkage') work.apply(ringShrinkage, { S_T: m.tangential.middle, S_R: m.radial.middle, theta });
+  else work.apply(ringRule, { C_T: m.tangential.middle / 100, C_R: m.radial.middle / 100, theta });
+}
