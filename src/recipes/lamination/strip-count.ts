@@ -1,10 +1,16 @@
-import { drawing } from '../../charts/drawing.js';
+import { drawing, type Shape } from '../../charts/drawing.js';
 import { Refusal } from '../../quantities/refusal.js';
-import { danger, note } from '../../recipe/caution.js';
+import { note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
+import { cite } from '../../recipe/source.js';
+import { metalFirst, mm, thicknesserLeast } from './salvage.js';
+
+const warpRule = cite('panel-gluing-trade-page', 'widths of strips');
+/** Trade rule for strips of a panel: 3 in, m. */
+const widestStill = 0.0762;
 
 const top = letter('length', 'width of the finished top', { in: 'mm' });
 const trim = letter('length', 'kept for trimming the glued top to width', { in: 'mm' });
@@ -45,14 +51,17 @@ const spareWidth = formula({
 
 /**
  * How many strips a glued-up top takes across its width, and in how many slabs to glue it so that each passes the
- * thicknesser. For edge-glued strips of one width; for mixed widths use the survey of the pile.
+ * thicknesser. For edge-glued strips of one width; for mixed widths use the survey of the pile. Lengths in, lengths
+ * and counts out; slabs differ by one strip at most, the wider first.
+ * Source: geometry; the rule on wide strips is a trade's (common practice).
+ * @throws Refusal when jointing eats the strip, a strip is wider than the machine, or over 10 000 strips are needed
  */
 export const stripCount = recipe({
   name: 'stripCount',
   title: 'Strips across a glued top',
   topic: 'lamination',
   about: 'How many strips a top takes across its width, and in how many slabs to glue them so that each passes the thicknesser.',
-  sources: [],
+  sources: [warpRule],
   inputs: {
     topWidth: field.length({ symbol: 'W', says: 'width of the finished top', above: '0 mm', max: '20 m' }),
     stripWidth: field.length({ symbol: 'r', says: 'rough width of a strip, as it will stand across the top', above: '0 mm', max: '2 m' }),
@@ -73,7 +82,7 @@ export const stripCount = recipe({
   formulas: [jointed, strips, glued, spareWidth],
   solve: (given, work) => {
     if (given.jointing >= given.stripWidth) {
-      throw new Refusal({ field: 'jointing', says: `got ${(given.jointing * 1000).toFixed(1)} mm, takes less than the strip's rough width of ${(given.stripWidth * 1000).toFixed(1)} mm` });
+      throw new Refusal({ field: 'jointing', says: `got ${mm(given.jointing)}, takes less than the strip's rough width of ${mm(given.stripWidth)}` });
     }
     const s = work.apply(jointed, { r: given.stripWidth, j: given.jointing });
     const n = work.apply(strips, { W: given.topWidth, t: given.finalTrim, s });
@@ -81,27 +90,46 @@ export const stripCount = recipe({
     const spare = work.apply(spareWidth, { G, t: given.finalTrim, W: given.topWidth });
     if (n > 10_000) throw new Refusal({ field: 'stripWidth', says: `needs ${n} strips, takes a strip wide enough for 10 000 or fewer` });
     const most = given.machineWidth === undefined ? n : Math.floor(given.machineWidth / s + 1e-9);
-    if (most < 1) throw new Refusal({ field: 'machineWidth', says: `a single jointed strip is ${(s * 1000).toFixed(1)} mm wide; takes a machine at least that wide` });
+    if (most < 1) throw new Refusal({ field: 'machineWidth', says: `got ${mm(given.machineWidth ?? 0)}, takes at least the ${mm(s)} of a single jointed strip` });
     const count = Math.ceil(n / most);
     if (count > 1) work.say(`At most ${most} strips pass the thicknesser together, so ${count} slabs, as equal as whole strips allow.`);
     // Equal slabs plane alike and leave the last joints where they are easy to reach.
     const slabs = Array.from({ length: count }, (_, i) => Math.floor(n / count) + (i < n % count ? 1 : 0)).map((k) => ({ strips: k, width: k * s }));
     return { strips: n, stripFinished: s, gluedWidth: G, spare, slabs };
   },
-  cautions: (given) => [
-    danger('look over every salvaged strip with a metal detector and pull nails and staples before it meets a blade'),
-    ...(given.machineWidth === undefined ? [note('no machine width was given: the whole top is counted as one slab')] : []),
+  cautions: (given, answer) => [
+    metalFirst,
+    ...(given.machineWidth === undefined ? [note('no machine width was given: the whole top is counted as one slab')] : [thicknesserLeast]),
+    ...(answer.slabs.length > 1 ? [note('slabs are jointed once more on the edges that meet: keep that in the final trim')] : []),
+    ...(answer.stripFinished > widestStill ? [note(`strips of ${mm(answer.stripFinished, 0)} are wider than the trade’s 3 in (76 mm) for a panel that stays flat (common practice): rip them, or match the growth rings with care`, warpRule)] : []),
   ],
-  chart: (given, answer) => {
-    let x = 0;
-    const high = Math.max(40, given.topWidth * 1000 * 0.1);
-    const shapes = answer.slabs.flatMap((slab, i) => {
-      const from = x;
-      const boards = Array.from({ length: slab.strips }, (_, k) => ({ kind: 'rectangle' as const, x: from + k * answer.stripFinished * 1000, y: 0, width: answer.stripFinished * 1000, height: high, fill: (i % 2 === 0 ? 'wood' : 'woodDark') as 'wood' | 'woodDark' }));
-      x += slab.width * 1000;
-      return [...boards, { kind: 'dimension' as const, from: [from, high] as const, to: [x, high] as const, text: `${slab.strips} strips, ${(slab.width * 1000).toFixed(1)} mm`, offset: 14 }];
-    });
-    return drawing({ title: 'The top in end view, slabs as glued', shapes });
-  },
+  chart: (given, answer) => endView(given.topWidth, answer),
   example: { topWidth: '640 mm', stripWidth: '48 mm', jointing: '3 mm', finalTrim: '10 mm', machineWidth: '330 mm' },
 });
+
+/** The top seen from its end: slabs by turns light and dark, and what the trim takes from either edge hatched. */
+function endView(topWidth: number, answer: { readonly stripFinished: number; readonly gluedWidth: number; readonly slabs: readonly { readonly strips: number; readonly width: number }[] }) {
+  const high = Math.max(40, topWidth * 1000 * 0.1);
+  const s = answer.stripFinished * 1000;
+  const G = answer.gluedWidth * 1000;
+  const trimmed = (G - topWidth * 1000) / 2;
+  const many = answer.slabs.reduce((n, slab) => n + slab.strips, 0) > 150;
+  let x = 0;
+  const shapes = answer.slabs.flatMap((slab, i): Shape[] => {
+    const from = x;
+    x += slab.width * 1000;
+    const fill = i % 2 === 0 ? 'wood' : 'woodDark';
+    // Hundreds of strips would be a grey smear: then the slab is drawn whole.
+    const boards: Shape[] = many
+      ? [{ kind: 'rectangle', x: from, y: 0, width: x - from, height: high, fill }]
+      : Array.from({ length: slab.strips }, (_, k): Shape => ({ kind: 'rectangle', x: from + k * s, y: 0, width: s, height: high, fill }));
+    const words = `${slab.strips} × ${mm(answer.stripFinished)} = ${mm(slab.width)}`;
+    return [...boards, ...(answer.slabs.length > 6 ? [] : [{ kind: 'dimension', from: [from, high], to: [x, high], text: words, offset: 14 } as const])];
+  });
+  const edges: Shape[] = trimmed > 0 ? [0, G - trimmed].map((at) => ({ kind: 'rectangle', x: at, y: 0, width: trimmed, height: high, fill: 'waste', hatch: 'waste' })) : [];
+  return drawing({
+    title: 'The top seen from its end',
+    subtitle: `${answer.slabs.length === 1 ? 'One slab' : `${answer.slabs.length} slabs`}${trimmed > 0 ? `; hatched: trimmed off, ${mm(trimmed / 1000)} from each edge` : ''}`,
+    shapes: [...shapes, ...edges, { kind: 'dimension', from: [trimmed, 0], to: [G - trimmed, 0], text: `top ${mm(topWidth)}`, offset: -14 }],
+  });
+}
