@@ -8,9 +8,10 @@ import { flatteningLoss } from './stock/flattening-loss.js';
 import { pileYield } from './stock/pile-yield.js';
 import { layerCount } from './lamination/layer-count.js';
 import { stripCount } from './lamination/strip-count.js';
+import { railSpan } from './rails/rail-span.js';
 import { cutterMarks } from './machining/cutter-marks.js';
 
-export { equilibriumMoisture, humidityFor, movementAcross, boardMeasure, flatteningLoss, pileYield, layerCount, stripCount, cutterMarks };
+export { equilibriumMoisture, humidityFor, movementAcross, boardMeasure, flatteningLoss, pileYield, layerCount, stripCount, railSpan, cutterMarks };
 
 /** Every recipe, by topic and file. */
-export const catalogue: readonly RecipeEntry[] = [equilibriumMoisture, humidityFor, movementAcross, boardMeasure, flatteningLoss, pileYield, layerCount, stripCount, cutterMarks] as unknown as readonly RecipeEntry[];
+export const catalogue: readonly RecipeEntry[] = [equilibriumMoisture, humidityFor, movementAcross, boardMeasure, flatteningLoss, pileYield, layerCount, stripCount, railSpan, cutterMarks] as unknown as readonly RecipeEntry[];

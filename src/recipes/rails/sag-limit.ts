@@ -1,0 +1,72 @@
+import { both, Quantity } from '../../quantities/quantity.js';
+import { toQuantity } from '../../quantities/parse.js';
+import { Refusal, shown } from '../../quantities/refusal.js';
+import { makeField } from '../../recipe/field.js';
+import type { Citation } from '../../recipe/source.js';
+import { tableRows } from '../../timber/tables.js';
+
+/** How far a rail may sag: a share of its span (`L/300`), or a length in metres. */
+export type SagLimit = { readonly of: 'span'; readonly ratio: number } | { readonly of: 'length'; readonly most: number };
+
+const limitTakes = 'a share of the span such as "L/300", or a length such as "3 mm"';
+
+/** A field for a limit of sag. */
+export function sagLimitField<const O extends { readonly says: string; readonly optional?: true; readonly default?: string }>(options: O) {
+  const read = (value: unknown): SagLimit => {
+    if (typeof value === 'object' && value !== null && 'of' in value) return value as SagLimit;
+    const share = typeof value === 'string' ? /^\s*(?:l|span)\s*\/\s*(\d{1,5}(?:\.\d{1,6})?)\s*$/i.exec(value) : null;
+    if (share) {
+      const ratio = Number(share[1]);
+      if (ratio < 20 || ratio > 10_000) throw new Refusal(`got ${shown(value)}, takes L/20 to L/10000`);
+      return { of: 'span', ratio };
+    }
+    let most: number;
+    try {
+      most = toQuantity(value, 'length').value;
+    } catch (error) {
+      if (error instanceof Refusal) throw new Refusal(`got ${shown(value)}, takes ${limitTakes}`);
+      throw error;
+    }
+    if (most <= 0 || most > 1) throw new Refusal(`got ${shown(value)}, takes ${limitTakes}, more than 0 mm and at most 1 m`);
+    return { of: 'length', most };
+  };
+  return makeField<string | Quantity<'length'>, SagLimit, O>({ kind: 'sagLimit', takes: limitTakes, read, show: sagLimitText, fits: (v) => typeof v === 'string' || v instanceof Quantity }, options);
+}
+
+/** A limit in words. */
+export function sagLimitText(limit: SagLimit): string {
+  return limit.of === 'span' ? `L/${Number(limit.ratio.toPrecision(6))}` : both(new Quantity('length', limit.most));
+}
+
+/** Sag in the long run over the first sag, and who says so. */
+export interface Creep {
+  readonly factor: number;
+  readonly name: string;
+  readonly source?: Citation;
+}
+
+/** The choices of data/creep-factors.csv; a test keeps the two alike. */
+export const creepChoices = ['no creep', 'seasoned', 'unseasoned', 'heated room', 'under cover', 'outdoors', 'seasoned AS', 'unseasoned AS', 'shelf', 'MDF shelf'] as const;
+
+const creepTakes = `a creep factor of 1 to 5, or one of ${creepChoices.map((c) => `"${c}"`).join(', ')}`;
+const plain = (s: string): string => s.toLowerCase().replace(/[\s_-]+/g, '');
+
+/** A field for the creep factor: a number, or a choice from the published ones. */
+export function creepField<const O extends { readonly says: string; readonly optional?: true; readonly default?: string }>(options: O) {
+  const read = (value: unknown): Creep => {
+    if (typeof value === 'object' && value !== null && 'factor' in value) return value as Creep;
+    const n = typeof value === 'number' ? value : typeof value === 'string' && /^\s*\d{1,3}(\.\d{1,9})?\s*$/.test(value) ? Number(value) : undefined;
+    if (n !== undefined) {
+      if (!(n >= 1 && n <= 5)) throw new Refusal(`got ${shown(value)}, takes ${creepTakes}`);
+      return { factor: n, name: String(n) };
+    }
+    const row = typeof value === 'string' ? tableRows('creep-factors').find((r) => plain(r.text('choice')) === plain(value)) : undefined;
+    if (!row) throw new Refusal(`got ${shown(value)}, takes ${creepTakes}`);
+    return { factor: row.number('factor') as number, name: row.text('choice'), source: row.citation };
+  };
+  return makeField<number | string, Creep, O>(
+    { kind: 'creep', takes: creepTakes, read, show: (c) => (c.name === String(c.factor) ? c.name : `${c.name} (${c.factor})`), fits: (v) => typeof v === 'number' || typeof v === 'string' },
+    options,
+    { choices: creepChoices },
+  );
+}
