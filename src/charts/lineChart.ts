@@ -63,9 +63,14 @@ export function lineChart(chart: LineChart): ChartSpec {
   };
   const y = { field: 'y', ...axis(chart.y.title, chart.y.unit, chart.y) };
   const names = chart.series.map((s) => s.name);
+  const points = chart.points ?? (xs.length <= 13 && xs.length > 0);
   const several = names.length > 1;
   const legend = several
-    ? { title: null, columns: legendColumns(names, width, textWidth), symbolType: 'stroke', symbolSize: 500 }
+    ? {
+        title: null,
+        columns: legendColumns(names, width, textWidth),
+        ...(points ? { symbolSize: 90 } : { symbolType: 'stroke', symbolSize: 500 }),
+      }
     : null;
   const order = { domain: names };
   const sign = {
@@ -85,7 +90,6 @@ export function lineChart(chart: LineChart): ChartSpec {
   const rows = chart.series.flatMap((s) =>
     xs.map((at, i) => ({ x: at, y: s.values[i] ?? null, series: s.name })),
   );
-  const points = chart.points ?? (xs.length <= 13 && xs.length > 0);
   const layer: ChartSpec[] = [];
   for (const band of chart.bands ?? []) layer.push(bandLayer(band, xs, x, y));
   if (rows.length > 0) {

@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto';
-import { open, realpath, rename, stat, unlink } from 'node:fs/promises';
+import { mkdir, open, realpath, rename, stat, unlink } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 
 /** A file that could not be written or read, with its path and what to do about it. */
@@ -63,4 +63,11 @@ export function reason(error: unknown, doing: 'read' | 'write'): string {
     default:
       return error instanceof Error ? error.message : String(error);
   }
+}
+
+/** Makes a folder if it is not there. Throws {@link FileError}. */
+export async function makeFolder(path: string): Promise<void> {
+  await mkdir(path, { recursive: true }).catch((error: unknown) => {
+    throw new FileError(path, `could not be made: ${reason(error, 'write')}`);
+  });
 }

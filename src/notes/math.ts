@@ -1,0 +1,58 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import katex from 'katex';
+
+/**
+ * LaTeX as HTML (typeset by KaTeX, with MathML inside for screen readers). A formula that KaTeX cannot read is shown as
+ * its source with the reason in its tooltip; nothing in a formula may load or link anything.
+ */
+export function mathHtml(latex: string, display: boolean): string {
+  return katex.renderToString(latex, {
+    displayMode: display,
+    throwOnError: false,
+    trust: false,
+    strict: 'ignore',
+    maxSize: 20,
+    maxExpand: 500,
+    output: 'htmlAndMathml',
+  });
+}
+
+/** KaTeX's style sheet with the fonts that `html` uses put inside, so that a page stands alone; empty when there is no math. */
+export function mathCss(html: string): string {
+  if (!html.includes('class="katex')) return '';
+  const { css, folder } = styleSheet();
+  return css.replace(/@font-face\{[^}]*\}/g, (face) => {
+    const font = /url\(fonts\/(KaTeX_[\w-]+)\.woff2\)/.exec(face)?.[1];
+    if (font === undefined || !uses(html, font)) return '';
+    const data = readFileSync(join(folder, 'fonts', `${font}.woff2`)).toString('base64');
+    return face.replace(/src:[^}]*/, `src:url(data:font/woff2;base64,${data}) format("woff2")`);
+  });
+}
+
+/** Which class in KaTeX's HTML calls for which font; a font with no entry here is always put in. */
+const calledFor: readonly (readonly [font: RegExp, classes: RegExp])[] = [
+  [/_AMS-/, /amsrm|mathbb|textbb/],
+  [/_Caligraphic-/, /mathcal/],
+  [/_Fraktur-/, /mathfrak|textfrak/],
+  [/_Script-/, /mathscr|textscr/],
+  [/_SansSerif-/, /mathsf|textsf/],
+  [/_Typewriter-/, /mathtt|texttt/],
+  [/_Main-(Bold|BoldItalic)$/, /mathbf|textbf|boldsymbol/],
+  [/_Main-Italic$/, /mathit|textit/],
+  [/_Math-BoldItalic$/, /boldsymbol/],
+  [/_Size[1-4]-/, /delimsizing|op-symbol|delim-size|sqrt/],
+];
+
+function uses(html: string, font: string): boolean {
+  const rule = calledFor.find(([name]) => name.test(font));
+  return rule === undefined || rule[1].test(html);
+}
+
+let sheet: { css: string; folder: string } | undefined;
+function styleSheet(): { css: string; folder: string } {
+  if (sheet !== undefined) return sheet;
+  const folder = dirname(createRequire(import.meta.url).resolve('katex'));
+  return (sheet = { css: readFileSync(join(folder, 'katex.min.css'), 'utf8'), folder });
+}

@@ -1,0 +1,242 @@
+import { readFile } from 'node:fs/promises';
+import { readFileSync } from 'node:fs';
+import { basename, dirname, extname, join, relative, resolve } from 'node:path';
+import type { ChartSpec } from '../charts/types.js';
+import { Refusal, shown } from '../quantities/refusal.js';
+import { valueLines } from '../recipe/display.js';
+import { packageFolder } from '../recipe/files.js';
+import { answerOf } from '../recipe/result.js';
+import { citationText } from '../recipe/source.js';
+import { contentOf, type NoteHead, type NotePart } from './content.js';
+import { markdownHtml } from './markdownHtml.js';
+import { memoryOf, type NoteMemory, type ShownLine } from './memory.js';
+import { noteHtml } from './noteHtml.js';
+import { noteMarkdown } from './noteMarkdown.js';
+import { FileError, makeFolder, reason, saveFile } from './saveFile.js';
+
+/** Notes of a build: what was reckoned, in order, with remarks and pictures. Made by {@link buildNotes}. */
+export interface BuildNotes {
+  readonly title: string;
+  /** How many results and charts it holds. */
+  readonly count: number;
+  /**
+   * Adds a recipe's result (or the promise of one), a chart, or anything a notebook can display. `remark` is Markdown.
+   * @throws Refusal for anything else
+   */
+  add(thing: unknown, remark?: string): BuildNotes;
+  /** Adds words of your own, in Markdown; its headings appear in the contents. */
+  addText(markdown: string): BuildNotes;
+  /** Adds a picture (PNG, JPEG, WebP, GIF or SVG, up to 20 MB): inside an HTML note, linked from a Markdown one. */
+  addPicture(file: string, caption?: string): BuildNotes;
+  /** Markdown with the charts inside as data; `save` writes them beside the file instead. */
+  toMarkdown(): Promise<string>;
+  /** One self-contained page. */
+  toHtml(): Promise<string>;
+  /**
+   * Writes `x.html` (one file) or `x.md` (with its charts in the folder `x-charts` beside it), whole or not at all.
+   * @throws FileError, Refusal for another ending
+   */
+  save(file: string): Promise<void>;
+}
+
+export interface NoteOptions {
+  /** ISO date, `2026-03-08`; default today. */
+  readonly date?: string;
+  readonly by?: string;
+}
+
+/** Starts build notes. `buildNotes('Tea counter').add(result, 'as measured on Tuesday').save('counter.html')` */
+export function buildNotes(title: string, options: NoteOptions = {}): BuildNotes {
+  if (typeof title !== 'string' || title.trim() === '')
+    throw new Refusal(`title: got ${shown(title)}, takes the name of the build, such as "Tea counter"`);
+  const date = options.date ?? new Date().toISOString().slice(0, 10);
+  if (typeof date !== 'string' || !/^\d{4}-\d\d-\d\d$/.test(date) || Number.isNaN(Date.parse(date)))
+    throw new Refusal(`date: got ${shown(date)}, takes a date such as "2026-03-08"`);
+  if (options.by !== undefined && typeof options.by !== 'string')
+    throw new Refusal(`by: got ${shown(options.by)}, takes a name as text`);
+  return notesWith(
+    {
+      title: title.trim(),
+      date,
+      ...(options.by === undefined ? {} : { by: options.by }),
+      version: packageVersion(),
+    },
+    [],
+  );
+}
+
+/** Notes that hold `parts` already, as when they are reckoned again. */
+export function notesWith(head: NoteHead, parts: readonly (NotePart | Promise<NotePart>)[]): BuildNotes {
+  const list = [...parts];
+  const ready = async (): Promise<NotePart[]> => Promise.all(list);
+  const html = async (): Promise<string> => {
+    const all = await ready();
+    return noteHtml(await contentOf(head, all), memory(head, all));
+  };
+  const markdown = async (place: (svg: string, name: string) => string, folder?: string): Promise<string> => {
+    const all = (await ready()).map((p) =>
+      p.kind === 'picture' && folder !== undefined
+        ? { ...p, file: relative(folder, resolve(p.file)).replaceAll('\\', '/') }
+        : p,
+    );
+    return noteMarkdown(await contentOf(head, all), memory(head, all), place);
+  };
+  const self: BuildNotes & { [key: symbol]: unknown } = {
+    title: head.title,
+    get count() {
+      return list.length;
+    },
+    add(thing, remark) {
+      const part = partOf(thing, remarkText(remark));
+      // A rejected promise is reported when the note is rendered, not as a stray rejection before.
+      if (part instanceof Promise) part.catch(() => undefined);
+      list.push(part);
+      return self;
+    },
+    addText(text) {
+      if (typeof text !== 'string') throw new Refusal(`markdown: got ${shown(text)}, takes text`);
+      list.push({ kind: 'text', markdown: text });
+      return self;
+    },
+    addPicture(file, caption) {
+      if (typeof file !== 'string' || file === '')
+        throw new Refusal(`file: got ${shown(file)}, takes the name of a picture file`);
+      const part = picturePart(file, remarkText(caption));
+      part.catch(() => undefined);
+      list.push(part);
+      return self;
+    },
+    toMarkdown: () => markdown((svg) => `data:image/svg+xml;base64,${Buffer.from(svg).toString('base64')}`),
+    toHtml: html,
+    async save(file) {
+      const kind = typeof file === 'string' ? extname(file).toLowerCase() : '';
+      if (kind === '.html' || kind === '.htm') return saveFile(file, await html());
+      if (kind !== '.md')
+        throw new Refusal(`file: got ${shown(file)}, takes a name that ends in .html or .md`);
+      const folder = `${basename(file, extname(file))}-charts`;
+      const drawings = new Map<string, string>();
+      const text = await markdown(
+        (svg, name) => {
+          let free = `${name}.svg`;
+          for (let n = 2; drawings.has(free); n++) free = `${name}-${n}.svg`;
+          drawings.set(free, svg);
+          return `${encodeURI(folder)}/${encodeURI(free)}`;
+        },
+        dirname(resolve(file)),
+      );
+      if (drawings.size > 0) await makeFolder(join(dirname(file), folder));
+      for (const [name, svg] of drawings) await saveFile(join(dirname(file), folder, name), svg);
+      // The note comes last: while it is the old one, so are the words that go with its charts.
+      await saveFile(file, text);
+    },
+  };
+  Object.defineProperty(self, Symbol.for('Jupyter.display'), {
+    value: async () => {
+      const md = await self.toMarkdown();
+      const shortened = md.slice(0, md.lastIndexOf('<!-- reckoner-note '));
+      return {
+        'text/plain': `${head.title}: build notes, ${list.length} part${list.length === 1 ? '' : 's'}`,
+        'text/html': markdownHtml(shortened).html,
+        'text/markdown': shortened,
+      };
+    },
+  });
+  return self;
+}
+
+function memory(head: NoteHead, parts: readonly NotePart[]): NoteMemory {
+  return memoryOf(head, parts, (part) => ({
+    lines: shownLines(part.answer),
+    sources: part.answer.sources().map(citationText),
+  }));
+}
+
+/** Every value of an answer as it is printed, tables row by row. */
+export function shownLines(answer: Parameters<typeof valueLines>[0]): ShownLine[] {
+  const { lines, tables } = valueLines(answer);
+  return [
+    ...lines.map((l) => ({ name: l.name, says: l.says, text: l.metric })),
+    ...tables.flatMap((t) =>
+      t.rows.map((row, i) => ({
+        name: `${t.name}[${i + 1}]`,
+        says: `${t.says}, row ${i + 1}`,
+        text: row.join(' · '),
+      })),
+    ),
+  ];
+}
+
+function partOf(thing: unknown, remark: string | undefined): NotePart | Promise<NotePart> {
+  const words = remark === undefined ? {} : { remark };
+  const takes = 'takes a result of a recipe, a chart, or a value that a notebook can display';
+  if (thing instanceof Promise) return thing.then((value: unknown) => partOf(value, remark));
+  const answer = answerOf(thing);
+  if (answer !== undefined) return { kind: 'result', answer, ...words };
+  if (typeof thing !== 'object' || thing === null)
+    throw new Refusal(`got ${shown(thing)}, ${takes}; words go in with addText`);
+  const display = (thing as Record<symbol, unknown>)[Symbol.for('Jupyter.display')];
+  if (typeof display === 'function')
+    return Promise.resolve((display as () => unknown).call(thing)).then((bundle) => ({
+      kind: 'shown',
+      bundle: stringsOf(bundle),
+      ...words,
+    }));
+  if (typeof display === 'object' && display !== null)
+    return { kind: 'shown', bundle: stringsOf(display), ...words };
+  const spec = thing as ChartSpec;
+  if (
+    ['mark', 'layer', 'concat', 'hconcat', 'vconcat', 'facet', 'repeat'].some((key) =>
+      Object.hasOwn(spec, key),
+    )
+  )
+    return { kind: 'chart', spec, ...words };
+  throw new Refusal(`got ${shown(thing)}, ${takes}`);
+}
+
+/** The text parts of a bundle; a chart specification is left to its own SVG. */
+function stringsOf(bundle: unknown): Record<string, unknown> {
+  return Object.fromEntries(
+    Object.entries((bundle ?? {}) as object).filter(([, v]) => typeof v === 'string'),
+  );
+}
+
+const pictureTypes: Readonly<Record<string, string>> = {
+  '.png': 'image/png',
+  '.jpg': 'image/jpeg',
+  '.jpeg': 'image/jpeg',
+  '.webp': 'image/webp',
+  '.gif': 'image/gif',
+  '.svg': 'image/svg+xml',
+};
+const largestPicture = 20 * 1024 * 1024;
+
+async function picturePart(file: string, caption: string | undefined): Promise<NotePart> {
+  const type = pictureTypes[extname(file).toLowerCase()];
+  if (type === undefined)
+    throw new FileError(file, `is no picture by its name; takes ${Object.keys(pictureTypes).join(', ')}`);
+  const bytes = await readFile(file).catch((error: unknown) => {
+    throw new FileError(file, `could not be read: ${reason(error, 'read')}`);
+  });
+  if (bytes.length > largestPicture)
+    throw new FileError(
+      file,
+      `is ${(bytes.length / 1048576).toFixed(1)} MB; takes a picture of at most 20 MB: make it smaller first`,
+    );
+  return {
+    kind: 'picture',
+    file,
+    data: `data:${type};base64,${bytes.toString('base64')}`,
+    ...(caption === undefined ? {} : { caption }),
+  };
+}
+
+function remarkText(remark: unknown): string | undefined {
+  if (remark === undefined) return undefined;
+  if (typeof remark !== 'string') throw new Refusal(`remark: got ${shown(remark)}, takes text`);
+  return remark.trim() === '' ? undefined : remark;
+}
+
+export function packageVersion(): string {
+  return (JSON.parse(readFileSync(join(packageFolder(), 'package.json'), 'utf8')) as { version: string })
+    .version;
+}
