@@ -157,10 +157,10 @@ function handlerFor(letter: WriteLetter, pi: string, raised: (base: string, expo
   return handler as never;
 }
 
-/** LaTeX of the tree, each letter written by `letter`. */
-export function latexOf(tree: Tree, letter: WriteLetter): string {
+/** LaTeX of the tree, each letter written by `letter`. `shown`: every multiplication gets its sign, as numbers need and letters do not. */
+export function latexOf(tree: Tree, letter: WriteLetter, multiply: 'hidden' | 'shown' = 'hidden'): string {
   const handler = handlerFor(letter, '\\pi', (b, e) => `${b}^{${e}}`, (n, o) => n.toTex(o));
-  return tree.node.toTex({ parenthesis: 'auto', implicit: 'hide', handler }).replace(/~/g, '\\,').replace(/\\cdot/g, ' \\cdot ').replace(/ {2,}/g, ' ');
+  return tree.node.toTex({ parenthesis: 'auto', implicit: multiply === 'shown' ? 'show' : 'hide', handler }).replace(/~/g, '\\,').replace(/\\cdot/g, multiply === 'shown' ? ' \\times ' : ' \\cdot ').replace(/ {2,}/g, ' ');
 }
 
 /** The tree as a line of plain text, each letter written by `letter`. */

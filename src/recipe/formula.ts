@@ -99,7 +99,7 @@ export function formula<const L extends Readonly<Record<string, Letter>>>(spec: 
       return `${left()} = ${latexOf(tree(), (s) => texSymbol(s, spec.where[s]))}`;
     },
     latexWith(args) {
-      const numbers = latexOf(tree(), (s, power) => bracketed(texNumber(spec.where[s] as Letter, args[s] as number), power, '\\left(', '\\right)'));
+      const numbers = latexOf(tree(), (s, power) => bracketed(texNumber(spec.where[s] as Letter, args[s] as number), power, '\\left(', '\\right)'), 'shown');
       return `${left()} = ${numbers} = ${texNumber(spec.gives, value(args))}`;
     },
     get plain() {
@@ -206,5 +206,5 @@ function texUnit(unit: string): string {
   if (unit === 'degC') return '^{\\circ}\\mathrm{C}';
   if (unit === 'degF') return '^{\\circ}\\mathrm{F}';
   if (unit === 'deg') return '^{\\circ}';
-  return `\\mathrm{${unit.replace(/ /g, '\\,').replace(/([a-zA-Z])(\d)/g, '$1^$2').replace(/\^(-\d+)/g, '^{$1}').replace(/%/g, '\\%')}}`;
+  return `\\mathrm{${unit.replace(/ /g, '\\,').replace(/([a-zA-Z])\^?(-?\d+)/g, '$1^{$2}').replace(/%/g, '\\%')}}`;
 }
