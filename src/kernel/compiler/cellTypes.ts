@@ -15,6 +15,7 @@ declare global {
   }
   var console: Console;
   interface Timeout { ref(): this; unref(): this; hasRef(): boolean; refresh(): this; [Symbol.toPrimitive](): number }
+  function setTimeout(run: (nothing: void) => void, ms?: number): Timeout;
   function setTimeout<A extends unknown[]>(run: (...args: A) => void, ms?: number, ...args: A): Timeout;
   function setInterval<A extends unknown[]>(run: (...args: A) => void, ms?: number, ...args: A): Timeout;
   function setImmediate<A extends unknown[]>(run: (...args: A) => void, ...args: A): object;
