@@ -11,6 +11,9 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   show: async () => (await import('./command/show.js')).show,
   work: async () => (await import('./command/work.js')).work,
   kernel: async () => (await import('./command/kernel.js')).kernel,
+  sweep: async () => (await import('./command/explore.js')).sweepCommand,
+  spread: async () => (await import('./command/explore.js')).spreadCommand,
+  find: async () => (await import('./command/explore.js')).findCommand,
 };
 
 async function main(words: readonly string[]): Promise<number> {
@@ -38,7 +41,7 @@ try {
   process.exitCode = await main(process.argv.slice(2));
 } catch (error) {
   // By name, so that rooms a command does not need are not loaded to know their errors.
-  const known = error instanceof Refusal || ['UsageError', 'NotebookError', 'FileError', 'ChartError'].includes((error as Error).name);
+  const known = error instanceof Refusal || ['UsageError', 'NotebookError', 'FileError', 'ChartError', 'Stopped'].includes((error as Error).name);
   const message = error instanceof Error ? error.message : String(error);
   process.stderr.write(`reckoner: ${message.replace(/\s*\n\s*/g, ' ')}\n`);
   if (!known && process.env['RECKONER_TRACE']) process.stderr.write(`${(error as Error).stack ?? ''}\n`);

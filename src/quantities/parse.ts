@@ -1,7 +1,7 @@
 import { kinds, kindNames, type Kind } from './kind.js';
 import { Quantity } from './quantity.js';
 import { Refusal, shown } from './refusal.js';
-import { unitOf } from './unit.js';
+import { unitOf, type Unit } from './unit.js';
 
 const longest = 120;
 const fractions: Readonly<Record<string, string>> = { '½': '1/2', '⅓': '1/3', '⅔': '2/3', '¼': '1/4', '¾': '3/4', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8' };
@@ -49,7 +49,7 @@ export function parseQuantity<K extends Kind>(text: string, kind: K): Quantity<K
   }
 
   const u = unitOf(kind, reader.rest());
-  return finite(kind, first * u.scale + u.offset, text);
+  return finite(kind, toBase(u, first), text);
 }
 
 /** Reads text, a quantity, or for plain kinds a number, into a quantity of `kind`. @throws Refusal */
@@ -103,6 +103,12 @@ function finite<K extends Kind>(kind: K, value: number, text: string, currency?:
   if (!Number.isFinite(value)) throw new Refusal(`got ${shown(text)}, takes ${kinds[kind].called} that is a finite number`);
   if (kind === 'temperature' && value < -273.15 - 1e-9) throw new Refusal(`got ${shown(text)}, takes a temperature above absolute zero, -273.15 °C`);
   return new Quantity(kind, value, currency);
+}
+
+/** 700 mm is 700 / 1000 m, not 700 * 0.001 m, which is off by the last binary digit. */
+function toBase(u: Unit, n: number): number {
+  const many = 1 / u.scale;
+  return (u.scale < 1 && Math.abs(many - Math.round(many)) < 1e-9 * many ? n / Math.round(many) : n * u.scale) + u.offset;
 }
 
 function normalise(text: string): string {

@@ -1,7 +1,7 @@
 import type { ChartSpec } from '../charts/types.js';
 import { Refusal } from '../quantities/refusal.js';
 import type { Caution } from './caution.js';
-import { compileSteps, guardOf } from './compile.js';
+import { compileLoop, compileSteps, guardOf, type Loop } from './compile.js';
 import { schemaOf, watchCurrency, type Fields, type Given, type Read } from './field.js';
 import type { Formula } from './formula.js';
 import { makeResult, type Result } from './result.js';
@@ -173,7 +173,24 @@ export function recipe<const F extends Fields, const O extends Outputs>(def: Ste
     }
     return fast(numbers);
   };
-  return callable(call, { ...own, evaluate }) as unknown as Recipe<F, O>;
+  const made = callable(call, { ...own, evaluate }) as unknown as Recipe<F, O>;
+  if (steps) loops.set(made, (varying) => compileLoop(def.inputs, steps, def.outputs, varying));
+  bare.set(made, (given) => solve(given as Read<F>, silentWork) as Readonly<Record<string, unknown>>);
+  return made;
+}
+
+const bare = new WeakMap<object, (given: object) => Readonly<Record<string, unknown>>>();
+
+/** The reckoning alone, on inputs that were read and checked already: for many draws round a checked middle. */
+export function bareOf(recipe: object): ((given: object) => Readonly<Record<string, unknown>>) | undefined {
+  return bare.get(recipe);
+}
+
+const loops = new WeakMap<object, (varying: ReadonlySet<string>) => Loop>();
+
+/** The compiled loop of a recipe of formulas; undefined for one that solves, which is evaluated point by point. */
+export function loopOf(recipe: object, varying: ReadonlySet<string>): Loop | undefined {
+  return loops.get(recipe)?.(varying);
 }
 
 /** Defines a recipe whose search is long. */

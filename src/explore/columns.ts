@@ -1,0 +1,53 @@
+import { formatQuantity, pretty, showIn } from '../quantities/format.js';
+import { kinds, type Kind } from '../quantities/kind.js';
+import { unitOf } from '../quantities/unit.js';
+import type { Field } from '../recipe/field.js';
+import type { Output } from '../recipe/output.js';
+
+/** A column of numbers in the unit named, or of names. */
+export interface Column {
+  readonly name: string;
+  readonly says: string;
+  /** Unit of the numbers; '' for counts and ratios; undefined for names. */
+  readonly unit: string | undefined;
+  readonly values: Float64Array | readonly string[];
+}
+
+/** The unit in which a whole column of a kind is shown: that of its largest value. */
+export function columnUnit(kind: string, values: ArrayLike<number>, fixed?: string): string {
+  if (fixed !== undefined) return fixed;
+  if (!Object.hasOwn(kinds, kind)) return '';
+  let most = 0;
+  for (let i = 0; i < values.length; i++) if (Math.abs(values[i] as number) > Math.abs(most)) most = values[i] as number;
+  return showIn(kind as Kind, most);
+}
+
+/** Base-unit numbers in a unit; the same column when the unit is the base. Written into `out` where that is given. */
+export function inUnit(kind: string, values: Float64Array, unit: string, out = new Float64Array(values.length)): Float64Array {
+  if (!Object.hasOwn(kinds, kind)) return values;
+  const u = unitOf(kind as Kind, unit);
+  if (u.scale === 1 && u.offset === 0) return values;
+  const many = 1 / u.scale;
+  const factor = u.scale < 1 && Math.abs(many - Math.round(many)) < 1e-9 * many ? Math.round(many) : many;
+  for (let i = 0; i < out.length; i++) out[i] = ((values[i] as number) - u.offset) * factor;
+  return out;
+}
+
+/** A base-unit number as short text of its kind. */
+export function textOf(kind: string, value: number, unit?: string): string {
+  return Object.hasOwn(kinds, kind) ? formatQuantity({ kind: kind as Kind, value }, unit === undefined ? {} : { unit }) : String(value);
+}
+
+export const isNumberField = (f: Pick<Field | Output, 'kind'>): boolean => Object.hasOwn(kinds, f.kind);
+
+/** The field itself, or where several kinds of value are taken the one that is a quantity: `from` is a moisture or air. */
+export function quantityPart(field: Field): Field {
+  return isNumberField(field) || field.kind !== 'either' ? field : (field.items?.find(isNumberField) ?? field);
+}
+
+export const axisUnit = (unit: string | undefined): string => pretty(unit === 'money' ? '' : (unit ?? ''));
+
+/** Names of the outputs that are single numbers. */
+export function numberOutputs(outputs: Readonly<Record<string, Output>>): string[] {
+  return Object.entries(outputs).flatMap(([n, o]) => (isNumberField(o) ? [n] : []));
+}

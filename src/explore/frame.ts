@@ -1,0 +1,119 @@
+// The one place that touches danfojs. It is loaded only when a frame is asked for (about a second), and where it is
+// not installed beside this package the error says how to add it.
+import { createRequire } from 'node:module';
+import Papa from 'papaparse';
+import { Quantity } from '../quantities/quantity.js';
+import { Refusal, shown } from '../quantities/refusal.js';
+import { readOwnFile } from '../recipe/files.js';
+import { answerOf } from '../recipe/result.js';
+
+/** The parts of a data frame that cells use most; the object is a danfojs DataFrame with all its methods. */
+export interface Frame {
+  readonly columns: string[];
+  readonly values: unknown[][];
+  readonly shape: [number, number];
+  readonly index: (string | number)[];
+  head(rows?: number): Frame;
+  tail(rows?: number): Frame;
+  describe(): Frame;
+  sortValues(column: string, options?: { ascending?: boolean }): Frame;
+  groupby(columns: string[]): { col(columns: string[]): { sum(): Frame; mean(): Frame; count(): Frame; max(): Frame; min(): Frame } };
+  loc(which: { rows?: (string | number)[]; columns?: string[] }): Frame;
+  iloc(which: { rows?: (string | number)[]; columns?: (string | number)[] }): Frame;
+  column(name: string): FrameColumn;
+  addColumn(name: string, values: FrameColumn | readonly unknown[], options?: { inplace?: boolean }): Frame;
+  query(condition: unknown): Frame;
+  print(): void;
+  toString(): string;
+}
+/** One column of a frame. */
+export interface FrameColumn {
+  readonly values: (string | number | boolean)[];
+  sum(): number;
+  mean(): number;
+  min(): number;
+  max(): number;
+  median(): number;
+  std(): number;
+  gt(other: number): unknown;
+  lt(other: number): unknown;
+  eq(other: unknown): unknown;
+  mul(other: FrameColumn | number): FrameColumn;
+  add(other: FrameColumn | number): FrameColumn;
+  print(): void;
+}
+
+interface Danfo {
+  DataFrame: new (rows: readonly object[]) => Frame;
+}
+let library: Promise<Danfo> | undefined;
+
+async function danfo(): Promise<Danfo> {
+  return (library ??= (async () => {
+    const require = createRequire(import.meta.url);
+    try {
+      const tf = require('@tensorflow/tfjs-core') as Record<string, unknown> & { enableProdMode(): void; Tensor: { prototype: Record<string, unknown> } };
+      // Production mode keeps the tensor library from printing advice into a cell.
+      tf.enableProdMode();
+      require('@tensorflow/tfjs-backend-cpu');
+      // danfojs calls operations as methods of a tensor; without the native binary nobody defines them.
+      for (const [name, operation] of Object.entries(tf)) {
+        if (typeof operation !== 'function' || !/^[a-z]/.test(name) || name in tf.Tensor.prototype) continue;
+        tf.Tensor.prototype[name] = function (this: unknown, ...rest: unknown[]): unknown {
+          return (operation as (...all: unknown[]) => unknown)(this, ...rest);
+        };
+      }
+      return require('danfojs-node') as Danfo;
+    } catch (error) {
+      library = undefined;
+      if ((error as { code?: string }).code !== 'MODULE_NOT_FOUND') throw error;
+      throw new Refusal('frame: danfojs-node is not installed here; add danfojs-node, @tensorflow/tfjs-core and @tensorflow/tfjs-backend-cpu with the overrides named in DEVELOPERS.md');
+    }
+  })());
+}
+
+/**
+ * A data frame from the name of a CSV file, from rows, or from results of recipes (one row a result). Quantities
+ * become numbers in the unit they are shown in, and the unit goes into the column's name: `change (mm)`.
+ * @throws Refusal on a file that cannot be read or rows that are no objects
+ */
+export async function frame(source: string | readonly object[]): Promise<Frame> {
+  const rows = typeof source === 'string' ? csvRows(source) : source;
+  if (!Array.isArray(rows) || rows.length === 0) throw new Refusal(`frame: got ${shown(source)}, takes the name of a CSV file, or a list of rows or results that is not empty`);
+  if (rows.some((r) => typeof r !== 'object' || r === null)) throw new Refusal('frame: got a row that is no object, takes rows such as { length: 900, width: 90 }');
+  const { DataFrame } = await danfo();
+  return new DataFrame(flatRows(rows as readonly object[]));
+}
+
+function csvRows(name: string): Record<string, unknown>[] {
+  let text: string;
+  try {
+    text = readOwnFile(name);
+  } catch (error) {
+    throw new Refusal(`frame: got the file ${shown(name)}, which cannot be read (${(error as { code?: string }).code ?? 'unknown reason'})`);
+  }
+  const parsed = Papa.parse<Record<string, unknown>>(text.replace(/^\ufeff/, ''), { header: true, dynamicTyping: true, skipEmptyLines: true });
+  return parsed.data;
+}
+
+/** Rows with one plain value a cell. Each column keeps one unit, that of its largest value. */
+export function flatRows(rows: readonly object[]): Record<string, string | number | boolean>[] {
+  const units = new Map<string, { unit: string; size: number }>();
+  const listed = rows.map((row) => Object.entries(answerOf(row)?.shown ?? (row as Record<string, unknown>)));
+  for (const row of listed) {
+    for (const [name, value] of row) {
+      if (!(value instanceof Quantity)) continue;
+      const had = units.get(name);
+      if (!had || Math.abs(value.value) > had.size) units.set(name, { unit: value.toJSON().unit, size: Math.abs(value.value) });
+    }
+  }
+  return listed.map((row) => {
+    const out: Record<string, string | number | boolean> = {};
+    for (const [name, value] of row) {
+      const unit = units.get(name)?.unit;
+      if (value instanceof Quantity) out[`${name} (${unit})`] = value.currency ? value.value : value.in(unit as string);
+      else if (typeof value === 'number' || typeof value === 'boolean' || typeof value === 'string') out[unit === undefined ? name : `${name} (${unit})`] = value;
+    }
+    return out;
+  });
+}

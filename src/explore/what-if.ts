@@ -1,0 +1,166 @@
+import { axis, heading } from '../charts/axis.js';
+import { colours } from '../charts/theme.js';
+import { renderSvg } from '../charts/svg.js';
+import type { ChartSpec } from '../charts/types.js';
+import { Refusal, shown } from '../quantities/refusal.js';
+import { unitOf } from '../quantities/unit.js';
+import type { Kind } from '../quantities/kind.js';
+import { words } from '../recipe/display.js';
+import type { RecipeEntry } from '../recipe/entry.js';
+import type { Field, Fields } from '../recipe/field.js';
+import type { Output, Outputs } from '../recipe/output.js';
+import { loopOf, type Recipe } from '../recipe/recipe.js';
+import { axisUnit, columnUnit, isNumberField, numberOutputs } from './columns.js';
+import { axesOf, type Axis } from './sweep.js';
+
+/** A chart with sliders. */
+export interface WhatIf {
+  readonly recipe: string;
+  readonly chart: ChartSpec;
+}
+
+interface Slid {
+  readonly axis: Axis;
+  readonly unit: string;
+  readonly scale: number;
+  readonly offset: number;
+}
+
+/**
+ * A chart with a slider for every input given a range but the first, which is the x axis:
+ * `whatIf(cutterMarks, { feed: range('2 m/min', '12 m/min'), spindleSpeed: range('3000 rpm', '9000 rpm'), knives: range(2, 6) })`.
+ * A recipe made of formulas is compiled into the chart itself and recalculates in the page at every move of a slider,
+ * with no kernel; a recipe that solves is tabled on a grid (at most 20 000 points) and the sliders snap to it.
+ * @throws Refusal on wrong inputs, fewer than two ranges, or more than five
+ */
+export function whatIf<F extends Fields, O extends Outputs>(recipe: Recipe<F, O> | RecipeEntry, inputs: Readonly<Record<string, unknown>>, options: { readonly output?: string } = {}): WhatIf {
+  const r = recipe as unknown as RecipeEntry;
+  const output = options.output ?? numberOutputs(r.outputs)[0];
+  if (output === undefined || !numberOutputs(r.outputs).includes(output)) throw new Refusal({ field: 'output', says: `got ${shown(options.output)}, takes one of ${numberOutputs(r.outputs).join(', ')}` }, r.name);
+  if (r.long) throw new Refusal('whatIf takes a recipe that answers at once', r.name);
+  const { axes, base } = axesOf(r, inputs, 11);
+  if (axes.length < 2 || axes.length > 5 || axes.some((a) => !a.numeric)) throw new Refusal(`whatIf: got ${axes.length} ranges, takes 2 to 5 of numbers: the x axis first, then a slider each`, r.name);
+  const slid = axes.map((a): Slid => {
+    const unit = columnUnit(a.field.kind, a.values as ArrayLike<number>, a.field.unit);
+    const u = unitOf(a.field.kind as Kind, unit);
+    return { axis: a, unit, scale: u.scale, offset: u.offset };
+  });
+  const chart = loopOf(r, new Set(axes.map((a) => a.name))) ? live(r, slid, base as Record<string, number>, output) : tabled(r, slid, base, output);
+  const made: WhatIf = { recipe: r.name, chart };
+  Object.defineProperty(made, Symbol.for('Jupyter.display'), {
+    value: async () => ({
+      'text/plain': `${r.title}: a chart with sliders for ${axes.slice(1).map((a) => words(a.name)).join(', ')}`,
+      'image/svg+xml': await renderSvg(chart),
+      'application/vnd.vegalite.v5+json': chart,
+    }),
+  });
+  return made;
+}
+
+/** Number of decimals a slider needs to step through its range in about a hundred steps. */
+function stepOf(low: number, high: number, whole: boolean): number {
+  if (whole) return 1;
+  return 10 ** Math.floor(Math.log10((high - low) / 50));
+}
+
+function sliders(slid: readonly Slid[], steps: 'fine' | 'grid'): { name: string; value: number; bind: object }[] {
+  return slid.slice(1).map(({ axis: a, unit, scale, offset }) => {
+    const values = Array.from(a.values as ArrayLike<number>, (v) => tidy((v - offset) / scale));
+    const [low, high] = [Math.min(...values), Math.max(...values)];
+    const whole = a.field.kind === 'count';
+    const step = steps === 'grid' ? tidy((high - low) / (values.length - 1)) : stepOf(low, high, whole);
+    return { name: `s_${a.name}`, value: values[Math.floor(values.length / 2)] as number, bind: { input: 'range', min: low, max: high, step, name: `${words(a.name)}${unit ? ` (${axisUnit(unit)})` : ''} ` } };
+  });
+}
+
+const tidy = (x: number): number => Number(x.toPrecision(9));
+
+function plot(r: RecipeEntry, x: Slid, output: string, unit: string): ChartSpec {
+  const o = r.outputs[output] as Output;
+  const capital = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1);
+  return {
+    ...heading(r.title, 'Move the sliders below the chart', 620),
+    width: 620,
+    height: 320,
+    autosize: { type: 'fit-x', contains: 'padding' },
+    usermeta: { reckoner: { fluid: true } },
+    mark: { type: 'line', color: colours.light.series[0], tooltip: true, interpolate: 'monotone' },
+    encoding: {
+      x: { field: 'x', ...axis(capital(words(x.axis.name)), axisUnit(x.unit)) },
+      y: { field: 'y', ...axis(capital(o.says), axisUnit(unit)) },
+    },
+  };
+}
+
+/** The formulas themselves, in Vega's expression language, recalculated by the page. */
+function live(r: RecipeEntry, slid: readonly Slid[], base: Readonly<Record<string, number>>, output: string): ChartSpec {
+  const x = slid[0] as Slid;
+  const expression = new Map<string, string>();
+  for (const [name, field] of Object.entries(r.inputs)) {
+    const f = field as Field;
+    if (!f.symbol || !isNumberField(f)) continue;
+    const s = slid.find((k) => k.axis.name === name);
+    const source = s === undefined ? String(base[name]) : s === x ? 'datum.x' : `s_${name}`;
+    expression.set(f.symbol, s === undefined ? `(${source})` : `(${source} * ${s.scale} + ${s.offset})`);
+  }
+  const transforms: object[] = [];
+  for (const f of r.formulas) {
+    const known = new Map(expression);
+    // Vega spells functions without "Math."; the compiled source uses nothing else of JavaScript.
+    const js = f.source_((s) => known.get(s) ?? `datum.v_${s}`).replace(/Math\.PI/g, 'PI').replace(/Math\.(cbrt)\(/g, 'pow(1/3, ').replace(/Math\.(\w+)\(/g, '$1(').replace(/\blog10\(([^()]*)\)/g, '(log($1) / LN10)');
+    transforms.push({ calculate: js, as: `v_${f.symbol}` });
+    expression.delete(f.symbol);
+  }
+  const o = r.outputs[output] as Output;
+  const u0 = columnUnit(o.kind, [sampleOf(r, slid, base, output)], o.unit);
+  const u = unitOf(o.kind as Kind, u0);
+  transforms.push({ calculate: `(datum.v_${o.symbol} - (${u.offset})) / ${u.scale}`, as: 'y' });
+  const values = Array.from(x.axis.values as ArrayLike<number>, (v) => (v - x.offset) / x.scale);
+  const [from, to] = [values[0] as number, values[values.length - 1] as number];
+  const n = x.axis.field.kind === 'count' ? Math.abs(to - from) : 80;
+  return {
+    ...plot(r, x, output, u0),
+    params: sliders(slid, 'fine'),
+    data: { values: Array.from({ length: n + 1 }, (_, i) => ({ x: tidy(from + ((to - from) * i) / n) })) },
+    transform: transforms,
+  };
+}
+
+function sampleOf(r: RecipeEntry, slid: readonly Slid[], base: Readonly<Record<string, unknown>>, output: string): number {
+  const last = Object.fromEntries(slid.map((s) => [s.axis.name, s.axis.values[Math.floor(s.axis.values.length / 2)]]));
+  return (r.evaluate({ ...base, ...last }) as Record<string, number>)[output] as number;
+}
+
+function tabled(r: RecipeEntry, slid: readonly Slid[], base: Readonly<Record<string, unknown>>, output: string): ChartSpec {
+  const x = slid[0] as Slid;
+  const n = slid.reduce((a, s) => a * s.axis.values.length, 1);
+  if (n > 20_000) throw new Refusal(`whatIf: ${n} points to table, takes at most 20 000; give ranges fewer steps, such as range(a, b, 7)`, r.name);
+  const o = r.outputs[output] as Output;
+  const rows: Record<string, number>[] = [];
+  for (let i = 0; i < n; i++) {
+    const point: Record<string, unknown> = { ...base };
+    const row: Record<string, number> = {};
+    let k = i;
+    for (const s of slid) {
+      const v = s.axis.values[k % s.axis.values.length] as number;
+      k = Math.floor(k / s.axis.values.length);
+      point[s.axis.name] = v;
+      row[s === x ? 'x' : `k_${s.axis.name}`] = tidy((v - s.offset) / s.scale);
+    }
+    const y = (r.evaluate(point) as Record<string, number | undefined>)[output];
+    if (y !== undefined) rows.push({ ...row, y });
+  }
+  const unit = columnUnit(o.kind, rows.map((d) => d['y'] as number), o.unit);
+  const u = unitOf(o.kind as Kind, unit);
+  const params = sliders(slid, 'grid');
+  const near = slid.slice(1).map((s) => {
+    const step = (params.find((p) => p.name === `s_${s.axis.name}`)?.bind as { step: number }).step;
+    return `abs(datum.k_${s.axis.name} - s_${s.axis.name}) < ${step / 2}`;
+  });
+  return {
+    ...plot(r, x, output, unit),
+    params,
+    data: { values: rows.map((d) => ({ ...d, y: tidy(((d['y'] as number) - u.offset) / u.scale) })) },
+    transform: [{ filter: near.join(' && ') }],
+  };
+}
