@@ -5,7 +5,7 @@ import { valueLines } from '../recipe/display.js';
 import type { Answer, TableBlock, ValueLine } from '../recipe/result.js';
 import type { Citation } from '../recipe/source.js';
 import type { Working } from '../recipe/work.js';
-import { freeId } from './markdownHtml.js';
+import { freeId } from './freeId.js';
 
 /** One thing in a note, as it was added. */
 export type NotePart =

@@ -1,5 +1,6 @@
 import { tex, type MarkdownItTexOptions } from '@mdit/plugin-tex';
 import MarkdownIt, { type PluginWithOptions } from 'markdown-it';
+import { freeId } from './freeId.js';
 import { highlighted } from './highlight.js';
 import { mathHtml } from './math.js';
 import { sanitised } from './sanitise.js';
@@ -84,17 +85,4 @@ export function markdownHtml(
     (_, n: string) => env.math[Number(n)] ?? '',
   );
   return { html, headings: env.headings };
-}
-
-/** An id from a heading's words, that no other heading of the page has. */
-export function freeId(text: string, taken: Set<string>): string {
-  const base =
-    text
-      .toLowerCase()
-      .replace(/[^\p{L}\p{N}]+/gu, '-')
-      .replace(/^-|-$/g, '') || 'part';
-  let id = base;
-  for (let n = 2; taken.has(id); n++) id = `${base}-${n}`;
-  taken.add(id);
-  return id;
 }

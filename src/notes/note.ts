@@ -8,9 +8,7 @@ import { packageFolder } from '../recipe/files.js';
 import { answerOf } from '../recipe/result.js';
 import { citationText } from '../recipe/source.js';
 import { contentOf, type NoteHead, type NotePart } from './content.js';
-import { markdownHtml } from './markdownHtml.js';
 import { memoryOf, type NoteMemory, type ShownLine } from './memory.js';
-import { noteHtml } from './noteHtml.js';
 import { noteMarkdown } from './noteMarkdown.js';
 import { FileError, makeFolder, reason, saveFile } from './saveFile.js';
 
@@ -71,6 +69,8 @@ export function notesWith(head: NoteHead, parts: readonly (NotePart | Promise<No
   const ready = async (): Promise<NotePart[]> => Promise.all(list);
   const html = async (): Promise<string> => {
     const all = await ready();
+    // Typesetting, Markdown and highlighting load when a page is made, not when a recipe is worked.
+    const { noteHtml } = await import('./noteHtml.js');
     return noteHtml(await contentOf(head, all), memory(head, all));
   };
   const markdown = async (place: (svg: string, name: string) => string, folder?: string): Promise<string> => {
@@ -133,6 +133,7 @@ export function notesWith(head: NoteHead, parts: readonly (NotePart | Promise<No
   Object.defineProperty(self, Symbol.for('Jupyter.display'), {
     value: async () => {
       const md = await self.toMarkdown();
+      const { markdownHtml } = await import('./markdownHtml.js');
       const shortened = md.slice(0, md.lastIndexOf('<!-- reckoner-note '));
       return {
         'text/plain': `${head.title}: build notes, ${list.length} part${list.length === 1 ? '' : 's'}`,

@@ -5,6 +5,7 @@ import { citationText } from '../recipe/source.js';
 import type { ChartSheet, NoteContent, NoteWorking, ResultSheet, Sheet } from './content.js';
 import { copyScript, copyTexts } from './copyLine.js';
 import { escapeText as e } from './highlight.js';
+import { longDate } from './longDate.js';
 import { markdownHtml, type Heading } from './markdownHtml.js';
 import { mathHtml } from './math.js';
 import { pageHtml } from './page.js';
@@ -158,27 +159,6 @@ function cautionsHtml(note: NoteContent): string {
 function sourcesHtml(note: NoteContent): string {
   if (note.sources.length === 0) return '';
   return `<section class="sources"><h2 id="sources">Sources</h2><ol>${note.sources.map((s, i) => `<li id="source-${i + 1}">${e(citationText(s))}</li>`).join('')}</ol></section>`;
-}
-
-/** `2026-03-08` -> `8 March 2026`; anything else stays as written. */
-export function longDate(date: string): string {
-  const at = /^(\d{4})-(\d\d)-(\d\d)$/.exec(date);
-  const months = [
-    'January',
-    'February',
-    'March',
-    'April',
-    'May',
-    'June',
-    'July',
-    'August',
-    'September',
-    'October',
-    'November',
-    'December',
-  ];
-  const month = at === null ? undefined : months[Number(at[2]) - 1];
-  return at === null || month === undefined ? date : `${Number(at[3])} ${month} ${at[1]}`;
 }
 
 const style = `

@@ -3,8 +3,8 @@ import { workingBasis } from '../recipe/display.js';
 import type { ValueLine } from '../recipe/result.js';
 import { citationText } from '../recipe/source.js';
 import type { NoteContent, ResultSheet, Sheet } from './content.js';
-import { longDate } from './noteHtml.js';
-import { jsonForHtml } from './page.js';
+import { longDate } from './longDate.js';
+import { jsonForHtml } from './jsonForHtml.js';
 
 /** Says where a drawing will stand: takes its SVG and a short name, gives back what a Markdown link points at. */
 export type PlaceDrawing = (svg: string, name: string) => string;

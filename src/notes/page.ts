@@ -1,4 +1,5 @@
 import { escapeText } from './highlight.js';
+import { jsonForHtml } from './jsonForHtml.js';
 import { mathCss } from './math.js';
 import { pageStyle } from './pageStyle.js';
 
@@ -49,14 +50,4 @@ ${page.body}
 ${data}${script}</body>
 </html>
 `;
-}
-
-/** JSON that can stand inside a script element or an HTML comment: no tag and no end of comment can arise in it. */
-export function jsonForHtml(value: unknown): string {
-  return JSON.stringify(value)
-    .replace(/</g, '\\u003c')
-    .replace(/>/g, '\\u003e')
-    .replace(/\u2028/g, '\\u2028')
-    .replace(/\u2029/g, '\\u2029')
-    .replace(/--/g, '-\\u002d');
 }

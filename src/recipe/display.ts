@@ -145,7 +145,7 @@ export function htmlOf(a: Answer): string {
   if (cautions.length > 0) parts.push(`<ul class="reckoner-cautions" style="margin:.5em 0;padding-left:1.2em">${cautions.map((c) => `<li><strong>${e(cautionWord[c.level])}:</strong> ${e(c.text)}${c.source ? ` <small>(${e(citationText(c.source))})</small>` : ''}</li>`).join('')}</ul>`);
   const workings = a.workings();
   const mono = 'style="font-family:ui-monospace,Menlo,Consolas,monospace;font-size:.95em;overflow-wrap:anywhere"';
-  const worked = workings.map((w) => (w.kind === 'remark' ? `<li>${e(w.says)}</li>` : `<li>${e(w.says)}${workingBasis(w) ? ` <small>(${e(workingBasis(w))})</small>` : ''}<br><code ${mono}>${e(w.plain)}</code><br><code ${mono}>${e(w.numbersPlain)}</code></li>`)).join('');
+  const worked = workings.map((w) => (w.kind === 'remark' ? `<li>${e(w.says)}</li>` : `<li>${e(w.says)}${workingBasis(w) ? ` <small>(${e(workingBasis(w))})</small>` : ''}<br><code data-latex="${e(w.latex)}" ${mono}>${e(w.plain)}</code><br><code data-latex="${e(w.numbersLatex)}" ${mono}>${e(w.numbersPlain)}</code></li>`)).join('');
   parts.push(`<details open><summary>Workings</summary>${block('Given', a.given, false)}<ol style="padding-left:1.4em">${worked}</ol></details>`);
   const sources = a.sources();
   if (sources.length > 0) parts.push(`<details><summary>Sources</summary><ul>${sources.map((s) => `<li>${e(citationText(s))}</li>`).join('')}</ul></details>`);
