@@ -125,7 +125,7 @@ function quantityField<K extends Kind, const O extends QuantityOptions>(kind: K,
       kind,
       takes,
       fits: (v) => typeof v === 'string' || typeof v === 'number' || v instanceof Quantity || (typeof v === 'object' && v !== null && 'value' in v && 'unit' in v),
-      show: (n) => both(new Quantity(kind, n)),
+      show: (n) => both(new Quantity(kind, meant(typeof n === 'number', n))),
       read: (v) => {
         const q = toQuantity(v, kind);
         const n = q.value;
@@ -157,6 +157,12 @@ export function watchCurrency<T>(read: () => T): { value: T; currency: string | 
   } finally {
     currency = undefined;
   }
+}
+
+/** A field shows only what it could have read: an `either` tries its alternatives in turn and goes by this. */
+function meant<T>(fits: boolean, value: T): T {
+  if (!fits) throw new TypeError(`not a value of this field: ${shown(value)}`);
+  return value;
 }
 
 /** Gathers the troubles of several parts, each under its own name, and throws them together. */
@@ -227,7 +233,7 @@ function listField<I, Out, const O extends ListOptions>(item: Field<I, Out>, opt
       kind: 'list',
       takes,
       fits: (v) => Array.isArray(v) || typeof v === 'string',
-      show: (list) => (list.length > 12 ? `${list.slice(0, 12).map(item.show).join(', ')} ... (${list.length} in all)` : list.map(item.show).join(', ')),
+      show: (list) => (meant(Array.isArray(list), list).length > 12 ? `${list.slice(0, 12).map(item.show).join(', ')} ... (${list.length} in all)` : list.map(item.show).join(', ')),
       read: (v) => {
         const list = typeof v === 'string' ? v.split(/[;,]/).map((s) => s.trim()).filter((s) => s !== '') : v;
         if (!Array.isArray(list)) throw new Refusal(`got ${shown(v)}, takes ${takes}`);
@@ -248,7 +254,7 @@ function groupField<const F extends Fields, const O extends Common & { readonly 
       kind: 'group',
       takes,
       fits: isPlainObject,
-      show: (g) => Object.entries(fields).map(([n, f]) => `${n} ${(f.show as (v: unknown) => string)(g[n as keyof F])}`).join(', '),
+      show: (g) => meant(isPlainObject(g), g) && Object.entries(fields).map(([n, f]) => `${n} ${(f.show as (v: unknown) => string)(g[n as keyof F])}`).join(', '),
       read: (v) => {
         if (!isPlainObject(v)) throw new Refusal(`got ${shown(v)}, takes ${takes}`);
         return check(v);
@@ -266,10 +272,14 @@ function recordField<I, Out, const O extends Common & { readonly default?: objec
       kind: 'record',
       takes,
       fits: (v) => isPlainObject(v) || typeof v === 'string',
-      show: (r) => Object.entries(r).map(([n, v]) => `${n} ${item.show(v)}`).join(', '),
+      show: (r) => Object.entries(meant(isPlainObject(r), r)).map(([n, v]) => `${n} ${item.show(v)}`).join(', '),
       read: (v) => {
         const entries = typeof v === 'string' ? v.split(/[;,]/).filter((s) => s.trim() !== '').map((s) => s.split(/[:=]/).map((x) => x.trim()) as [string, string | undefined]) : isPlainObject(v) ? Object.entries(v) : undefined;
         if (!entries || entries.length === 0 || entries.length > 1000 || entries.some(([n]) => n === '' || n === '__proto__')) throw new Refusal(`got ${shown(v)}, takes ${takes}`);
+        // '2:1:1' has no names, and a name given twice would lose its first value without a word.
+        if (typeof v === 'string' && entries.some((e) => e.length !== 2)) throw new Refusal(`got ${shown(v)}, takes name:value pairs set apart by commas; ${takes}`);
+        const twice = entries.find(([n], i) => entries.findIndex(([m]) => m === n) !== i);
+        if (twice) throw new Refusal(`got ${shown(twice[0])} twice, takes each name once`);
         const values = together(entries.map(([n, x]) => [n, () => item.read(x)] as const));
         return Object.fromEntries(entries.map(([n], i) => [n, values[i] as Out]));
       },
