@@ -150,7 +150,7 @@ function handlerFor(letter: WriteLetter, pi: string, raised: (base: string, expo
   const handler = (n: AnyNode, options: object): string | undefined => {
     if (n.type === 'SymbolNode') return n.name === 'pi' ? pi : functions.has(n.name) ? undefined : letter(n.name, false);
     if (n.type === 'OperatorNode' && n.op === '^' && n.args[0]?.type === 'SymbolNode') {
-      return raised(letter(n.args[0].name, true), write(n.args[1] as unknown as MathNode, options));
+      return raised(n.args[0].name === 'pi' ? pi : letter(n.args[0].name, true), write(n.args[1] as unknown as MathNode, options));
     }
     return undefined;
   };
