@@ -11,6 +11,8 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   show: async () => (await import('./command/show.js')).show,
   work: async () => (await import('./command/work.js')).work,
   kernel: async () => (await import('./command/kernel.js')).kernel,
+  run: async () => (await import('./command/run.js')).run,
+  notes: async () => (await import('./command/notes.js')).notes,
   sweep: async () => (await import('./command/explore.js')).sweepCommand,
   spread: async () => (await import('./command/explore.js')).spreadCommand,
   find: async () => (await import('./command/explore.js')).findCommand,

@@ -27,3 +27,5 @@ export { compare } from './explore/compare.js';
 export type { Comparison } from './explore/compare.js';
 export { whatIf } from './explore/what-if.js';
 export type { WhatIf } from './explore/what-if.js';
+export { buildNotes } from './notes/note.js';
+export type { BuildNotes, NoteOptions } from './notes/note.js';

@@ -8,7 +8,7 @@ export const help = `reckoner: woodworking mathematics, worked with units, sourc
   reckoner find RECIPE field OUTPUT=VALUE field=value ...
                                           the input that meets a target; --from A --to B, --json
   reckoner run NOTEBOOK [-o FILE]         run a notebook; FILE ends in .ipynb, .html or .md
-  reckoner notes redo FILE                reckon a build note again and say what changed
+  reckoner notes redo FILE                reckon a build note again and say what changed; --write saves it, --json
   reckoner handout NOTEBOOK [-o FILE]     a page for a class in which the recipes are alive; --answers FILE
   reckoner kernel install [--prefix DIR]  make the TypeScript kernel known to Jupyter; kernel uninstall undoes it
   reckoner --version
