@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const topics = ['moisture', 'stock', 'lamination', 'joinery', 'rails', 'finish', 'machining'];
+const topics = ['moisture', 'stock', 'lamination', 'joinery', 'rails', 'finish', 'machining', 'bill'];
 
 export function writeCatalogue() {
   const found = [];

@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest';
+import { Refusal } from '../../src/quantities/refusal.js';
+import { finishQuantity } from '../../src/recipes/finish/finish-quantity.js';
+import { thinningRatio } from '../../src/recipes/finish/thinning-ratio.js';
+
+/** The troubles of a refusal; anything else that is thrown, or an answer, fails the test. */
+export function refused(run: () => unknown): Refusal {
+  try {
+    run();
+  } catch (error) {
+    expect(error).toBeInstanceOf(Refusal);
+    return error as Refusal;
+  }
+  throw new Error('was taken');
+}
+
+const parts = { oil: 2, varnish: 1, spirit: 1 };
+
+describe('thinningRatio refuses', () => {
+  it.each([
+    ['neither batch nor have', { parts }, 'batch', /have/],
+    ['a name that is not among the parts', { parts, have: { vanish: '1 L' } }, 'have.vanish', /did you mean "varnish"/],
+    ['a density of an unknown part', { parts, batch: '1 L', densities: { tar: '1 kg/L' } }, 'densities.tar', /among the parts/],
+    ['a thinner that is not among the parts', { parts, batch: '1 L', thinner: 'water' }, 'thinner.water', /among the parts/],
+    ['a batch by mass of parts by volume with no densities', { parts, by: 'volume' as const, batch: '1 kg' }, 'densities.oil', /such as "0.8 kg\/L"/],
+    ['a part of nothing', { parts: { oil: 1, spirit: 0 }, batch: '1 L' }, 'parts.spirit', /more than 0/],
+    ['a part below nothing', { parts: { oil: 1, spirit: -1 }, batch: '1 L' }, 'parts.spirit', /more than 0/],
+    ['parts with no names', { parts: '2:1:1', batch: '1 L' }, 'parts', /name:value/],
+    ['no parts', { parts: {}, batch: '1 L' }, 'parts', /named parts/],
+    ['a batch of nothing', { parts, batch: '0 L' }, 'batch', /more than nothing/],
+    ['a batch below nothing', { parts, batch: '-1 L' }, 'batch', /more than nothing/],
+    ['a batch that is a length', { parts, batch: '2 m' }, 'batch', /liquid/],
+    ['a batch beyond any workshop', { parts, batch: '1e9 L' }, 'batch', /1000 m3/],
+    ['less than nothing in a tin', { parts, have: { oil: '-1 mL' } }, 'have.oil', /at least nothing/],
+  ])('%s', (_what, given, field, says) => {
+    const r = refused(() => thinningRatio(given as never));
+    expect(r.troubles.map((t) => t.field)).toContain(field);
+    expect(r.message).toMatch(says);
+    expect(r.message.split('\n')).toHaveLength(1);
+  });
+  it('names every wrong part at once', () => {
+    expect(refused(() => thinningRatio({ parts: { a: 'x', b: NaN, c: 1 } as never, batch: 'full' })).troubles.map((t) => t.field)).toEqual(['parts.a', 'parts.b', 'batch']);
+  });
+  it('nothing when a tin is empty: it says so instead', () => {
+    const r = thinningRatio({ parts, have: { oil: '1 L', varnish: '0 L' } });
+    expect(r.total.value).toBe(0);
+    expect(r.limiting).toBe('varnish');
+    expect(r.cautions.map((c) => c.text).join()).toMatch(/no varnish left/);
+    expect(r.toText()).not.toMatch(/NaN|undefined/);
+  });
+  it('no odd name, and lets none out of the page', () => {
+    const r = thinningRatio({ parts: { '<img src=x onerror=alert(1)>': 1, constructor: 1, toString: 2 }, batch: '1 L' });
+    expect(r.toHtml()).not.toContain('<img');
+    expect(r.amounts['toString']?.in('mL')).toBeCloseTo(500, 9);
+  });
+});
+
+describe('finishQuantity refuses', () => {
+  const given = { surfaces: ['1 m2'], coats: 2, coverage: '12 m2/L' };
+  it.each([
+    ['no surface', { ...given, surfaces: [] }, 'surfaces'],
+    ['an area of nothing', { ...given, surfaces: ['0 m2'] }, 'surfaces[1]'],
+    ['an area below nothing', { ...given, surfaces: ['1 m2', '-2 m2'] }, 'surfaces[2]'],
+    ['a bare number', { ...given, surfaces: [1.2] }, 'surfaces[1]'],
+    ['a piece with no thickness', { ...given, surfaces: { length: '1 m', width: '1 m' } }, 'surfaces.thickness'],
+    ['faces nobody knows', { ...given, surfaces: { length: '1 m', width: '1 m', thickness: '1 mm', faces: 'inside' } }, 'surfaces.faces'],
+    ['half a coat', { ...given, coats: 1.5 }, 'coats'],
+    ['no coat', { ...given, coats: 0 }, 'coats'],
+    ['coverage of nothing', { ...given, coverage: '0 m2/L' }, 'coverage'],
+    ['all of it lost', { ...given, loss: '100 %' }, 'loss'],
+    ['a tin of nothing', { ...given, tinSize: '0 L' }, 'tinSize'],
+    ['a way nobody knows', { ...given, method: 'mop' }, 'method'],
+    ['thinner below nothing', { ...given, thinnerParts: -1 }, 'thinnerParts'],
+  ])('%s', (_what, bad, field) => {
+    const r = refused(() => finishQuantity(bad as never));
+    expect(r.troubles.map((t) => t.field).join(), r.message).toContain(field);
+    expect(r.message).toMatch(/takes/);
+  });
+  it('nothing within its limits, and gives finite answers at their ends', () => {
+    for (const surfaces of [['0.000001 m2'], ['100000 m2'], { length: '100 m', width: '100 m', thickness: '10 m', count: 100 }])
+      for (const coverage of ['0.5 m2/L', '60 m2/L'])
+        for (const loss of ['0 %', '95 %']) {
+          const r = finishQuantity({ surfaces, coats: 50, coverage, loss, thinnerParts: 20, tinSize: '10 mL' });
+          expect(Number.isFinite(r.volume.value) && r.tins >= 1).toBe(true);
+        }
+  });
+});
