@@ -77,7 +77,8 @@ export function stiffWoodField<const O extends WoodOptions>(options: O): Field<s
 /** Notes into an answer what its figures rest on: sources, doubts, and how a general name was read. */
 export function citeTimber(work: Work, timber: Timber, figures: Sourced | undefined): void {
   if (work.silent || !figures) return;
-  for (const row of figures.rows) work.source(row.citation);
+  // A group rests on hundreds of rows: its sources are named table by table, not code by code.
+  for (const row of figures.rows) work.source(timber.isGroup ? { ...row.citation, locator: row.citation.locator.replace(/^species code \d+$/, 'species codes of the group') } : row.citation);
   if (timber.readAs) work.caution(note(timber.readAs));
   if (timber.isGroup) {
     work.say(`${timber.name}: 10th percentile, median and 90th percentile over ${figures.count} published species.`);

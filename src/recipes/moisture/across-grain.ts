@@ -46,6 +46,11 @@ export const movementFormulas = [coefficientRule, greenRule, ringRule, ringShrin
 export const coefficientRange = { low: 0.06, high: 0.14 } as const;
 // Boards of one species differ: about 15 % coefficient of variation, so four boards in five lie within 1.28 times that.
 const scatter = 1.2816 * 0.15;
+/** The figure at the lower and the upper end of what is expected: a group's percentiles, or a species' scatter. */
+export function expected(figure: Spread, timber: Timber): [number, number] {
+  const wide = timber.isGroup ? 0 : scatter;
+  return [figure.low * (1 - wide), figure.high * (1 + wide)];
+}
 
 export interface Piece {
   readonly width: number;
@@ -108,8 +113,7 @@ export function moveAcross(work: Work, piece: Piece, from: number, to: number, f
     if (rule === 'green shrinkage') work.apply(greenRule, { D: piece.width, M_F: b, M_I: a, f, S: figure.middle });
     else work.apply(coefficientRule, { D: piece.width, C: figure.middle / 100, M_F: b, M_I: a });
   }
-  const wide = piece.timber.isGroup ? 0 : scatter;
-  const ends = [one(figure.low * (1 - wide)), one(figure.high * (1 + wide))].sort((x, y) => x - y) as [number, number];
+  const ends = expected(figure, piece.timber).map(one).sort((x, y) => x - y) as [number, number];
   const middle = one(figure.middle);
   // Adding 0 turns -0 into 0: no change of moisture gives exactly no movement.
   return { change: middle + 0, low: ends[0] + 0, high: ends[1] + 0, rule, perPercent: a === b ? figureSlope(rule, figure.middle, f, a) : middle / piece.width / ((b - a) * 100) };

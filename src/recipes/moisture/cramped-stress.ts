@@ -1,0 +1,111 @@
+import { barChart } from '../../charts/barChart.js';
+import { estimate, dataCaution, danger } from '../../recipe/caution.js';
+import { field } from '../../recipe/field.js';
+import { formula, letter } from '../../recipe/formula.js';
+import { out } from '../../recipe/output.js';
+import { recipe } from '../../recipe/recipe.js';
+import { cite } from '../../recipe/source.js';
+import type { Work } from '../../recipe/work.js';
+import { citeTimber, timberField } from '../../timber/field.js';
+import { findSpecies } from '../../timber/species.js';
+import type { Timber } from '../../timber/timber.js';
+import { moveAcross, movementFormulas } from './across-grain.js';
+import { cutField, moistureOf, stateField, type Cut } from './wood-state.js';
+
+const crushSource = cite('hoadley-1998', 'p. 18, compression across the grain');
+/** Strain across the grain at which crushing begins and at which it has surely begun. */
+const crush = { begins: 0.005, sure: 0.01 } as const;
+
+const strainRule = formula({
+  symbol: 'epsilon', gives: letter('share', 'strain of a width that is not let move', { in: '%' }), basis: 'geometry',
+  text: '100 abs(Delta) / w',
+  where: { Delta: letter('length', 'movement it would make if free', { in: 'mm' }), w: letter('length', 'width', { in: 'mm' }) },
+});
+const acrossRule = formula({
+  symbol: 'E_x', gives: letter('modulus', 'modulus of elasticity across the grain'), basis: 'published', source: cite('fpl-gtr-190', 'Table 5-1', { read: 'memory' }),
+  text: 'r E_L',
+  where: { r: letter('ratio', 'share of the modulus along the grain'), E_L: letter('modulus', 'modulus of elasticity along the grain') },
+});
+const stressRule = formula({
+  symbol: 'sigma', gives: letter('stress', 'stress across the grain', { in: 'MPa' }), basis: 'estimate',
+  text: 'E_x epsilon',
+  where: { E_x: letter('modulus', 'modulus across the grain', { in: 'MPa' }), epsilon: letter('share', 'strain') },
+});
+
+/** Stiffness and strength across the grain: the timber's own, or the middle of its kind. */
+function acrossOf(work: Work, timber: Timber, cut: Cut): { readonly modulus: number; readonly tension: number } {
+  const kind = findSpecies(timber.group === 'softwood' ? 'unknown softwood' : 'unknown hardwood');
+  const pick = <T>(what: string, own: T | undefined, other: T | undefined): T => {
+    if (own !== undefined) return own;
+    work.caution(dataCaution(`${timber.name} has no ${what} in the data: the middle of the ${kind.group}s was taken`));
+    return other as T;
+  };
+  const mechanical = timber.mechanical('12%');
+  const ofKind = kind.mechanical('12%');
+  const E = pick('modulus of elasticity', mechanical?.modulus, ofKind?.modulus);
+  const ratios = pick('elastic ratios', timber.elasticRatios(), kind.elasticRatios());
+  const tension = pick('tension strength across the grain', mechanical?.tensionAcross, ofKind?.tensionAcross);
+  citeTimber(work, timber, mechanical);
+  for (const row of ratios.rows) work.source({ ...row.citation });
+  const [c, s] = [Math.cos(cut.angle) ** 2, Math.sin(cut.angle) ** 2];
+  const share = c * ratios.tangential.middle + s * ratios.radial.middle;
+  return { modulus: work.apply(acrossRule, { r: share, E_L: E.middle }), tension: tension.middle };
+}
+
+/**
+ * What a top suffers that is fixed hard along its width: the strain, the stress across the grain and whether it is likely to split
+ * or crush. Elastic and therefore on the high side: slow changes let wood creep and ease. To show why slots are cut, not to do without them.
+ */
+export const crampedStress = recipe({
+  name: 'crampedStress',
+  title: 'A top that is not let move',
+  topic: 'moisture',
+  about: 'Strain and stress across the grain of a top held hard along its width while its moisture changes, against the strength of the timber: why a top splits when it is screwed down tight. An estimate that leaves creep out.',
+  sources: [crushSource],
+  inputs: {
+    width: field.length({ says: 'width across the grain', above: '0 mm', max: '100 m' }),
+    timber: timberField({ needs: ['movement', 'shrinkage'], says: 'species, or a group for the middle of its range' }),
+    cut: cutField({ says: 'how it was sawn, or the angle of the rings to the face', default: 'flat-sawn' }),
+    from: stateField('moisture when it was fixed, or air'),
+    to: stateField('moisture it comes to, or air'),
+  },
+  outputs: {
+    strain: out.share({ says: 'movement prevented, as a share of the width' }),
+    stress: out.stress({ says: 'stress across the grain' }),
+    strength: out.stress({ says: 'stress at which it splits, or in swelling begins to crush' }),
+    used: out.share({ says: 'share of that strength' }),
+    sense: out.text({ says: 'tension as it dries, compression as it swells' }),
+    verdict: out.text({ says: 'what is to be expected' }),
+  },
+  formulas: [strainRule, acrossRule, stressRule, ...movementFormulas],
+  solve: (given, work) => {
+    const from = moistureOf(work, given.from, 'from');
+    const to = moistureOf(work, given.to, 'to');
+    const moved = moveAcross(work, { width: given.width, timber: given.timber, cut: given.cut }, from, to);
+    const strain = work.apply(strainRule, { Delta: moved.change, w: given.width });
+    const { modulus, tension } = acrossOf(work, given.timber, given.cut);
+    const stress = work.apply(stressRule, { E_x: modulus, epsilon: strain });
+    const swells = moved.change > 0;
+    if (swells) work.say('In swelling the wood is pressed: it begins to crush at about 0.5 % of strain and surely has at 1 %; crushed wood stays narrower and opens gaps when it dries.', crushSource);
+    const strength = swells ? modulus * crush.begins : tension;
+    const used = stress / strength;
+    const verdict =
+      moved.change === 0 ? 'nothing: the moisture does not change its width'
+        : swells
+          ? strain <= crush.begins ? 'holds: within the elastic range' : strain <= crush.sure ? 'at risk: may begin to crush' : 'crushes: it will stay narrower, and gaps open when it dries'
+          : used < 0.5 ? 'holds: under half of its strength' : used < 1 ? 'at risk: a weak place or a nail hole may start a split' : 'likely to split';
+    return { strain, stress, strength, used, sense: moved.change === 0 ? 'none' : swells ? 'compression' : 'tension', verdict };
+  },
+  cautions: [
+    estimate('creep is left out: over months wood eases by a third or more, so the true stress is lower; knots, shakes and nail holes take more than that off the strength'),
+    danger('a wide top that splits or pushes its frame apart can drop what stands on it: let tops move in slots'),
+  ],
+  chart: (_given, answer) => barChart({
+    title: answer.sense === 'compression' ? 'Compression across the grain' : 'Tension across the grain',
+    subtitle: answer.verdict,
+    of: '',
+    value: { title: 'Stress', unit: 'MPa' },
+    bars: [{ name: 'if held hard', value: answer.stress / 1e6, label: `${(answer.stress / 1e6).toFixed(2)} MPa`, chosen: true }, { name: answer.sense === 'compression' ? 'begins to crush' : 'splits', value: answer.strength / 1e6, label: `${(answer.strength / 1e6).toFixed(2)} MPa` }],
+  }),
+  example: { width: '640 mm', timber: 'white oak', from: '12 %', to: '8 %' },
+});
