@@ -1,4 +1,13 @@
+/** A kernel in a process of its own for our own notebook server, spoken to over an inherited descriptor. */
+import { spawn } from 'node:child_process';
+import { randomUUID } from 'node:crypto';
+import { existsSync } from 'node:fs';
+import type { Duplex } from 'node:stream';
+import { createInterface } from 'node:readline';
 import type { JupyterMessage } from './message.ts';
+import { nodeFlags } from './install.ts';
+import { built } from './place.ts';
+import { readLine, toLine } from './wires/line.ts';
 
 export type { JupyterMessage } from './message.ts';
 
@@ -16,7 +25,66 @@ export interface KernelChild {
   readonly exited: Promise<{ code: number | null; signal: string | null }>;
 }
 
+const channel = 3;
+
 /** Starts a kernel whose cells run in `cwd`. Rejects if the process cannot be started. */
-export function spawnKernelChild(options: { cwd: string; env?: Record<string, string> }): Promise<KernelChild> {
-  return Promise.reject(new Error(`the kernel for ${options.cwd} cannot start: its process is not built yet`));
+export async function spawnKernelChild(options: { cwd: string; env?: Record<string, string> }): Promise<KernelChild> {
+  const program = built('kernel/main.js');
+  if (!existsSync(program)) throw new Error(`the kernel is not built: ${program} is missing; run \`npm run build\``);
+  if (!existsSync(options.cwd)) throw new Error(`the kernel cannot start: there is no folder ${options.cwd}`);
+  const child = spawn(process.execPath, [...nodeFlags, program, '--pipe', String(channel)], {
+    cwd: options.cwd,
+    env: { ...process.env, ...options.env },
+    stdio: ['ignore', 'ignore', 'inherit', 'pipe'],
+  });
+  const exited = new Promise<{ code: number | null; signal: string | null }>((resolve) => {
+    child.once('exit', (code, signal) => resolve({ code, signal }));
+  });
+  await new Promise<void>((resolve, reject) => {
+    child.once('spawn', resolve);
+    child.once('error', reject);
+  });
+
+  const pipe = child.stdio[channel] as Duplex;
+  const listeners = new Set<(message: JupyterMessage) => void>();
+  // Writing to a kernel that has just died must not take the server with it.
+  pipe.on('error', () => undefined);
+  createInterface({ input: pipe, crlfDelay: Infinity }).on('line', (line) => {
+    const message = readLine(line);
+    if (message) for (const listener of [...listeners]) listener(message);
+  });
+
+  const send = (message: JupyterMessage): void => {
+    if (!pipe.destroyed && pipe.writable) pipe.write(toLine(message));
+  };
+  const onMessage = (listener: (message: JupyterMessage) => void): (() => void) => {
+    listeners.add(listener);
+    return () => listeners.delete(listener);
+  };
+  const ask = (type: string, content: Record<string, unknown>): Promise<void> =>
+    new Promise((resolve) => {
+      const msg_id = randomUUID();
+      const off = onMessage((message) => {
+        if (message.channel !== 'control' || message.parent_header['msg_id'] !== msg_id) return;
+        off();
+        resolve();
+      });
+      void exited.then(() => (off(), resolve()));
+      const header = { msg_id, session: 'server', username: 'server', date: new Date().toISOString(), msg_type: type, version: '5.3' };
+      send({ channel: 'control', header, parent_header: {}, metadata: {}, content });
+    });
+
+  return {
+    pid: child.pid!,
+    send,
+    onMessage,
+    interrupt: () => ask('interrupt_request', {}),
+    async shutdown() {
+      const force = setTimeout(() => child.kill('SIGKILL'), 3_000);
+      void ask('shutdown_request', { restart: false });
+      await exited;
+      clearTimeout(force);
+    },
+    exited,
+  };
 }

@@ -1,14 +1,57 @@
+/** Makes the kernel known to Jupyter: a folder with kernel.json in one of the places Jupyter looks. */
+import { existsSync } from 'node:fs';
+import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
+import { homedir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { built } from './place.ts';
+
+export const kernelName = 'reckoner';
+export const displayName = "Joiner's Reckoner (TypeScript)";
+
+/** What Node needs to survive the tearing down of a looping cell, and to stay silent about what a cell cannot change. */
+export const nodeFlags = ['--no-force-async-hooks-checks', '--disable-warning=ExperimentalWarning'];
+
 /** Where a kernelspec goes: `prefix` (its share/jupyter/kernels), else the user's own Jupyter data folder. */
 export interface InstallPlace {
   prefix?: string;
 }
 
+/** The user's own Jupyter data folder, as Jupyter itself finds it. */
+function userData(): string {
+  const { JUPYTER_DATA_DIR, XDG_DATA_HOME, APPDATA } = process.env;
+  if (JUPYTER_DATA_DIR) return JUPYTER_DATA_DIR;
+  if (process.platform === 'darwin') return join(homedir(), 'Library', 'Jupyter');
+  if (process.platform === 'win32' && APPDATA) return join(APPDATA, 'jupyter');
+  return join(XDG_DATA_HOME || join(homedir(), '.local', 'share'), 'jupyter');
+}
+
+export function kernelFolder({ prefix }: InstallPlace = {}): string {
+  return prefix ? join(resolve(prefix), 'share', 'jupyter', 'kernels', kernelName) : join(userData(), 'kernels', kernelName);
+}
+
 /** Writes the kernelspec `reckoner`; returns the folder it wrote. */
-export function installKernel(place: InstallPlace = {}): Promise<string> {
-  return Promise.reject(new Error(`the kernel cannot be installed yet (${place.prefix ?? 'user folder'})`));
+export async function installKernel(place: InstallPlace = {}): Promise<string> {
+  const program = built('kernel/main.js');
+  if (!existsSync(program)) throw new Error(`the kernel is not built: ${program} is missing; run \`npm run build\` first`);
+  const folder = kernelFolder(place);
+  const spec = {
+    argv: [process.execPath, ...nodeFlags, program, '--connection', '{connection_file}'],
+    display_name: displayName,
+    language: 'typescript',
+    interrupt_mode: 'message',
+    metadata: { debugger: false },
+  };
+  await mkdir(folder, { recursive: true });
+  const draft = join(folder, `kernel.json.${process.pid}`);
+  await writeFile(draft, `${JSON.stringify(spec, null, 2)}\n`);
+  await rename(draft, join(folder, 'kernel.json'));
+  return folder;
 }
 
 /** Removes the kernelspec `reckoner`; returns the folder it removed, or undefined if there was none. */
-export function uninstallKernel(place: InstallPlace = {}): Promise<string | undefined> {
-  return Promise.reject(new Error(`the kernel cannot be removed yet (${place.prefix ?? 'user folder'})`));
+export async function uninstallKernel(place: InstallPlace = {}): Promise<string | undefined> {
+  const folder = kernelFolder(place);
+  if (!existsSync(folder)) return undefined;
+  await rm(folder, { recursive: true });
+  return folder;
 }

@@ -169,6 +169,11 @@ export class KernelSession implements CellSession {
     this.printed.flush();
   }
 
+  /** Hands on what has been printed so far. */
+  flush(): void {
+    this.printed.flush();
+  }
+
   interrupt(): void {
     this.executor.interrupt();
     this.abandon?.();

@@ -41,8 +41,9 @@ export class Executor {
     this.door.port2.unref();
   }
 
-  get isRunning(): boolean {
-    return this.current !== undefined;
+  /** The package's exports, once loaded. */
+  get loadedPackage(): Record<string, unknown> | undefined {
+    return this.package;
   }
 
   /** Fires when the cell that runs now, or ran last, is interrupted. */

@@ -1,0 +1,77 @@
+/** Comms: two-way channels between a cell and a page's widget, opened by either side. */
+import { randomUUID } from 'node:crypto';
+
+type Send = (type: 'comm_open' | 'comm_msg' | 'comm_close', content: object, metadata?: object, buffers?: Uint8Array[]) => void;
+
+export class Comm {
+  onMessage: (data: unknown, buffers: Uint8Array[]) => void = () => undefined;
+  onClose: (data: unknown) => void = () => undefined;
+  constructor(
+    readonly id: string,
+    readonly target: string,
+    private readonly post: Send,
+    private readonly forget: () => void,
+  ) {}
+  send(data: unknown, metadata: object = {}, buffers: Uint8Array[] = []): void {
+    this.post('comm_msg', { comm_id: this.id, data: data ?? {} }, metadata, buffers);
+  }
+  close(data: unknown = {}): void {
+    this.forget();
+    this.post('comm_close', { comm_id: this.id, data });
+  }
+}
+
+export class Comms {
+  private readonly open_ = new Map<string, Comm>();
+  private readonly targets = new Map<string, (comm: Comm, data: unknown) => void>();
+
+  constructor(private readonly post: Send) {}
+
+  /** The part of it that cells see as `comms`. */
+  readonly face = {
+    open: (target: string, data: unknown = {}, metadata: object = {}): Comm => {
+      const comm = this.create(randomUUID(), target);
+      this.post('comm_open', { comm_id: comm.id, target_name: target, data }, metadata);
+      return comm;
+    },
+    register: (target: string, opened: (comm: Comm, data: unknown) => void): void => {
+      if (typeof opened !== 'function') throw new TypeError(`comms.register('${target}', opened): opened is a function called with each new comm`);
+      this.targets.set(target, opened);
+    },
+    unregister: (target: string): void => void this.targets.delete(target),
+  };
+
+  private create(id: string, target: string): Comm {
+    const comm = new Comm(id, target, this.post, () => this.open_.delete(id));
+    this.open_.set(id, comm);
+    return comm;
+  }
+
+  /** A comm message from a client. An unknown target is answered by closing the comm, as the protocol asks. */
+  receive(type: string, content: Record<string, unknown>, buffers: Uint8Array[]): void {
+    const id = String(content['comm_id'] ?? '');
+    if (type === 'comm_open') {
+      const target = String(content['target_name'] ?? '');
+      const opened = this.targets.get(target);
+      if (!opened) return this.post('comm_close', { comm_id: id, data: {} });
+      const comm = this.create(id, target);
+      try {
+        opened(comm, content['data']);
+      } catch (error) {
+        comm.close();
+        throw error;
+      }
+      return;
+    }
+    const comm = this.open_.get(id);
+    if (!comm) return;
+    if (type === 'comm_msg') return comm.onMessage(content['data'], buffers);
+    this.open_.delete(id);
+    comm.onClose(content['data']);
+  }
+
+  info(target: unknown): Record<string, { target_name: string }> {
+    const found = [...this.open_.values()].filter((comm) => target === undefined || target === null || comm.target === target);
+    return Object.fromEntries(found.map((comm) => [comm.id, { target_name: comm.target }]));
+  }
+}

@@ -1,0 +1,19 @@
+/** One message as one line of JSON, buffers in base64. */
+import type { JupyterMessage } from '../message.ts';
+
+export function toLine(message: JupyterMessage): string {
+  const buffers = (message.buffers ?? []).map((part) => Buffer.from(part).toString('base64'));
+  return `${JSON.stringify({ ...message, buffers })}\n`;
+}
+
+/** The message of a line, or undefined if the line is none. */
+export function readLine(line: string): JupyterMessage | undefined {
+  try {
+    const value = JSON.parse(line) as Omit<JupyterMessage, 'buffers'> & { buffers?: string[] };
+    const whole = [value.header, value.parent_header, value.metadata, value.content].every((part) => typeof part === 'object' && part !== null);
+    if (!whole || typeof value.header['msg_type'] !== 'string') return undefined;
+    return { ...value, buffers: (value.buffers ?? []).map((part) => Buffer.from(part, 'base64')) };
+  } catch {
+    return undefined;
+  }
+}
