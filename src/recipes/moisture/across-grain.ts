@@ -1,7 +1,7 @@
 // How much a piece moves across the grain: the two published equations, when each holds, and what to do where the data
 // give only one. Shared by the recipes of this topic.
 import { Refusal } from '../../quantities/refusal.js';
-import { estimate, note, outOfRange } from '../../recipe/caution.js';
+import { estimate, note, outOfRange, type Caution } from '../../recipe/caution.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { cite } from '../../recipe/source.js';
 import type { Work } from '../../recipe/work.js';
@@ -138,8 +138,14 @@ function explain(work: Work, piece: Piece, rule: Rule, from: number, to: number,
     );
   } else work.caution(outOfRange(`${timber.name}: the coefficient is published for about 6 to 14 % moisture and no shrinkage from green is at hand, so it was used beyond its range`, coefficientSource));
   if (Math.max(from, to) > f) work.caution(note(`wood does not move above fibre saturation: moisture was counted up to ${p(f)}`, cite('fpl-gtr-190', 'p. 13-17')));
-  if (!timber.isGroup) work.caution(estimate('low and high are where four boards of the species in five are expected, from a coefficient of variation of about 15 %', scatterSource));
-  if (piece.cut.unknown) work.caution(estimate('the sawing is not known: low and high run from quarter-sawn to flat-sawn'));
+}
+
+/** What low and high mean, for the recipes that show them. */
+export function spreadCautions(pieces: readonly { readonly timber: Timber; readonly cut: Cut }[]): Caution[] {
+  return [
+    ...(pieces.some((p) => !p.timber.isGroup) ? [estimate('low and high are where four boards of the species in five are expected, from a coefficient of variation of about 15 %', scatterSource)] : []),
+    ...(pieces.some((p) => p.cut.unknown) ? [estimate('the sawing is not known: low and high run from quarter-sawn to flat-sawn')] : []),
+  ];
 }
 
 function ringLine(work: Work, piece: Piece, rule: Rule): void {

@@ -22,9 +22,9 @@ const strainRule = formula({
   where: { Delta: letter('length', 'movement it would make if free', { in: 'mm' }), w: letter('length', 'width', { in: 'mm' }) },
 });
 const acrossRule = formula({
-  symbol: 'E_x', gives: letter('modulus', 'modulus of elasticity across the grain'), basis: 'published', source: cite('fpl-gtr-190', 'Table 5-1', { read: 'memory' }),
+  symbol: 'E_x', gives: letter('modulus', 'modulus of elasticity across the grain', { in: 'GPa' }), basis: 'published', source: cite('fpl-gtr-190', 'Table 5-1', { read: 'memory' }),
   text: 'r E_L',
-  where: { r: letter('ratio', 'share of the modulus along the grain'), E_L: letter('modulus', 'modulus of elasticity along the grain') },
+  where: { r: letter('ratio', 'share of the modulus along the grain'), E_L: letter('modulus', 'modulus of elasticity along the grain', { in: 'GPa' }) },
 });
 const stressRule = formula({
   symbol: 'sigma', gives: letter('stress', 'stress across the grain', { in: 'MPa' }), basis: 'estimate',

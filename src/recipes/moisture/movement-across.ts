@@ -7,7 +7,8 @@ import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { silentWork, type Work } from '../../recipe/work.js';
 import { timberField } from '../../timber/field.js';
-import { coefficientSource, moveAcross, movementFormulas, ruleFor, saturationOf, type Moved, type Piece } from './across-grain.js';
+import { coefficientRule, coefficientSource, greenRule, moveAcross, movementFormulas, ruleFor, saturationOf, spreadCautions, type Moved, type Piece } from './across-grain.js';
+import { byRule, flatRule, lumberRule, sizeRules, type SizeRule } from './size-rules.js';
 import { cutField, cutWords, moistureOf, stateField, type Cut } from './wood-state.js';
 import { sorptionSteps } from './sorption.js';
 import type { Timber } from '../../timber/timber.js';
@@ -24,6 +25,7 @@ interface Given {
 /** The pieces that make the width: the strips, or the one board. @throws Refusal where neither or both are given */
 export function piecesOf(given: Given): Piece[] {
   if (given.strips) {
+    if (given.timber) throw new Refusal({ field: 'timber', says: 'given together with strips, each of which has its own; takes one of the two' });
     const pieces = given.strips.flatMap((s) => Array.from({ length: s.count }, () => ({ width: s.width, timber: s.timber, cut: s.cut })));
     const sum = pieces.reduce((a, p) => a + p.width, 0);
     if (pieces.length > 10_000) throw new Refusal({ field: 'strips', says: `got ${pieces.length} strips, takes at most 10 000` });
@@ -58,6 +60,27 @@ export function moveAll(work: Work, pieces: readonly Piece[], from: number, to: 
   };
 }
 
+interface Own extends Given {
+  readonly coefficient: number | undefined;
+  readonly shrinkage: number | undefined;
+  readonly fibreSaturation: number;
+  readonly rule: SizeRule;
+  readonly face: 'width' | 'thickness';
+}
+
+/** The change by a figure of one's own or a rule of a standard; undefined where the timber's published figures are asked for. */
+function ownFigure(work: Work, g: Own, from: number, to: number): { readonly width: number; readonly change: number; readonly rule: string } | undefined {
+  const named = [g.coefficient !== undefined ? 'coefficient' : [], g.shrinkage !== undefined ? 'shrinkage' : [], g.rule !== 'timber' ? 'rule' : [], g.strips ? 'strips' : []].flat();
+  if (named.length > 1) throw new Refusal({ field: named[1] as string, says: `given together with ${named[0]}; takes one of the two` });
+  if (named.length === 0 || g.strips) return undefined;
+  if (g.width === undefined) throw new Refusal({ field: 'width', says: 'missing; takes a length such as "900 mm"' });
+  if (g.rule !== 'timber') return { width: g.width, change: byRule(work, g.rule, g.width, from, to, g.face, g.timber), rule: g.rule === 'EN 336' ? 'flat rate of EN 336' : 'softwood lumber by its green size' };
+  const f = g.fibreSaturation;
+  const [M_I, M_F] = [Math.min(from, f), Math.min(to, f)];
+  if (g.coefficient !== undefined) return { width: g.width, change: work.apply(coefficientRule, { D: g.width, C: g.coefficient, M_F, M_I }), rule: 'coefficient as given' };
+  return { width: g.width, change: work.apply(greenRule, { D: g.width, M_F, M_I, f, S: g.shrinkage as number }), rule: 'shrinkage from green as given' };
+}
+
 /**
  * How much wider or narrower a board or a glued top becomes between two states of moisture. For solid timber free to
  * move; plywood and the length of a board hardly move at all.
@@ -83,6 +106,11 @@ export const movementAcross = recipe({
       },
       { says: 'strips of a glued top, each of its own timber and sawing; each moves by its own and the sum is the top', optional: true },
     ),
+    coefficient: field.ratio({ says: 'change of width for each per cent of moisture as a fraction, in place of the published one', above: 0, max: 0.02, optional: true }),
+    shrinkage: field.share({ says: 'shrinkage from green to ovendry, in place of the published one', above: '0 %', max: '40 %', optional: true }),
+    fibreSaturation: field.moisture({ says: 'moisture at fibre saturation that goes with a shrinkage of your own', min: '15 %', max: '45 %', default: '30 %' }),
+    rule: field.choice(sizeRules, { says: "the timber's own figures, the rule for softwood lumber by its green size, or the flat rate of EN 336", default: 'timber' }),
+    face: field.choice(['width', 'thickness'], { says: 'which size of softwood lumber', default: 'width' }),
     fixedAt: field.choice(['centre', 'edge'], { says: 'where the top is held: along its middle, or along one edge', default: 'centre' }),
   },
   outputs: {
@@ -91,32 +119,45 @@ export const movementAcross = recipe({
     perSide: out.length({ says: 'movement of a free edge' }),
     low: out.length({ says: 'change of width, lower end of what is expected' }),
     high: out.length({ says: 'change of width, upper end of what is expected' }),
-    coefficient: out.ratio({ says: 'change of width for each per cent of moisture, as a fraction of the width' }),
+    coefficient: out.ratio({ says: 'change of width for each per cent of moisture, as a fraction of the width', optional: true }),
     fromMoisture: out.moisture({ says: 'moisture at first' }),
     toMoisture: out.moisture({ says: 'moisture at last' }),
-    rule: out.text({ says: 'which rule was used' }),
+    ruleUsed: out.text({ says: 'which rule was used' }),
     stripChanges: out.table(
       { timber: out.text({ says: 'timber' }), cut: out.text({ says: 'sawing' }), width: out.length({ says: 'width' }), change: out.length({ says: 'change' }) },
       { says: 'Strip by strip', optional: true },
     ),
   },
-  formulas: [...movementFormulas, ...sorptionSteps],
+  formulas: [...movementFormulas, lumberRule, flatRule, ...sorptionSteps],
   solve: (given, work) => {
-    const pieces = piecesOf(given);
     const from = moistureOf(work, given.from, 'from');
     const to = moistureOf(work, given.to, 'to');
+    const perSide = (change: number): number => (given.fixedAt === 'centre' ? change / 2 : change);
+    const own = ownFigure(work, given, from, to);
+    if (own) {
+      const change = own.change + 0;
+      return {
+        change, finalWidth: own.width + change, perSide: perSide(change), low: change, high: change,
+        ...(from === to ? {} : { coefficient: change / own.width / ((to - from) * 100) }), fromMoisture: from, toMoisture: to, ruleUsed: own.rule,
+      };
+    }
+    const pieces = piecesOf(given);
     const moved = moveAll(work, pieces, from, to);
     const width = pieces.reduce((a, p) => a + p.width, 0);
     if (given.strips) work.say(`The ${pieces.length} strips add up to ${(width * 1000).toFixed(1)} mm and move by ${(moved.change * 1000).toFixed(2)} mm together.`);
     return {
-      change: moved.change, finalWidth: width + moved.change, perSide: given.fixedAt === 'centre' ? moved.change / 2 : moved.change,
+      change: moved.change, finalWidth: width + moved.change, perSide: perSide(moved.change),
       low: moved.low, high: moved.high, coefficient: moved.perPercent, fromMoisture: from, toMoisture: to,
-      rule: { coefficient: 'movement coefficient, 6 to 14 % moisture', 'green shrinkage': 'shrinkage from green', 'coefficient beyond its range': 'movement coefficient beyond its range' }[moved.rule],
+      ruleUsed: { coefficient: 'movement coefficient, 6 to 14 % moisture', 'green shrinkage': 'shrinkage from green', 'coefficient beyond its range': 'movement coefficient beyond its range' }[moved.rule],
       ...(given.strips ? { stripChanges: pieces.map((p, i) => ({ timber: p.timber.name, cut: cutWords(p.cut), width: p.width, change: (moved.each[i] as Moved).change })) } : {}),
     };
   },
-  cautions: [note('a finish slows the movement and does not stop it: over a season the wood still gets there')],
+  cautions: (given) => [
+    ...(given.strips ? spreadCautions(given.strips) : given.timber && given.coefficient === undefined && given.shrinkage === undefined && given.rule === 'timber' ? spreadCautions([{ timber: given.timber, cut: given.cut }]) : []),
+    note('a finish slows the movement and does not stop it: over a season the wood still gets there'),
+  ],
   chart: (given, answer) => {
+    if (given.coefficient !== undefined || given.shrinkage !== undefined || given.rule !== 'timber') return undefined;
     const pieces = piecesOf(given);
     const [a, b] = [answer.fromMoisture, answer.toMoisture];
     const width = pieces.reduce((s, p) => s + p.width, 0);

@@ -5,7 +5,7 @@ import { recipe } from '../../recipe/recipe.js';
 import { silentWork } from '../../recipe/work.js';
 import { timberField } from '../../timber/field.js';
 import { monthNames } from '../../timber/climate.js';
-import { coefficientSource, expected, moveAcross, movementFormulas, ruleFor, saturationOf } from './across-grain.js';
+import { coefficientSource, expected, moveAcross, movementFormulas, ruleFor, saturationOf, spreadCautions } from './across-grain.js';
 import { climateField } from './climate-field.js';
 import { diffusion, lagged, lagRule, sealings, timeConstant } from './lag.js';
 import { outsideTable, sorptionSource } from './sorption.js';
@@ -86,6 +86,7 @@ export const seasonalMovement = recipe({
     };
   },
   cautions: (given) => [
+    ...spreadCautions([given]),
     estimate(`the lag is an estimate: diffusion of ${(diffusion * 86400e6).toFixed(1)} mm² a day across the grain and a slowing of ${sealings[given.sealing]} for "${given.sealing}"; a threefold error either way is possible, so look at the swing with half and double the lag`),
     ...(given.climate.place ? [note('the table of places is the air outdoors under cover: a heated room is far drier in winter, so measure the air where the piece will stand')] : []),
     ...(given.climate.outside ? [outOfRange(outsideTable, sorptionSource)] : []),
