@@ -6,6 +6,7 @@ export type { Trouble } from './quantities/refusal.js';
 export type { Kind } from './quantities/kind.js';
 export type { FormatOptions } from './quantities/format.js';
 export type { ChartSpec } from './charts/types.js';
+export { renderSvg } from './charts/svg.js';
 export type { Caution } from './recipe/caution.js';
 export type { Citation } from './recipe/source.js';
 export type { Working } from './recipe/work.js';

@@ -23,7 +23,7 @@ export function columnUnit(kind: string, values: ArrayLike<number>, fixed?: stri
 }
 
 /** Base-unit numbers in a unit; the same column when the unit is the base. Written into `out` where that is given. */
-export function inUnit(kind: string, values: Float64Array, unit: string, out = new Float64Array(values.length)): Float64Array {
+export function inUnit(kind: string, values: Float64Array, unit: string, out: Float64Array = new Float64Array(values.length)): Float64Array {
   if (!Object.hasOwn(kinds, kind)) return values;
   const u = unitOf(kind as Kind, unit);
   if (u.scale === 1 && u.offset === 0) return values;

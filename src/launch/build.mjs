@@ -24,8 +24,7 @@ export async function build({ declarations = true } = {}) {
   writeCellLib(root);
   const esbuild = await import('esbuild');
   const entryPoints = Object.fromEntries(Object.entries(entries).filter(([, path]) => existsSync(join(root, path))));
-  rmSync(join(root, 'dist', 'chunks'), { recursive: true, force: true });
-  await esbuild.build({
+  const result = await esbuild.build({
     absWorkingDir: root,
     entryPoints,
     outdir: 'dist',
@@ -42,13 +41,24 @@ export async function build({ declarations = true } = {}) {
     alias: { 'jsonc-parser': 'jsonc-parser/lib/esm/main.js' },
     banner: { js: "import { createRequire as __makeRequire } from 'node:module'; const require = __makeRequire(import.meta.url);" },
     logLevel: 'warning',
+    metafile: true,
   });
+  sweepChunks(new Set(Object.keys(result.metafile.outputs)));
+  const { buildPage } = await import('./page.mjs');
+  await buildPage();
   if (declarations && existsSync(join(root, 'src/index.ts'))) {
     const tsc = join(root, 'node_modules', 'typescript', 'bin', 'tsc');
     const run = spawnSync(process.execPath, [tsc, '-p', 'tsconfig.build.json'], { cwd: root, encoding: 'utf8' });
     if (run.status !== 0) process.stderr.write(run.stdout + run.stderr);
     if (run.status !== 0 && process.env.CI) throw new Error('the declarations did not build');
   }
+}
+
+/** Old chunks go only after the new ones stand: a build that fails, or a kernel that runs meanwhile, keeps a whole dist/. */
+function sweepChunks(kept) {
+  const folder = join(root, 'dist', 'chunks');
+  if (!existsSync(folder)) return;
+  for (const file of readdirSync(folder)) if (!kept.has(`dist/chunks/${file}`)) rmSync(join(folder, file));
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

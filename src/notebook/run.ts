@@ -66,6 +66,9 @@ export async function runNotebook(source: string | Notebook, options: RunOptions
   options.signal?.throwIfAborted();
   const session = options.session ?? (await openSession(cwd, file));
   const stop = (): void => session.interrupt();
+  // Cells run in this process and read files as they would in Jupyter: from the notebook's own folder.
+  const before = process.cwd();
+  process.chdir(cwd);
   options.signal?.addEventListener('abort', stop);
   const collector = new OutputCollector(
     (at, outputs) => (cells[at] = { ...(cells[at] as CodeCell), outputs }),
@@ -96,6 +99,7 @@ export async function runNotebook(source: string | Notebook, options: RunOptions
       if (outcome.status !== 'ok' && !mayFail(cell)) throw failedAt(file, state(), at, outcome);
     }
   } finally {
+    process.chdir(before);
     options.signal?.removeEventListener('abort', stop);
     if (options.session === undefined) await session.dispose();
   }

@@ -5,11 +5,10 @@ import { toQuantity } from '../quantities/parse.js';
 import { both, Quantity } from '../quantities/quantity.js';
 import { Refusal, nearest, shown, type Trouble } from '../quantities/refusal.js';
 
-declare const types: unique symbol;
-
 /** What a field of a recipe takes: facts for people and pages, and the check itself. `In` is what a person writes, `Out` what `solve` gets. */
 export interface Field<In = unknown, Out = unknown, Optional extends boolean = boolean> {
-  readonly [types]?: { readonly in: In; readonly out: Out };
+  /** Carries the types alone; there is no such member at run time. */
+  readonly '~types'?: { readonly in: In; readonly out: Out };
   /** 'length', 'moisture', ... or 'choice', 'flag', 'text', 'list', 'table', 'group', 'record', 'either', 'timber'. */
   readonly kind: string;
   /** One line: what it means. */
@@ -40,8 +39,8 @@ export interface Field<In = unknown, Out = unknown, Optional extends boolean = b
 
 export type Fields = { readonly [name: string]: Field };
 
-type InOf<F> = F extends { readonly [types]?: { readonly in: infer I } } ? I : never;
-type OutOf<F> = F extends { readonly [types]?: { readonly out: infer O } } ? O : never;
+type InOf<F> = F extends { readonly '~types'?: { readonly in: infer I } } ? I : never;
+type OutOf<F> = F extends { readonly '~types'?: { readonly out: infer O } } ? O : never;
 type OptionalNames<F extends Fields> = { [K in keyof F]: F[K]['optional'] extends true ? K : never }[keyof F];
 
 /** What a person writes for a set of fields. */
@@ -337,7 +336,7 @@ function choiceField<const C extends readonly string[], const O extends Common &
       kind: 'choice',
       takes,
       fits: (v) => typeof v === 'string' && choices.some((c) => plain(c) === plain(v)),
-      show: (v) => v,
+      show: (v) => meant(choices.includes(v), v),
       read: (v) => {
         const found = typeof v === 'string' ? choices.find((c) => plain(c) === plain(v)) : undefined;
         if (found !== undefined) return found;
@@ -357,7 +356,7 @@ function flagField<const O extends Common & { readonly default?: boolean }>(opti
       kind: 'flag',
       takes,
       fits: (v) => typeof v === 'boolean' || v === 'yes' || v === 'no' || v === 'true' || v === 'false',
-      show: (v) => (v ? 'yes' : 'no'),
+      show: (v) => (meant(typeof v === 'boolean', v) ? 'yes' : 'no'),
       read: (v) => {
         if (v === true || v === 'yes' || v === 'true') return true;
         if (v === false || v === 'no' || v === 'false') return false;
@@ -376,7 +375,7 @@ function textField<const O extends Common & { readonly default?: string }>(optio
       kind: 'text',
       takes,
       fits: (v) => typeof v === 'string',
-      show: (v) => v,
+      show: (v) => meant(typeof v === 'string', v),
       read: (v) => {
         if (typeof v !== 'string' || v.trim() === '' || v.length > 200) throw new Refusal(`got ${shown(v)}, takes ${takes}`);
         return v.trim();

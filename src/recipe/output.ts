@@ -2,11 +2,9 @@ import type { Kind, PlainKind } from '../quantities/kind.js';
 import { both, Quantity } from '../quantities/quantity.js';
 import { formatQuantity, number } from '../quantities/format.js';
 
-declare const types: unique symbol;
-
 /** What a recipe gives back under one name. `Raw` is what `solve` returns (numbers in base units), `Shown` what the person gets. */
 export interface Output<Raw = unknown, Shown = unknown, Optional extends boolean = boolean> {
-  readonly [types]?: { readonly raw: Raw; readonly shown: Shown };
+  readonly '~types'?: { readonly raw: Raw; readonly shown: Shown };
   readonly kind: string;
   readonly says: string;
   readonly symbol?: string;
@@ -20,8 +18,8 @@ export interface Output<Raw = unknown, Shown = unknown, Optional extends boolean
 }
 export type Outputs = { readonly [name: string]: Output };
 
-type RawOf<T> = T extends { readonly [types]?: { readonly raw: infer R } } ? R : never;
-type ShownOf<T> = T extends { readonly [types]?: { readonly shown: infer S } } ? S : never;
+type RawOf<T> = T extends { readonly '~types'?: { readonly raw: infer R } } ? R : never;
+type ShownOf<T> = T extends { readonly '~types'?: { readonly shown: infer S } } ? S : never;
 type OptionalNames<O extends Outputs> = { [K in keyof O]: O[K]['optional'] extends true ? K : never }[keyof O];
 
 /** What `solve` returns: numbers in base units, rows, words. */
