@@ -37,7 +37,13 @@ function readWishes(args: readonly string[]): Wishes | string {
   try {
     ({ values } = parseArgs({
       args: [...args],
-      options: { port: { type: 'string' }, 'no-browser': { type: 'boolean' }, 'no-pages': { type: 'boolean' }, notebooks: { type: 'string' }, help: { type: 'boolean', short: 'h' } },
+      options: {
+        port: { type: 'string' },
+        'no-browser': { type: 'boolean' },
+        'no-pages': { type: 'boolean' },
+        notebooks: { type: 'string' },
+        help: { type: 'boolean', short: 'h' },
+      },
       strict: true,
     }));
   } catch (error) {
@@ -48,9 +54,12 @@ function readWishes(args: readonly string[]): Wishes | string {
     process.exit(0);
   }
   const port = values.port === undefined ? undefined : Number(values.port);
-  if (port !== undefined && !(Number.isInteger(port) && port >= 0 && port <= 65535)) return `--port: got ${JSON.stringify(values.port)}, takes a whole number from 0 (any free port) to 65535`;
-  const notebooks = values.notebooks === undefined ? join(packageFolder(), 'notebooks') : resolve(values.notebooks);
-  if (!existsSync(notebooks) || !statSync(notebooks).isDirectory()) return `--notebooks: ${notebooks} is no folder; make it first or name another`;
+  if (port !== undefined && !(Number.isInteger(port) && port >= 0 && port <= 65535))
+    return `--port: got ${JSON.stringify(values.port)}, takes a whole number from 0 (any free port) to 65535`;
+  const notebooks =
+    values.notebooks === undefined ? join(packageFolder(), 'notebooks') : resolve(values.notebooks);
+  if (!existsSync(notebooks) || !statSync(notebooks).isDirectory())
+    return `--notebooks: ${notebooks} is no folder; make it first or name another`;
   return { port, browser: values['no-browser'] !== true, pages: values['no-pages'] !== true, notebooks };
 }
 
@@ -59,8 +68,20 @@ async function start(wishes: Wishes): Promise<NotebookServer> {
   const root = packageFolder();
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
   const { spawnKernelChild } = await import('../kernel/child.ts');
-  const pages = { maker: fileURLToPath(import.meta.url), makerArguments: [makePagesFlag], cache: await cacheFolder(root, wishes.notebooks), program: join(root, 'dist') };
-  const options = { notebooks: wishes.notebooks, version, spawnKernel: spawnKernelChild, page: join(root, 'dist', 'page'), pages, say: (line: string) => process.stdout.write(`${line}\n`) };
+  const pages = {
+    maker: fileURLToPath(import.meta.url),
+    makerArguments: [makePagesFlag],
+    cache: await cacheFolder(root, wishes.notebooks),
+    program: join(root, 'dist'),
+  };
+  const options = {
+    notebooks: wishes.notebooks,
+    version,
+    spawnKernel: spawnKernelChild,
+    page: join(root, 'dist', 'page'),
+    pages,
+    say: (line: string) => process.stdout.write(`${line}\n`),
+  };
   try {
     return await startServer({ ...options, port: wishes.port ?? usualPort });
   } catch (error) {
@@ -73,15 +94,27 @@ async function start(wishes: Wishes): Promise<NotebookServer> {
 async function cacheFolder(root: string, notebooks: string): Promise<string> {
   const own = notebooks === join(root, 'notebooks');
   const tag = createHash('sha256').update(notebooks).digest('hex').slice(0, 12);
-  const mayWrite = await access(join(root, 'dist'), constants.W_OK).then(() => true, () => false);
+  const mayWrite = await access(join(root, 'dist'), constants.W_OK).then(
+    () => true,
+    () => false,
+  );
   if (!mayWrite) return join(tmpdir(), 'joiners-reckoner', tag);
   return own ? join(root, 'dist', 'pages') : join(root, 'dist', 'pages', tag);
 }
 
 function openBrowser(address: string): void {
-  const display = process.platform === 'darwin' || process.platform === 'win32' || process.env['DISPLAY'] || process.env['WAYLAND_DISPLAY'];
+  const display =
+    process.platform === 'darwin' ||
+    process.platform === 'win32' ||
+    process.env['DISPLAY'] ||
+    process.env['WAYLAND_DISPLAY'];
   if (!display || !process.stdout.isTTY) return;
-  const [command, args] = process.platform === 'darwin' ? ['open', [address]] : process.platform === 'win32' ? ['cmd', ['/c', 'start', '', address]] : ['xdg-open', [address]];
+  const [command, args] =
+    process.platform === 'darwin'
+      ? ['open', [address]]
+      : process.platform === 'win32'
+        ? ['cmd', ['/c', 'start', '', address]]
+        : ['xdg-open', [address]];
   const child = spawn(command as string, args as string[], { stdio: 'ignore', detached: true });
   child.on('error', () => undefined);
   child.unref();
@@ -94,7 +127,11 @@ async function main(): Promise<void> {
     process.exit(2);
   }
   const server = await start(wishes).catch((error: NodeJS.ErrnoException) => {
-    process.stderr.write(error.code === 'EADDRINUSE' ? `--port: ${wishes.port ?? usualPort} is taken by another program; name another or leave it out\n` : `The notebooks could not be opened: ${error.message}\n`);
+    process.stderr.write(
+      error.code === 'EADDRINUSE'
+        ? `--port: ${wishes.port ?? usualPort} is taken by another program; name another or leave it out\n`
+        : `The notebooks could not be opened: ${error.message}\n`,
+    );
     process.exit(1);
   });
   process.stdout.write(`\nNotebooks:  ${server.address}\nStop with Ctrl-C.\n\n`);

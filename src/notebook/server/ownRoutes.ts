@@ -15,6 +15,7 @@ interface Parts {
   readonly collection: Collection | undefined;
   /** Folder of the built page. */
   readonly folder: string;
+  readonly version: string;
 }
 
 export interface PageFiles {
@@ -27,7 +28,7 @@ const types: Record<string, string> = {
 const html = { 'Content-Type': 'text/html; charset=utf-8' };
 
 /** What is our own beside the Jupyter API: the two pages and their files, finished chapters, recipes, build notes. */
-export function ownRoutes({ contents, collection, folder }: Parts): PageFiles {
+export function ownRoutes({ contents, collection, folder, version }: Parts): PageFiles {
   const shell = (page: PageName, title: string): Answer => ({ headers: html, body: shellHtml(page, readManifest(folder), title) });
   let cards: Promise<RecipeCard[]> | undefined;
   const routes = new Routes()
@@ -47,13 +48,13 @@ export function ownRoutes({ contents, collection, folder }: Parts): PageFiles {
     })
     .on('GET', '/reckoner/chapters', async () => ({ body: { ...(await chapters(contents)), pages: collection?.states() ?? [] } }))
     .on('GET', '/reckoner/recipes', async () => ({ body: await (cards ??= readCards()) }))
-    .on('POST', '/reckoner/notes', async ({ json }) => notesPage(await json(largeBody)));
+    .on('POST', '/reckoner/notes', async ({ json }) => notesPage(await json(largeBody), version));
   if (collection !== undefined) {
     routes
       .on('GET', '/pages/', () => ({ headers: html, body: listHtml(collection) }))
       .on('GET', '/pages/:name', async ({ parts }) => {
         const name = (parts['name'] ?? '').replace(/\.html$/, '.ipynb');
-        return { headers: { ...html, ...documentHeaders }, body: await collection.page(name) };
+        return { headers: { ...html, ...documentHeaders }, body: withWayBack(await collection.page(name), name) };
       });
   }
   return { routes };
@@ -77,4 +78,10 @@ async function readCards(): Promise<RecipeCard[]> {
 function listHtml(collection: Collection): string {
   const rows = collection.states().map(({ name, state }) => `<li><a href="/pages/${encodeURIComponent(name.replace(/\.ipynb$/, '.html'))}">${escapeHtml(name.replace(/\.ipynb$/, ''))}</a>${state === 'done' ? '' : ` (${state})`}</li>`);
   return noticeHtml('Finished chapters', '').replace('<p></p>', `<ul>${rows.join('')}</ul>`);
+}
+
+/** The stored page stands alone; served from here it gains a line that leads on. */
+function withWayBack(page: string, name: string): string {
+  const line = `<p class="way-back"><style>.way-back{margin:0 0 1.5rem;font-size:.95rem}@media print{.way-back{display:none}}</style><a href="/">All notebooks</a> · <a href="/notebook/${encodeURIComponent(name)}">Open this one to work in it</a></p>`;
+  return page.replace(/<body>\n?/, (body) => `${body}${line}`);
 }

@@ -1,3 +1,4 @@
+import { notebookToHtml } from '../html.ts';
 import { RunError, runNotebook } from '../run.ts';
 
 /** What the server asks of the page maker, and what it hears back. */
@@ -17,9 +18,6 @@ export function makePages(): void {
   process.on('message', (ask: ToMaker) => void make(ask));
   process.on('disconnect', () => process.exit(0));
 }
-
-// TEMPORARY until html.ts lands
-const notebookToHtml = async (notebook: unknown): Promise<string> => ((await import(`${'../html.js'}`)) as { notebookToHtml(n: unknown): Promise<string> }).notebookToHtml(notebook);
 
 async function make({ file, name }: ToMaker): Promise<void> {
   const began = performance.now();

@@ -56,7 +56,7 @@ export async function startServer(options: ServerOptions): Promise<NotebookServe
   const token = options.token ?? randomBytes(24).toString('hex');
   const door: { port: number; token: string } = { port: options.port, token };
   const api = jupyterApi({ contents, checkpoints: new Checkpoints(contents), kernels, sessions, version: options.version });
-  const own: PageFiles = ownRoutes({ contents, collection, folder: options.page });
+  const own: PageFiles = ownRoutes({ contents, collection, folder: options.page, version: options.version });
 
   const server = createServer((request, response) => void answer(request, response));
   const sockets = new WebSocketServer({ noServer: true, maxPayload: mostMessage, handleProtocols: (offered) => (offered.has(binaryProtocol) ? binaryProtocol : false) });
