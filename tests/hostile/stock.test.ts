@@ -5,7 +5,11 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { Refusal } from '../../src/quantities/refusal.js';
 import { boardMeasure } from '../../src/recipes/stock/board-measure.js';
 import { flatteningLoss } from '../../src/recipes/stock/flattening-loss.js';
+import { gradeYield } from '../../src/recipes/stock/grade-yield.js';
+import { partsCost } from '../../src/recipes/stock/parts-cost.js';
+import { pileSampling } from '../../src/recipes/stock/pile-sampling.js';
 import { pileYield } from '../../src/recipes/stock/pile-yield.js';
+import { roughToDressed } from '../../src/recipes/stock/rough-to-dressed.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'reckoner-stock-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -98,5 +102,34 @@ describe('a bad survey', () => {
     const start = performance.now();
     expect(pileYield({ boards }).pieces).toBe(10_000);
     expect(performance.now() - start).toBeLessThan(5000);
+  });
+});
+
+describe('the smaller recipes refuse by name', () => {
+  it.each([
+    [() => gradeYield({ grade: 'FAS' }), 'surfaceMeasure'],
+    [() => gradeYield({ grade: 'FAS', surfaceMeasure: 8, width: '7 in' }), 'surfaceMeasure'],
+    [() => gradeYield({ grade: 'No.1 Comon' as never, surfaceMeasure: 8 }), 'grade'],
+    [() => gradeYield({ grade: 'FAS', width: '1 mm', length: '1 mm' }), 'width'],
+    [() => roughToDressed({}), 'rough'],
+    [() => roughToDressed({ nominal: '2x4', rough: { thickness: '2 in', width: '4 in' } }), 'nominal'],
+    [() => roughToDressed({ nominal: 'two by four' }), 'nominal'],
+    [() => roughToDressed({ nominal: '2/0x4' }), 'nominal'],
+    [() => roughToDressed({ nominal: '2.2x4' }), 'nominal'],
+    [() => roughToDressed({ rough: { thickness: '3 mm', width: '97 mm' } }), 'rough.thickness'],
+    [() => roughToDressed({ rough: { thickness: 'x', width: '97 mm' } }), 'rough.thickness'],
+    [() => pileSampling({ sample: ['1 m'], needed: '3 m' }), 'sample'],
+    [() => pileSampling({ sample: ['1 m', '2 kg'], needed: '3 m' }), 'sample[2]'],
+    [() => pileSampling({ sample: ['1 m', '2 m'], needed: '3 m2' }), 'needed'],
+    [() => pileSampling({ sample: ['1 m', '2 m'], needed: '-3 m' }), 'needed'],
+    [() => pileSampling({ sample: ['0 m', '0 m'], needed: '3 m' }), 'sample'],
+    [() => pileSampling({ sample: ['0 m', '9 m'], needed: '3 m', confidence: '99 %' }), 'sample'],
+    [() => partsCost({ parts: [{ name: 'a', length: '1 m' }] }), 'price'],
+    [() => partsCost({ parts: [{ name: 'a', length: '1 m' }], price: '9/m3' }), 'parts[1].width'],
+    [() => partsCost({ parts: [{ name: 'a', length: '1 m', material: 'oak' }], prices: { ash: '9/m' } }), 'prices.oak'],
+    [() => partsCost({ parts: [{ name: 'a', length: '1 m' }], price: '9/m', waste: 'some' as never }), 'waste'],
+    [() => partsCost({ parts: [{ name: 'a', length: '1 m', price: '$9/m' }, { name: 'b', length: '1 m', price: '€9/m' }] }), 'parts[2].price'],
+  ] as const)('%s', (run, field) => {
+    expect(refused(run as () => unknown).troubles.map((t) => t.field)).toContain(field);
   });
 });
