@@ -81,7 +81,7 @@ export function makeResult<F extends Fields, O extends Outputs>(own: RecipeFace<
     const value = given[name as keyof F] as unknown;
     if (value === undefined) return [];
     const text = (f.show as (v: unknown) => string)(value);
-    const inBrackets = /^(.*\S) \(([^()]*(?:in|ft|lb|lbf|oz|psi|psf|°F|ft²|in²|ft³|gal|mil|floz)[^()]*)\)$/.exec(text);
+    const inBrackets = /^([^()]*\S) \(([^()]*(?:in|ft|lb|lbf|oz|psi|psf|°F|ft²|in²|ft³|gal|mil|floz)[^()]*)\)$/.exec(text);
     return [{ name, says: f.says, metric: inBrackets?.[1] ?? text, inch: inBrackets?.[2] ?? '' }];
   });
   let cautions: readonly Caution[] | undefined;
