@@ -92,7 +92,10 @@ export async function bundleHtml(data: MimeBundle, taken: Set<string>): Promise<
   const chart = await chartHtml(data, words.plain);
   if (chart === '') return words.html;
   // Plain text beside a chart is its stand-in for terminals and is not printed twice.
-  return words.plain ? chart : words.html + chart;
+  if (words.plain) return chart;
+  // A recipe's chart belongs with its answer, before the long workings.
+  const fold = words.html.indexOf('<details');
+  return fold < 0 ? words.html + chart : words.html.slice(0, fold) + chart + words.html.slice(fold);
 }
 
 function wordsHtml(data: MimeBundle, taken: Set<string>): { html: string; plain: boolean } {
@@ -110,7 +113,7 @@ function wordsHtml(data: MimeBundle, taken: Set<string>): { html: string; plain:
 
 /** A recipe's workings come as plain text with the LaTeX beside them; a page that can typeset does. */
 function typesetCode(html: string): string {
-  return html.replace(/<code[^>]*\sdata-latex="([^"]*)"[^>]*>[^<]*<\/code>/g, (_, latex: string) =>
+  return html.replace(/(?:<br\s*\/?>\s*)?<code[^>]*\sdata-latex="([^"]*)"[^>]*>[^<]*<\/code>/g, (_, latex: string) =>
     mathHtml(unescape(latex), true),
   );
 }
