@@ -113,8 +113,9 @@ function wordsHtml(data: MimeBundle, taken: Set<string>): { html: string; plain:
 
 /** A recipe's workings come as plain text with the LaTeX beside them; a page that can typeset does. */
 function typesetCode(html: string): string {
-  return html.replace(/(?:<br\s*\/?>\s*)?<code[^>]*\sdata-latex="([^"]*)"[^>]*>[^<]*<\/code>/g, (_, latex: string) =>
-    mathHtml(unescape(latex), true),
+  return html.replace(
+    /(?:<br\s*\/?>\s*)?<code[^>]*\sdata-latex="([^"]*)"[^>]*>[^<]*<\/code>/g,
+    (_, latex: string) => mathHtml(unescape(latex), true),
   );
 }
 
