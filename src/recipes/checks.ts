@@ -1,0 +1,54 @@
+// The published checks of every topic, and what answers them: recipes, and a few procedures for figures no recipe gives alone.
+import { toQuantity } from '../quantities/parse.js';
+import type { Kind } from '../quantities/kind.js';
+import { readDataFile } from '../recipe/files.js';
+import { runChecks, type Answering, type CheckOutcome, type CheckRow } from '../recipe/validation.js';
+import { strengthGroup } from '../timber/strength.js';
+import { tableRows } from '../timber/tables.js';
+import { catalogue } from './catalogue.js';
+import { equilibrium } from './moisture/sorption.js';
+
+export const checkTopics = ['moisture', 'stock', 'lamination', 'joinery', 'rails', 'finish', 'machining'] as const;
+export type CheckTopic = (typeof checkTopics)[number];
+
+/** Rows of a topic; none where it has no file. */
+export function checkRows(topic: CheckTopic): readonly CheckRow[] {
+  let text: string;
+  try {
+    text = readDataFile(`checks/${topic}.json`);
+  } catch (error) {
+    if ((error as { code?: string }).code === 'ENOENT') return [];
+    throw error;
+  }
+  return JSON.parse(text) as CheckRow[];
+}
+
+const procedures: Readonly<Record<string, Answering>> = {
+  /** A quantity of a kind, to be read in the printed unit. */
+  unit: (g) => ({ value: toQuantity(g['value'], g['kind'] as Kind) }),
+  /** The minimum mean modulus of an Australian strength group. */
+  strengthGroup: (g) => ({ modulus: toQuantity(`${strengthGroup(String(g['group']))?.text('moe_mpa')} MPa`, 'modulus') }),
+  /** Mean size of the difference between the sorption equation and every cell of Table 4-2, in points. */
+  sorptionAgainstTable: () => {
+    const off: number[] = [];
+    for (const row of tableRows('emc-table.fpl-gtr-190')) {
+      // The Fahrenheit column is exact; the Celsius one is rounded to a tenth.
+      const t = ((row.number('temperature_f') as number) - 32) / 1.8;
+      for (let h = 5; h <= 95; h += 5) off.push(Math.abs(equilibrium(t, h / 100) * 100 - (row.number(`emc_at_rh${h}_pct`) as number)));
+    }
+    return { mean: off.reduce((a, b) => a + b, 0) / off.length, most: Math.max(...off), cells: off.length };
+  },
+};
+
+/** What answers a row: a recipe of the catalogue, or a procedure. */
+export function answering(name: string): Answering | undefined {
+  if (Object.hasOwn(procedures, name)) return procedures[name];
+  return catalogue.find((r) => r.name === name) as Answering | undefined;
+}
+
+/** Reckons the published checks again, of one topic or of all. */
+export async function publishedChecks(topic?: CheckTopic): Promise<CheckOutcome[]> {
+  const all: CheckOutcome[] = [];
+  for (const t of topic ? [topic] : checkTopics) all.push(...(await runChecks(checkRows(t), answering)));
+  return all;
+}
