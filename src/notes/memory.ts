@@ -1,5 +1,5 @@
-import { Quantity } from '../quantities/quantity.js';
 import type { RecipeEntry } from '../recipe/entry.js';
+import { keepable } from '../recipe/keepable.js';
 import { answerOf } from '../recipe/result.js';
 import type { ChartSpec } from '../charts/types.js';
 import type { NoteHead, NotePart } from './content.js';
@@ -75,17 +75,6 @@ export function memoryOf(
       }
     }),
   };
-}
-
-/** Inputs as JSON: quantities as {value, unit}, which every field reads; data frames as their columns and rows. */
-export function keepable(value: unknown): unknown {
-  if (value instanceof Quantity) return value.toJSON();
-  if (Array.isArray(value)) return value.map(keepable);
-  if (typeof value !== 'object' || value === null) return value;
-  const frame = value as { columns?: unknown; values?: unknown };
-  if (Array.isArray(frame.columns) && Array.isArray(frame.values))
-    return { columns: frame.columns, values: frame.values.map(keepable) };
-  return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, keepable(v)]));
 }
 
 /** The memory in the text of a saved note. Throws FileError when there is none or it is damaged. */

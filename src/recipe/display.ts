@@ -1,9 +1,10 @@
 import { renderSvg } from '../charts/svg.js';
 import { Quantity } from '../quantities/quantity.js';
 import { cautionWord } from './caution.js';
+import { keepable } from './keepable.js';
 import type { Output, Outputs } from './output.js';
 import type { Answer, ResultJson, TableBlock, ValueLine } from './result.js';
-import { citationText } from './source.js';
+import { citationText, shortCitation } from './source.js';
 import type { Working } from './work.js';
 
 /** Single-valued outputs as lines; tables apart. */
@@ -51,9 +52,10 @@ export function words(name: string): string {
 
 const basisWord = { published: '', definition: 'definition', geometry: 'geometry', estimate: 'estimate', 'common practice': 'common practice' } as const;
 
+/** What a line of the workings rests on, short: the sources stand in full at the end. */
 export function workingBasis(w: Working): string {
-  if (w.kind === 'remark') return w.source ? citationText(w.source) : '';
-  return [basisWord[w.basis], w.source ? citationText(w.source) : ''].filter(Boolean).join('; ');
+  if (w.kind === 'remark') return w.source ? shortCitation(w.source) : '';
+  return [basisWord[w.basis], w.source ? shortCitation(w.source) : ''].filter(Boolean).join('; ');
 }
 
 export function textOf(a: Answer): string {
@@ -76,7 +78,7 @@ export function textOf(a: Answer): string {
       else out.push(`  ${w.says}: ${w.plain}`, `    ${w.numbersPlain}`);
     }
   }
-  for (const c of a.cautions()) out.push(...(c === a.cautions()[0] ? ['', 'Cautions'] : []), `  ${cautionWord[c.level]}: ${c.text}${c.source ? ` [${citationText(c.source)}]` : ''}`);
+  for (const c of a.cautions()) out.push(...(c === a.cautions()[0] ? ['', 'Cautions'] : []), `  ${cautionWord[c.level]}: ${c.text}${c.source ? ` [${shortCitation(c.source)}]` : ''}`);
   const sources = a.sources();
   if (sources.length > 0) out.push('', 'Sources', ...sources.map((s) => `  ${citationText(s)}`));
   return out.join('\n');
@@ -115,7 +117,7 @@ export function markdownOf(a: Answer): string {
     out.push('');
   }
   const cautions = a.cautions();
-  if (cautions.length > 0) out.push('**Cautions**', '', ...cautions.map((c) => `- **${cautionWord[c.level]}:** ${c.text}${c.source ? ` (${citationText(c.source)})` : ''}`), '');
+  if (cautions.length > 0) out.push('**Cautions**', '', ...cautions.map((c) => `- **${cautionWord[c.level]}:** ${c.text}${c.source ? ` (${shortCitation(c.source)})` : ''}`), '');
   const sources = a.sources();
   if (sources.length > 0) out.push('**Sources**', '', ...sources.map((s) => `- ${citationText(s)}`), '');
   return out.join('\n');
@@ -132,20 +134,22 @@ export function htmlOf(a: Answer): string {
   const block = (head: string, rows: readonly ValueLine[], strong: boolean): string => {
     if (rows.length === 0) return '';
     const inch = rows.some((r) => r.inch);
-    const wrap = (r: ValueLine): string => (r.metric.length > 40 ? td : num);
+    // Words stand on the left across both columns, or they would push the numbers apart.
+    const isWords = (r: ValueLine): boolean => !/^[-+−£$€¥A-Z]{0,4} ?\d/.test(r.metric) || r.metric.length > 40;
     return `<table style="border-collapse:collapse;margin:.4em 0"><thead><tr><th ${td}>${e(head)}</th><th ${num}></th>${inch ? `<th ${num}></th>` : ''}</tr></thead><tbody>${rows
-      .map((r) => `<tr title="${e(r.name)}"><td ${td}>${e(r.says)}</td><td ${wrap(r)}>${strong ? `<strong>${e(r.metric)}</strong>` : e(r.metric)}</td>${inch ? `<td ${num}>${e(r.inch)}</td>` : ''}</tr>`)
+      .map((r) => `<tr title="${e(r.name)}"><td ${td}>${e(r.says)}</td><td ${isWords(r) ? `${inch ? 'colspan="2" ' : ''}${td}` : num}>${strong ? `<strong>${e(r.metric)}</strong>` : e(r.metric)}${isWords(r) && r.inch ? ` (${e(r.inch)})` : ''}</td>${inch && !isWords(r) ? `<td ${num}>${e(r.inch)}</td>` : ''}</tr>`)
       .join('')}</tbody></table>`;
   };
   const parts: string[] = [`<h4 style="margin:.2em 0 .4em">${e(a.title)}</h4>`, block('Answer', lines, true)];
   for (const t of tables) {
-    parts.push(`<p style="margin:.6em 0 .2em"><strong>${e(t.says)}</strong></p><table style="border-collapse:collapse"><thead><tr>${t.columns.map((c) => `<th ${td}>${e(c)}</th>`).join('')}</tr></thead><tbody>${t.rows.map((r) => `<tr>${r.map((c) => `<td ${/^[-\d]/.test(c) && c.length < 20 ? num : td}>${e(c)}</td>`).join('')}</tr>`).join('')}</tbody></table>`);
+    const numeric = t.columns.map((_, i) => t.rows.every((r) => r[i] === '' || (/^[-−£$€\d]/.test(r[i] as string) && (r[i] as string).length < 20)));
+    parts.push(`<p style="margin:.6em 0 .2em"><strong>${e(t.says)}</strong></p><table style="border-collapse:collapse"><thead><tr>${t.columns.map((c, i) => `<th ${numeric[i] ? num : td}>${e(c)}</th>`).join('')}</tr></thead><tbody>${t.rows.map((r) => `<tr>${r.map((c, i) => `<td ${numeric[i] ? num : td}>${e(c)}</td>`).join('')}</tr>`).join('')}</tbody></table>`);
   }
   const cautions = a.cautions();
-  if (cautions.length > 0) parts.push(`<ul class="reckoner-cautions" style="margin:.5em 0;padding-left:1.2em">${cautions.map((c) => `<li><strong>${e(cautionWord[c.level])}:</strong> ${e(c.text)}${c.source ? ` <small>(${e(citationText(c.source))})</small>` : ''}</li>`).join('')}</ul>`);
+  if (cautions.length > 0) parts.push(`<ul class="reckoner-cautions" style="margin:.5em 0;padding-left:1.2em">${cautions.map((c) => `<li><strong>${e(cautionWord[c.level])}:</strong> ${e(c.text)}${c.source ? ` <small>(${e(shortCitation(c.source))})</small>` : ''}</li>`).join('')}</ul>`);
   const workings = a.workings();
   const mono = 'style="font-family:ui-monospace,Menlo,Consolas,monospace;font-size:.95em;overflow-wrap:anywhere"';
-  const worked = workings.map((w) => (w.kind === 'remark' ? `<li>${e(w.says)}</li>` : `<li>${e(w.says)}${workingBasis(w) ? ` <small>(${e(workingBasis(w))})</small>` : ''}<br><code data-latex="${e(w.latex)}" ${mono}>${e(w.plain)}</code><br><code data-latex="${e(w.numbersLatex)}" ${mono}>${e(w.numbersPlain)}</code></li>`)).join('');
+  const worked = workings.map((w) => (w.kind === 'remark' ? `<li>${e(w.says)}</li>` : `<li>${e(w.says)}${workingBasis(w) ? ` <small>(${e(workingBasis(w))})</small>` : ''}<div><code data-latex="${e(w.latex)}" ${mono}>${e(w.plain)}</code></div><div><code data-latex="${e(w.numbersLatex)}" ${mono}>${e(w.numbersPlain)}</code></div></li>`)).join('');
   parts.push(`<details open><summary>Workings</summary>${block('Given', a.given, false)}<ol style="padding-left:1.4em">${worked}</ol></details>`);
   const sources = a.sources();
   if (sources.length > 0) parts.push(`<details><summary>Sources</summary><ul>${sources.map((s) => `<li>${e(citationText(s))}</li>`).join('')}</ul></details>`);
@@ -171,13 +175,17 @@ export function jsonOf(a: Answer): ResultJson {
   };
 }
 
-/** The mime bundle of a result: text, Markdown, HTML, and the chart as Vega-Lite and SVG. */
+/** What a page that can reckon needs to bring a shown result to life: the recipe's name and what was given. */
+export const aliveType = 'application/vnd.joiners-reckoner.result+json';
+
+/** The mime bundle of a result: text, Markdown, HTML, the chart as Vega-Lite and SVG, and what was given. */
 export async function bundleOf(a: Answer): Promise<Record<string, unknown>> {
   const chart = a.chart();
   return {
     'text/plain': textOf(a),
     'text/markdown': markdownOf(a),
     'text/html': htmlOf(a),
+    [aliveType]: { recipe: a.name, inputs: keepable(a.written) },
     ...(chart ? { 'image/svg+xml': await renderSvg(chart), 'application/vnd.vegalite.v5+json': chart } : {}),
   };
 }

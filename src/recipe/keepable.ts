@@ -1,0 +1,12 @@
+import { Quantity } from '../quantities/quantity.js';
+
+/** Inputs as JSON: quantities as {value, unit}, which every field reads; data frames as their columns and rows. */
+export function keepable(value: unknown): unknown {
+  if (value instanceof Quantity) return value.toJSON();
+  if (Array.isArray(value)) return value.map(keepable);
+  if (typeof value !== 'object' || value === null) return value;
+  const frame = value as { columns?: unknown; values?: unknown };
+  if (Array.isArray(frame.columns) && Array.isArray(frame.values))
+    return { columns: frame.columns, values: frame.values.map(keepable) };
+  return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, keepable(v)]));
+}
