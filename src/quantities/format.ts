@@ -90,6 +90,12 @@ export function inches(n: number, fraction?: number): string {
   if (![1, 2, 4, 8, 16, 32, 64, 128].includes(d)) throw new Refusal(`fraction: got ${shown(d)}, takes 1, 2, 4, 8, 16, 32, 64 or 128`);
   if (n === 0) return '0 in';
   if (size >= 1e9) return `${number(n, 4)} in`;
+  // Past twenty feet nobody counts inches alone.
+  if (size >= 240) {
+    const feet = Math.floor((Math.round(size * d) / d) / 12);
+    const rest = inches(Math.round(size * d) / d - feet * 12, d);
+    return `${n < 0 ? '-' : ''}${number(feet, 9)} ft${rest === '0 in' ? '' : ` ${rest}`}`;
+  }
   let parts = Math.round(size * d);
   if (parts === 0) return `${number(n, 2)} in`;
   const sign = n < 0 ? '-' : '';

@@ -47,3 +47,11 @@ export function citationText(c: Citation): string {
   const also = c.also ? `; also ${citationText(c.also)}` : '';
   return `${head}, ${c.locator}${memory}${also}`;
 }
+
+/** A citation in a few words, for a line that has little room: number or title, year, locator. */
+export function shortCitation(c: Citation): string {
+  const s = allSources().get(c.id);
+  const year = s?.issued?.['date-parts']?.[0]?.[0];
+  const title = s?.number ?? (s && s.title.length > 48 ? `${s.title.slice(0, 45).trimEnd()}...` : s?.title) ?? c.id;
+  return `${title}${year === undefined ? '' : ` (${year})`}, ${c.locator}${c.read === 'memory' ? ', from memory' : ''}`;
+}

@@ -9,7 +9,7 @@ describe('formatQuantity', () => {
     ['length', 0.0254, '25.4 mm', '1 in'],
     ['length', 0, '0 mm', '0 in'],
     ['length', 0.0079375, '7.94 mm', '5/16 in'],
-    ['length', 25, '25 m', '984 1/4 in'],
+    ['length', 25, '25 m', '82 ft 1/4 in'],
     ['moisture', 0.085, '8.5 %', '8.5 %'],
     ['temperature', 21, '21 °C', '69.8 °F'],
     ['modulus', 9.5e9, '9.5 GPa', '1 377 859 psi'.replace(/ (?=\d)/g, '\u202f')],
