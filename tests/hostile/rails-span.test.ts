@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { railSpan, Refusal } from '../../src/index.js';
+import { Refusal } from '../../src/quantities/refusal.js';
+import { railSpan } from '../../src/recipes/rails/rail-span.js';
 
 const good = { section: '45 x 95 mm', load: '450 N/m', grade: 'C24' };
 const bad: readonly (readonly [string, Record<string, unknown>, RegExp])[] = [

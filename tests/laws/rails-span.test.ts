@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { railSpan } from '../../src/index.js';
+import { railSpan } from '../../src/recipes/rails/rail-span.js';
 
 const mm = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const given = fc.record({ b: mm(15, 200), h: mm(15, 300), q: mm(20, 5000), E: mm(3000, 20000), g: mm(8, 40), n: mm(100, 800), k: mm(1, 3) });

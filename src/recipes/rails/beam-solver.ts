@@ -1,0 +1,186 @@
+import { partOn, stateBy, type Load, type State, type Support } from './beam-loads.js';
+
+/** A beam of one stiffness along its length; SI units. GA is infinite where shear deflection is left out. */
+export interface BeamCase {
+  readonly length: number;
+  readonly EI: number;
+  readonly GA: number;
+  readonly supports: readonly Support[];
+  readonly loads: readonly Load[];
+}
+
+export interface Reaction {
+  readonly position: number;
+  /** Up on the beam, N. */
+  readonly force: number;
+  /** Clockwise on the beam, N·m. */
+  readonly moment: number;
+}
+
+export interface Solved {
+  readonly reactions: readonly Reaction[];
+  /** Shear, moment, slope and sag at a place; just left of it where `side` is 'left' (default right). */
+  at(x: number, side?: 'left' | 'right'): State;
+  /** Places where something begins, ends or acts, from 0 to the length. */
+  readonly breaks: readonly number[];
+  readonly beam: BeamCase;
+}
+
+interface Member {
+  readonly a: number;
+  readonly b: number;
+  readonly loads: readonly Load[];
+  /** Sag and slope at its left end, and the shear and moment just inside it. */
+  w: number;
+  turn: number;
+  V: number;
+  M: number;
+}
+
+/** Whether supports hold a beam: two of them that stop it from sinking, or one that also stops it from turning. */
+export function holds(supports: readonly Support[]): boolean {
+  const lifting = supports.filter((s) => s.lift > 0);
+  return lifting.length >= 2 || (lifting.length === 1 && supports.some((s) => s.turn > 0));
+}
+
+/**
+ * Solves a beam by the stiffness method with shear deflection (Timoshenko's beam). Its members run from support to
+ * support, and loads inside them act through their exact fixed-end forces, so the answer is exact however many loads
+ * there are and wherever they stand.
+ */
+export function solveBeam(beam: BeamCase): Solved {
+  const { length, EI, GA } = beam;
+  const nodes = [...new Set([0, length, ...beam.supports.map((s) => s.position)])].sort((p, q) => p - q);
+  const n = nodes.length;
+  // Turns are counted in units of 1/length, so that the matrix is of one size all over.
+  const K = Array.from({ length: 2 * n }, () => new Float64Array(2 * n));
+  const F = new Float64Array(2 * n);
+  const members: Member[] = [];
+  const ends: { k: number[][]; p: readonly number[] }[] = [];
+  for (let i = 0; i + 1 < n; i++) {
+    const [a, b] = [nodes[i] as number, nodes[i + 1] as number];
+    const loads = beam.loads.flatMap((l) => partOn(l, a, b, i + 2 === n) ?? []);
+    const k = memberStiffness(b - a, EI, GA, length);
+    const p = nodeLoads(loads, b - a, EI, GA, length);
+    members.push({ a, b, loads, w: 0, turn: 0, V: 0, M: 0 });
+    ends.push({ k, p });
+    for (let r = 0; r < 4; r++) {
+      F[2 * i + r] = (F[2 * i + r] as number) + (p[r] as number);
+      for (let c = 0; c < 4; c++) (K[2 * i + r] as Float64Array)[2 * i + c]! += (k[r] as number[])[c] as number;
+    }
+  }
+  const scale = EI / length ** 3;
+  const held = new Set<number>();
+  for (const s of beam.supports) {
+    const i = nodes.indexOf(s.position);
+    for (const [dof, stiffness] of [[2 * i, s.lift], [2 * i + 1, s.turn / length ** 2]] as const) {
+      if (stiffness === Infinity) held.add(dof);
+      else (K[dof] as Float64Array)[dof]! += stiffness;
+    }
+  }
+  const u = solveLinear(K, F, held, scale);
+  const force = new Float64Array(2 * n);
+  members.forEach((m, i) => {
+    const { k, p } = ends[i] as { k: number[][]; p: readonly number[] };
+    const f = k.map((row, r) => row.reduce((sum, v, c) => sum + v * (u[2 * i + c] as number), 0) - (p[r] as number));
+    f.forEach((v, r) => (force[2 * i + r]! += v));
+    m.w = u[2 * i] as number;
+    m.turn = (u[2 * i + 1] as number) / length;
+    m.V = -(f[0] as number);
+    m.M = (f[1] as number) * length;
+  });
+  const reactions = [...beam.supports]
+    .sort((p, q) => p.position - q.position)
+    .map((s): Reaction => {
+      const i = nodes.indexOf(s.position);
+      return { position: s.position, force: s.lift > 0 ? -(force[2 * i] as number) : 0, moment: s.turn > 0 ? (force[2 * i + 1] as number) * length : 0 };
+    });
+  const places = beam.loads.flatMap((l) => (l.kind === 'spread' ? [l.from, l.to] : [l.at]));
+  const breaks = [...new Set([...nodes, ...places])].sort((p, q) => p - q);
+  return { reactions, breaks, beam, at: (x, side = 'right') => stateIn(memberAt(members, x, side), x, side, beam) };
+}
+
+function memberAt(members: readonly Member[], x: number, side: 'left' | 'right'): Member {
+  const found = members.find((m) => (side === 'right' ? x < m.b : x <= m.b));
+  return found ?? (members[members.length - 1] as Member);
+}
+
+function stateIn(m: Member, x: number, side: 'left' | 'right', { EI, GA }: BeamCase): State {
+  const u = Math.min(Math.max(x - m.a, 0), m.b - m.a);
+  const out = {
+    V: m.V,
+    M: m.M + m.V * u,
+    slope: m.turn - (m.M * u) / EI - (m.V * u * u) / (2 * EI),
+    sag: m.w + m.turn * u - (m.M * u * u) / (2 * EI) - (m.V * u ** 3) / (6 * EI) + (m.V * u) / GA,
+  };
+  for (const load of m.loads) {
+    if (side === 'left' && load.kind !== 'spread' && load.at >= u) continue;
+    const s = stateBy(load, u, EI, GA);
+    out.V += s.V;
+    out.M += s.M;
+    out.slope += s.slope;
+    out.sag += s.sag;
+  }
+  return out;
+}
+
+/** Stiffness of a member over sag, turn, sag, turn; turns in units of 1/whole. */
+function memberStiffness(l: number, EI: number, GA: number, whole: number): number[][] {
+  const soft = (12 * EI) / (GA * l * l);
+  const e = EI / (l ** 3 * (1 + soft));
+  const t = l / whole;
+  return [
+    [12 * e, 6 * e * t, -12 * e, 6 * e * t],
+    [6 * e * t, (4 + soft) * e * t * t, -6 * e * t, (2 - soft) * e * t * t],
+    [-12 * e, -6 * e * t, 12 * e, -6 * e * t],
+    [6 * e * t, (2 - soft) * e * t * t, -6 * e * t, (4 + soft) * e * t * t],
+  ];
+}
+
+/**
+ * What the loads of a member put on its two ends when both are held: the free end of the member as a bracket is
+ * brought back to where it was by a force and a moment.
+ */
+function nodeLoads(loads: readonly Load[], l: number, EI: number, GA: number, whole: number): readonly number[] {
+  if (loads.length === 0) return [0, 0, 0, 0];
+  let [V, M, slope, sag] = [0, 0, 0, 0];
+  for (const load of loads) {
+    const s = stateBy(load, l, EI, GA);
+    V += s.V;
+    M += s.M;
+    slope += s.slope;
+    sag += s.sag;
+  }
+  // Left end held, with shear v0 and moment m0 just inside it: both slope and sag of the right end must be nought.
+  //   slope - m0 l/EI - v0 l²/2EI = 0      sag - m0 l²/2EI - v0 l³/6EI + v0 l/GA = 0
+  const v0 = (sag - (slope * l) / 2) / (-(l ** 3) / (12 * EI) - l / GA);
+  const m0 = (slope * EI) / l - (v0 * l) / 2;
+  const right = { V: v0 + V, M: m0 + v0 * l + M };
+  return [v0, -m0 / whole, -right.V, right.M / whole];
+}
+
+/** Gauss with the greatest pivot; held unknowns are nought. */
+function solveLinear(K: readonly Float64Array[], F: Float64Array, held: ReadonlySet<number>, scale: number): Float64Array {
+  const free = [...F.keys()].filter((i) => !held.has(i));
+  const size = free.length;
+  const A: Float64Array[] = free.map((r) => Float64Array.from([...free.map((c) => ((K[r] as Float64Array)[c] as number) / scale), (F[r] as number) / scale]));
+  for (let c = 0; c < size; c++) {
+    let best = c;
+    for (let r = c + 1; r < size; r++) if (Math.abs((A[r] as Float64Array)[c] as number) > Math.abs((A[best] as Float64Array)[c] as number)) best = r;
+    [A[c], A[best]] = [A[best] as Float64Array, A[c] as Float64Array];
+    const pivot = A[c] as Float64Array;
+    for (let r = c + 1; r < size; r++) {
+      const row = A[r] as Float64Array;
+      const f = (row[c] as number) / (pivot[c] as number);
+      if (f !== 0) for (let k = c; k <= size; k++) row[k]! -= f * (pivot[k] as number);
+    }
+  }
+  const u = new Float64Array(F.length);
+  for (let r = size - 1; r >= 0; r--) {
+    const row = A[r] as Float64Array;
+    let sum = row[size] as number;
+    for (let c = r + 1; c < size; c++) sum -= (row[c] as number) * (u[free[c] as number] as number);
+    u[free[r] as number] = sum / (row[r] as number);
+  }
+  return u;
+}
