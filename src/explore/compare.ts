@@ -88,7 +88,7 @@ function makeComparison<O extends Outputs>(r: RecipeEntry, names: readonly strin
     value: async () => {
       const { head, body } = lines();
       const e = escapeHtml;
-      const cell = (tag: string, text: string, i: number): string => `<${tag} style="text-align:${i === 0 ? 'left' : 'right'}">${e(text)}</${tag}>`;
+      const cell = (tag: string, text: string, i: number): string => `<${tag} style="text-align:${i === 0 ? 'left;min-width:12em' : 'right'};vertical-align:top">${e(text)}</${tag}>`;
       const chart = comparison.chart;
       return {
         'text/plain': [head.join('  '), ...body.map((row) => row.join('  '))].join('\n'),

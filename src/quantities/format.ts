@@ -110,7 +110,7 @@ export function inches(n: number, fraction?: number): string {
   return `${sign}${whole > 0 ? `${whole} ` : ''}${parts}/${den} in`;
 }
 
-const prettyUnits: Readonly<Record<string, string>> = { degC: '°C', degF: '°F', deg: '°', um: 'µm' };
+const prettyUnits: Readonly<Record<string, string>> = { degC: '°C', degF: '°F', deg: '°', um: 'µm', floz: 'fl oz' };
 
 /** A unit's name as people print it: m², °C, N·m. */
 export function pretty(unit: string): string {

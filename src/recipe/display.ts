@@ -130,14 +130,15 @@ export function htmlOf(a: Answer): string {
   const { lines, tables } = valueLines(a);
   const e = escapeHtml;
   const td = 'style="text-align:left;padding:.15em .9em .15em 0;vertical-align:top"';
+  const label = 'style="text-align:left;padding:.15em .9em .15em 0;vertical-align:top;min-width:12em"';
   const num = 'style="text-align:right;padding:.15em .9em .15em 0;white-space:nowrap;font-variant-numeric:tabular-nums;vertical-align:top"';
   const block = (head: string, rows: readonly ValueLine[], strong: boolean): string => {
     if (rows.length === 0) return '';
     const inch = rows.some((r) => r.inch);
     // Words stand on the left across both columns, or they would push the numbers apart.
-    const isWords = (r: ValueLine): boolean => !/^[-+−£$€¥A-Z]{0,4} ?\d/.test(r.metric) || r.metric.length > 40;
+    const isWords = (r: ValueLine): boolean => !/^[-+−£$€¥A-Z]{0,4} ?\d/.test(r.metric) || r.metric.length > 40 || r.metric.includes(', ');
     return `<table style="border-collapse:collapse;margin:.4em 0"><thead><tr><th ${td}>${e(head)}</th><th ${num}></th>${inch ? `<th ${num}></th>` : ''}</tr></thead><tbody>${rows
-      .map((r) => `<tr title="${e(r.name)}"><td ${td}>${e(r.says)}</td><td ${isWords(r) ? `${inch ? 'colspan="2" ' : ''}${td}` : num}>${strong ? `<strong>${e(r.metric)}</strong>` : e(r.metric)}${isWords(r) && r.inch ? ` (${e(r.inch)})` : ''}</td>${inch && !isWords(r) ? `<td ${num}>${e(r.inch)}</td>` : ''}</tr>`)
+      .map((r) => `<tr title="${e(r.name)}"><td ${label}>${e(r.says)}</td><td ${isWords(r) ? `${inch ? 'colspan="2" ' : ''}${td}` : num}>${strong ? `<strong>${e(r.metric)}</strong>` : e(r.metric)}${isWords(r) && r.inch ? ` (${e(r.inch)})` : ''}</td>${inch && !isWords(r) ? `<td ${num}>${e(r.inch)}</td>` : ''}</tr>`)
       .join('')}</tbody></table>`;
   };
   const parts: string[] = [`<h4 style="margin:.2em 0 .4em">${e(a.title)}</h4>`, block('Answer', lines, true)];
