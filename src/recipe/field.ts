@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { formatQuantity } from '../quantities/format.js';
 import { kinds, type Kind, type PlainKind } from '../quantities/kind.js';
 import { toQuantity } from '../quantities/parse.js';
