@@ -1,10 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { Refusal } from '../../src/quantities/refusal.js';
+import { filmBuild } from '../../src/recipes/finish/film-build.js';
+import { gritSequence } from '../../src/recipes/finish/grit-sequence.js';
+import { shellacCut } from '../../src/recipes/finish/shellac-cut.js';
+import { thinnedVoc } from '../../src/recipes/finish/thinned-voc.js';
+import { thinToSolids } from '../../src/recipes/finish/thin-to-solids.js';
 import { finishQuantity } from '../../src/recipes/finish/finish-quantity.js';
 import { thinningRatio } from '../../src/recipes/finish/thinning-ratio.js';
 
 /** The troubles of a refusal; anything else that is thrown, or an answer, fails the test. */
-export function refused(run: () => unknown): Refusal {
+function refused(run: () => unknown): Refusal {
   try {
     run();
   } catch (error) {
@@ -83,5 +88,38 @@ describe('finishQuantity refuses', () => {
           const r = finishQuantity({ surfaces, coats: 50, coverage, loss, thinnerParts: 20, tinSize: '10 mL' });
           expect(Number.isFinite(r.volume.value) && r.tins >= 1).toBe(true);
         }
+  });
+});
+
+describe('the other recipes of finish refuse', () => {
+  it.each([
+    ['neither target nor parts', () => thinToSolids({ volumeSolids: '40 %' }), 'target'],
+    ['both target and parts', () => thinToSolids({ volumeSolids: '40 %', target: '20 %', thinnerParts: 1 }), 'target'],
+    ['more solids than there are', () => thinToSolids({ volumeSolids: '40 %', target: '41 %' }), 'target'],
+    ['no solids', () => thinToSolids({ volumeSolids: '0 %', thinnerParts: 1 }), 'volumeSolids'],
+    ['a film from nothing', () => filmBuild({ volumeSolids: '40 %' }), 'spreadingRate'],
+    ['a film from two things', () => filmBuild({ volumeSolids: '40 %', wetFilm: '100 um', spreadingRate: '8 m2/L' }), 'wetFilm'],
+    ['solids as a bare number', () => filmBuild({ volumeSolids: 40 as never, wetFilm: '100 um' }), 'volumeSolids'],
+    ['no VOC and no data sheet', () => thinnedVoc({ thinnerParts: 0.1 }), 'voc'],
+    ['a data sheet past 100 %', () => thinnedVoc({ thinnerParts: 0.1, solidsByMass: '60 %', waterByMass: '50 %', finishDensity: '1 kg/L' }), 'waterByMass'],
+    ['water that fills the whole', () => thinnedVoc({ thinnerParts: 0.1, solidsByMass: '0 %', waterByMass: '100 %', finishDensity: '1 kg/L' }), 'waterByMass'],
+    ['a grit that is not made', () => gritSequence({ from: 'P85', to: 'P220' }), 'from'],
+    ['a finer grit first', () => gritSequence({ from: 'P220', to: 'P80' }), 'to'],
+    ['a gap in the drawer', () => gritSequence({ from: 'P80', to: 'P220', grits: ['P80', 'P220'] }), 'stepRatio'],
+    ['a step of one', () => gritSequence({ from: 'P80', to: 'P220', stepRatio: 1 }), 'stepRatio'],
+    ['no amount of shellac', () => shellacCut({ cut: 2 }), 'volume'],
+    ['two amounts of shellac', () => shellacCut({ cut: 2, volume: '1 L', flakes: '100 g' }), 'volume'],
+    ['a stronger cut than there is', () => shellacCut({ cut: 3, existing: '1 L', existingCut: 2 }), 'cut'],
+    ['shellac of no known cut', () => shellacCut({ cut: 1, existing: '1 L' }), 'existingCut'],
+    ['a cut of nothing', () => shellacCut({ cut: 0, volume: '1 L' }), 'cut'],
+    ['a cut by length', () => shellacCut({ cut: '2 m', volume: '1 L' }), 'cut'],
+  ])('%s', (_what, run, field) => {
+    const r = refused(run);
+    expect(r.troubles.map((t) => t.field), r.message).toContain(field);
+    expect(r.message).toMatch(/takes/);
+  });
+  it('names the nearest grits and the gap', () => {
+    expect(refused(() => gritSequence({ from: 'P85', to: 'P220' })).message).toMatch(/P80 and P100/);
+    expect(refused(() => gritSequence({ from: 80, to: 220, grits: [80, 220] })).message).toMatch(/P80 to P220.*2\.96/);
   });
 });

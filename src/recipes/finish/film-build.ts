@@ -1,0 +1,82 @@
+import { lineChart } from '../../charts/lineChart.js';
+import { Refusal } from '../../quantities/refusal.js';
+import { note } from '../../recipe/caution.js';
+import { field } from '../../recipe/field.js';
+import { formula, letter } from '../../recipe/formula.js';
+import { out } from '../../recipe/output.js';
+import { recipe } from '../../recipe/recipe.js';
+import { cite } from '../../recipe/source.js';
+import { finishDangers } from './dangers.js';
+
+// The numbers 1000 and 10 of the printed formulas belong to micrometres and square metres a litre, hence `bare`.
+const wet = letter('thickness', 'wet film of a coat', { in: 'um', bare: true });
+const dry = letter('thickness', 'dry film of a coat', { in: 'um', bare: true });
+const solidsByVolume = letter('share', 'solids by volume', { in: '%' });
+const rate = letter('coverage', 'area that a litre covers', { in: 'm2/L', bare: true });
+
+const wetFromRate = formula({ symbol: 'w', gives: wet, text: '1000 / c', where: { c: rate }, source: cite('painting-advice-2014', 'wet film from spread rate') });
+const dryFromWet = formula({ symbol: 'd', gives: dry, text: 'w S / 100', where: { w: wet, S: solidsByVolume }, source: cite('coatings-tech-note-5-3', 'wet and dry film') });
+const wetFromDry = formula({ symbol: 'w', gives: wet, text: 'd 100 / S', where: { d: dry, S: solidsByVolume }, source: cite('coatings-tech-note-5-3', 'wet and dry film') });
+const coverageOf = formula({ symbol: 'c', gives: rate, text: '10 S / d', where: { S: solidsByVolume, d: dry }, source: cite('coatings-spreading-rate', 'theoretical spreading rate') });
+const build = formula({ symbol: 'D', gives: letter('thickness', 'dry film of all coats', { in: 'um' }), text: 'N d', where: { N: letter('count', 'coats'), d: letter('thickness', 'dry film of a coat', { in: 'um' }) }, basis: 'definition' });
+
+/**
+ * The film a finish leaves: wet and dry thickness and coverage, from how far a litre goes, from a wet film measured
+ * with a comb, or from the dry film wanted. `volumeSolids` by volume; `wetFilm`, `coverage`, `dryPerCoat` of one coat,
+ * `dryFilm` of all coats together. Theoretical: no loss, no soaking in. For what soaks into bare wood it says too much.
+ * @throws Refusal unless exactly one of spreadingRate, wetFilm and targetFilm is given
+ */
+export const filmBuild = recipe({
+  name: 'filmBuild',
+  title: 'Film of a finish',
+  topic: 'finish',
+  about: 'How thick a film a finish leaves, wet and dry, and how far a litre goes, from its solids. For film finishes; not for oils that soak in.',
+  sources: [],
+  inputs: {
+    volumeSolids: field.share({ symbol: 'S', says: 'solids by volume, from the data sheet; after thinning, see thinToSolids', above: '0 %', max: '100 %' }),
+    spreadingRate: field.coverage({ symbol: 'c', says: 'area that a litre covers in one coat', min: '0.1 m2/L', max: '200 m2/L', optional: true }),
+    wetFilm: field.thickness({ symbol: 'w', says: 'wet film of one coat, as a comb shows it', min: '1 um', max: '10 mm', optional: true }),
+    targetFilm: field.thickness({ says: 'dry film wanted, all coats together', min: '0.1 um', max: '50 mm', optional: true }),
+    coats: field.count({ symbol: 'N', says: 'number of like coats', min: 1, max: 100, default: 1 }),
+  },
+  outputs: {
+    wetFilm: out.thickness({ says: 'wet film of one coat' }),
+    dryFilm: out.thickness({ says: 'dry film, all coats together' }),
+    coverage: out.coverage({ says: 'area that a litre covers in one coat' }),
+    dryPerCoat: out.thickness({ says: 'dry film of one coat' }),
+    perArea: out.liquid({ says: 'finish for a square metre, all coats' }),
+  },
+  formulas: [wetFromRate, dryFromWet, wetFromDry, coverageOf, build],
+  solve: (given, work) => {
+    const S = given.volumeSolids;
+    const ways = (['spreadingRate', 'wetFilm', 'targetFilm'] as const).filter((n) => given[n] !== undefined);
+    if (ways.length !== 1) {
+      throw new Refusal({ field: ways[1] ?? 'spreadingRate', says: `got ${ways.length === 0 ? 'none' : ways.join(' and ')}, takes one of spreadingRate such as "8 m2/L", wetFilm such as "125 um", or targetFilm such as "80 um"` });
+    }
+    if (given.targetFilm !== undefined) work.say(`One of ${String(given.coats)} coat${given.coats === 1 ? '' : 's'} gives its share of the film wanted.`);
+    const w = given.wetFilm ?? (given.spreadingRate !== undefined ? work.apply(wetFromRate, { c: given.spreadingRate }) : work.apply(wetFromDry, { d: (given.targetFilm as number) / given.coats, S }));
+    const d = work.apply(dryFromWet, { w, S });
+    const c = work.apply(coverageOf, { S, d });
+    return { wetFilm: w, dryPerCoat: d, coverage: c, dryFilm: work.apply(build, { N: given.coats, d }), perArea: given.coats / c };
+  },
+  cautions: [...[note('theoretical: no loss, and nothing that soaks in; on bare wood the first coats mostly fill the pores')], ...finishDangers([])],
+  chart: (given, answer) => {
+    const low = Math.max(1, answer.coverage / 1000 / 3);
+    const rates = Array.from({ length: 41 }, (_, i) => low + ((answer.coverage / 1000) * 2 * i) / 40);
+    const rounded = (n: number): string => String(Number((n * 1e6).toPrecision(3)));
+    return lineChart({
+      title: 'Film of one coat against coverage',
+      x: { title: 'Area that a litre covers', unit: 'm²/L', values: rates },
+      y: { title: 'Film of one coat', unit: 'µm', zero: true },
+      series: [
+        { name: 'wet', values: rates.map((r) => 1000 / r) },
+        { name: `dry, ${String(Number((given.volumeSolids * 100).toPrecision(3)))} % solids`, values: rates.map((r) => (1000 * given.volumeSolids) / r) },
+      ],
+      marks: [
+        { x: answer.coverage / 1000, y: answer.wetFilm * 1e6, label: `${rounded(answer.wetFilm)} µm wet` },
+        { x: answer.coverage / 1000, y: answer.dryPerCoat * 1e6, label: `${rounded(answer.dryPerCoat)} µm dry` },
+      ],
+    });
+  },
+  example: { volumeSolids: '42 %', spreadingRate: '12 m2/L', coats: 3 },
+});
