@@ -24,12 +24,18 @@ import { glueQuantity } from './lamination/glue-quantity.js';
 import { glueTiming } from './lamination/glue-timing.js';
 import { layerCount } from './lamination/layer-count.js';
 import { stripCount } from './lamination/strip-count.js';
+import { beam } from './rails/beam.js';
 import { railSpan } from './rails/rail-span.js';
+import { filmBuild } from './finish/film-build.js';
 import { finishQuantity } from './finish/finish-quantity.js';
+import { gritSequence } from './finish/grit-sequence.js';
+import { shellacCut } from './finish/shellac-cut.js';
+import { thinToSolids } from './finish/thin-to-solids.js';
+import { thinnedVoc } from './finish/thinned-voc.js';
 import { thinningRatio } from './finish/thinning-ratio.js';
 import { cutterMarks } from './machining/cutter-marks.js';
 
-export { crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, stripCount, railSpan, finishQuantity, thinningRatio, cutterMarks };
+export { crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, stripCount, beam, railSpan, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks };
 
 /** Every recipe, by topic and file. */
-export const catalogue: readonly RecipeEntry[] = [crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, stripCount, railSpan, finishQuantity, thinningRatio, cutterMarks] as unknown as readonly RecipeEntry[];
+export const catalogue: readonly RecipeEntry[] = [crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, stripCount, beam, railSpan, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks] as unknown as readonly RecipeEntry[];
