@@ -1,5 +1,6 @@
 import { haloed } from './axis.js';
-import { dimensionPlace, type Fill, type Place, type Shape } from './drawing.js';
+import { dimensionPlace } from './dimensionPlace.js';
+import type { Fill, Place, Shape } from './drawing.js';
 import { colours } from './theme.js';
 import { textWidth } from './textWidth.js';
 import type { ChartSpec } from './types.js';
