@@ -3,6 +3,7 @@ import { toQuantity } from '../quantities/parse.js';
 import type { Kind } from '../quantities/kind.js';
 import { readDataFile } from '../recipe/files.js';
 import { runChecks, type Answering, type CheckOutcome, type CheckRow } from '../recipe/validation.js';
+import { validationTable, type ValidationTable } from '../recipe/validation-table.js';
 import { strengthGroup } from '../timber/strength.js';
 import { tableRows } from '../timber/tables.js';
 import { catalogue } from './catalogue.js';
@@ -46,9 +47,9 @@ export function answering(name: string): Answering | undefined {
   return catalogue.find((r) => r.name === name) as Answering | undefined;
 }
 
-/** Reckons the published checks again, of one topic or of all. */
-export async function publishedChecks(topic?: CheckTopic): Promise<CheckOutcome[]> {
+/** Reckons the published checks again, of one topic or of all: a table of the book's value, ours, the difference and the source. */
+export async function publishedChecks(topic?: CheckTopic): Promise<ValidationTable> {
   const all: CheckOutcome[] = [];
   for (const t of topic ? [topic] : checkTopics) all.push(...(await runChecks(checkRows(t), answering)));
-  return all;
+  return validationTable(all);
 }

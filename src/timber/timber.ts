@@ -1,3 +1,4 @@
+import { timberHtml, timberText } from './show.js';
 import { densityOf, gravityOf, type Condition, type Density, type Gravity } from './gravity.js';
 import { movementsOf, shrinkagesOf, type Movement, type Shrinkage } from './movement.js';
 import { spreadOver, type Sourced, type Spread } from './spread.js';
@@ -50,6 +51,11 @@ export class Timber implements TimberFacts {
     this.otherNames = facts.otherNames;
     this.memberIds = facts.memberIds;
     if (facts.readAs) this.readAs = facts.readAs;
+  }
+
+  /** The id, by which every field reads it again. */
+  toJSON(): string {
+    return this.id;
   }
 
   get isGroup(): boolean {
@@ -149,6 +155,15 @@ export class Timber implements TimberFacts {
 
   toString(): string {
     return this.name;
+  }
+
+  /** Shown in a notebook as a table of its figures, each with source and doubts. */
+  [Symbol.for('Jupyter.display')](): Record<string, string> {
+    return { 'text/plain': timberText(this), 'text/html': timberHtml(this) };
+  }
+
+  [Symbol.for('nodejs.util.inspect.custom')](): string {
+    return timberText(this);
   }
 
   readonly #seen = new Map<string, unknown>();
