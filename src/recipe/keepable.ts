@@ -8,5 +8,8 @@ export function keepable(value: unknown): unknown {
   const frame = value as { columns?: unknown; values?: unknown };
   if (Array.isArray(frame.columns) && Array.isArray(frame.values))
     return { columns: frame.columns, values: frame.values.map(keepable) };
+  // A thing that says how it is written, such as a timber by its id.
+  const own = (value as { toJSON?: unknown }).toJSON;
+  if (typeof own === 'function') return keepable((own as () => unknown).call(value));
   return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, keepable(v)]));
 }
