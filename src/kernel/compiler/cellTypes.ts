@@ -77,13 +77,6 @@ declare global {
   function fetch(url: string | URL, init?: {
     method?: string; headers?: Record<string, string>; body?: string | Uint8Array | URLSearchParams; signal?: AbortSignal;
   }): Promise<Response>;
-  namespace WebAssembly {
-    interface Module {}
-    interface Instance { readonly exports: Record<string, any> }
-    var Module: { new (bytes: ArrayBuffer | ArrayBufferView): Module };
-    var Instance: { new (module: Module, imports?: object): Instance };
-    function instantiate(bytes: ArrayBuffer | ArrayBufferView, imports?: object): Promise<{ module: Module; instance: Instance }>;
-  }
 }
 `;
 
@@ -100,6 +93,13 @@ interface Comm {
   onClose: (data: any) => void;
 }
 declare global {
+  namespace WebAssembly {
+    interface Module {}
+    interface Instance { readonly exports: Record<string, any> }
+    var Module: { new (bytes: ArrayBuffer | ArrayBufferView): Module };
+    var Instance: { new (module: Module, imports?: object): Instance };
+    function instantiate(bytes: ArrayBuffer | ArrayBufferView, imports?: object): Promise<{ module: Module; instance: Instance }>;
+  }
   interface ImportMeta { url: string; dirname: string; filename: string }
   /** Shows a value in the cell's output. With a display_id, a later \`updateDisplay\` or \`.update\` replaces it in place. */
   function display(value: unknown, options?: { display_id?: string; raw?: boolean; metadata?: object }): Shown;

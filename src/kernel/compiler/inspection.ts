@@ -27,7 +27,9 @@ function inspect(session: KernelSession, file: CellFile, code: string, position:
   const value = path && valueOf(session, path);
   if (isRecipe(value)) return recipeCard(value);
 
-  const info = session.room.quickInfo(file, node.getStart(file));
+  // The compiler tells `any` of a name that nobody has declared.
+  const known = session.room.checker.getSymbolAtLocation(node) !== undefined;
+  const info = known ? session.room.quickInfo(file, node.getStart(file)) : undefined;
   const parts: string[] = [];
   if (info) parts.push(printQuickInfo(info));
   if (field && ts.isPropertyAssignment(node.parent) && node.parent.name === node) {

@@ -20,11 +20,14 @@ const question = /^\s*([\p{ID_Start}$_][\p{ID_Continue}$.]*)\s*\?\s*$/u;
 /** Requests that follow a failed cell within this time were queued behind it and are dropped with it. */
 const stragglers = 12;
 
+/** A request in line; `abort` marks a cell dropped because one before it failed. */
+type Queued = Inbound & { abort?: boolean };
+
 export class Desk {
   readonly session: KernelSession;
   private readonly history = new History();
   private readonly comms: Comms;
-  private readonly queue: Inbound[] = [];
+  private readonly queue: Queued[] = [];
   private working = false;
   private parent = '{}';
   private route: number | undefined;
@@ -88,14 +91,15 @@ export class Desk {
     this.working = false;
   }
 
-  private async serve({ message, route }: Inbound): Promise<void> {
+  private async serve({ message, route, abort }: Queued): Promise<void> {
     const parent = JSON.stringify(message.header);
     this.parent = parent;
     this.route = route;
     this.send('iopub', 'status', { execution_state: 'busy' });
     try {
       const type = String(message.header['msg_type']);
-      if (type === 'execute_request') await this.execute(message, route);
+      if (abort) this.send('shell', 'execute_reply', { status: 'aborted', execution_count: this.session.count, user_expressions: {}, payload: [] }, { route });
+      else if (type === 'execute_request') await this.execute(message, route);
       else if (type.startsWith('comm_') && type !== 'comm_info_request') this.comms.receive(type, message.content, message.buffers ?? []);
       else {
         const reply = this.answer(type, message.content);
@@ -176,25 +180,18 @@ export class Desk {
       return;
     }
     const { ename, evalue, traceback } = outcome.error!;
-    if (content['stop_on_error'] !== false) await this.abortQueued();
+    const dropped = content['stop_on_error'] === false ? [] : await this.takeQueued();
     this.send('shell', 'execute_reply', { status: 'error', ename, evalue, traceback, execution_count: line, user_expressions, payload: [] }, { route });
+    this.queue.unshift(...dropped.map((request) => ({ ...request, abort: true })));
   }
 
-  /** Turns down the cells that were queued behind a failed one. */
-  private async abortQueued(): Promise<void> {
-    const queued: Inbound[] = [];
+  /** The cells queued behind a failed one: not those that a client sends once it has seen the failure. */
+  private async takeQueued(): Promise<Queued[]> {
     await new Promise((resolve) => setTimeout(resolve, stragglers));
-    for (const request of this.queue.splice(0)) {
-      if (request.message.header['msg_type'] === 'execute_request') queued.push(request);
-      else this.queue.push(request);
-    }
-    for (const { message, route } of queued) {
-      const parent = JSON.stringify(message.header);
-      this.send('iopub', 'status', { execution_state: 'busy' }, { parent });
-      this.send('shell', 'execute_reply', { status: 'aborted', execution_count: this.session.count, user_expressions: {}, payload: [] }, { parent, route });
-      this.send('iopub', 'status', { execution_state: 'idle' }, { parent });
-      this.tell({ kind: 'done' });
-    }
+    const isCell = ({ message }: Queued): boolean => message.header['msg_type'] === 'execute_request';
+    const cells = this.queue.filter(isCell);
+    this.queue.splice(0, this.queue.length, ...this.queue.filter((request) => !isCell(request)));
+    return cells;
   }
 
   private show(output: NbOutput, line: number | undefined): void {

@@ -45,9 +45,12 @@ export class Traces {
     cell.ready ??= new SourceMap(JSON.parse(cell.map) as ConstructorParameters<typeof SourceMap>[0]);
     const entry = cell.ready.findEntry(place.line - 1, place.column - 1);
     if (!('originalLine' in entry)) return undefined;
-    const lines = cell.source.split('\n').length;
-    const column = entry.originalColumn + 1 - (entry.originalLine === 0 ? cell.shift : 0);
-    return { label: place.label, line: Math.min(entry.originalLine + 1, lines), column: Math.max(1, column) };
+    const lines = cell.source.split('\n');
+    const line = Math.min(entry.originalLine, lines.length - 1);
+    let column = Math.max(0, entry.originalColumn - (line === 0 ? cell.shift : 0));
+    // A call of a cell's own function is compiled to (0, box.v)(...): point at its name, not at the bracket after it.
+    if (lines[line]![column] === '(') while (column > 0 && /[\p{ID_Continue}$]/u.test(lines[line]![column - 1]!)) column--;
+    return { label: place.label, line: line + 1, column: column + 1 };
   }
 
   /** The cells' share of a stack, innermost first, and how each line of it reads. */
