@@ -23,6 +23,8 @@ import { clampPlan } from './lamination/clamp-plan.js';
 import { glueQuantity } from './lamination/glue-quantity.js';
 import { glueTiming } from './lamination/glue-timing.js';
 import { layerCount } from './lamination/layer-count.js';
+import { matchSlabs } from './lamination/match-slabs.js';
+import { stackUp } from './lamination/stack-up.js';
 import { stripCount } from './lamination/strip-count.js';
 import { beam } from './rails/beam.js';
 import { railSpan } from './rails/rail-span.js';
@@ -35,7 +37,7 @@ import { thinnedVoc } from './finish/thinned-voc.js';
 import { thinningRatio } from './finish/thinning-ratio.js';
 import { cutterMarks } from './machining/cutter-marks.js';
 
-export { crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, stripCount, beam, railSpan, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks };
+export { crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, beam, railSpan, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks };
 
 /** Every recipe, by topic and file. */
-export const catalogue: readonly RecipeEntry[] = [crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, stripCount, beam, railSpan, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks] as unknown as readonly RecipeEntry[];
+export const catalogue: readonly RecipeEntry[] = [crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, beam, railSpan, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks] as unknown as readonly RecipeEntry[];
