@@ -1,73 +1,100 @@
 import { lineChart } from '../../charts/lineChart.js';
-import { danger } from '../../recipe/caution.js';
+import { danger, note, type Caution } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
+import { cite } from '../../recipe/source.js';
+import { tableRows } from '../../timber/tables.js';
 
-const spindleSpeed = letter('rotation', 'speed of the cutter block', { in: '1/min', bare: true });
+const spindleSpeed = letter('rotation', 'speed of the cutter block', { in: '1/min' });
 const knives = letter('count', 'knives that cut on the same circle');
-const feed = letter('speed', 'feed of the timber', { in: 'mm/min', bare: true });
+const feed = letter('speed', 'feed of the timber', { in: 'mm/min' });
+const spacing = letter('length', 'distance from one knife mark to the next', { in: 'mm' });
 
-const pitch = formula({
-  symbol: 'p',
-  gives: letter('length', 'distance from one knife mark to the next', { in: 'mm', bare: true }),
-  text: 'v / (z n)',
-  where: { v: feed, z: knives, n: spindleSpeed },
-  basis: 'geometry',
-});
-
-const marks = formula({
-  symbol: 'N',
-  gives: letter('marks', 'knife marks by length'),
-  text: '1 / p',
-  where: { p: letter('length', 'distance from one knife mark to the next') },
-  basis: 'definition',
-});
-
+const pitch = formula({ symbol: 'p', gives: spacing, text: 'v / (z n)', where: { v: feed, z: knives, n: spindleSpeed }, source: cite('fdm-knife-marks', 'marks from speed, knives and feed') });
+const marks = formula({ symbol: 'N', gives: letter('marks', 'knife marks by length', { in: '1/in' }), text: '1 / p', where: { p: letter('length', 'distance from one knife mark to the next', { in: 'in' }) }, basis: 'definition' });
 const wave = formula({
   symbol: 'h',
-  gives: letter('length', 'depth of the ripple a knife leaves', { in: 'mm' }),
+  gives: letter('length', 'depth of the ripple a knife leaves', { in: 'um' }),
   text: 'p^2 / (4 d)',
-  where: {
-    p: letter('length', 'distance from one knife mark to the next', { in: 'mm' }),
-    d: letter('length', 'cutting circle diameter', { in: 'mm' }),
-  },
+  where: { p: letter('length', 'distance from one knife mark to the next', { in: 'um' }), d: letter('length', 'cutting circle diameter', { in: 'um' }) },
   basis: 'geometry',
 });
+const feedFor = formula({
+  symbol: 'v_w',
+  gives: letter('speed', 'feed for the marks wanted', { in: 'm/min' }),
+  text: 'z n / N_w',
+  where: { z: knives, n: spindleSpeed, N_w: letter('marks', 'marks wanted', { in: '1/m' }) },
+  source: cite('fdm-knife-marks', 'marks from speed, knives and feed, turned round'),
+});
+const rim = formula({ symbol: 'u', gives: letter('speed', 'speed of the cutting edge', { in: 'm/s' }), text: 'pi d n', where: { d: letter('length', 'cutting circle diameter', { in: 'm' }), n: letter('rotation', 'speed of the cutter block', { in: '1/s' }) }, basis: 'geometry' });
 
 /**
- * How close the knife marks of a planer or moulder stand, and how deep the ripple is: for choosing a feed that needs
- * little sanding. Not for spiral blocks with staggered inserts, whose marks overlap.
+ * How close the knife marks of a planer or moulder stand, how deep the ripple is, and the feed that gives the marks
+ * wanted: for choosing a feed that needs little sanding. Knives that do not all reach the same circle leave the marks
+ * of fewer; count those that cut. Not for spiral blocks with staggered inserts, whose marks overlap.
  */
 export const cutterMarks = recipe({
   name: 'cutterMarks',
   title: 'Knife marks of a planer',
   topic: 'machining',
-  about: 'How close the knife marks stand and how deep the ripple is, from speed, knives and feed.',
+  about: 'How close the knife marks stand and how deep the ripple is, from speed, knives and feed, and the feed for the marks wanted. Not for spiral blocks.',
   sources: [],
   inputs: {
     spindleSpeed: field.quantity('rotation', { symbol: 'n', says: 'speed of the cutter block', above: '0 rpm', max: '60000 rpm' }),
     knives: field.count({ symbol: 'z', says: 'knives that cut on the same circle', min: 1, max: 24 }),
     feed: field.speed({ symbol: 'v', says: 'feed of the timber', above: '0 m/min', max: '300 m/min' }),
     cutterDiameter: field.length({ symbol: 'd', says: 'diameter of the cutting circle', min: '10 mm', max: '1000 mm', default: '72 mm' }),
+    wanted: field.quantity('marks', { symbol: 'N_w', says: 'marks wanted', min: '1 1/in', max: '200 1/in', default: '20 1/in' }),
   },
-  steps: [pitch, marks, wave],
+  steps: [pitch, marks, wave, feedFor, rim],
   outputs: {
     pitch: out.length({ symbol: 'p', says: 'distance from one knife mark to the next' }),
     marksPerInch: out.marks({ symbol: 'N', says: 'knife marks by length', unit: '1/in' }),
-    waveDepth: out.length({ symbol: 'h', says: 'depth of the ripple a knife leaves' }),
+    waveDepth: out.length({ symbol: 'h', says: 'depth of the ripple a knife leaves', unit: 'um' }),
+    feedForWanted: out.speed({ symbol: 'v_w', says: 'feed that gives the marks wanted' }),
+    rimSpeed: out.speed({ symbol: 'u', says: 'speed of the cutting edge', unit: 'm/s' }),
   },
-  cautions: [danger('keep to the machine maker’s least length and greatest cut; never plane timber that a metal detector has not passed')],
+  limits: [
+    { when: (given, answer) => answer.pitch > given.cutterDiameter / 4, says: 'the ripple is reckoned for marks much closer than the cutting circle is wide; here it is a rough figure' },
+  ],
+  cautions: (given, answer) => [
+    danger('keep to the machine maker’s least length and greatest cut; never plane timber that a metal detector has not passed', cite('club-planer-rules', 'reclaimed lumber')),
+    ...gradeOf(answer.marksPerInch * 0.0254),
+    ...(given.knives > 1 ? [note('knives set a few hundredths of a millimetre apart cut as one: then reckon with one knife (common practice)')] : []),
+  ],
   chart: (given, answer) => {
-    const feeds = Array.from({ length: 41 }, (_, i) => (given.feed * 60 * 2 * (i + 1)) / 41);
+    const perFeed = 1000 / (given.knives * given.spindleSpeed * 60);
+    const most = Math.max(given.feed * 60 * 1.6, 2.4 / perFeed);
+    const feeds = Array.from({ length: 41 }, (_, i) => (most * i) / 40);
+    const grades = tableRows('knife-marks.various').filter((r) => r.text('grade').includes('grade millwork'));
+    const least = (name: string): number => grades.find((r) => r.text('grade').startsWith(name))?.number('low_per_in') as number;
+    const [fine, medium] = [25.4 / least('highest'), 25.4 / least('medium')];
     return lineChart({
-      title: 'Mark spacing against feed',
-      x: { title: 'Feed', unit: 'm/min', values: feeds },
-      y: { title: 'Distance between marks', unit: 'mm' },
-      series: [{ name: `${given.knives} knives`, values: feeds.map((f) => (f * 1000) / (given.knives * given.spindleSpeed * 60)) }],
-      marks: [{ x: given.feed * 60, y: answer.pitch * 1000, label: 'this feed' }],
+      title: 'Spacing of the knife marks against feed',
+      subtitle: `${String(given.knives)} ${given.knives === 1 ? 'knife' : 'knives'} at ${String(Math.round(given.spindleSpeed * 60))} rpm; shaded: highest and medium grade of millwork`,
+      x: { title: 'Feed', unit: 'm/min', values: feeds, domain: [0, most] },
+      y: { title: 'Distance from mark to mark', unit: 'mm', zero: true },
+      series: [{ name: 'spacing', values: feeds.map((f) => f * perFeed) }],
+      // The two overlap, so the finer grade comes out darker.
+      bands: [
+        { name: 'highest grade', low: feeds.map(() => 0), high: feeds.map(() => fine) },
+        { name: 'medium grade', low: feeds.map(() => 0), high: feeds.map(() => medium) },
+      ],
+      rules: [
+        { y: fine, label: `below: highest grade, ${String(least('highest'))} marks an inch` },
+        { y: medium, label: `below: medium grade, ${String(least('medium'))} marks an inch` },
+      ],
+      marks: [{ x: given.feed * 60, y: answer.pitch * 1000, label: `${String(Number((answer.pitch * 1000).toPrecision(3)))} mm` }],
     });
   },
   example: { spindleSpeed: '6000 rpm', knives: 4, feed: '60 ft/min' },
 });
+
+/** Where the marks stand among the printed grades of millwork. */
+function gradeOf(perInch: number): Caution[] {
+  const rows = tableRows('knife-marks.various').filter((r) => r.text('grade').includes('grade millwork'));
+  const row = [...rows].sort((a, b) => (b.number('low_per_in') ?? 0) - (a.number('low_per_in') ?? 0)).find((r) => perInch >= (r.number('low_per_in') ?? 0) - 1e-9);
+  return row ? [note(`${perInch.toFixed(1)} marks an inch: ${row.text('grade')}; a hardwood to be finished wants 20 or more`, row.citation)] : [];
+}
