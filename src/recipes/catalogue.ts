@@ -36,8 +36,10 @@ import { thinToSolids } from './finish/thin-to-solids.js';
 import { thinnedVoc } from './finish/thinned-voc.js';
 import { thinningRatio } from './finish/thinning-ratio.js';
 import { cutterMarks } from './machining/cutter-marks.js';
+import { planingTime } from './machining/planing-time.js';
+import { sheetAndDust } from './machining/sheet-and-dust.js';
 
-export { crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, beam, railSpan, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks };
+export { crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, beam, railSpan, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks, planingTime, sheetAndDust };
 
 /** Every recipe, by topic and file. */
-export const catalogue: readonly RecipeEntry[] = [crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, beam, railSpan, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks] as unknown as readonly RecipeEntry[];
+export const catalogue: readonly RecipeEntry[] = [crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, beam, railSpan, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks, planingTime, sheetAndDust] as unknown as readonly RecipeEntry[];
