@@ -163,8 +163,10 @@ export class CompilerRoom {
     this.cells.clear();
     this.seen = 0;
     this.package.locals.clear();
+    // Making the checker binds the files, which gives the package's file its symbol.
+    const checker = program.getTypeChecker();
     const symbol = (fileOf(face) as CellFile | undefined)?.symbol;
-    for (const exported of symbol ? program.getTypeChecker().getExportsOfModule(symbol) : []) this.package.locals.set(exported.name, exported);
+    for (const exported of symbol ? checker.getExportsOfModule(symbol) : []) this.package.locals.set(exported.name, exported);
   }
 
   /** Adds a cell's text as a module that sees the session's names. `keep` for a cell that will run. */

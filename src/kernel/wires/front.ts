@@ -6,7 +6,7 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { kernelInfo } from '../desk/kernelInfo.ts';
 import type { JupyterMessage } from '../message.ts';
 import { Flag, Phase, type Inbound, type Outbound, type ToMain, type ToWires, type WireData } from './envelope.ts';
-import { interruptChildren, tearDown } from './stopper.ts';
+import { interruptChildren, letGo, tearDown } from './stopper.ts';
 
 /** A thread that answers within this time is asked politely; after it, it is stopped by force. */
 const patience = 80;
@@ -125,7 +125,9 @@ export class Front {
       this.toMain({ kind: 'interrupt', id });
       waited = -3 * patience;
     }
-    if (forced) await this.sweep(id);
+    if (!forced) return;
+    await this.sweep(id);
+    letGo();
   }
 
   /**
@@ -149,8 +151,10 @@ export class Front {
     await sleep(400);
     interruptChildren();
     tearDown();
+    await sleep(50);
+    letGo();
     this.toMain({ kind: 'shutdown' });
-    await sleep(800);
+    await sleep(600);
     process.kill(process.pid, 'SIGKILL');
   }
 }

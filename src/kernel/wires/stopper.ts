@@ -17,6 +17,12 @@ export function tearDown(): void {
   session.post('Runtime.terminateExecution');
 }
 
+/** Lets go of the main thread: while held, it could not end. */
+export function letGo(): void {
+  session?.disconnect();
+  session = undefined;
+}
+
 /** Sends SIGINT to the processes that this one waits for: `execSync` returns only when its child does. */
 export function interruptChildren(): void {
   for (const pid of childrenOf(process.pid)) {
