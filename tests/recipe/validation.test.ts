@@ -34,7 +34,7 @@ describe('a check against print', () => {
   it('shows as a table', async () => {
     const t = validationTable([await runCheck(row({}), find), await runCheck(row({ id: 'bad', printed: '9' }), find)]);
     expect([t.passed, t.failed]).toEqual([1, 1]);
-    expect(t.toMarkdown()).toMatch(/\| x \| 13\.28 mm \| 13\.284 mm \| \+0\.004 \|/);
+    expect(t.toMarkdown()).toMatch(/\| twice: n 6\.642; length \| 13\.28 mm \| 13\.284 mm \| \+0\.004 \(±0\.005\) \|/);
     expect(t.toMarkdown()).toMatch(/✗ differs/);
   });
 });
