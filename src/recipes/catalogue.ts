@@ -27,7 +27,10 @@ import { matchSlabs } from './lamination/match-slabs.js';
 import { stackUp } from './lamination/stack-up.js';
 import { stripCount } from './lamination/strip-count.js';
 import { beam } from './rails/beam.js';
+import { rackingFrame } from './rails/racking-frame.js';
 import { railSpan } from './rails/rail-span.js';
+import { tipping } from './rails/tipping.js';
+import { topSag } from './rails/top-sag.js';
 import { filmBuild } from './finish/film-build.js';
 import { finishQuantity } from './finish/finish-quantity.js';
 import { gritSequence } from './finish/grit-sequence.js';
@@ -39,7 +42,7 @@ import { cutterMarks } from './machining/cutter-marks.js';
 import { planingTime } from './machining/planing-time.js';
 import { sheetAndDust } from './machining/sheet-and-dust.js';
 
-export { crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, beam, railSpan, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks, planingTime, sheetAndDust };
+export { crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks, planingTime, sheetAndDust };
 
 /** Every recipe, by topic and file. */
-export const catalogue: readonly RecipeEntry[] = [crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, beam, railSpan, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks, planingTime, sheetAndDust] as unknown as readonly RecipeEntry[];
+export const catalogue: readonly RecipeEntry[] = [crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks, planingTime, sheetAndDust] as unknown as readonly RecipeEntry[];

@@ -125,9 +125,15 @@ function picture(solved: Solved, x: ChartSpec): ChartSpec {
     before = p.x + half;
     return { x: p.x, y: raised ? 1.95 : 1.62, label: p.label };
   });
+  // The words of a spread load keep out of the way of arrows that stand in it.
+  const clear = (from: number, to: number, label: string): number => {
+    const half = (textWidth(label, 12) / 2 / wide) * span;
+    const blocked = [...points, ...moments].map((p) => p.x);
+    return [0.5, 0.25, 0.75, 0.1, 0.9].map((t) => (from + (to - from) * t) * 1000).find((at) => blocked.every((b) => Math.abs(b - at) > half)) ?? ((from + to) / 2) * 1000;
+  };
   const words = [
     ...labels,
-    ...spread.map((s, i) => ({ x: ((s.l.from + s.l.to) / 2) * 1000, y: tall(Math.max(Math.abs(s.l.q1), Math.abs(s.l.q2))) + 0.2 + 0.28 * (i % 2), label: s.label })),
+    ...spread.map((s, i) => ({ x: clear(s.l.from, s.l.to, s.label), y: tall(Math.max(Math.abs(s.l.q1), Math.abs(s.l.q2))) + 0.2 + 0.28 * (i % 2), label: s.label })),
     ...moments.map((m) => ({ ...m, y: 1.22 })),
     ...reactions.map((r) => ({ x: r.position * 1000, y: -1.02, label: new Quantity('force', r.force).toString() + (r.moment === 0 ? '' : `, ${new Quantity('moment', r.moment).toString()}`) })),
   ];

@@ -66,7 +66,7 @@ const outputs = {
   shearStress: out.stress({ says: 'greatest shear stress' }),
   bendingUse: out.share({ says: 'bending stress as a share of the stress to stay under', optional: true }),
   shearUse: out.share({ says: 'shear stress as a share of the stress to stay under', optional: true }),
-  ok: out.text({ says: 'whether the stresses stay under theirs' }),
+  verdict: out.text({ says: 'whether the stresses stay under theirs' }),
   basis: out.text({ says: 'the timber’s figures' }),
   reactions: out.table({ position: out.length({ says: 'from the left end' }), force: out.force({ says: 'up on the beam' }), moment: out.moment({ says: 'clockwise on the beam', optional: true }) }, { says: 'What the supports bear' }),
   diagrams: out.table(
@@ -113,7 +113,7 @@ export const beam = recipe({
       shearStress: tau,
       bendingUse: stuff.bending === undefined ? undefined : sigma / stuff.bending,
       shearUse: stuff.shear === undefined ? undefined : tau / stuff.shear,
-      ok: verdict(sigma, tau, stuff),
+      verdict: verdict(sigma, tau, stuff),
       basis: stuff.basis,
       reactions: solved.reactions.map((r) => ({ position: r.position, force: clean(r.force, size.V), moment: r.moment === 0 ? undefined : clean(r.moment, size.M) })),
       diagrams: places.slice(0, 400).map((x) => {

@@ -15,7 +15,7 @@ export const longFactor = formula({
 
 export const ownWeightOf = formula({
   symbol: 'w',
-  gives: letter('lineLoad', 'own weight by length', { in: 'N/mm' }),
+  gives: letter('lineLoad', 'own weight by length', { in: 'N/m', bare: true }),
   text: 'rho A g',
   where: {
     rho: letter('density', 'density with its moisture', { bare: true }),
