@@ -1,0 +1,64 @@
+/** One length of stock on the solver's own scale: whole units of length, costs with the dearest real length at 1. */
+export interface Stock {
+  readonly capacity: number;
+  readonly cost: number;
+  /** Boards there are; Infinity when more can be had. */
+  readonly count: number;
+}
+
+/**
+ * A cutting problem with kerf and trims already reckoned in: a board of capacity L + kerf takes pieces of l + kerf, so that
+ * a piece that ends at the board's end needs no last cut. Sizes fall and are distinct.
+ */
+export interface CuttingProblem {
+  readonly sizes: readonly number[];
+  readonly demand: readonly number[];
+  readonly stock: readonly Stock[];
+  /** Every total cost is a multiple of this; 0 when costs have no common measure. */
+  readonly step: number;
+}
+
+/** How one board is cut: how many of each size, and from which stock. */
+export interface Pattern {
+  readonly stock: number;
+  readonly items: readonly (readonly [item: number, count: number])[];
+}
+
+/** Boards to cut, each pattern with the number of boards cut so. */
+export interface Packing {
+  readonly boards: readonly { readonly pattern: Pattern; readonly times: number }[];
+  readonly cost: number;
+}
+
+export const patternKey = (p: Pattern): string => `${p.stock}|${p.items.map(([i, n]) => `${i}x${n}`).join(',')}`;
+
+/** The pattern of a dense count. */
+export function patternOf(stock: number, counts: ArrayLike<number>): Pattern {
+  const items: [number, number][] = [];
+  for (let i = 0; i < counts.length; i++) if ((counts[i] as number) > 0) items.push([i, counts[i] as number]);
+  return { stock, items };
+}
+
+/** Patterns cut so often, as a packing with equal patterns together and no piece beyond the demand. */
+export function packingOf(problem: CuttingProblem, chosen: readonly { pattern: Pattern; times: number }[]): Packing | undefined {
+  const left = [...problem.demand];
+  const together = new Map<string, { pattern: Pattern; times: number }>();
+  for (const { pattern, times } of chosen) {
+    // A covering may cut more than is wanted: surplus pieces are taken out board by board.
+    for (let rest = times; rest > 0; ) {
+      const items = pattern.items.map(([i, n]) => [i, Math.min(n, left[i] as number)] as const).filter(([, n]) => n > 0);
+      if (items.length === 0) break;
+      const lean = { stock: pattern.stock, items };
+      const same = Math.max(1, Math.min(rest, ...items.map(([i, n]) => Math.floor((left[i] as number) / n))));
+      for (const [i, n] of items) left[i] = (left[i] as number) - n * same;
+      const key = patternKey(lean);
+      const had = together.get(key);
+      if (had) had.times += same;
+      else together.set(key, { pattern: lean, times: same });
+      rest -= same;
+    }
+  }
+  if (left.some((n) => n > 0)) return undefined;
+  const boards = [...together.values()];
+  return { boards, cost: boards.reduce((s, b) => s + b.times * (problem.stock[b.pattern.stock] as Stock).cost, 0) };
+}
