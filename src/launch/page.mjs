@@ -30,7 +30,7 @@ const packages = {
     build.onResolve({ filter: /^@codemirror\/(legacy-modes|lang-)/ }, (args) =>
       args.kind === 'dynamic-import' && /@jupyterlab/.test(args.importer) ? { path: 'nothing', namespace: 'left-out' } : undefined,
     );
-    build.onResolve({ filter: /^(@rjsf\/|@lezer\/generator$|@jupyterlab\/(filebrowser|statusbar|lsp)$|vscode-|json5$|markdown-to-jsx)/ }, (args) =>
+    build.onResolve({ filter: /^(@rjsf\/|@jupyterlab\/(filebrowser|statusbar|lsp)$|vscode-|json5$|markdown-to-jsx)/ }, (args) =>
       args.pluginData === 'seen' ? undefined : { path: 'nothing', namespace: 'left-out' },
     );
     build.onLoad({ filter: /.*/, namespace: 'left-out' }, () => ({

@@ -45,13 +45,13 @@ export function bar(acts: BarActs): { node: HTMLElement; noteCount(count: number
   kernel.onWord(showKernel);
   showFile();
   showKernel();
-  const drawerButton = iconButton('book', 'Recipes and build notes', acts.drawer, { words: 'Recipes & notes', class: 'drawer-toggle', keys: 'Ctrl + Shift + F' });
+  const drawerButton = iconButton('book', 'Recipes and build notes', acts.drawer, { words: 'Recipes & notes', long: true, class: 'drawer-toggle', keys: 'Ctrl + Shift + F' });
   drawerButton.append(count);
   const node = el('header', { class: 'bar' },
     el('div', { class: 'bar-name' }, el('a', { class: 'tool home', href: '/', title: 'All notebooks', 'aria-label': 'All notebooks' }, icon('back')), title, saved),
     el('div', { class: 'bar-run', role: 'toolbar', 'aria-label': 'Run' },
-      iconButton('run', 'Run the cell and go on', running.runAndStep, { keys: 'Shift + Enter', words: 'Run' }),
-      iconButton('all', 'Run all cells', () => void running.runAll(), { words: 'Run all' }),
+      iconButton('run', 'Run the cell and go on', running.runAndStep, { keys: 'Shift + Enter', words: 'Run', long: true }),
+      iconButton('all', 'Run all cells', () => void running.runAll(), { words: 'Run all', long: true }),
       stop,
       iconButton('again', 'Restart the kernel', acts.restart, { keys: '0, 0', words: 'Restart' }),
       iconButton('plus', 'New cell below', acts.addCell, { keys: 'B', words: 'Cell' }),

@@ -4,19 +4,21 @@ import { Sanitizer } from '@jupyterlab/apputils';
 import { CodeMirrorEditorFactory, CodeMirrorMimeTypeService, EditorExtensionRegistry, EditorLanguageRegistry, EditorThemeRegistry, ybinding } from '@jupyterlab/codemirror';
 import type { ISharedText } from '@jupyter/ydoc';
 import { Notebook, NotebookModel, StaticNotebook } from '@jupyterlab/notebook';
-import { RenderMimeRegistry, standardRendererFactories, svgRendererFactory } from '@jupyterlab/rendermime';
+import { htmlRendererFactory, RenderedHTML, standardRendererFactories, svgRendererFactory, type RenderMimeRegistry } from '@jupyterlab/rendermime';
+import type { IRenderMime } from '@jupyterlab/rendermime-interfaces';
 import { chartFactory } from './chartRenderer.ts';
 import { markdownParser } from './markdown.ts';
 import { typeset } from './math.ts';
 import { filesAddress, notebookAddress } from './server.ts';
+import { ResultRegistry, typesetWorkings } from './wholeResult.ts';
 
 /** What shows outputs and text: the widgets' own renderers, our charts, our formulas. HTML is sanitised unless its cell is trusted. */
 export function makeRendering(path: string): RenderMimeRegistry {
   const folder = path.includes('/') ? path.slice(0, path.lastIndexOf('/') + 1) : '';
-  const registry = new RenderMimeRegistry({
+  const registry = new ResultRegistry({
     // SVG is shown as a picture, in which nothing runs: it needs no trust.
-    initialFactories: standardRendererFactories.map((factory) => (factory === svgRendererFactory ? { ...factory, safe: true } : factory)),
-    sanitizer: new Sanitizer(),
+    initialFactories: standardRendererFactories.map((factory) => (factory === svgRendererFactory ? { ...factory, safe: true } : factory === htmlRendererFactory ? { ...factory, createRenderer: (options) => new TypesetHtml(options) } : factory)),
+    sanitizer: makeSanitizer(),
     latexTypesetter: { typeset },
     markdownParser,
     resolver: {
@@ -32,6 +34,21 @@ export function makeRendering(path: string): RenderMimeRegistry {
   });
   registry.addFactory(chartFactory);
   return registry;
+}
+
+class TypesetHtml extends RenderedHTML {
+  override async render(model: IRenderMime.IMimeModel): Promise<void> {
+    await super.render(model);
+    typesetWorkings(this.node);
+  }
+}
+
+/** The widgets' own rules for HTML, and beside them the one attribute in which a recipe's workings keep their formula. */
+function makeSanitizer(): IRenderMime.ISanitizer {
+  const base = new Sanitizer();
+  const rules = (base as unknown as { _options?: { allowedAttributes?: Record<string, unknown[]> } })._options?.allowedAttributes ?? {};
+  const allowedAttributes = { ...rules, code: [...(rules['code'] ?? []), 'data-latex', 'style'] };
+  return { sanitize: (dirty, options) => base.sanitize(dirty, { allowedAttributes, ...options } as typeof options) };
 }
 
 const typescript = javascript({ typescript: true });

@@ -51,7 +51,7 @@ export function icon(name: Icon): SVGSVGElement {
 }
 
 /** A button with a drawing. `keys` is how the keyboard does the same, told in the hint. */
-export function iconButton(name: Icon, says: string, act: (event: MouseEvent) => void, more: { keys?: string; words?: string; class?: string } = {}): HTMLButtonElement {
+export function iconButton(name: Icon, says: string, act: (event: MouseEvent) => void, more: { keys?: string; words?: string; class?: string; long?: boolean } = {}): HTMLButtonElement {
   const hint = more.keys === undefined ? says : `${says} (${more.keys})`;
-  return el('button', { type: 'button', title: hint, 'aria-label': says, class: `tool ${more.class ?? ''}`.trim(), onclick: act as (event: never) => void }, icon(name), more.words === undefined ? undefined : el('span', { class: 'words' }, more.words));
+  return el('button', { type: 'button', title: hint, 'aria-label': says, class: `tool ${more.class ?? ''}`.trim(), onclick: act as (event: never) => void }, icon(name), more.words === undefined ? undefined : el('span', { class: more.long ? 'words long' : 'words' }, more.words));
 }

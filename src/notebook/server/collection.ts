@@ -44,8 +44,9 @@ export class Collection {
   async makeAll(): Promise<number> {
     const names = (await readdir(this.options.contents.place.root)).filter((name) => name.endsWith('.ipynb') && !name.startsWith('.')).sort();
     for (const name of names) this.#states.set(name, { name, state: 'waiting' });
-    const results = await Promise.allSettled(names.map((name) => this.page(name, false)));
-    const failed = results.filter((result) => result.status === 'rejected').length;
+    let failed = 0;
+    for (const name of names) if (!this.#closed) await this.page(name, false).catch(() => (failed += 1));
+    failed = this.states().filter(({ state }) => state === 'failed').length || failed;
     if (!this.#closed && names.length > 0) this.options.say(failed === 0 ? `All ${names.length} notebooks have a finished page.` : `${failed} of ${names.length} notebooks have no finished page.`);
     return names.length - failed;
   }

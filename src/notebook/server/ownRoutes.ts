@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { extname, join } from 'node:path';
+import { catalogue } from '../../recipes/catalogue.ts';
 import { chapters } from './chapters.ts';
 import type { Collection } from './collection.ts';
 import type { Contents } from './contents.ts';
@@ -22,6 +23,8 @@ export interface PageFiles {
   readonly routes: Routes;
 }
 
+let cards: readonly RecipeCard[] | undefined;
+
 const types: Record<string, string> = {
   '.js': 'text/javascript; charset=utf-8', '.css': 'text/css; charset=utf-8', '.svg': 'image/svg+xml', '.woff2': 'font/woff2', '.woff': 'font/woff', '.ttf': 'font/ttf', '.png': 'image/png', '.map': 'application/json', '.json': 'application/json',
 };
@@ -30,7 +33,6 @@ const html = { 'Content-Type': 'text/html; charset=utf-8' };
 /** What is our own beside the Jupyter API: the two pages and their files, finished chapters, recipes, build notes. */
 export function ownRoutes({ contents, collection, folder, version }: Parts): PageFiles {
   const shell = (page: PageName, title: string): Answer => ({ headers: html, body: shellHtml(page, readManifest(folder), title) });
-  let cards: Promise<RecipeCard[]> | undefined;
   const routes = new Routes()
     .on('GET', '/', () => shell('home', "Joiner's Reckoner"))
     .on('GET', '/notebook/*path', ({ parts }) => {
@@ -47,7 +49,7 @@ export function ownRoutes({ contents, collection, folder, version }: Parts): Pag
       return { headers: { ...documentHeaders, 'Content-Type': 'application/octet-stream', 'Content-Disposition': `attachment; filename*=UTF-8''${name}` }, body: bytes };
     })
     .on('GET', '/reckoner/chapters', async () => ({ body: { ...(await chapters(contents)), pages: collection?.states() ?? [] } }))
-    .on('GET', '/reckoner/recipes', async () => ({ body: await (cards ??= readCards()) }))
+    .on('GET', '/reckoner/recipes', () => ({ body: (cards ??= catalogue.map(recipeCard)) }))
     .on('POST', '/reckoner/notes', async ({ json }) => notesPage(await json(largeBody), version));
   if (collection !== undefined) {
     routes
@@ -68,11 +70,6 @@ async function pageFile(folder: string, path: string): Promise<Answer> {
   });
   const lasting = /-[A-Z0-9]{8}\./.test(path);
   return { headers: { 'Content-Type': types[extname(path)] ?? 'application/octet-stream', 'Cache-Control': lasting ? 'public, max-age=31536000, immutable' : 'no-cache' }, body };
-}
-
-async function readCards(): Promise<RecipeCard[]> {
-  const { catalogue } = await import('../../recipes/catalogue.ts');
-  return catalogue.map(recipeCard);
 }
 
 function listHtml(collection: Collection): string {
