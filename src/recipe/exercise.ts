@@ -61,10 +61,11 @@ export function exercise(spec: ExerciseSpec): Exercise {
     return a instanceof Quantity ? both(a) : typeof a === 'number' ? number(a, 4) : a;
   };
   const check = (given: unknown): Verdict => {
+    if (given === undefined || given === null || given === '' || given === '?') return verdict('none', 'Write the answer between the quotation marks, with its unit.');
     const wrong = faultOf(given, answer(), spec.tolerance ?? 0.01, spec.alsoRight ?? []);
-    if (wrong === undefined) return verdict(true, `Right: ${show()}.`);
+    if (wrong === undefined) return verdict('right', `Right: ${show()}.`);
     tries++;
-    return verdict(false, `${wrong}${tries > 1 && spec.hint ? ` Hint: ${spec.hint}` : ''}`);
+    return verdict('wrong', `${wrong}${tries > 1 && spec.hint ? ` Hint: ${spec.hint}` : ''}`);
   };
   const data = (): ExerciseData => {
     const a = answer();
@@ -81,21 +82,27 @@ export function exercise(spec: ExerciseSpec): Exercise {
   } as Exercise;
 }
 
-function verdict(right: boolean, says: string): Verdict {
-  // A sign and a word, so that colour is not needed to tell.
-  const text = `${right ? '✓' : '✗'} ${says}`;
+// A sign and a word, so that colour is not needed to tell.
+const looks = {
+  right: { sign: '✓', word: 'Right', edge: '#0b6e4f' },
+  wrong: { sign: '✗', word: 'Not yet', edge: '#a33b00' },
+  none: { sign: '?', word: 'No answer yet', edge: '#767676' },
+} as const;
+
+function verdict(kind: keyof typeof looks, says: string): Verdict {
+  const { sign, word, edge } = looks[kind];
+  const text = `${sign} ${kind === 'none' ? `${word}. ` : ''}${says}`;
   return {
-    right,
-    says,
+    right: kind === 'right',
+    says: kind === 'none' ? `${word}. ${says}` : says,
     toString: () => text,
-    [Symbol.for('Jupyter.display')]: () => ({ 'text/plain': text, 'text/html': `<p class="reckoner-verdict" style="margin:.3em 0;padding:.35em .7em;border-left:4px solid ${right ? '#0b6e4f' : '#a33b00'}"><strong>${right ? '✓ Right' : '✗ Not yet'}.</strong> ${escapeHtml(says.replace(/^Right: /, ''))}</p>` }),
+    [Symbol.for('Jupyter.display')]: () => ({ 'text/plain': text, 'text/html': `<p class="reckoner-verdict" style="margin:.3em 0;padding:.35em .7em;border-left:4px solid ${edge}"><strong>${sign} ${word}.</strong> ${escapeHtml(says.replace(/^Right: /, ''))}</p>` }),
     [Symbol.for('nodejs.util.inspect.custom')]: () => text,
   } as Verdict;
 }
 
 /** What is wrong with an answer, undefined when nothing is. */
 function faultOf(given: unknown, right: Quantity | number | string, tolerance: number, alsoRight: readonly string[]): string | undefined {
-  if (given === undefined || given === null || given === '' || given === '?') return 'There is no answer yet: write it between the quotation marks, with its unit.';
   if (typeof right === 'string') {
     const plain = (s: string): string => s.toLowerCase().replace(/[^a-z0-9]+/g, ' ').trim();
     return typeof given === 'string' && [right, ...alsoRight].some((w) => plain(w) === plain(given)) ? undefined : `Got ${shown(given)}, which is not it.`;

@@ -9,7 +9,7 @@ describe('an exercise', () => {
     expect(gap.check(answer)).toMatchObject({ right: true });
   });
   it.each([
-    ['', /no answer yet/], [undefined, /no answer yet/], ['13.3', /with no unit/], [13.3, /with no unit/], ['13.3 kg', /is a mass; a length is asked for/], ['-13.3 mm', /sign is not/],
+    ['', /^No answer yet/], ['?', /^No answer yet/], [undefined, /^No answer yet/], ['13.3', /with no unit/], [13.3, /with no unit/], ['13.3 kg', /is a mass; a length is asked for/], ['-13.3 mm', /sign is not/],
     ['26.57 mm', /twice too much/], ['6.64 mm', /half/], ['0.523 mm', /25\.4 times too little/], ['1328 mm', /hundred times too much/], ['13.9 mm', /more than rounding/], ['90 mm', /too much/], ['1 mm', /too little/],
     ['dreizehn', /cannot be read/], [{ a: 1 }, /write the answer as text/], ['\u0000'.repeat(999), /cannot be read/], [NaN, /no unit/], [Symbol('x'), /write the answer as text/],
   ])('tells what is wrong with %s', (answer, says) => {
