@@ -1,0 +1,134 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { frame } from '../../src/explore/frame.js';
+import { Refusal } from '../../src/quantities/refusal.js';
+import { bill } from '../../src/recipes/bill/bill.js';
+import { finishQuantity } from '../../src/recipes/finish/finish-quantity.js';
+
+const one = (line: object, more: object = {}) => bill({ lines: [{ item: 'x', ...line }], ...more } as never);
+
+describe('a line costs its quantity times its price', () => {
+  // Each reckoned by hand, by definition of the units.
+  it.each([
+    ['pieces', { quantity: 12, price: 0.25 }, 3],
+    ['pieces in words', { quantity: '12 pieces', price: '0.25 each' }, 3],
+    ['tins in a column of their own', { quantity: 2, unit: 'tins', price: '16.50' }, 33],
+    ['litres by the litre', { quantity: '2.5 L', price: 18 }, 45],
+    ['millilitres by the litre', { quantity: '750 mL', price: '14/L' }, 10.5],
+    ['millimetres by the metre', { quantity: '1950 mm', price: '4/m' }, 7.8],
+    ['board feet by the cubic metre', { quantity: '100 bf', price: '1000/m3' }, 235.97], // 100 bf are 0.235 973 7 m3
+    ['square metres by the square foot', { quantity: '1 m2', price: '1/ft2' }, 10.76], // 10.7639 ft2
+    ['grams by the kilogram', { quantity: '250 g', price: '9/kg' }, 2.25],
+    ['minutes by the hour', { kind: 'time', quantity: '90 min', price: '40/h' }, 60],
+    ['an hour and a half by the hour', { kind: 'time', quantity: 1.5, unit: 'h', price: 40 }, 60],
+    ['nothing for salvage', { quantity: '0.06 m3', price: 0 }, 0],
+    ['a fraction of an inch', { quantity: '5 1/2 ft', price: '2/ft' }, 11],
+  ])('%s', (_what, line, cost) => {
+    expect(one(line).total.value).toBeCloseTo(cost, 9);
+  });
+  it('an hourly price serves every line of time that has none, whatever its unit', () => {
+    const r = bill({ lines: [{ item: 'a', kind: 'time', quantity: '90 min' }, { item: 'b', kind: 'time', quantity: '2 h', price: '50/h' }], hourly: 40 });
+    expect(r.total.value).toBeCloseTo(160, 9);
+    expect(r.time?.in('h')).toBeCloseTo(3.5, 12);
+  });
+  it('keeps the currency that was written, and refuses a second', () => {
+    expect(one({ quantity: 1, price: '€12.50' }).total.toString()).toContain('€');
+    expect(() => bill({ lines: [{ item: 'a', quantity: 1, price: '€1' }, { item: 'b', quantity: 1, price: '$1' }] })).toThrow(/one currency/);
+  });
+});
+
+describe('mass', () => {
+  it.each([
+    ['of the whole line', { quantity: 3, mass: '2 kg' }, 2],
+    ['of each', { quantity: 48, massEach: '6 g' }, 0.288],
+    ['of a quantity that is one', { quantity: '1.2 kg' }, 1.2],
+    ['by density', { quantity: '0.05 m3', density: '520 kg/m3' }, 26],
+  ])('%s', (_what, line, kg) => {
+    expect(one(line).mass?.in('kg')).toBeCloseTo(kg, 9);
+  });
+  it('says which lines have none', () => {
+    const r = bill({ lines: [{ item: 'top', quantity: 1, price: 1, mass: '9 kg' }, { item: 'feet', quantity: 4, price: 1 }] });
+    expect(r.cautions.map((c) => c.text).join()).toMatch(/no mass.*feet/);
+    expect(one({ quantity: 1 }).cautions.map((c) => c.text).join()).toMatch(/no price/);
+  });
+});
+
+describe('sums', () => {
+  const line = fc.record({ item: fc.constant('x'), kind: fc.constantFrom('timber', 'glue', 'finish', 'fixings', 'other'), quantity: fc.double({ min: 0, max: 1000, noNaN: true }), price: fc.double({ min: 0, max: 1000, noNaN: true }) });
+  it('the lines, and the sorts, add up to the cent', () => {
+    fc.assert(fc.property(fc.array(line, { minLength: 1, maxLength: 12 }), fc.double({ min: 0, max: 0.5, noNaN: true }), (lines, forgotten) => {
+      const r = bill({ lines: lines as never, forgotten: `${String(forgotten * 100)} %` });
+      const in_ = (x: number): number => Math.round(x * 100);
+      expect(r.lines.reduce((s, l) => s + in_(l.cost.value), 0)).toBe(in_(r.subtotal.value));
+      expect(r.byKind.reduce((s, l) => s + in_(l.cost.value), 0)).toBe(in_(r.subtotal.value));
+      expect(in_(r.subtotal.value) + in_(r.forgotten?.value ?? 0)).toBe(in_(r.total.value));
+      expect(r.byKind.reduce((s, k) => s + k.lines, 0)).toBe(lines.length);
+    }));
+  });
+  it('do not care for the order of the lines', () => {
+    fc.assert(fc.property(fc.array(line, { minLength: 2, maxLength: 8 }), (lines) => {
+      expect(bill({ lines: [...lines].reverse() as never }).total.value).toBeCloseTo(bill({ lines: lines as never }).total.value, 6);
+    }));
+  });
+  it('tax comes on the sum and what was forgotten', () => {
+    expect(one({ quantity: 1, price: 100 }, { forgotten: '10 %', tax: '20 %' }).total.value).toBeCloseTo(132, 9);
+  });
+});
+
+describe('a bill joins other results and other forms', () => {
+  it('takes a quantity from a result', () => {
+    const f = finishQuantity({ surfaces: ['2.4 m2'], coats: 2, coverage: '12 m2/L' });
+    expect(one({ kind: 'finish', quantity: f.volume, price: '20/L' }).total.value).toBeCloseTo(8, 9);
+  });
+  it('reads a CSV file, and names the line of a fault', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'bill-'));
+    try {
+      const file = join(folder, 'bill.csv');
+      writeFileSync(file, 'item,kind,quantity,unit,price,mass_kg\nrafters,timber,0.06 m3,,180/m3,30\nscrews,fixings,48,,0.11,0.3\n');
+      const r = bill({ lines: file });
+      expect(r.total.value).toBeCloseTo(10.8 + 5.28, 9);
+      expect(r.mass?.in('kg')).toBeCloseTo(30.3, 9);
+      writeFileSync(file, 'item,quantity,price\nrafters,1,5\nscrews,many,0.11\n');
+      expect(() => bill({ lines: file })).toThrow(/line 3.*quantity.*many/);
+    } finally {
+      rmSync(folder, { recursive: true });
+    }
+  });
+  it('is a data frame, with its units in the names of the columns', async () => {
+    const f = await frame(bill({ lines: [{ item: 'a', quantity: 2, price: 3, massEach: '1 kg' }, { item: 'b', quantity: '1 L', price: '4/L', mass: '500 g' }] }).lines);
+    expect(f.shape[0]).toBe(2);
+    expect(f.columns).toEqual(expect.arrayContaining(['item', 'kind', 'quantity']));
+    expect(f.columns.some((c) => c.startsWith('mass ('))).toBe(true);
+  });
+});
+
+describe('bill refuses', () => {
+  it.each([
+    ['no lines', { lines: [] }, 'lines', /1 to/],
+    ['a length by the litre', { lines: [{ item: 'a', quantity: '2 m', price: '4/L' }] }, 'lines[1].price', /a length/],
+    ['pieces by the metre', { lines: [{ item: 'a', quantity: 2, price: '4/m' }] }, 'lines[1].price', /pieces/],
+    ['a unit twice', { lines: [{ item: 'a', quantity: '2 m', unit: 'm', price: 4 }] }, 'lines[1].unit', /twice/],
+    ['a unit nobody knows', { lines: [{ item: 'a', quantity: 2, unit: 'furlong', price: 4 }] }, 'lines[1].unit', /number of pieces/],
+    ['a quantity below nothing', { lines: [{ item: 'a', quantity: -2, price: 4 }] }, 'lines[1].quantity', /from 0/],
+    ['a price below nothing', { lines: [{ item: 'a', quantity: 2, price: -4 }] }, 'lines[1].price', /0 or more/],
+    ['time by the piece', { lines: [{ item: 'a', kind: 'time', quantity: 3, price: 4 }] }, 'lines[1].quantity', /6 h/],
+    ['a density of pieces', { lines: [{ item: 'a', quantity: 3, density: '500 kg/m3' }] }, 'lines[1].density', /no volume/],
+    ['a sort nobody knows', { lines: [{ item: 'a', kind: 'wood', quantity: 3 }] }, 'lines[1].kind', /timber/],
+    ['a line with no name', { lines: [{ quantity: 3 }] }, 'lines[1].item', /missing/],
+    ['not a number', { lines: [{ item: 'a', quantity: NaN, price: 4 }] }, 'lines[1].quantity', /NaN/],
+    ['what no purse holds', { lines: [{ item: 'a', quantity: 1, price: 1e12 }] }, 'lines[1].price', /got/],
+  ])('%s', (_what, given, field, says) => {
+    let caught: unknown;
+    try {
+      bill(given as never);
+    } catch (error) {
+      caught = error;
+    }
+    expect(caught).toBeInstanceOf(Refusal);
+    expect((caught as Refusal).troubles.map((t) => t.field), (caught as Refusal).message).toContain(field);
+    expect((caught as Refusal).message).toMatch(says);
+  });
+});
