@@ -13,6 +13,7 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   kernel: async () => (await import('./command/kernel.js')).kernel,
   run: async () => (await import('./command/run.js')).run,
   notes: async () => (await import('./command/notes.js')).notes,
+  handout: async () => (await import('./command/handout.js')).handoutCommand,
   sweep: async () => (await import('./command/explore.js')).sweepCommand,
   spread: async () => (await import('./command/explore.js')).spreadCommand,
   find: async () => (await import('./command/explore.js')).findCommand,
@@ -30,7 +31,10 @@ async function main(words: readonly string[]): Promise<number> {
     return 0;
   }
   const command = Object.hasOwn(commands, name) ? commands[name] : undefined;
-  if (!command) throw new UsageError(`no command ${JSON.stringify(name.slice(0, 60))}; takes ${Object.keys(commands).join(', ')}`);
+  if (!command)
+    throw new UsageError(
+      `no command ${JSON.stringify(name.slice(0, 60))}; takes ${Object.keys(commands).join(', ')}`,
+    );
   return (await command())(rest);
 }
 
@@ -43,7 +47,9 @@ try {
   process.exitCode = await main(process.argv.slice(2));
 } catch (error) {
   // By name, so that rooms a command does not need are not loaded to know their errors.
-  const known = error instanceof Refusal || ['UsageError', 'NotebookError', 'FileError', 'ChartError', 'Stopped'].includes((error as Error).name);
+  const known =
+    error instanceof Refusal ||
+    ['UsageError', 'NotebookError', 'FileError', 'ChartError', 'Stopped'].includes((error as Error).name);
   const message = error instanceof Error ? error.message : String(error);
   process.stderr.write(`reckoner: ${message.replace(/\s*\n\s*/g, ' ')}\n`);
   if (!known && process.env['RECKONER_TRACE']) process.stderr.write(`${(error as Error).stack ?? ''}\n`);

@@ -1,6 +1,23 @@
 // The public face: what a notebook, the command and code may use.
 export { Quantity } from './quantities/quantity.js';
-export { quantity, length, area, volume, liquid, mass, force, pressure, density, moisture, humidity, temperature, time, angle, money, share } from './quantities/make.js';
+export {
+  quantity,
+  length,
+  area,
+  volume,
+  liquid,
+  mass,
+  force,
+  pressure,
+  density,
+  moisture,
+  humidity,
+  temperature,
+  time,
+  angle,
+  money,
+  share,
+} from './quantities/make.js';
 export { Refusal } from './quantities/refusal.js';
 export type { Trouble } from './quantities/refusal.js';
 export type { Kind } from './quantities/kind.js';

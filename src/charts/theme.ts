@@ -93,6 +93,9 @@ export function configFor(ground: ChartGround): ChartSpec {
       tickColor: c.soft,
       labelLimit: 260,
       titleLimit: 520,
+      // Numbers that nearly touch read as one number.
+      labelOverlap: 'greedy',
+      labelSeparation: 8,
     },
     axisY: { titleLimit: 320 },
     legend: {

@@ -6,13 +6,15 @@ import { uncertain } from '../explore/uncertain.js';
 import { findRecipe, givenOf, interruptSignal } from './recipe-words.js';
 import { optionsOf, UsageError } from './usage.js';
 
-const print = (value: unknown): void => void process.stdout.write(`${typeof value === 'string' ? value : JSON.stringify(value, null, 2)}\n`);
+const print = (value: unknown): void =>
+  void process.stdout.write(`${typeof value === 'string' ? value : JSON.stringify(value, null, 2)}\n`);
 
 /** A whole number given to an option. @throws UsageError */
 function whole(values: ReadonlyMap<string, string>, name: string): number | undefined {
   const text = values.get(name);
   if (text === undefined) return undefined;
-  if (!/^\d{1,9}$/.test(text)) throw new UsageError(`${name}: got ${JSON.stringify(text.slice(0, 40))}, takes a whole number`);
+  if (!/^\d{1,9}$/.test(text))
+    throw new UsageError(`${name}: got ${JSON.stringify(text.slice(0, 40))}, takes a whole number`);
   return Number(text);
 }
 
@@ -20,14 +22,21 @@ function whole(values: ReadonlyMap<string, string>, name: string): number | unde
 export async function sweepCommand(words: readonly string[]): Promise<number> {
   const { plain, flags, values } = optionsOf(words, { flags: ['--json'], values: ['--steps', '--output'] });
   const recipe = findRecipe(plain[0]);
-  const result = await sweep(recipe, givenOf(plain.slice(1)), { signal: interruptSignal(), ...option('steps', whole(values, '--steps')), ...option('output', values.get('--output')) });
+  const result = await sweep(recipe, givenOf(plain.slice(1)), {
+    signal: interruptSignal(),
+    ...option('steps', whole(values, '--steps')),
+    ...option('output', values.get('--output')),
+  });
   print(flags.has('--json') ? result.toJSON() : result.toMarkdown());
   return 0;
 }
 
 /** `reckoner spread RECIPE field='A +- B' ...`. */
 export async function spreadCommand(words: readonly string[]): Promise<number> {
-  const { plain, flags, values } = optionsOf(words, { flags: ['--json'], values: ['--draws', '--seed', '--output', '--at-most', '--at-least'] });
+  const { plain, flags, values } = optionsOf(words, {
+    flags: ['--json'],
+    values: ['--draws', '--seed', '--output', '--at-most', '--at-least'],
+  });
   const recipe = findRecipe(plain[0]);
   const result = await uncertain(recipe, givenOf(plain.slice(1)), {
     signal: interruptSignal(),
@@ -46,16 +55,38 @@ export async function findCommand(words: readonly string[]): Promise<number> {
   const { plain, flags, values } = optionsOf(words, { flags: ['--json'], values: ['--from', '--to'] });
   const recipe = findRecipe(plain[0]);
   const input = plain[1];
-  if (input === undefined || input.includes('=')) throw new UsageError('find: takes RECIPE, the input to find, OUTPUT=VALUE, then the other inputs');
+  if (input === undefined || input.includes('='))
+    throw new UsageError('find: takes RECIPE, the input to find, OUTPUT=VALUE, then the other inputs');
   const given = givenOf(plain.slice(2));
-  const targets = Object.entries(given).filter(([name]) => Object.hasOwn(recipe.outputs, name) && !Object.hasOwn(recipe.inputs, name));
-  if (targets.length !== 1) throw new Refusal(`find: got ${targets.length} targets, takes one output with the value wanted, such as ${Object.keys(recipe.outputs)[0]}=...`);
+  const targets = Object.entries(given).filter(
+    ([name]) => Object.hasOwn(recipe.outputs, name) && !Object.hasOwn(recipe.inputs, name),
+  );
+  if (targets.length !== 1)
+    throw new Refusal(
+      `find: got ${targets.length} targets, takes one output with the value wanted, such as ${Object.keys(recipe.outputs)[0]}=...`,
+    );
   const [name, value] = targets[0] as [string, unknown];
   delete given[name];
-  const result = solveFor(recipe, input, { [name]: value }, given, { ...option('from', values.get('--from')), ...option('to', values.get('--to')) });
-  print(flags.has('--json') ? { recipe: recipe.name, input, output: name, roots: result.roots.map((q) => (typeof q === 'number' ? { value: q, unit: '' } : q.toJSON())), ...(result.nearest ? { nearest: { input: json(result.nearest.input), output: json(result.nearest.output) } } : {}) } : result.toText());
+  const result = solveFor(recipe, input, { [name]: value }, given, {
+    ...option('from', values.get('--from')),
+    ...option('to', values.get('--to')),
+  });
+  print(
+    flags.has('--json')
+      ? {
+          recipe: recipe.name,
+          input,
+          output: name,
+          roots: result.roots.map((q) => (typeof q === 'number' ? { value: q, unit: '' } : q.toJSON())),
+          ...(result.nearest
+            ? { nearest: { input: json(result.nearest.input), output: json(result.nearest.output) } }
+            : {}),
+        }
+      : result.toText(),
+  );
   return result.roots.length > 0 ? 0 : 1;
 }
 
 const json = (q: Quantity | number): unknown => (typeof q === 'number' ? { value: q, unit: '' } : q.toJSON());
-const option = <T>(name: string, value: T | undefined): Record<string, T> => (value === undefined ? {} : { [name]: value });
+const option = <T>(name: string, value: T | undefined): Record<string, T> =>
+  value === undefined ? {} : { [name]: value };

@@ -12,7 +12,11 @@ export async function kernel(words: readonly string[]): Promise<number> {
   }
   if (plain[0] === 'uninstall' && plain.length === 1) {
     const from = await uninstallKernel(place);
-    process.stdout.write(from === undefined ? 'No kernel "reckoner" was installed there.\n' : `The kernel "reckoner" is removed from ${from}\n`);
+    process.stdout.write(
+      from === undefined
+        ? 'No kernel "reckoner" was installed there.\n'
+        : `The kernel "reckoner" is removed from ${from}\n`,
+    );
     return 0;
   }
   throw new UsageError(`kernel: got ${JSON.stringify(plain.join(' '))}, takes install or uninstall`);

@@ -5,10 +5,17 @@ import { catalogue } from '../recipes/catalogue.js';
 /** The recipe called `name`. @throws Refusal with the nearest name */
 export function findRecipe(name: string | undefined): RecipeEntry {
   if (name === undefined) throw new Refusal("recipe: missing; takes a name from 'reckoner list'");
-  const found = catalogue.find((r) => r.name === name) ?? catalogue.find((r) => r.name.toLowerCase() === name.toLowerCase().replace(/[-_ ]/g, ''));
+  const found =
+    catalogue.find((r) => r.name === name) ??
+    catalogue.find((r) => r.name.toLowerCase() === name.toLowerCase().replace(/[-_ ]/g, ''));
   if (found) return found;
-  const near = nearest(name, catalogue.map((r) => r.name));
-  throw new Refusal(`recipe: no recipe ${shown(name)}${near ? `; did you mean ${shown(near)}?` : "; 'reckoner list' shows them"}`);
+  const near = nearest(
+    name,
+    catalogue.map((r) => r.name),
+  );
+  throw new Refusal(
+    `recipe: no recipe ${shown(name)}${near ? `; did you mean ${shown(near)}?` : "; 'reckoner list' shows them"}`,
+  );
 }
 
 /** Reads `field=value` words into what a recipe takes: JSON where it looks like JSON, `a.b=c` into a group. @throws Refusal */
@@ -18,11 +25,15 @@ export function givenOf(words: readonly string[]): Record<string, unknown> {
     const at = word.indexOf('=');
     if (at < 1) throw new Refusal(`${shown(word)}: takes field=value, such as width='900 mm'`);
     const path = word.slice(0, at).split('.');
-    if (path.some((p) => !/^[A-Za-z]\w*$/.test(p) || p === '__proto__')) throw new Refusal(`${shown(word.slice(0, at))}: takes the name of a field`);
+    if (path.some((p) => !/^[A-Za-z]\w*$/.test(p) || p === '__proto__'))
+      throw new Refusal(`${shown(word.slice(0, at))}: takes the name of a field`);
     let place = given;
     for (const part of path.slice(0, -1)) {
       const below = (place[part] ??= {});
-      if (typeof below !== 'object' || below === null || Array.isArray(below)) throw new Refusal(`${path.join('.')}: ${part} already has a value; takes either ${part}=... or ${part}.name=...`);
+      if (typeof below !== 'object' || below === null || Array.isArray(below))
+        throw new Refusal(
+          `${path.join('.')}: ${part} already has a value; takes either ${part}=... or ${part}.name=...`,
+        );
       place = below as Record<string, unknown>;
     }
     const last = path[path.length - 1] as string;
@@ -38,7 +49,9 @@ function valueOf(name: string, text: string): unknown {
   try {
     return JSON.parse(t) as unknown;
   } catch (error) {
-    throw new Refusal(`${name}: got ${shown(t)}, which is not whole JSON (${(error as Error).message.split('\n')[0]?.slice(0, 80)}); takes text with a unit, or JSON`);
+    throw new Refusal(
+      `${name}: got ${shown(t)}, which is not whole JSON (${(error as Error).message.split('\n')[0]?.slice(0, 80)}); takes text with a unit, or JSON`,
+    );
   }
 }
 

@@ -4,7 +4,10 @@ export class UsageError extends Error {
 }
 
 /** Splits `--name value` and `--flag` from plain words. @throws UsageError on an option that is not taken or lacks its value */
-export function optionsOf(words: readonly string[], takes: { readonly flags?: readonly string[]; readonly values?: readonly string[] }): { plain: string[]; flags: Set<string>; values: Map<string, string> } {
+export function optionsOf(
+  words: readonly string[],
+  takes: { readonly flags?: readonly string[]; readonly values?: readonly string[] },
+): { plain: string[]; flags: Set<string>; values: Map<string, string> } {
   const plain: string[] = [];
   const flags = new Set<string>();
   const values = new Map<string, string>();
@@ -20,7 +23,10 @@ export function optionsOf(words: readonly string[], takes: { readonly flags?: re
       const value = inline ?? words[++i];
       if (value === undefined) throw new UsageError(`${name}: missing; takes a value`);
       values.set(name, value);
-    } else throw new UsageError(`${name}: no such option; takes ${[...(takes.flags ?? []), ...(takes.values ?? [])].join(', ') || 'no options'}`);
+    } else
+      throw new UsageError(
+        `${name}: no such option; takes ${[...(takes.flags ?? []), ...(takes.values ?? [])].join(', ') || 'no options'}`,
+      );
   }
   return { plain, flags, values };
 }

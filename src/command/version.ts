@@ -3,5 +3,6 @@ import { join } from 'node:path';
 import { packageFolder } from '../recipe/files.js';
 
 export function version(): string {
-  return (JSON.parse(readFileSync(join(packageFolder(), 'package.json'), 'utf8')) as { version: string }).version;
+  return (JSON.parse(readFileSync(join(packageFolder(), 'package.json'), 'utf8')) as { version: string })
+    .version;
 }

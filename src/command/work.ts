@@ -8,8 +8,17 @@ export async function work(words: readonly string[]): Promise<number> {
   if (flags.size > 1) throw new UsageError('--json and --markdown: takes one of them');
   const recipe = findRecipe(plain[0]);
   const given = givenOf(plain.slice(1));
-  const result = await recipe(given, recipe.long ? { signal: interruptSignal(), onProgress: progressLine() } : undefined);
-  process.stdout.write(flags.has('--json') ? `${JSON.stringify(result.toJSON(), null, 2)}\n` : flags.has('--markdown') ? `${result.toMarkdown()}\n` : `${result.toText()}\n`);
+  const result = await recipe(
+    given,
+    recipe.long ? { signal: interruptSignal(), onProgress: progressLine() } : undefined,
+  );
+  process.stdout.write(
+    flags.has('--json')
+      ? `${JSON.stringify(result.toJSON(), null, 2)}\n`
+      : flags.has('--markdown')
+        ? `${result.toMarkdown()}\n`
+        : `${result.toText()}\n`,
+  );
   return 0;
 }
 
@@ -17,5 +26,8 @@ export async function work(words: readonly string[]): Promise<number> {
 function progressLine(): (p: Progress) => void {
   if (!process.stderr.isTTY) return () => undefined;
   process.once('exit', () => process.stderr.write('\r\u001b[K'));
-  return (p) => process.stderr.write(`\r\u001b[K${p.done === undefined ? '' : `${Math.round(p.done * 100)} % `}${p.says}${p.best === undefined ? '' : `, best ${p.best}`}${p.bound === undefined ? '' : `, bound ${p.bound}`}`);
+  return (p) =>
+    process.stderr.write(
+      `\r\u001b[K${p.done === undefined ? '' : `${Math.round(p.done * 100)} % `}${p.says}${p.best === undefined ? '' : `, best ${p.best}`}${p.bound === undefined ? '' : `, bound ${p.bound}`}`,
+    );
 }

@@ -18,12 +18,18 @@ export function columnUnit(kind: string, values: ArrayLike<number>, fixed?: stri
   if (fixed !== undefined) return fixed;
   if (!Object.hasOwn(kinds, kind)) return '';
   let most = 0;
-  for (let i = 0; i < values.length; i++) if (Math.abs(values[i] as number) > Math.abs(most)) most = values[i] as number;
+  for (let i = 0; i < values.length; i++)
+    if (Math.abs(values[i] as number) > Math.abs(most)) most = values[i] as number;
   return showIn(kind as Kind, most);
 }
 
 /** Base-unit numbers in a unit; the same column when the unit is the base. Written into `out` where that is given. */
-export function inUnit(kind: string, values: Float64Array, unit: string, out: Float64Array = new Float64Array(values.length)): Float64Array {
+export function inUnit(
+  kind: string,
+  values: Float64Array,
+  unit: string,
+  out: Float64Array = new Float64Array(values.length),
+): Float64Array {
   if (!Object.hasOwn(kinds, kind)) return values;
   const u = unitOf(kind as Kind, unit);
   if (u.scale === 1 && u.offset === 0) return values;
@@ -35,14 +41,18 @@ export function inUnit(kind: string, values: Float64Array, unit: string, out: Fl
 
 /** A base-unit number as short text of its kind. */
 export function textOf(kind: string, value: number, unit?: string): string {
-  return Object.hasOwn(kinds, kind) ? formatQuantity({ kind: kind as Kind, value }, unit === undefined ? {} : { unit }) : String(value);
+  return Object.hasOwn(kinds, kind)
+    ? formatQuantity({ kind: kind as Kind, value }, unit === undefined ? {} : { unit })
+    : String(value);
 }
 
 export const isNumberField = (f: Pick<Field | Output, 'kind'>): boolean => Object.hasOwn(kinds, f.kind);
 
 /** The field itself, or where several kinds of value are taken the one that is a quantity: `from` is a moisture or air. */
 export function quantityPart(field: Field): Field {
-  return isNumberField(field) || field.kind !== 'either' ? field : (field.items?.find(isNumberField) ?? field);
+  return isNumberField(field) || field.kind !== 'either'
+    ? field
+    : (field.items?.find(isNumberField) ?? field);
 }
 
 export const axisUnit = (unit: string | undefined): string => pretty(unit === 'money' ? '' : (unit ?? ''));

@@ -1,5 +1,6 @@
 import { barChart } from '../charts/barChart.js';
 import { renderSvg } from '../charts/svg.js';
+import { shownChart } from '../charts/show.js';
 import type { ChartSpec } from '../charts/types.js';
 import { Refusal, nearest, shown } from '../quantities/refusal.js';
 import { number } from '../quantities/format.js';
@@ -30,10 +31,18 @@ export interface Comparison<O extends Outputs = Outputs> {
  * `least` compares by size, so that a movement of -8 mm is more than one of 5 mm.
  * @throws Refusal naming the alternative and the field
  */
-export async function compare<F extends Fields, O extends Outputs>(recipe: Recipe<F, O> | LongRecipe<F, O> | RecipeEntry, ways: Readonly<Record<string, Given<F> | Readonly<Record<string, unknown>>>>, rule?: Rule): Promise<Comparison<O>> {
+export async function compare<F extends Fields, O extends Outputs>(
+  recipe: Recipe<F, O> | LongRecipe<F, O> | RecipeEntry,
+  ways: Readonly<Record<string, Given<F> | Readonly<Record<string, unknown>>>>,
+  rule?: Rule,
+): Promise<Comparison<O>> {
   const r = recipe as unknown as RecipeEntry;
   const names = Object.keys(ways);
-  if (names.length < 2) throw new Refusal(`compare: got ${names.length} ways, takes two or more such as { oak: {...}, teak: {...} }`, r.name);
+  if (names.length < 2)
+    throw new Refusal(
+      `compare: got ${names.length} ways, takes two or more such as { oak: {...}, teak: {...} }`,
+      r.name,
+    );
   // Every way is checked first, so that all that is wrong comes back together.
   together(names.map((n) => [n, () => r.read(ways[n] as Readonly<Record<string, unknown>>)] as const));
   const results: Record<string, Result<O>> = {};
@@ -42,23 +51,52 @@ export async function compare<F extends Fields, O extends Outputs>(recipe: Recip
   const outputs = Object.entries(r.outputs).flatMap(([n, o]) => (isNumberField(o) ? [n] : []));
   if (wanted !== undefined && !outputs.includes(wanted)) {
     const near = nearest(wanted, outputs);
-    throw new Refusal({ field: rule && 'least' in rule ? 'least' : 'most', says: `got ${shown(wanted)}, takes one of ${outputs.join(', ')}${near ? `; did you mean ${shown(near)}?` : ''}` }, r.name);
+    throw new Refusal(
+      {
+        field: rule && 'least' in rule ? 'least' : 'most',
+        says: `got ${shown(wanted)}, takes one of ${outputs.join(', ')}${near ? `; did you mean ${shown(near)}?` : ''}`,
+      },
+      r.name,
+    );
   }
-  const raw = (n: string, output: string): number | undefined => answerOf(results[n])?.raw[output] as number | undefined;
-  const best = wanted === undefined ? undefined : names.filter((n) => raw(n, wanted) !== undefined).sort((a, b) => {
-    const [x, y] = [Math.abs(raw(a, wanted) as number), Math.abs(raw(b, wanted) as number)];
-    return rule && 'least' in rule ? x - y : y - x;
-  })[0];
+  const raw = (n: string, output: string): number | undefined =>
+    answerOf(results[n])?.raw[output] as number | undefined;
+  const best =
+    wanted === undefined
+      ? undefined
+      : names
+          .filter((n) => raw(n, wanted) !== undefined)
+          .sort((a, b) => {
+            const [x, y] = [Math.abs(raw(a, wanted) as number), Math.abs(raw(b, wanted) as number)];
+            return rule && 'least' in rule ? x - y : y - x;
+          })[0];
   return makeComparison(r, names, results, best, wanted ?? outputs[0], raw);
 }
 
-function makeComparison<O extends Outputs>(r: RecipeEntry, names: readonly string[], results: Readonly<Record<string, Result<O>>>, best: string | undefined, drawn: string | undefined, raw: (n: string, output: string) => number | undefined): Comparison<O> {
+function makeComparison<O extends Outputs>(
+  r: RecipeEntry,
+  names: readonly string[],
+  results: Readonly<Record<string, Result<O>>>,
+  best: string | undefined,
+  drawn: string | undefined,
+  raw: (n: string, output: string) => number | undefined,
+): Comparison<O> {
   const lines = (): { head: string[]; body: string[][] } => ({
     head: ['', ...names.map((n) => (n === best ? `${n} (best)` : n))],
     body: Object.entries(r.outputs).flatMap(([name, o]) => {
       const values = names.map((n) => answerOf(results[n])?.raw[name]);
-      if (values.every((v) => v === undefined) || ['table', 'list', 'record'].includes((o as Output).kind)) return [];
-      return [[(o as Output).says, ...values.map((v, i) => (v === undefined ? '' : (o as Output).show(v, answerOf(results[names[i] as string])?.currency).metric))]];
+      if (values.every((v) => v === undefined) || ['table', 'list', 'record'].includes((o as Output).kind))
+        return [];
+      return [
+        [
+          (o as Output).says,
+          ...values.map((v, i) =>
+            v === undefined
+              ? ''
+              : (o as Output).show(v, answerOf(results[names[i] as string])?.currency).metric,
+          ),
+        ],
+      ];
     }),
   });
   const comparison: Comparison<O> = {
@@ -76,25 +114,39 @@ function makeComparison<O extends Outputs>(r: RecipeEntry, names: readonly strin
         const value = inUnit(o.kind, Float64Array.of(v), unit)[0] as number;
         return [{ name: n === best ? `${n} (best)` : n, value, label: number(value, 4), chosen: n === best }];
       });
-      return barChart({ title: r.title, of: '', value: { title: o.says.charAt(0).toUpperCase() + o.says.slice(1), unit: axisUnit(unit) }, bars });
+      return shownChart(
+        barChart({
+          title: r.title,
+          of: '',
+          value: { title: o.says.charAt(0).toUpperCase() + o.says.slice(1), unit: axisUnit(unit) },
+          bars,
+        }),
+      );
     },
     frame: async () => frame(names.map((n) => ({ way: n, ...(answerOf(results[n])?.shown ?? {}) }))),
     toMarkdown: () => {
       const { head, body } = lines();
-      return [`| ${head.join(' | ')} |`, `|${'---|'.repeat(head.length)}`, ...body.map((row) => `| ${row.join(' | ')} |`)].join('\n');
+      return [
+        `| ${head.join(' | ')} |`,
+        `|${'---|'.repeat(head.length)}`,
+        ...body.map((row) => `| ${row.join(' | ')} |`),
+      ].join('\n');
     },
   };
   Object.defineProperty(comparison, Symbol.for('Jupyter.display'), {
     value: async () => {
       const { head, body } = lines();
       const e = escapeHtml;
-      const cell = (tag: string, text: string, i: number): string => `<${tag} style="text-align:${i === 0 ? 'left;min-width:12em' : 'right'};vertical-align:top">${e(text)}</${tag}>`;
+      const cell = (tag: string, text: string, i: number): string =>
+        `<${tag} style="text-align:${i === 0 ? 'left;min-width:12em' : 'right'};vertical-align:top">${e(text)}</${tag}>`;
       const chart = comparison.chart;
       return {
         'text/plain': [head.join('  '), ...body.map((row) => row.join('  '))].join('\n'),
         'text/markdown': comparison.toMarkdown(),
         'text/html': `<table><thead><tr>${head.map((h, i) => cell('th', h, i)).join('')}</tr></thead><tbody>${body.map((row) => `<tr>${row.map((c, i) => cell('td', c, i)).join('')}</tr>`).join('')}</tbody></table>`,
-        ...(chart ? { 'image/svg+xml': await renderSvg(chart), 'application/vnd.vegalite.v5+json': chart } : {}),
+        ...(chart
+          ? { 'image/svg+xml': await renderSvg(chart), 'application/vnd.vegalite.v5+json': chart }
+          : {}),
       };
     },
   });

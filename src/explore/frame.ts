@@ -17,7 +17,9 @@ export interface Frame {
   tail(rows?: number): Frame;
   describe(): Frame;
   sortValues(column: string, options?: { ascending?: boolean }): Frame;
-  groupby(columns: string[]): { col(columns: string[]): { sum(): Frame; mean(): Frame; count(): Frame; max(): Frame; min(): Frame } };
+  groupby(columns: string[]): {
+    col(columns: string[]): { sum(): Frame; mean(): Frame; count(): Frame; max(): Frame; min(): Frame };
+  };
   loc(which: { rows?: (string | number)[]; columns?: string[] }): Frame;
   iloc(which: { rows?: (string | number)[]; columns?: (string | number)[] }): Frame;
   column(name: string): FrameColumn;
@@ -52,7 +54,10 @@ async function danfo(): Promise<Danfo> {
   return (library ??= (async () => {
     const require = createRequire(import.meta.url);
     try {
-      const tf = require('@tensorflow/tfjs-core') as Record<string, unknown> & { enableProdMode(): void; Tensor: { prototype: Record<string, unknown> } };
+      const tf = require('@tensorflow/tfjs-core') as Record<string, unknown> & {
+        enableProdMode(): void;
+        Tensor: { prototype: Record<string, unknown> };
+      };
       // Production mode keeps the tensor library from printing advice into a cell.
       tf.enableProdMode();
       require('@tensorflow/tfjs-backend-cpu');
@@ -67,7 +72,9 @@ async function danfo(): Promise<Danfo> {
     } catch (error) {
       library = undefined;
       if ((error as { code?: string }).code !== 'MODULE_NOT_FOUND') throw error;
-      throw new Refusal('frame: danfojs-node is not installed here; add danfojs-node, @tensorflow/tfjs-core and @tensorflow/tfjs-backend-cpu with the overrides named in DEVELOPERS.md');
+      throw new Refusal(
+        'frame: danfojs-node is not installed here; add danfojs-node, @tensorflow/tfjs-core and @tensorflow/tfjs-backend-cpu with the overrides named in DEVELOPERS.md',
+      );
     }
   })());
 }
@@ -79,8 +86,12 @@ async function danfo(): Promise<Danfo> {
  */
 export async function frame(source: string | readonly object[]): Promise<Frame> {
   const rows = typeof source === 'string' ? csvRows(source) : source;
-  if (!Array.isArray(rows) || rows.length === 0) throw new Refusal(`frame: got ${shown(source)}, takes the name of a CSV file, or a list of rows or results that is not empty`);
-  if (rows.some((r) => typeof r !== 'object' || r === null)) throw new Refusal('frame: got a row that is no object, takes rows such as { length: 900, width: 90 }');
+  if (!Array.isArray(rows) || rows.length === 0)
+    throw new Refusal(
+      `frame: got ${shown(source)}, takes the name of a CSV file, or a list of rows or results that is not empty`,
+    );
+  if (rows.some((r) => typeof r !== 'object' || r === null))
+    throw new Refusal('frame: got a row that is no object, takes rows such as { length: 900, width: 90 }');
   const { DataFrame } = await danfo();
   return new DataFrame(flatRows(rows as readonly object[]));
 }
@@ -90,9 +101,15 @@ function csvRows(name: string): Record<string, unknown>[] {
   try {
     text = readOwnFile(name);
   } catch (error) {
-    throw new Refusal(`frame: got the file ${shown(name)}, which cannot be read (${(error as { code?: string }).code ?? 'unknown reason'})`);
+    throw new Refusal(
+      `frame: got the file ${shown(name)}, which cannot be read (${(error as { code?: string }).code ?? 'unknown reason'})`,
+    );
   }
-  const parsed = Papa.parse<Record<string, unknown>>(text.replace(/^\ufeff/, ''), { header: true, dynamicTyping: true, skipEmptyLines: true });
+  const parsed = Papa.parse<Record<string, unknown>>(text.replace(/^\ufeff/, ''), {
+    header: true,
+    dynamicTyping: true,
+    skipEmptyLines: true,
+  });
   return parsed.data;
 }
 
@@ -104,15 +121,18 @@ export function flatRows(rows: readonly object[]): Record<string, string | numbe
     for (const [name, value] of row) {
       if (!(value instanceof Quantity)) continue;
       const had = units.get(name);
-      if (!had || Math.abs(value.value) > had.size) units.set(name, { unit: value.toJSON().unit, size: Math.abs(value.value) });
+      if (!had || Math.abs(value.value) > had.size)
+        units.set(name, { unit: value.toJSON().unit, size: Math.abs(value.value) });
     }
   }
   return listed.map((row) => {
     const out: Record<string, string | number | boolean> = {};
     for (const [name, value] of row) {
       const unit = units.get(name)?.unit;
-      if (value instanceof Quantity) out[`${name} (${unit})`] = value.currency ? value.value : value.in(unit as string);
-      else if (typeof value === 'number' || typeof value === 'boolean' || typeof value === 'string') out[unit === undefined ? name : `${name} (${unit})`] = value;
+      if (value instanceof Quantity)
+        out[`${name} (${unit})`] = value.currency ? value.value : value.in(unit as string);
+      else if (typeof value === 'number' || typeof value === 'boolean' || typeof value === 'string')
+        out[unit === undefined ? name : `${name} (${unit})`] = value;
     }
     return out;
   });

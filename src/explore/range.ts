@@ -18,14 +18,16 @@ export class Each<T = unknown> {
  * @throws Refusal when count is not a whole number from 2 to 1 000 000
  */
 export function range(from: unknown, to: unknown, count?: number): never {
-  if (count !== undefined && !(Number.isInteger(count) && count >= 2 && count <= 1_000_000)) throw new Refusal(`count: got ${shown(count)}, takes a whole number from 2 to 1 000 000`);
+  if (count !== undefined && !(Number.isInteger(count) && count >= 2 && count <= 1_000_000))
+    throw new Refusal(`count: got ${shown(count)}, takes a whole number from 2 to 1 000 000`);
   // Typed as never so that it may stand in the place of any input; a sweep reads it back.
   return new Range(from, to, count) as never;
 }
 
 /** `each(['white oak', 'teak'])`: for a sweep over named things or chosen values. @throws Refusal on an empty list */
 export function each(values: readonly unknown[]): never {
-  if (!Array.isArray(values) || values.length === 0 || values.length > 1000) throw new Refusal(`each: got ${shown(values)}, takes a list of 1 to 1000 values`);
+  if (!Array.isArray(values) || values.length === 0 || values.length > 1000)
+    throw new Refusal(`each: got ${shown(values)}, takes a list of 1 to 1000 values`);
   return new Each(values) as never;
 }
 
@@ -35,6 +37,7 @@ export function rangeFromText(text: string): Range | undefined {
   if (parts.length !== 2 || parts[0] === '' || parts[1] === '') return undefined;
   const unit = /[^\d\s.+-].*$/.exec(parts[1] as string)?.[0];
   // '600 .. 900 mm': the first takes the unit of the second.
-  const first = /^[+-]?[\d.]+$/.test(parts[0] as string) && unit !== undefined ? `${parts[0]} ${unit}` : parts[0];
+  const first =
+    /^[+-]?[\d.]+$/.test(parts[0] as string) && unit !== undefined ? `${parts[0]} ${unit}` : parts[0];
   return new Range(first, parts[1], undefined);
 }

@@ -1,5 +1,6 @@
 import { lineChart } from '../charts/lineChart.js';
 import { renderSvg } from '../charts/svg.js';
+import { shownChart } from '../charts/show.js';
 import type { ChartSpec } from '../charts/types.js';
 import type { Kind } from '../quantities/kind.js';
 import { both, Quantity } from '../quantities/quantity.js';
@@ -39,28 +40,51 @@ const points = 400;
  * closed in on by bisection with secant steps; no start guess. A pair of roots closer than one step can be missed.
  * @throws Refusal on wrong names, or when the range has no ends
  */
-export function solveFor<F extends Fields, O extends Outputs>(recipe: Recipe<F, O> | RecipeEntry, input: string, target: Readonly<Record<string, unknown>>, inputs: Readonly<Record<string, unknown>>, options: SolveOptions = {}): Solution {
+export function solveFor<F extends Fields, O extends Outputs>(
+  recipe: Recipe<F, O> | RecipeEntry,
+  input: string,
+  target: Readonly<Record<string, unknown>>,
+  inputs: Readonly<Record<string, unknown>>,
+  options: SolveOptions = {},
+): Solution {
   const r = recipe as unknown as RecipeEntry;
   const field = r.inputs[input] as Field | undefined;
   if (!field || !isNumberField(field)) {
     const names = Object.entries(r.inputs).flatMap(([n, f]) => (isNumberField(f) ? [n] : []));
     const near = nearest(input, names);
-    throw new Refusal({ field: input, says: `no such input with a number${near ? `; did you mean ${shown(near)}?` : `; takes ${names.join(', ')}`}` }, r.name);
+    throw new Refusal(
+      {
+        field: input,
+        says: `no such input with a number${near ? `; did you mean ${shown(near)}?` : `; takes ${names.join(', ')}`}`,
+      },
+      r.name,
+    );
   }
   if (r.long) throw new Refusal('solveFor takes a recipe that answers at once', r.name);
   const targets = Object.entries(target);
-  if (targets.length !== 1) throw new Refusal(`target: got ${targets.length} outputs, takes one, such as { ${Object.keys(r.outputs)[0]}: ... }`, r.name);
+  if (targets.length !== 1)
+    throw new Refusal(
+      `target: got ${targets.length} outputs, takes one, such as { ${Object.keys(r.outputs)[0]}: ... }`,
+      r.name,
+    );
   const [output, wanted] = targets[0] as [string, unknown];
   const goal = targetOf(r, output, wanted);
   const end = (v: unknown, limit: number | undefined, name: string): number => {
     if (v !== undefined) return reading(name, () => field.read(v) as number);
     if (limit !== undefined) return limit;
-    throw new Refusal({ field: name, says: `missing; ${input} has no limit of its own, so takes an end such as ${shown(String(field.default ?? (r.example as Record<string, unknown>)[input] ?? ''))}` }, r.name);
+    throw new Refusal(
+      {
+        field: name,
+        says: `missing; ${input} has no limit of its own, so takes an end such as ${shown(String(field.default ?? (r.example as Record<string, unknown>)[input] ?? ''))}`,
+      },
+      r.name,
+    );
   };
   const low = end(options.from, field.min, 'from');
   const high = end(options.to, field.max, 'to');
   if (!(low < high)) throw new Refusal({ field: 'to', says: 'takes an end above the other' }, r.name);
-  const start = (r.example as Record<string, unknown>)[input] ?? field.default ?? textOf(field.kind, (low + high) / 2);
+  const start =
+    (r.example as Record<string, unknown>)[input] ?? field.default ?? textOf(field.kind, (low + high) / 2);
   const base = r.read({ ...inputs, [input]: start });
   const f = (x: number): number | undefined => {
     try {
@@ -75,36 +99,65 @@ export function solveFor<F extends Fields, O extends Outputs>(recipe: Recipe<F, 
   const xs = places(low, high, field.kind === 'count');
   const ys = xs.map(f);
   const roots = field.kind === 'count' ? xs.filter((_, i) => ys[i] === 0) : rootsOf(xs, ys, f, goal);
-  const wrapIn = (x: number): Quantity | number => (field.kind === 'count' || field.kind === 'ratio' ? x : new Quantity(field.kind as Kind, x));
+  const wrapIn = (x: number): Quantity | number =>
+    field.kind === 'count' || field.kind === 'ratio' ? x : new Quantity(field.kind as Kind, x);
   const o = r.outputs[output] as Output;
   let best = -1;
   ys.forEach((y, i) => {
     if (y !== undefined && (best < 0 || Math.abs(y) < Math.abs(ys[best] as number))) best = i;
   });
-  if (best < 0) throw new Refusal(`${input}: nowhere in the range do these inputs give ${output}; change the others`, r.name);
-  return makeSolution(r, field, input, output, goal, xs, ys, roots, wrapIn, o, roots.length === 0 ? best : -1);
+  if (best < 0)
+    throw new Refusal(
+      `${input}: nowhere in the range do these inputs give ${output}; change the others`,
+      r.name,
+    );
+  return makeSolution(
+    r,
+    field,
+    input,
+    output,
+    goal,
+    xs,
+    ys,
+    roots,
+    wrapIn,
+    o,
+    roots.length === 0 ? best : -1,
+  );
 
   function reading(name: string, read: () => number): number {
     try {
       return read();
     } catch (error) {
-      if (error instanceof Refusal) throw new Refusal({ field: name, says: error.troubles[0]?.says ?? '' }, r.name);
+      if (error instanceof Refusal)
+        throw new Refusal({ field: name, says: error.troubles[0]?.says ?? '' }, r.name);
       throw error;
     }
   }
 }
 
 function places(low: number, high: number, whole: boolean): number[] {
-  if (whole) return Array.from({ length: Math.min(100_000, Math.floor(high) - Math.ceil(low) + 1) }, (_, i) => Math.ceil(low) + i);
+  if (whole)
+    return Array.from(
+      { length: Math.min(100_000, Math.floor(high) - Math.ceil(low) + 1) },
+      (_, i) => Math.ceil(low) + i,
+    );
   // A field whose limit is "more than nought" starts a millionth above it.
   const floor = low <= 0 && high > 0 && low === 0 ? high * 1e-6 : low;
   const many = floor > 0 && high / floor > 100;
-  const list = Array.from({ length: points + 1 }, (_, i) => (many ? floor * (high / floor) ** (i / points) : floor + ((high - floor) * i) / points));
+  const list = Array.from({ length: points + 1 }, (_, i) =>
+    many ? floor * (high / floor) ** (i / points) : floor + ((high - floor) * i) / points,
+  );
   list[points] = high;
   return low < floor ? [low, ...list] : list;
 }
 
-function rootsOf(xs: readonly number[], ys: readonly (number | undefined)[], f: (x: number) => number | undefined, goal: number): number[] {
+function rootsOf(
+  xs: readonly number[],
+  ys: readonly (number | undefined)[],
+  f: (x: number) => number | undefined,
+  goal: number,
+): number[] {
   const roots: number[] = [];
   const add = (x: number): void => {
     if (roots.every((k) => Math.abs(k - x) > 1e-9 * Math.max(1e-12, Math.abs(x)))) roots.push(x);
@@ -122,14 +175,22 @@ function rootsOf(xs: readonly number[], ys: readonly (number | undefined)[], f: 
 }
 
 /** Bisection with secant steps (the ITP idea kept plain): always inside the bracket, never slower than halving by much. */
-function closeIn(a: number, fa: number, b: number, fb: number, f: (x: number) => number | undefined, goal: number): number | undefined {
+function closeIn(
+  a: number,
+  fa: number,
+  b: number,
+  fb: number,
+  f: (x: number) => number | undefined,
+  goal: number,
+): number | undefined {
   let [x0, y0, x1, y1] = [a, fa, b, fb];
   for (let i = 0; i < 200; i++) {
     const secant = x0 - (y0 * (x1 - x0)) / (y1 - y0);
     const x = i % 2 === 0 && secant > Math.min(x0, x1) && secant < Math.max(x0, x1) ? secant : (x0 + x1) / 2;
     const y = f(x);
     if (y === undefined) return undefined;
-    if (y === 0 || Math.abs(x1 - x0) <= Math.abs(x) * 4e-16) return y === 0 || Math.abs(y) < jump(goal, fa, fb) ? x : undefined;
+    if (y === 0 || Math.abs(x1 - x0) <= Math.abs(x) * 4e-16)
+      return y === 0 || Math.abs(y) < jump(goal, fa, fb) ? x : undefined;
     if (Math.sign(y) === Math.sign(y0)) [x0, y0] = [x, y];
     else [x1, y1] = [x, y];
   }
@@ -138,10 +199,29 @@ function closeIn(a: number, fa: number, b: number, fb: number, f: (x: number) =>
 }
 
 /** A step in the answer (a count that jumps past the target) is a change of side but no root. */
-const jump = (goal: number, fa: number, fb: number): number => 1e-6 * (Math.abs(goal) + Math.abs(fa) + Math.abs(fb)) + 1e-300;
+const jump = (goal: number, fa: number, fb: number): number =>
+  1e-6 * (Math.abs(goal) + Math.abs(fa) + Math.abs(fb)) + 1e-300;
 
-function makeSolution(r: RecipeEntry, field: Field, input: string, output: string, goal: number, xs: readonly number[], ys: readonly (number | undefined)[], roots: readonly number[], wrapIn: (x: number) => Quantity | number, o: Output, best: number): Solution {
-  const near = best < 0 ? undefined : { input: wrapIn(xs[best] as number), output: o.wrap((ys[best] as number) + goal) as Quantity | number };
+function makeSolution(
+  r: RecipeEntry,
+  field: Field,
+  input: string,
+  output: string,
+  goal: number,
+  xs: readonly number[],
+  ys: readonly (number | undefined)[],
+  roots: readonly number[],
+  wrapIn: (x: number) => Quantity | number,
+  o: Output,
+  best: number,
+): Solution {
+  const near =
+    best < 0
+      ? undefined
+      : {
+          input: wrapIn(xs[best] as number),
+          output: o.wrap((ys[best] as number) + goal) as Quantity | number,
+        };
   const say = (q: Quantity | number): string => (typeof q === 'number' ? String(q) : both(q));
   const text = (): string =>
     roots.length > 0
@@ -161,23 +241,43 @@ function makeSolution(r: RecipeEntry, field: Field, input: string, output: strin
       const near_ = Float64Array.from(xs.filter((x) => x >= lo && x <= hi));
       const picked = near_.length >= 2 ? near_ : Float64Array.from(xs);
       const ux = columnUnit(field.kind, picked, field.unit);
-      const values = Array.from(picked, (x) => { const y = ys[xs.indexOf(x)]; return y === undefined ? null : y + goal; });
-      const uy = columnUnit(o.kind, values.map((v) => v ?? 0), o.unit);
-      const inY = (v: number): number => inUnit(o.kind, Float64Array.of(v), uy)[0] as number;
-      return lineChart({
-        title: `${words(output)} against ${words(input)}`.replace(/^./, (c) => c.toUpperCase()),
-        x: { title: words(input), unit: axisUnit(ux), values: Array.from(inUnit(field.kind, picked, ux)) },
-        y: { title: words(output), unit: axisUnit(uy) },
-        series: [{ name: words(output), values: values.map((v) => (v === null ? null : inY(v))) }],
-        rules: [{ y: inY(goal), label: 'target' }],
-        marks: roots.map((x) => ({ x: inUnit(field.kind, Float64Array.of(x), ux)[0] as number, y: inY(goal), label: textOf(field.kind, x) })),
-        points: false,
+      const values = Array.from(picked, (x) => {
+        const y = ys[xs.indexOf(x)];
+        return y === undefined ? null : y + goal;
       });
+      const uy = columnUnit(
+        o.kind,
+        values.map((v) => v ?? 0),
+        o.unit,
+      );
+      const inY = (v: number): number => inUnit(o.kind, Float64Array.of(v), uy)[0] as number;
+      return shownChart(
+        lineChart({
+          title: `${words(output)} against ${words(input)}`.replace(/^./, (c) => c.toUpperCase()),
+          x: { title: capital(words(input)), unit: axisUnit(ux), values: Array.from(inUnit(field.kind, picked, ux)) },
+          y: { title: capital(words(output)), unit: axisUnit(uy) },
+          series: [{ name: words(output), values: values.map((v) => (v === null ? null : inY(v))) }],
+          rules: [{ y: inY(goal), label: 'target' }],
+          marks: roots.map((x) => ({
+            x: inUnit(field.kind, Float64Array.of(x), ux)[0] as number,
+            y: inY(goal),
+            label: textOf(field.kind, x),
+          })),
+          points: false,
+        }),
+      );
     },
     toText: text,
   };
   Object.defineProperty(solution, Symbol.for('Jupyter.display'), {
-    value: async () => ({ 'text/plain': text(), 'text/markdown': `**${text()}**`, 'image/svg+xml': await renderSvg(solution.chart), 'application/vnd.vegalite.v5+json': solution.chart }),
+    value: async () => ({
+      'text/plain': text(),
+      'text/markdown': `**${text()}**`,
+      'image/svg+xml': await renderSvg(solution.chart),
+      'application/vnd.vegalite.v5+json': solution.chart,
+    }),
   });
   return solution;
 }
+
+const capital = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1);

@@ -25,11 +25,14 @@ export class WrittenSpread {
 }
 
 /** Normal: mean and standard deviation. Stands in the place of an input of `uncertain`. */
-export const normal = (mean: unknown, deviation: unknown): never => new WrittenSpread('normal', [mean, deviation]) as never;
+export const normal = (mean: unknown, deviation: unknown): never =>
+  new WrittenSpread('normal', [mean, deviation]) as never;
 /** Anything from low to high, all alike. */
-export const uniform = (low: unknown, high: unknown): never => new WrittenSpread('uniform', [low, high]) as never;
+export const uniform = (low: unknown, high: unknown): never =>
+  new WrittenSpread('uniform', [low, high]) as never;
 /** Low, most likely, high. */
-export const triangular = (low: unknown, mode: unknown, high: unknown): never => new WrittenSpread('triangular', [low, mode, high]) as never;
+export const triangular = (low: unknown, mode: unknown, high: unknown): never =>
+  new WrittenSpread('triangular', [low, mode, high]) as never;
 /** A list of measurements: values between them are drawn as often as the list has them. */
 export const measured = (values: readonly unknown[]): never => new WrittenSpread('measured', values) as never;
 
@@ -40,16 +43,33 @@ export const measured = (values: readonly unknown[]): never => new WrittenSpread
  */
 export function spreadOf(name: string, whole: Field, value: unknown): Spread | undefined {
   const field = quantityPart(whole);
-  const written = value instanceof WrittenSpread ? value : typeof value === 'string' && isNumberField(field) ? fromText(value) : undefined;
-  const each = value instanceof Each ? value.values : Array.isArray(value) && field.kind !== 'list' && field.kind !== 'table' ? value : undefined;
+  const written =
+    value instanceof WrittenSpread
+      ? value
+      : typeof value === 'string' && isNumberField(field)
+        ? fromText(value)
+        : undefined;
+  const each =
+    value instanceof Each
+      ? value.values
+      : Array.isArray(value) && field.kind !== 'list' && field.kind !== 'table'
+        ? value
+        : undefined;
   const read = (v: unknown): unknown => named(name, () => field.read(v));
   if (each && !written) {
-    if (each.length === 0) throw new Refusal({ field: name, says: 'got an empty list, takes at least one value' });
+    if (each.length === 0)
+      throw new Refusal({ field: name, says: 'got an empty list, takes at least one value' });
     const values = each.map((v) => named(name, () => whole.read(v)));
-    return { name, says: `one of ${values.length} values`, numeric: false, quantile: (u) => values[Math.min(values.length - 1, Math.floor(u * values.length))] };
+    return {
+      name,
+      says: `one of ${values.length} values`,
+      numeric: false,
+      quantile: (u) => values[Math.min(values.length - 1, Math.floor(u * values.length))],
+    };
   }
   if (!written) return undefined;
-  if (!isNumberField(field)) throw new Refusal({ field: name, says: `got a spread, takes ${field.takes}; use each([...])` });
+  if (!isNumberField(field))
+    throw new Refusal({ field: name, says: `got a spread, takes ${field.takes}; use each([...])` });
   // A width of spread must not fall under the field's own limits, so it is read as a difference.
   const size = (v: unknown): number => differenceOf(name, field, v);
   const numbers = (list: readonly unknown[]): number[] => list.map((v) => read(v) as number);
@@ -60,24 +80,49 @@ export function spreadOf(name: string, whole: Field, value: unknown): Spread | u
     case 'normal': {
       const mean = read(written.values[0]) as number;
       const sd = size(written.values[1]) / (written.shape === 'tolerance' ? 2 : 1);
-      if (!(sd >= 0)) throw new Refusal({ field: name, says: `got a spread of ${shown(written.values[1])}, takes one of nought or more` });
-      return { name, says: 'normal', numeric: true, quantile: (u) => (sd === 0 ? mean : keep(quantileNormal(inside(u), mean, sd))) };
+      if (!(sd >= 0))
+        throw new Refusal({
+          field: name,
+          says: `got a spread of ${shown(written.values[1])}, takes one of nought or more`,
+        });
+      return {
+        name,
+        says: 'normal',
+        numeric: true,
+        quantile: (u) => (sd === 0 ? mean : keep(quantileNormal(inside(u), mean, sd))),
+      };
     }
     case 'uniform': {
       const [low, high] = numbers(written.values) as [number, number];
-      if (!(low <= high)) throw new Refusal({ field: name, says: 'got a low end above the high one, takes low, then high' });
+      if (!(low <= high))
+        throw new Refusal({ field: name, says: 'got a low end above the high one, takes low, then high' });
       return { name, says: 'uniform', numeric: true, quantile: (u) => low + (high - low) * u };
     }
     case 'triangular': {
       const [low, mode, high] = numbers(written.values) as [number, number, number];
-      if (!(low <= mode && mode <= high && low < high)) throw new Refusal({ field: name, says: 'takes low, most likely, high in that order' });
+      if (!(low <= mode && mode <= high && low < high))
+        throw new Refusal({ field: name, says: 'takes low, most likely, high in that order' });
       const cut = (mode - low) / (high - low);
-      return { name, says: 'triangular', numeric: true, quantile: (u) => (u < cut ? low + Math.sqrt(u * (high - low) * (mode - low)) : high - Math.sqrt((1 - u) * (high - low) * (high - mode))) };
+      return {
+        name,
+        says: 'triangular',
+        numeric: true,
+        quantile: (u) =>
+          u < cut
+            ? low + Math.sqrt(u * (high - low) * (mode - low))
+            : high - Math.sqrt((1 - u) * (high - low) * (high - mode)),
+      };
     }
     case 'measured': {
       const sorted = numbers(written.values).sort((a, b) => a - b);
-      if (sorted.length < 2) throw new Refusal({ field: name, says: `got ${sorted.length} measurements, takes at least 2` });
-      return { name, says: `${sorted.length} measurements`, numeric: true, quantile: (u) => between(sorted, u) };
+      if (sorted.length < 2)
+        throw new Refusal({ field: name, says: `got ${sorted.length} measurements, takes at least 2` });
+      return {
+        name,
+        says: `${sorted.length} measurements`,
+        numeric: true,
+        quantile: (u) => between(sorted, u),
+      };
     }
   }
 }
@@ -95,7 +140,8 @@ function fromText(text: string): WrittenSpread | undefined {
   const tolerance = text.split(/\s*(?:\+-|\+\/-|±)\s*/);
   if (tolerance.length === 2) {
     const unit = /[^\d\s.+-].*$/.exec(tolerance[1] as string)?.[0];
-    const mean = /^[+-]?[\d.]+$/.test(tolerance[0] as string) && unit ? `${tolerance[0]} ${unit}` : tolerance[0];
+    const mean =
+      /^[+-]?[\d.]+$/.test(tolerance[0] as string) && unit ? `${tolerance[0]} ${unit}` : tolerance[0];
     return new WrittenSpread('tolerance', [mean, tolerance[1]]);
   }
   const ends = text.split(/\s*\.\.\.?\s*/);
@@ -108,7 +154,10 @@ function named<T>(name: string, read: () => T): T {
   try {
     return read();
   } catch (error) {
-    if (error instanceof Refusal) throw new Refusal(error.troubles.map((t) => ({ field: t.field ? `${name}.${t.field}` : name, says: t.says })));
+    if (error instanceof Refusal)
+      throw new Refusal(
+        error.troubles.map((t) => ({ field: t.field ? `${name}.${t.field}` : name, says: t.says })),
+      );
     throw error;
   }
 }

@@ -1,6 +1,7 @@
 import { axis, heading } from '../charts/axis.js';
 import { colours } from '../charts/theme.js';
 import { renderSvg } from '../charts/svg.js';
+import { shownChart } from '../charts/show.js';
 import type { ChartSpec } from '../charts/types.js';
 import { Refusal, shown } from '../quantities/refusal.js';
 import { unitOf } from '../quantities/unit.js';
@@ -33,23 +34,43 @@ interface Slid {
  * with no kernel; a recipe that solves is tabled on a grid (at most 20 000 points) and the sliders snap to it.
  * @throws Refusal on wrong inputs, fewer than two ranges, or more than five
  */
-export function whatIf<F extends Fields, O extends Outputs>(recipe: Recipe<F, O> | RecipeEntry, inputs: Readonly<Record<string, unknown>>, options: { readonly output?: string } = {}): WhatIf {
+export function whatIf<F extends Fields, O extends Outputs>(
+  recipe: Recipe<F, O> | RecipeEntry,
+  inputs: Readonly<Record<string, unknown>>,
+  options: { readonly output?: string } = {},
+): WhatIf {
   const r = recipe as unknown as RecipeEntry;
   const output = options.output ?? numberOutputs(r.outputs)[0];
-  if (output === undefined || !numberOutputs(r.outputs).includes(output)) throw new Refusal({ field: 'output', says: `got ${shown(options.output)}, takes one of ${numberOutputs(r.outputs).join(', ')}` }, r.name);
+  if (output === undefined || !numberOutputs(r.outputs).includes(output))
+    throw new Refusal(
+      {
+        field: 'output',
+        says: `got ${shown(options.output)}, takes one of ${numberOutputs(r.outputs).join(', ')}`,
+      },
+      r.name,
+    );
   if (r.long) throw new Refusal('whatIf takes a recipe that answers at once', r.name);
   const { axes, base } = axesOf(r, inputs, 11);
-  if (axes.length < 2 || axes.length > 5 || axes.some((a) => !a.numeric)) throw new Refusal(`whatIf: got ${axes.length} ranges, takes 2 to 5 of numbers: the x axis first, then a slider each`, r.name);
+  if (axes.length < 2 || axes.length > 5 || axes.some((a) => !a.numeric))
+    throw new Refusal(
+      `whatIf: got ${axes.length} ranges, takes 2 to 5 of numbers: the x axis first, then a slider each`,
+      r.name,
+    );
   const slid = axes.map((a): Slid => {
     const unit = columnUnit(a.field.kind, a.values as ArrayLike<number>, a.field.unit);
     const u = unitOf(a.field.kind as Kind, unit);
     return { axis: a, unit, scale: u.scale, offset: u.offset };
   });
-  const chart = loopOf(r, new Set(axes.map((a) => a.name))) ? live(r, slid, base as Record<string, number>, output) : tabled(r, slid, base, output);
-  const made: WhatIf = { recipe: r.name, chart };
+  const chart = loopOf(r, new Set(axes.map((a) => a.name)))
+    ? live(r, slid, base as Record<string, number>, output)
+    : tabled(r, slid, base, output);
+  const made: WhatIf = { recipe: r.name, chart: shownChart(chart) };
   Object.defineProperty(made, Symbol.for('Jupyter.display'), {
     value: async () => ({
-      'text/plain': `${r.title}: a chart with sliders for ${axes.slice(1).map((a) => words(a.name)).join(', ')}`,
+      'text/plain': `${r.title}: a chart with sliders for ${axes
+        .slice(1)
+        .map((a) => words(a.name))
+        .join(', ')}`,
       'image/svg+xml': await renderSvg(chart),
       'application/vnd.vegalite.v5+json': chart,
     }),
@@ -63,13 +84,26 @@ function stepOf(low: number, high: number, whole: boolean): number {
   return 10 ** Math.floor(Math.log10((high - low) / 50));
 }
 
-function sliders(slid: readonly Slid[], steps: 'fine' | 'grid'): { name: string; value: number; bind: object }[] {
+function sliders(
+  slid: readonly Slid[],
+  steps: 'fine' | 'grid',
+): { name: string; value: number; bind: object }[] {
   return slid.slice(1).map(({ axis: a, unit, scale, offset }) => {
     const values = Array.from(a.values as ArrayLike<number>, (v) => tidy((v - offset) / scale));
     const [low, high] = [Math.min(...values), Math.max(...values)];
     const whole = a.field.kind === 'count';
     const step = steps === 'grid' ? tidy((high - low) / (values.length - 1)) : stepOf(low, high, whole);
-    return { name: `s_${a.name}`, value: values[Math.floor(values.length / 2)] as number, bind: { input: 'range', min: low, max: high, step, name: `${words(a.name)}${unit ? ` (${axisUnit(unit)})` : ''} ` } };
+    return {
+      name: `s_${a.name}`,
+      value: values[Math.floor(values.length / 2)] as number,
+      bind: {
+        input: 'range',
+        min: low,
+        max: high,
+        step,
+        name: `${words(a.name)}${unit ? ` (${axisUnit(unit)})` : ''} `,
+      },
+    };
   });
 }
 
@@ -93,7 +127,12 @@ function plot(r: RecipeEntry, x: Slid, output: string, unit: string): ChartSpec 
 }
 
 /** The formulas themselves, in Vega's expression language, recalculated by the page. */
-function live(r: RecipeEntry, slid: readonly Slid[], base: Readonly<Record<string, number>>, output: string): ChartSpec {
+function live(
+  r: RecipeEntry,
+  slid: readonly Slid[],
+  base: Readonly<Record<string, number>>,
+  output: string,
+): ChartSpec {
   const x = slid[0] as Slid;
   const expression = new Map<string, string>();
   for (const [name, field] of Object.entries(r.inputs)) {
@@ -107,7 +146,12 @@ function live(r: RecipeEntry, slid: readonly Slid[], base: Readonly<Record<strin
   for (const f of r.formulas) {
     const known = new Map(expression);
     // Vega spells functions without "Math."; the compiled source uses nothing else of JavaScript.
-    const js = f.source_((s) => known.get(s) ?? `datum.v_${s}`).replace(/Math\.PI/g, 'PI').replace(/Math\.(cbrt)\(/g, 'pow(1/3, ').replace(/Math\.(\w+)\(/g, '$1(').replace(/\blog10\(([^()]*)\)/g, '(log($1) / LN10)');
+    const js = f
+      .source_((s) => known.get(s) ?? `datum.v_${s}`)
+      .replace(/Math\.PI/g, 'PI')
+      .replace(/Math\.(cbrt)\(/g, 'pow(1/3, ')
+      .replace(/Math\.(\w+)\(/g, '$1(')
+      .replace(/\blog10\(([^()]*)\)/g, '(log($1) / LN10)');
     transforms.push({ calculate: js, as: `v_${f.symbol}` });
     expression.delete(f.symbol);
   }
@@ -126,15 +170,31 @@ function live(r: RecipeEntry, slid: readonly Slid[], base: Readonly<Record<strin
   };
 }
 
-function sampleOf(r: RecipeEntry, slid: readonly Slid[], base: Readonly<Record<string, unknown>>, output: string): number {
-  const last = Object.fromEntries(slid.map((s) => [s.axis.name, s.axis.values[Math.floor(s.axis.values.length / 2)]]));
+function sampleOf(
+  r: RecipeEntry,
+  slid: readonly Slid[],
+  base: Readonly<Record<string, unknown>>,
+  output: string,
+): number {
+  const last = Object.fromEntries(
+    slid.map((s) => [s.axis.name, s.axis.values[Math.floor(s.axis.values.length / 2)]]),
+  );
   return (r.evaluate({ ...base, ...last }) as Record<string, number>)[output] as number;
 }
 
-function tabled(r: RecipeEntry, slid: readonly Slid[], base: Readonly<Record<string, unknown>>, output: string): ChartSpec {
+function tabled(
+  r: RecipeEntry,
+  slid: readonly Slid[],
+  base: Readonly<Record<string, unknown>>,
+  output: string,
+): ChartSpec {
   const x = slid[0] as Slid;
   const n = slid.reduce((a, s) => a * s.axis.values.length, 1);
-  if (n > 20_000) throw new Refusal(`whatIf: ${n} points to table, takes at most 20 000; give ranges fewer steps, such as range(a, b, 7)`, r.name);
+  if (n > 20_000)
+    throw new Refusal(
+      `whatIf: ${n} points to table, takes at most 20 000; give ranges fewer steps, such as range(a, b, 7)`,
+      r.name,
+    );
   const o = r.outputs[output] as Output;
   const rows: Record<string, number>[] = [];
   for (let i = 0; i < n; i++) {
@@ -150,7 +210,11 @@ function tabled(r: RecipeEntry, slid: readonly Slid[], base: Readonly<Record<str
     const y = (r.evaluate(point) as Record<string, number | undefined>)[output];
     if (y !== undefined) rows.push({ ...row, y });
   }
-  const unit = columnUnit(o.kind, rows.map((d) => d['y'] as number), o.unit);
+  const unit = columnUnit(
+    o.kind,
+    rows.map((d) => d['y'] as number),
+    o.unit,
+  );
   const u = unitOf(o.kind as Kind, unit);
   const params = sliders(slid, 'grid');
   const near = slid.slice(1).map((s) => {

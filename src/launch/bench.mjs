@@ -8,7 +8,9 @@ install();
 await buildIfNeeded();
 const wanted = process.argv[2];
 let worst = 0;
-for (const file of readdirSync(join(root, 'tests/bench')).filter((f) => f.endsWith('.bench.mjs') && (!wanted || f.startsWith(wanted))).sort()) {
+for (const file of readdirSync(join(root, 'tests/bench'))
+  .filter((f) => f.endsWith('.bench.mjs') && (!wanted || f.startsWith(wanted)))
+  .sort()) {
   const run = spawnSync(process.execPath, [join(root, 'tests/bench', file)], { cwd: root, stdio: 'inherit' });
   worst = Math.max(worst, run.status ?? 1);
 }

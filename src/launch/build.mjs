@@ -23,7 +23,9 @@ export async function build({ declarations = true } = {}) {
   writeCatalogue();
   writeCellLib(root);
   const esbuild = await import('esbuild');
-  const entryPoints = Object.fromEntries(Object.entries(entries).filter(([, path]) => existsSync(join(root, path))));
+  const entryPoints = Object.fromEntries(
+    Object.entries(entries).filter(([, path]) => existsSync(join(root, path))),
+  );
   const result = await esbuild.build({
     absWorkingDir: root,
     entryPoints,
@@ -36,10 +38,24 @@ export async function build({ declarations = true } = {}) {
     chunkNames: 'chunks/[name]-[hash]',
     sourcemap: 'linked',
     // mathjs and zod are bundled so that only the used parts load (0.06 s instead of 0.6 s); the rest stays outside.
-    external: ['tslab', '@tslab/*', 'zeromq', 'vega', 'vega-lite', 'danfojs-node', '@tensorflow/*', 'highs', 'esbuild', 'playwright-core', 'typescript'],
+    external: [
+      'tslab',
+      '@tslab/*',
+      'zeromq',
+      'vega',
+      'vega-lite',
+      'danfojs-node',
+      '@tensorflow/*',
+      'highs',
+      'esbuild',
+      'playwright-core',
+      'typescript',
+    ],
     // Its main file is UMD, which hides its parts from a bundler; the same in ESM does not.
     alias: { 'jsonc-parser': 'jsonc-parser/lib/esm/main.js' },
-    banner: { js: "import { createRequire as __makeRequire } from 'node:module'; const require = __makeRequire(import.meta.url);" },
+    banner: {
+      js: "import { createRequire as __makeRequire } from 'node:module'; const require = __makeRequire(import.meta.url);",
+    },
     logLevel: 'warning',
     metafile: true,
   });
@@ -48,7 +64,10 @@ export async function build({ declarations = true } = {}) {
   await buildPage();
   if (declarations && existsSync(join(root, 'src/index.ts'))) {
     const tsc = join(root, 'node_modules', 'typescript', 'bin', 'tsc');
-    const run = spawnSync(process.execPath, [tsc, '-p', 'tsconfig.build.json'], { cwd: root, encoding: 'utf8' });
+    const run = spawnSync(process.execPath, [tsc, '-p', 'tsconfig.build.json'], {
+      cwd: root,
+      encoding: 'utf8',
+    });
     if (run.status !== 0) process.stderr.write(run.stdout + run.stderr);
     if (run.status !== 0 && process.env.CI) throw new Error('the declarations did not build');
   }

@@ -12,9 +12,12 @@ export function writeCatalogue() {
   for (const topic of topics) {
     const folder = join(root, 'src/recipes', topic);
     if (!existsSync(folder)) continue;
-    for (const file of readdirSync(folder).filter((f) => f.endsWith('.ts')).sort()) {
+    for (const file of readdirSync(folder)
+      .filter((f) => f.endsWith('.ts'))
+      .sort()) {
       const text = readFileSync(join(folder, file), 'utf8');
-      for (const m of text.matchAll(/^export const (\w+)\s*=\s*(recipe|longRecipe)\(/gm)) found.push({ name: m[1], path: `./${topic}/${file.replace(/\.ts$/, '.js')}` });
+      for (const m of text.matchAll(/^export const (\w+)\s*=\s*(recipe|longRecipe)\(/gm))
+        found.push({ name: m[1], path: `./${topic}/${file.replace(/\.ts$/, '.js')}` });
     }
   }
   const text = [

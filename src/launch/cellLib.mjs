@@ -20,5 +20,8 @@ export function writeCellLib(root) {
   };
   add('lib.es2023.d.ts');
   mkdirSync(join(root, 'dist/kernel'), { recursive: true });
-  writeFileSync(join(root, 'dist/kernel/lib.d.ts'), `/// <reference no-default-lib="true"/>\n${parts.join('\n')}`);
+  writeFileSync(
+    join(root, 'dist/kernel/lib.d.ts'),
+    `/// <reference no-default-lib="true"/>\n${parts.join('\n')}`,
+  );
 }

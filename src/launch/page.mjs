@@ -1,7 +1,16 @@
 // Builds the browser page: src/notebook/page -> dist/page, by esbuild. Nothing is done when nothing it is made of has changed, since the
 // page is the slowest part of the build. Plain JavaScript because it runs before anything is compiled.
 import { createHash } from 'node:crypto';
-import { copyFileSync, existsSync, mkdirSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  readFileSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -16,35 +25,55 @@ function unchanged() {
   const stamp = join(target, 'stamp.json');
   if (!existsSync(stamp) || !existsSync(join(target, 'manifest.json'))) return false;
   const before = JSON.parse(readFileSync(stamp, 'utf8'));
-  return Object.entries(before).every(([path, print]) => existsSync(join(root, path)) && printOf(path) === print);
+  return Object.entries(before).every(
+    ([path, print]) => existsSync(join(root, path)) && printOf(path) === print,
+  );
 }
 
-const printOf = (path) => createHash('sha256').update(readFileSync(join(root, path))).digest('hex').slice(0, 16);
+const printOf = (path) =>
+  createHash('sha256')
+    .update(readFileSync(join(root, path)))
+    .digest('hex')
+    .slice(0, 16);
 
 /** CSS of packages written with `~package/...` is looked up like any other; pictures become part of the file. */
 const packages = {
   name: 'packages',
   setup(build) {
-    build.onResolve({ filter: /^~/ }, (args) => build.resolve(args.path.slice(1), { kind: 'import-statement', resolveDir: args.resolveDir }));
+    build.onResolve({ filter: /^~/ }, (args) =>
+      build.resolve(args.path.slice(1), { kind: 'import-statement', resolveDir: args.resolveDir }),
+    );
     // A hundred languages the editor could load lazily: a notebook here holds TypeScript and Markdown.
     build.onResolve({ filter: /^@codemirror\/(legacy-modes|lang-)/ }, (args) =>
-      args.kind === 'dynamic-import' && /@jupyterlab/.test(args.importer) ? { path: 'nothing', namespace: 'left-out' } : undefined,
+      args.kind === 'dynamic-import' && /@jupyterlab/.test(args.importer)
+        ? { path: 'nothing', namespace: 'left-out' }
+        : undefined,
     );
-    build.onResolve({ filter: /^(@rjsf\/|@jupyterlab\/(filebrowser|statusbar|lsp)$|vscode-|json5$|markdown-to-jsx)/ }, (args) =>
-      args.pluginData === 'seen' ? undefined : { path: 'nothing', namespace: 'left-out' },
+    build.onResolve(
+      { filter: /^(@rjsf\/|@jupyterlab\/(filebrowser|statusbar|lsp)$|vscode-|json5$|markdown-to-jsx)/ },
+      (args) => (args.pluginData === 'seen' ? undefined : { path: 'nothing', namespace: 'left-out' }),
     );
     build.onLoad({ filter: /.*/, namespace: 'left-out' }, () => ({
       // Named imports of a CommonJS module are looked up at run time, so one empty function answers for all of them.
-      contents: 'const nothing = new Proxy(class {}, { get: (t, k) => (k in t || typeof k === "symbol" ? t[k] : k === "__esModule" ? true : nothing) }); module.exports = nothing;',
+      contents:
+        'const nothing = new Proxy(class {}, { get: (t, k) => (k in t || typeof k === "symbol" ? t[k] : k === "__esModule" ? true : nothing) }); module.exports = nothing;',
       loader: 'js',
     }));
     // Without this every index file of the widgets would be kept whole.
     build.onResolve({ filter: /^@(jupyterlab|lumino|jupyter)\// }, async (args) => {
       if (args.pluginData === 'seen' || args.kind === 'import-rule') return undefined;
-      const { path, errors } = await build.resolve(args.path, { kind: args.kind, resolveDir: args.resolveDir, importer: args.importer, pluginData: 'seen' });
+      const { path, errors } = await build.resolve(args.path, {
+        kind: args.kind,
+        resolveDir: args.resolveDir,
+        importer: args.importer,
+        pluginData: 'seen',
+      });
       return errors.length > 0 ? undefined : { path, sideEffects: path.endsWith('.css') };
     });
-    build.onLoad({ filter: /\.svg$/ }, (args) => ({ contents: readFileSync(args.path, 'utf8'), loader: args.with?.type === 'url' ? 'dataurl' : 'text' }));
+    build.onLoad({ filter: /\.svg$/ }, (args) => ({
+      contents: readFileSync(args.path, 'utf8'),
+      loader: args.with?.type === 'url' ? 'dataurl' : 'text',
+    }));
   },
 };
 
@@ -54,10 +83,17 @@ const cssPictures = {
   setup(build) {
     build.onResolve({ filter: /\.svg$/ }, async (args) => {
       if (args.kind !== 'url-token' || args.pluginData === 'url') return undefined;
-      const { path } = await build.resolve(args.path, { kind: args.kind, resolveDir: args.resolveDir, pluginData: 'url' });
+      const { path } = await build.resolve(args.path, {
+        kind: args.kind,
+        resolveDir: args.resolveDir,
+        pluginData: 'url',
+      });
       return { path, namespace: 'picture' };
     });
-    build.onLoad({ filter: /.*/, namespace: 'picture' }, (args) => ({ contents: readFileSync(args.path), loader: 'dataurl' }));
+    build.onLoad({ filter: /.*/, namespace: 'picture' }, (args) => ({
+      contents: readFileSync(args.path),
+      loader: 'dataurl',
+    }));
   },
 };
 
@@ -93,8 +129,19 @@ export async function buildPage({ force = false, report = false } = {}) {
   writeFileSync(join(bench, 'manifest.json'), JSON.stringify(manifestOf(result.metafile), null, 1));
   if (report) writeFileSync(join(bench, 'meta.json'), JSON.stringify(result.metafile));
   const own = Object.keys(result.metafile.inputs).filter((path) => path.startsWith('src/'));
-  const others = [...readdirSync(source).map((name) => `src/notebook/page/${name}`).filter((path) => /\.(svg|js)$/.test(path)), 'src/launch/page.mjs', 'package-lock.json'];
-  writeFileSync(join(bench, 'stamp.json'), JSON.stringify(Object.fromEntries([...new Set([...own, ...others])].map((path) => [path, printOf(path)]))));
+  const others = [
+    ...readdirSync(source)
+      .map((name) => `src/notebook/page/${name}`)
+      .filter((path) => /\.(svg|js)$/.test(path)),
+    'src/launch/page.mjs',
+    'package-lock.json',
+  ];
+  writeFileSync(
+    join(bench, 'stamp.json'),
+    JSON.stringify(
+      Object.fromEntries([...new Set([...own, ...others])].map((path) => [path, printOf(path)])),
+    ),
+  );
   rmSync(target, { recursive: true, force: true });
   renameSync(bench, target);
   return true;
@@ -115,13 +162,20 @@ function manifestOf(metafile) {
       }
     };
     walk(path);
-    pages[/page\/(home|notebook)\.ts$/.exec(output.entryPoint)[1]] = { js: name(path), css: output.cssBundle ? [name(output.cssBundle)] : [], preload: [...preload] };
+    pages[/page\/(home|notebook)\.ts$/.exec(output.entryPoint)[1]] = {
+      js: name(path),
+      css: output.cssBundle ? [name(output.cssBundle)] : [],
+      preload: [...preload],
+    };
   }
   return pages;
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const began = Date.now();
-  const built = await buildPage({ force: process.argv.includes('--force'), report: process.argv.includes('--report') });
+  const built = await buildPage({
+    force: process.argv.includes('--force'),
+    report: process.argv.includes('--report'),
+  });
   console.log(built ? `page built in ${((Date.now() - began) / 1000).toFixed(1)} s` : 'page unchanged');
 }

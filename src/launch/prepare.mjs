@@ -14,13 +14,20 @@ function installed() {
   if (!existsSync(there)) return false;
   const wanted = JSON.parse(readFileSync(join(root, 'package-lock.json'), 'utf8')).packages;
   const have = JSON.parse(readFileSync(there, 'utf8')).packages;
-  return Object.entries(wanted).every(([path, p]) => path === '' || p.optional || p.devOptional || p.peer || p.link || have[path]?.version === p.version);
+  return Object.entries(wanted).every(
+    ([path, p]) =>
+      path === '' || p.optional || p.devOptional || p.peer || p.link || have[path]?.version === p.version,
+  );
 }
 
 export function install() {
   if (!existsSync(join(root, 'package-lock.json')) || installed()) return;
   process.stderr.write('Installing packages (once)...\n');
-  const run = spawnSync('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error'], { cwd: root, stdio: ['ignore', 2, 2], shell: process.platform === 'win32' });
+  const run = spawnSync('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error'], {
+    cwd: root,
+    stdio: ['ignore', 2, 2],
+    shell: process.platform === 'win32',
+  });
   if (run.status !== 0) {
     process.stderr.write('npm ci failed; its own message stands above.\n');
     process.exit(1);
@@ -30,7 +37,9 @@ export function install() {
 function fingerprint() {
   const hash = createHash('sha256');
   const walk = (folder) => {
-    for (const entry of readdirSync(join(root, folder), { withFileTypes: true }).sort((a, b) => (a.name < b.name ? -1 : 1))) {
+    for (const entry of readdirSync(join(root, folder), { withFileTypes: true }).sort((a, b) =>
+      a.name < b.name ? -1 : 1,
+    )) {
       const path = `${folder}/${entry.name}`;
       if (entry.isDirectory()) walk(path);
       else {

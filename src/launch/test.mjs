@@ -9,7 +9,18 @@ install();
 await buildIfNeeded();
 const folder = mkdtempSync(join(tmpdir(), 'reckoner-test-'));
 const report = join(folder, 'report.json');
-const run = spawnSync(process.execPath, [join(root, 'node_modules', 'vitest', 'vitest.mjs'), 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`, ...process.argv.slice(2)], { cwd: root, stdio: 'inherit' });
+const run = spawnSync(
+  process.execPath,
+  [
+    join(root, 'node_modules', 'vitest', 'vitest.mjs'),
+    'run',
+    '--reporter=default',
+    '--reporter=json',
+    `--outputFile.json=${report}`,
+    ...process.argv.slice(2),
+  ],
+  { cwd: root, stdio: 'inherit' },
+);
 try {
   const { numPassedTests: passed, numFailedTests: failed } = JSON.parse(readFileSync(report, 'utf8'));
   console.log(`${passed} passed, ${failed} failed`);

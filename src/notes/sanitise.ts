@@ -90,6 +90,7 @@ const simpleStyles = {
   'font-weight': [/^(\d{3}|bold|normal)$/],
   'font-style': [word],
   'font-size': [size],
+  'min-width': [size],
   'font-family': [/^[\w ,.-]+$/],
   'font-variant-numeric': [word],
   'overflow-wrap': [word],

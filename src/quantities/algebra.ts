@@ -1,16 +1,78 @@
 // The one place that touches mathjs: formulas become trees here, units are checked here, and nothing of mathjs
 // leaves but plain functions and text. Only the parts named below are bundled.
-import { create, parseDependencies, unitDependencies, equalDependencies, addDependencies, subtractDependencies, multiplyDependencies,
-  divideDependencies, powDependencies, sqrtDependencies, unaryMinusDependencies, unaryPlusDependencies, sinDependencies, cosDependencies, tanDependencies, asinDependencies, acosDependencies,
-  atanDependencies, atan2Dependencies, absDependencies, minDependencies, maxDependencies, ceilDependencies, floorDependencies, expDependencies,
-  logDependencies, log10Dependencies, cbrtDependencies, smallerDependencies, largerDependencies, smallerEqDependencies, largerEqDependencies, piDependencies, createUnitDependencies,
-  type FactoryFunctionMap, type MathNode } from 'mathjs';
+import {
+  create,
+  parseDependencies,
+  unitDependencies,
+  equalDependencies,
+  addDependencies,
+  subtractDependencies,
+  multiplyDependencies,
+  divideDependencies,
+  powDependencies,
+  sqrtDependencies,
+  unaryMinusDependencies,
+  unaryPlusDependencies,
+  sinDependencies,
+  cosDependencies,
+  tanDependencies,
+  asinDependencies,
+  acosDependencies,
+  atanDependencies,
+  atan2Dependencies,
+  absDependencies,
+  minDependencies,
+  maxDependencies,
+  ceilDependencies,
+  floorDependencies,
+  expDependencies,
+  logDependencies,
+  log10Dependencies,
+  cbrtDependencies,
+  smallerDependencies,
+  largerDependencies,
+  smallerEqDependencies,
+  largerEqDependencies,
+  piDependencies,
+  createUnitDependencies,
+  type FactoryFunctionMap,
+  type MathNode,
+} from 'mathjs';
 
 const parts = {
-  parseDependencies, unitDependencies, equalDependencies, addDependencies, subtractDependencies, multiplyDependencies, divideDependencies,
-  powDependencies, sqrtDependencies, unaryMinusDependencies, unaryPlusDependencies, sinDependencies, cosDependencies, tanDependencies, asinDependencies, acosDependencies, atanDependencies,
-  atan2Dependencies, absDependencies, minDependencies, maxDependencies, ceilDependencies, floorDependencies, expDependencies, logDependencies,
-  log10Dependencies, cbrtDependencies, smallerDependencies, largerDependencies, smallerEqDependencies, largerEqDependencies, piDependencies, createUnitDependencies,
+  parseDependencies,
+  unitDependencies,
+  equalDependencies,
+  addDependencies,
+  subtractDependencies,
+  multiplyDependencies,
+  divideDependencies,
+  powDependencies,
+  sqrtDependencies,
+  unaryMinusDependencies,
+  unaryPlusDependencies,
+  sinDependencies,
+  cosDependencies,
+  tanDependencies,
+  asinDependencies,
+  acosDependencies,
+  atanDependencies,
+  atan2Dependencies,
+  absDependencies,
+  minDependencies,
+  maxDependencies,
+  ceilDependencies,
+  floorDependencies,
+  expDependencies,
+  logDependencies,
+  log10Dependencies,
+  cbrtDependencies,
+  smallerDependencies,
+  largerDependencies,
+  smallerEqDependencies,
+  largerEqDependencies,
+  piDependencies,
+  createUnitDependencies,
 };
 const math = create(parts as FactoryFunctionMap);
 
@@ -33,7 +95,26 @@ export interface Tree {
   readonly symbols: readonly string[];
 }
 
-const functions = new Set(['sqrt', 'cbrt', 'sin', 'cos', 'tan', 'asin', 'acos', 'atan', 'atan2', 'abs', 'min', 'max', 'ceil', 'floor', 'exp', 'log', 'log10', 'pow']);
+const functions = new Set([
+  'sqrt',
+  'cbrt',
+  'sin',
+  'cos',
+  'tan',
+  'asin',
+  'acos',
+  'atan',
+  'atan2',
+  'abs',
+  'min',
+  'max',
+  'ceil',
+  'floor',
+  'exp',
+  'log',
+  'log10',
+  'pow',
+]);
 const constants = new Set(['pi']);
 
 /** Parses an expression in mathjs syntax. @throws Error (a fault of the recipe's author, not of its user) on unknown functions. */
@@ -42,7 +123,8 @@ export function parseTree(text: string): Tree {
   const symbols = new Set<string>();
   node.traverse((n, path) => {
     const any = n as unknown as { type: string; name: string; fn?: { name?: string } };
-    if (any.type === 'FunctionNode' && !functions.has(any.fn?.name ?? '')) throw new Error(`formula "${text}": no function ${any.fn?.name}`);
+    if (any.type === 'FunctionNode' && !functions.has(any.fn?.name ?? ''))
+      throw new Error(`formula "${text}": no function ${any.fn?.name}`);
     if (any.type === 'SymbolNode' && path !== 'fn' && !constants.has(any.name)) symbols.add(any.name);
   });
   return { node, symbols: [...symbols] };
@@ -63,7 +145,12 @@ interface AnyNode {
   readonly params: AnyNode[];
 }
 
-const relations: Readonly<Record<string, string>> = { smaller: '<', larger: '>', smallerEq: '<=', largerEq: '>=' };
+const relations: Readonly<Record<string, string>> = {
+  smaller: '<',
+  larger: '>',
+  smallerEq: '<=',
+  largerEq: '>=',
+};
 
 /** JavaScript source of the tree; each symbol is written by `name`. */
 export function javascriptOf(tree: Tree, name: (symbol: string) => string): string {
@@ -85,7 +172,8 @@ export function javascriptOf(tree: Tree, name: (symbol: string) => string): stri
         if (n.op === '^') {
           const e = n.args[1] as AnyNode;
           // Small whole powers multiply: several times faster than Math.pow and as exact.
-          if (e.type === 'ConstantNode' && [2, 3, 4].includes(e.value) && /^[A-Za-z_$][\w$]*$/.test(a)) return `(${Array(e.value).fill(a).join(' * ')})`;
+          if (e.type === 'ConstantNode' && [2, 3, 4].includes(e.value) && /^[A-Za-z_$][\w$]*$/.test(a))
+            return `(${Array(e.value).fill(a).join(' * ')})`;
           return `Math.pow(${a}, ${b})`;
         }
         return `(${a} ${relations[n.fn] ?? n.op} ${b})`;
@@ -126,15 +214,24 @@ export function closureOf(tree: Tree): (values: Readonly<Record<string, number>>
         const [a, b] = n.args.map(go) as [F, F | undefined];
         if (!b) return n.op === '-' ? (v) => -a(v) : a;
         switch (n.op) {
-          case '+': return (v) => a(v) + b(v);
-          case '-': return (v) => a(v) - b(v);
-          case '*': return (v) => a(v) * b(v);
-          case '/': return (v) => a(v) / b(v);
-          case '^': return (v) => a(v) ** b(v);
-          case '<': return (v) => Number(a(v) < b(v));
-          case '>': return (v) => Number(a(v) > b(v));
-          case '<=': return (v) => Number(a(v) <= b(v));
-          case '>=': return (v) => Number(a(v) >= b(v));
+          case '+':
+            return (v) => a(v) + b(v);
+          case '-':
+            return (v) => a(v) - b(v);
+          case '*':
+            return (v) => a(v) * b(v);
+          case '/':
+            return (v) => a(v) / b(v);
+          case '^':
+            return (v) => a(v) ** b(v);
+          case '<':
+            return (v) => Number(a(v) < b(v));
+          case '>':
+            return (v) => Number(a(v) > b(v));
+          case '<=':
+            return (v) => Number(a(v) <= b(v));
+          case '>=':
+            return (v) => Number(a(v) >= b(v));
         }
       }
     }
@@ -146,11 +243,20 @@ export function closureOf(tree: Tree): (values: Readonly<Record<string, number>>
 /** How a letter is written; `power` is true where it is raised to a power and a unit needs brackets. */
 export type WriteLetter = (name: string, power: boolean) => string;
 
-function handlerFor(letter: WriteLetter, pi: string, raised: (base: string, exponent: string) => string, write: (n: MathNode, options: object) => string) {
+function handlerFor(
+  letter: WriteLetter,
+  pi: string,
+  raised: (base: string, exponent: string) => string,
+  write: (n: MathNode, options: object) => string,
+) {
   const handler = (n: AnyNode, options: object): string | undefined => {
-    if (n.type === 'SymbolNode') return n.name === 'pi' ? pi : functions.has(n.name) ? undefined : letter(n.name, false);
+    if (n.type === 'SymbolNode')
+      return n.name === 'pi' ? pi : functions.has(n.name) ? undefined : letter(n.name, false);
     if (n.type === 'OperatorNode' && n.op === '^' && n.args[0]?.type === 'SymbolNode') {
-      return raised(n.args[0].name === 'pi' ? pi : letter(n.args[0].name, true), write(n.args[1] as unknown as MathNode, options));
+      return raised(
+        n.args[0].name === 'pi' ? pi : letter(n.args[0].name, true),
+        write(n.args[1] as unknown as MathNode, options),
+      );
     }
     return undefined;
   };
@@ -159,13 +265,27 @@ function handlerFor(letter: WriteLetter, pi: string, raised: (base: string, expo
 
 /** LaTeX of the tree, each letter written by `letter`. `shown`: every multiplication gets its sign, as numbers need and letters do not. */
 export function latexOf(tree: Tree, letter: WriteLetter, multiply: 'hidden' | 'shown' = 'hidden'): string {
-  const handler = handlerFor(letter, '\\pi', (b, e) => `${b}^{${e}}`, (n, o) => n.toTex(o));
-  return tree.node.toTex({ parenthesis: 'auto', implicit: multiply === 'shown' ? 'show' : 'hide', handler }).replace(/~/g, '\\,').replace(/\\cdot/g, multiply === 'shown' ? ' \\times ' : ' \\cdot ').replace(/ {2,}/g, ' ');
+  const handler = handlerFor(
+    letter,
+    '\\pi',
+    (b, e) => `${b}^{${e}}`,
+    (n, o) => n.toTex(o),
+  );
+  return tree.node
+    .toTex({ parenthesis: 'auto', implicit: multiply === 'shown' ? 'show' : 'hide', handler })
+    .replace(/~/g, '\\,')
+    .replace(/\\cdot/g, multiply === 'shown' ? ' \\times ' : ' \\cdot ')
+    .replace(/ {2,}/g, ' ');
 }
 
 /** The tree as a line of plain text, each letter written by `letter`. */
 export function plainOf(tree: Tree, letter: WriteLetter): string {
-  const handler = handlerFor(letter, 'π', (b, e) => `${b}^${e}`, (n, o) => n.toString(o));
+  const handler = handlerFor(
+    letter,
+    'π',
+    (b, e) => `${b}^${e}`,
+    (n, o) => n.toString(o),
+  );
   return tree.node
     .toString({ parenthesis: 'auto', implicit: 'show', handler })
     .replace(/ ?\* ?/g, ' × ')
@@ -177,9 +297,14 @@ export function plainOf(tree: Tree, letter: WriteLetter): string {
  * Reckons the tree with units on every symbol and gives the number in `unit`. A formula whose two sides differ in
  * dimension throws; one that is right gives the same number as the compiled function.
  */
-export function reckonWithUnits(tree: Tree, values: Readonly<Record<string, { value: number; unit: string }>>, unit: string): number {
+export function reckonWithUnits(
+  tree: Tree,
+  values: Readonly<Record<string, { value: number; unit: string }>>,
+  unit: string,
+): number {
   const scope: Record<string, unknown> = {};
-  for (const [name, v] of Object.entries(values)) scope[name] = v.unit === '' ? v.value : math.unit(v.value, v.unit);
+  for (const [name, v] of Object.entries(values))
+    scope[name] = v.unit === '' ? v.value : math.unit(v.value, v.unit);
   const result: unknown = tree.node.compile().evaluate(scope);
   if (typeof result === 'number') {
     if (unit !== '') throw new Error(`gives a plain number, ${unit} was declared`);

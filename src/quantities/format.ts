@@ -28,7 +28,8 @@ export function showIn(kind: Kind, value: number, system: 'metric' | 'inch' = 'm
   if (kind === 'length') return system === 'inch' ? 'in' : size < 20 ? 'mm' : 'm';
   let chosen = units[0] as string;
   const least = kind === 'area' ? 0.1 : kind === 'modulus' ? 0.9999 : 1;
-  for (const unit of units.slice(1)) if (size >= unitOf(kind, unit).scale * least * (1 - 1e-12)) chosen = unit;
+  for (const unit of units.slice(1))
+    if (size >= unitOf(kind, unit).scale * least * (1 - 1e-12)) chosen = unit;
   if (kind === 'modulus' && system === 'metric') return size >= 1e9 ? 'GPa' : 'MPa';
   return chosen;
 }
@@ -37,7 +38,8 @@ export function showIn(kind: Kind, value: number, system: 'metric' | 'inch' = 'm
 export function formatQuantity(q: Shown, options: FormatOptions = {}): string {
   const system = options.system ?? 'metric';
   const unit = options.unit ?? showIn(q.kind, q.value, system);
-  if (q.kind === 'length' && unit === 'in' && !options.digits) return inches(q.value / 0.0254, options.fraction);
+  if (q.kind === 'length' && unit === 'in' && !options.digits)
+    return inches(q.value / 0.0254, options.fraction);
   const u = unitOf(q.kind, unit);
   const n = (q.value - u.offset) / u.scale;
   if (u.name === 'money' || u.name.startsWith('money/')) {
@@ -54,7 +56,8 @@ export function formatQuantity(q: Shown, options: FormatOptions = {}): string {
 function digitsFor(kind: Kind, n: number): number {
   // A saw is set to a tenth of a millimetre at best; more digits would pretend.
   if (kind === 'length') return Math.abs(n) >= 1000 ? 5 : Math.abs(n) >= 100 ? 4 : 3;
-  if (kind === 'moisture' || kind === 'humidity' || kind === 'share' || kind === 'temperature') return Math.abs(n) >= 100 ? 4 : 3;
+  if (kind === 'moisture' || kind === 'humidity' || kind === 'share' || kind === 'temperature')
+    return Math.abs(n) >= 100 ? 4 : 3;
   if (kind === 'secondMoment' || kind === 'sectionModulus') return 4;
   return 4;
 }
@@ -87,12 +90,13 @@ function money(n: number): string {
 export function inches(n: number, fraction?: number): string {
   const size = Math.abs(n);
   const d = fraction ?? (size < 1 ? 32 : 16);
-  if (![1, 2, 4, 8, 16, 32, 64, 128].includes(d)) throw new Refusal(`fraction: got ${shown(d)}, takes 1, 2, 4, 8, 16, 32, 64 or 128`);
+  if (![1, 2, 4, 8, 16, 32, 64, 128].includes(d))
+    throw new Refusal(`fraction: got ${shown(d)}, takes 1, 2, 4, 8, 16, 32, 64 or 128`);
   if (n === 0) return '0 in';
   if (size >= 1e9) return `${number(n, 4)} in`;
   // Past twenty feet nobody counts inches alone.
   if (size >= 240) {
-    const feet = Math.floor((Math.round(size * d) / d) / 12);
+    const feet = Math.floor(Math.round(size * d) / d / 12);
     const rest = inches(Math.round(size * d) / d - feet * 12, d);
     return `${n < 0 ? '-' : ''}${number(feet, 9)} ft${rest === '0 in' ? '' : ` ${rest}`}`;
   }
@@ -110,9 +114,17 @@ export function inches(n: number, fraction?: number): string {
   return `${sign}${whole > 0 ? `${whole} ` : ''}${parts}/${den} in`;
 }
 
-const prettyUnits: Readonly<Record<string, string>> = { degC: '°C', degF: '°F', deg: '°', um: 'µm', floz: 'fl oz' };
+const prettyUnits: Readonly<Record<string, string>> = {
+  degC: '°C',
+  degF: '°F',
+  deg: '°',
+  um: 'µm',
+  floz: 'fl oz',
+};
 
 /** A unit's name as people print it: m², °C, N·m. */
 export function pretty(unit: string): string {
-  return (prettyUnits[unit] ?? unit).replace(/([a-zA-Z])([234])(?![0-9a-z])/g, (_, a: string, d: string) => a + '²³⁴'['234'.indexOf(d)]).replace(/(N) (m)/, '$1·$2');
+  return (prettyUnits[unit] ?? unit)
+    .replace(/([a-zA-Z])([234])(?![0-9a-z])/g, (_, a: string, d: string) => a + '²³⁴'['234'.indexOf(d)])
+    .replace(/(N) (m)/, '$1·$2');
 }

@@ -4,9 +4,37 @@ import { Refusal, shown } from './refusal.js';
 import { unitOf, type Unit } from './unit.js';
 
 const longest = 120;
-const fractions: Readonly<Record<string, string>> = { '½': '1/2', '⅓': '1/3', '⅔': '2/3', '¼': '1/4', '¾': '3/4', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8' };
+const fractions: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '⅓': '1/3',
+  '⅔': '2/3',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+};
 const signs: Readonly<Record<string, string>> = {
-  '\u00a0': ' ', '\u2009': ' ', '\u202f': ' ', '\t': ' ', '″': '"', '”': '"', '“': '"', '′': "'", '’': "'", '−': '-', '–': '-', 'µ': 'u', 'μ': 'u', '²': '2', '³': '3', '⁴': '4', '·': ' ', '×': 'x', '°': 'deg',
+  '\u00a0': ' ',
+  '\u2009': ' ',
+  '\u202f': ' ',
+  '\t': ' ',
+  '″': '"',
+  '”': '"',
+  '“': '"',
+  '′': "'",
+  '’': "'",
+  '−': '-',
+  '–': '-',
+  µ: 'u',
+  μ: 'u',
+  '²': '2',
+  '³': '3',
+  '⁴': '4',
+  '·': ' ',
+  '×': 'x',
+  '°': 'deg',
 };
 
 /**
@@ -21,10 +49,12 @@ export function parseQuantity<K extends Kind>(text: string, kind: K): Quantity<K
   if (plain === '') throw new Refusal(`got an empty text, ${takes}`);
   const reader = new Reader(plain);
   let currency = '';
-  if (kind === 'money' || kind.startsWith('price')) currency = reader.match(/(?:[A-Z]{0,3}[$£€¥]|[A-Z]{3}\b) ?/y)?.trim() ?? '';
+  if (kind === 'money' || kind.startsWith('price'))
+    currency = reader.match(/(?:[A-Z]{0,3}[$£€¥]|[A-Z]{3}\b) ?/y)?.trim() ?? '';
   const first = reader.number();
   if (first === undefined) throw new Refusal(`got ${shown(text)}, ${takes}`);
-  if (reader.peek(',')) throw new Refusal(`got ${shown(text)}, ${takes}; write a point for decimals and no thousands mark`);
+  if (reader.peek(','))
+    throw new Refusal(`got ${shown(text)}, ${takes}; write a point for decimals and no thousands mark`);
   reader.match(/ +/y);
 
   if (currency || kind === 'money' || kind.startsWith('price')) {
@@ -35,7 +65,8 @@ export function parseQuantity<K extends Kind>(text: string, kind: K): Quantity<K
     return finite(kind, first * u.scale, text, currency || after[1] || undefined);
   }
 
-  const feet = kind === 'length' || kind === 'thickness' ? reader.match(/(?:'(?!')|ft\b|feet\b|foot\b)/y) : undefined;
+  const feet =
+    kind === 'length' || kind === 'thickness' ? reader.match(/(?:'(?!')|ft\b|feet\b|foot\b)/y) : undefined;
   if (feet !== undefined) {
     reader.match(/[ -]*/y);
     if (reader.rest() === '') return finite(kind, first * 0.3048, text);
@@ -58,11 +89,14 @@ export function toQuantity<K extends Kind>(value: unknown, kind: K): Quantity<K>
   if (value instanceof Quantity) {
     if (value.kind === kind) return value as Quantity<K>;
     if (sameMeasure(value.kind, kind)) return new Quantity(kind, value.value, value.currency);
-    throw new Refusal(`got ${shown(value.toString())} (${kinds[value.kind as Kind].called}), takes ${facts.called} such as ${shown(facts.example)}`);
+    throw new Refusal(
+      `got ${shown(value.toString())} (${kinds[value.kind as Kind].called}), takes ${facts.called} such as ${shown(facts.example)}`,
+    );
   }
   if (typeof value === 'string') return parseQuantity(value, kind);
   if (typeof value === 'number' && facts.plain) {
-    if (!Number.isFinite(value)) throw new Refusal(`got ${value}, takes ${facts.called} such as ${facts.example}`);
+    if (!Number.isFinite(value))
+      throw new Refusal(`got ${value}, takes ${facts.called} such as ${facts.example}`);
     return new Quantity(kind, value);
   }
   if (typeof value === 'number') {
@@ -74,14 +108,22 @@ export function toQuantity<K extends Kind>(value: unknown, kind: K): Quantity<K>
 
 /** `{ value, unit }`, as results print themselves in JSON, reads back. */
 function isJsonQuantity(value: unknown): value is { value: number; unit: string } {
-  return typeof value === 'object' && value !== null && typeof (value as { value?: unknown }).value === 'number' && typeof (value as { unit?: unknown }).unit === 'string';
+  return (
+    typeof value === 'object' &&
+    value !== null &&
+    typeof (value as { value?: unknown }).value === 'number' &&
+    typeof (value as { unit?: unknown }).unit === 'string'
+  );
 }
 
 /** Kinds that measure the same thing for different purposes (a film is a length, a stress a pressure) pass into each other. */
 function sameMeasure(a: Kind, b: Kind): boolean {
   const groups: readonly (readonly Kind[])[] = [
-    ['length', 'thickness'], ['volume', 'liquid', 'boardFeet', 'superFeet'], ['pressure', 'stress', 'modulus', 'areaLoad'],
-    ['density', 'concentration'], ['ratio', 'count'],
+    ['length', 'thickness'],
+    ['volume', 'liquid', 'boardFeet', 'superFeet'],
+    ['pressure', 'stress', 'modulus', 'areaLoad'],
+    ['density', 'concentration'],
+    ['ratio', 'count'],
   ];
   return groups.some((g) => g.includes(a) && g.includes(b));
 }
@@ -100,15 +142,20 @@ export function anyQuantity(text: string): Quantity {
 }
 
 function finite<K extends Kind>(kind: K, value: number, text: string, currency?: string): Quantity<K> {
-  if (!Number.isFinite(value)) throw new Refusal(`got ${shown(text)}, takes ${kinds[kind].called} that is a finite number`);
-  if (kind === 'temperature' && value < -273.15 - 1e-9) throw new Refusal(`got ${shown(text)}, takes a temperature above absolute zero, -273.15 °C`);
+  if (!Number.isFinite(value))
+    throw new Refusal(`got ${shown(text)}, takes ${kinds[kind].called} that is a finite number`);
+  if (kind === 'temperature' && value < -273.15 - 1e-9)
+    throw new Refusal(`got ${shown(text)}, takes a temperature above absolute zero, -273.15 °C`);
   return new Quantity(kind, value, currency);
 }
 
 /** 700 mm is 700 / 1000 m, not 700 * 0.001 m, which is off by the last binary digit. */
 function toBase(u: Unit, n: number): number {
   const many = 1 / u.scale;
-  return (u.scale < 1 && Math.abs(many - Math.round(many)) < 1e-9 * many ? n / Math.round(many) : n * u.scale) + u.offset;
+  return (
+    (u.scale < 1 && Math.abs(many - Math.round(many)) < 1e-9 * many ? n / Math.round(many) : n * u.scale) +
+    u.offset
+  );
 }
 
 function normalise(text: string): string {
@@ -122,7 +169,11 @@ function normalise(text: string): string {
 
 /** `m^2` and `m2` are one; spaces inside are single. */
 function canonical(unit: string): string {
-  return unit.trim().replace(/\^/g, '').replace(/ +/g, ' ').replace(/^board f(?:oo|ee)t$|^bd ft$/, 'bf');
+  return unit
+    .trim()
+    .replace(/\^/g, '')
+    .replace(/ +/g, ' ')
+    .replace(/^board f(?:oo|ee)t$|^bd ft$/, 'bf');
 }
 
 class Reader {
@@ -163,6 +214,7 @@ class Reader {
 
 function divide(fraction: string): number {
   const [a, b] = fraction.split('/').map(Number) as [number, number];
-  if (b === 0) throw new Refusal(`got the fraction ${shown(fraction)}, takes one whose lower number is not 0`);
+  if (b === 0)
+    throw new Refusal(`got the fraction ${shown(fraction)}, takes one whose lower number is not 0`);
   return a / b;
 }

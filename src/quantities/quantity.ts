@@ -15,7 +15,8 @@ export class Quantity<K extends Kind = Kind> {
   readonly currency?: string;
 
   constructor(kind: K, value: number, currency?: string) {
-    if (!Object.hasOwn(kinds, kind)) throw new Refusal(`no kind of quantity ${shown(kind)}; there are ${Object.keys(kinds).join(', ')}`);
+    if (!Object.hasOwn(kinds, kind))
+      throw new Refusal(`no kind of quantity ${shown(kind)}; there are ${Object.keys(kinds).join(', ')}`);
     if (typeof value !== 'number' || !Number.isFinite(value)) {
       throw new Refusal(`got ${shown(value)}, takes a finite number in ${kinds[kind].base || 'plain units'}`);
     }
@@ -73,7 +74,9 @@ export class Quantity<K extends Kind = Kind> {
 
   #same(other: Quantity<K>): Quantity<K> {
     if (!(other instanceof Quantity) || other.kind !== this.kind) {
-      throw new Refusal(`got ${shown(other instanceof Quantity ? other.toString() : other)}, takes ${kinds[this.kind].called}`);
+      throw new Refusal(
+        `got ${shown(other instanceof Quantity ? other.toString() : other)}, takes ${kinds[this.kind].called}`,
+      );
     }
     return other;
   }

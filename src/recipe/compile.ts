@@ -9,7 +9,10 @@ import type { Outputs, Raw } from './output.js';
 export function refuseNumber(recipe: string, name: string, f: Field, value: unknown): never {
   if (value === undefined) throw new Refusal({ field: name, says: `missing; takes ${f.takes}` }, recipe);
   const unit = Object.hasOwn(kinds, f.kind) ? kinds[f.kind as Kind].base : '';
-  const got = typeof value === 'number' && Number.isFinite(value) && unit ? formatQuantity({ kind: f.kind as Kind, value }) : shown(value);
+  const got =
+    typeof value === 'number' && Number.isFinite(value) && unit
+      ? formatQuantity({ kind: f.kind as Kind, value })
+      : shown(value);
   throw new Refusal({ field: name, says: `got ${got}, takes ${f.takes}` }, recipe);
 }
 
@@ -19,7 +22,14 @@ const isNumeric = (f: Field): boolean => Object.hasOwn(kinds, f.kind);
 export function guardOf<F extends Fields>(recipe: string, fields: F): (numbers: Partial<Read<F>>) => Read<F> {
   const plan = Object.entries(fields).map(([name, field]) => {
     const f = field as Field;
-    return { name, f, numeric: isNumeric(f), fallback: f.default !== undefined ? f.read(undefined) : undefined, min: f.min ?? -Infinity, max: f.max ?? Infinity };
+    return {
+      name,
+      f,
+      numeric: isNumeric(f),
+      fallback: f.default !== undefined ? f.read(undefined) : undefined,
+      min: f.min ?? -Infinity,
+      max: f.max ?? Infinity,
+    };
   });
   return (numbers) => {
     const whole: Record<string, unknown> = {};
@@ -35,7 +45,11 @@ export function guardOf<F extends Fields>(recipe: string, fields: F): (numbers: 
         try {
           whole[p.name] = p.f.read(v);
         } catch (error) {
-          if (error instanceof Refusal) throw new Refusal(error.troubles.map((t) => ({ field: t.field ? `${p.name}.${t.field}` : p.name, says: t.says })), recipe);
+          if (error instanceof Refusal)
+            throw new Refusal(
+              error.troubles.map((t) => ({ field: t.field ? `${p.name}.${t.field}` : p.name, says: t.says })),
+              recipe,
+            );
           throw error;
         }
       } else whole[p.name] = v;
@@ -48,8 +62,14 @@ export function guardOf<F extends Fields>(recipe: string, fields: F): (numbers: 
  * Compiles a row of formulas into one function on numbers: limits checked, defaults filled in, no allocation but the
  * answer. This is what makes a sweep run at the speed of a hand-written loop.
  */
-export function compileSteps<F extends Fields, O extends Outputs>(recipe: string, fields: F, steps: readonly Formula[], outputs: O): (numbers: Partial<Read<F>>) => Raw<O> {
-  const refuse = (name: string, value: unknown): never => refuseNumber(recipe, name, fields[name] as Field, value);
+export function compileSteps<F extends Fields, O extends Outputs>(
+  recipe: string,
+  fields: F,
+  steps: readonly Formula[],
+  outputs: O,
+): (numbers: Partial<Read<F>>) => Raw<O> {
+  const refuse = (name: string, value: unknown): never =>
+    refuseNumber(recipe, name, fields[name] as Field, value);
   const lines: string[] = [];
   const known = new Set<string>();
   for (const [name, field] of Object.entries(fields)) {
@@ -60,20 +80,27 @@ export function compileSteps<F extends Fields, O extends Outputs>(recipe: string
     lines.push(`let ${v} = g.${name};`);
     if (f.default !== undefined) lines.push(`if (${v} === undefined) ${v} = ${f.read(undefined) as number};`);
     // Written so that NaN and text fail it too.
-    lines.push(`if (!(${v} >= ${f.min ?? -Number.MAX_VALUE} && ${v} <= ${f.max ?? Number.MAX_VALUE})) refuse(${JSON.stringify(name)}, ${v});`);
+    lines.push(
+      `if (!(${v} >= ${f.min ?? -Number.MAX_VALUE} && ${v} <= ${f.max ?? Number.MAX_VALUE})) refuse(${JSON.stringify(name)}, ${v});`,
+    );
   }
   for (const f of steps) {
-    for (const s of Object.keys(f.where)) if (!known.has(s)) throw new Error(`${recipe}: the letter ${s} has no value yet`);
+    for (const s of Object.keys(f.where))
+      if (!known.has(s)) throw new Error(`${recipe}: the letter ${s} has no value yet`);
     lines.push(`const ${variable(f.symbol)} = ${f.source_(variable)};`);
     known.add(f.symbol);
   }
   const answer = Object.entries(outputs).map(([name, o]) => `${name}: ${variable(o.symbol as string)}`);
   const names = Object.entries(outputs).map(([, o]) => variable(o.symbol as string));
   // One sum tells whether anything is not finite, cheaper than a test apiece.
-  lines.push(`if (!isFinite(${names.join(' + ')})) refuse(${JSON.stringify(Object.keys(fields)[0])}, g[${JSON.stringify(Object.keys(fields)[0])}]);`);
+  lines.push(
+    `if (!isFinite(${names.join(' + ')})) refuse(${JSON.stringify(Object.keys(fields)[0])}, g[${JSON.stringify(Object.keys(fields)[0])}]);`,
+  );
   lines.push(`return { ${answer.join(', ')} };`);
   try {
-    const make = new Function('refuse', `return (g) => {\n${lines.join('\n')}\n};`) as (r: typeof refuse) => (n: Partial<Read<F>>) => Raw<O>;
+    const make = new Function('refuse', `return (g) => {\n${lines.join('\n')}\n};`) as (
+      r: typeof refuse,
+    ) => (n: Partial<Read<F>>) => Raw<O>;
     return make(refuse);
   } catch (error) {
     if (!(error instanceof EvalError)) throw error;
@@ -82,13 +109,22 @@ export function compileSteps<F extends Fields, O extends Outputs>(recipe: string
 }
 
 /** Runs a row of formulas over columns: `inputs` holds a column or one number a field; the answers go into `outs`. */
-export type Loop = (n: number, inputs: Readonly<Record<string, Float64Array | number>>, outs: Readonly<Record<string, Float64Array>>) => void;
+export type Loop = (
+  n: number,
+  inputs: Readonly<Record<string, Float64Array | number>>,
+  outs: Readonly<Record<string, Float64Array>>,
+) => void;
 
 /**
  * Compiles a row of formulas into one loop over typed columns. Limits are not looked at here: whoever fills the
  * columns checks their ends once, which is what lets the loop run like one written by hand.
  */
-export function compileLoop(fields: Fields, steps: readonly Formula[], outputs: Outputs, varying: ReadonlySet<string>): Loop {
+export function compileLoop(
+  fields: Fields,
+  steps: readonly Formula[],
+  outputs: Outputs,
+  varying: ReadonlySet<string>,
+): Loop {
   const head: string[] = [];
   const body: string[] = [];
   for (const [name, field] of Object.entries(fields)) {
@@ -104,18 +140,31 @@ export function compileLoop(fields: Fields, steps: readonly Formula[], outputs: 
     head.push(`const o_${name} = outs.${name};`);
     body.push(`o_${name}[i] = ${variable(o.symbol as string)};`);
   }
-  return new Function('n', 'inputs', 'outs', `${head.join('\n')}\nfor (let i = 0; i < n; i++) {\n${body.join('\n')}\n}`) as Loop;
+  return new Function(
+    'n',
+    'inputs',
+    'outs',
+    `${head.join('\n')}\nfor (let i = 0; i < n; i++) {\n${body.join('\n')}\n}`,
+  ) as Loop;
 }
 
 /** The same without generated code, for pages whose policy forbids it. */
-function interpreted<F extends Fields, O extends Outputs>(recipe: string, fields: F, steps: readonly Formula[], outputs: O): (numbers: Partial<Read<F>>) => Raw<O> {
+function interpreted<F extends Fields, O extends Outputs>(
+  recipe: string,
+  fields: F,
+  steps: readonly Formula[],
+  outputs: O,
+): (numbers: Partial<Read<F>>) => Raw<O> {
   const guard = guardOf(recipe, fields);
   return (numbers) => {
     const given = guard(numbers) as Record<string, unknown>;
     const values: Record<string, number> = {};
-    for (const [name, f] of Object.entries(fields)) if (f.symbol && typeof given[name] === 'number') values[f.symbol] = given[name];
+    for (const [name, f] of Object.entries(fields))
+      if (f.symbol && typeof given[name] === 'number') values[f.symbol] = given[name];
     for (const f of steps) values[f.symbol] = f.of(values);
-    return Object.fromEntries(Object.entries(outputs).map(([n, o]) => [n, values[o.symbol as string]])) as Raw<O>;
+    return Object.fromEntries(
+      Object.entries(outputs).map(([n, o]) => [n, values[o.symbol as string]]),
+    ) as Raw<O>;
   };
 }
 

@@ -5,13 +5,27 @@ import type { RecipeFace } from './recipe.js';
 import type { Result } from './result.js';
 
 /** A recipe seen without its own types: for lists, the command and pages, which read names and fields at run time. */
-export interface RecipeEntry extends Omit<RecipeFace<never, never>, 'inputs' | 'outputs' | 'example' | 'read' | 'chartOf' | 'cautionsOf' | 'formulas'> {
-  (given: Readonly<Record<string, unknown>>, options?: { signal?: AbortSignal; onProgress?: (p: { done?: number; says: string; best?: number; bound?: number }) => void }): Result | Promise<Result>;
+export interface RecipeEntry extends Omit<
+  RecipeFace<never, never>,
+  'inputs' | 'outputs' | 'example' | 'read' | 'chartOf' | 'cautionsOf' | 'formulas'
+> {
+  (
+    given: Readonly<Record<string, unknown>>,
+    options?: {
+      signal?: AbortSignal;
+      onProgress?: (p: { done?: number; says: string; best?: number; bound?: number }) => void;
+    },
+  ): Result | Promise<Result>;
   readonly inputs: Readonly<Record<string, Field>>;
   readonly outputs: Readonly<Record<string, Output>>;
   readonly example: Readonly<Record<string, unknown>>;
   readonly formulas: readonly Formula[];
   read(given: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>>;
-  evaluate(numbers: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> | Promise<Readonly<Record<string, unknown>>>;
-  chartOf(given: Readonly<Record<string, unknown>>, out: Readonly<Record<string, unknown>>): { readonly [key: string]: unknown } | undefined;
+  evaluate(
+    numbers: Readonly<Record<string, unknown>>,
+  ): Readonly<Record<string, unknown>> | Promise<Readonly<Record<string, unknown>>>;
+  chartOf(
+    given: Readonly<Record<string, unknown>>,
+    out: Readonly<Record<string, unknown>>,
+  ): { readonly [key: string]: unknown } | undefined;
 }

@@ -39,7 +39,8 @@ export const exerciseType = 'application/vnd.joiners-reckoner.exercise+json';
 /** An exercise as data: its answer reckoned, a quantity as its kind and its number in the kind's base unit. */
 export interface ExerciseData {
   readonly question: string;
-  readonly answer: { readonly kind: Kind; readonly value: number; readonly currency?: string } | number | string;
+  readonly answer:
+    { readonly kind: Kind; readonly value: number; readonly currency?: string } | number | string;
   readonly tolerance?: number;
   readonly hint?: string;
   readonly alsoRight?: readonly string[];
@@ -48,7 +49,11 @@ export interface ExerciseData {
 /** The exercise that {@link ExerciseData} describes. */
 export function exerciseFrom(data: ExerciseData): Exercise {
   const { answer } = data;
-  return exercise({ ...data, answer: () => (typeof answer === 'object' ? new Quantity(answer.kind, answer.value, answer.currency) : answer) });
+  return exercise({
+    ...data,
+    answer: () =>
+      typeof answer === 'object' ? new Quantity(answer.kind, answer.value, answer.currency) : answer,
+  });
 }
 
 /** A question with a check cell: any correct answer passes, in any unit; a wrong one is told what is wrong with it. */
@@ -61,7 +66,8 @@ export function exercise(spec: ExerciseSpec): Exercise {
     return a instanceof Quantity ? both(a) : typeof a === 'number' ? number(a, 4) : a;
   };
   const check = (given: unknown): Verdict => {
-    if (given === undefined || given === null || given === '' || given === '?') return verdict('none', 'Write the answer between the quotation marks, with its unit.');
+    if (given === undefined || given === null || given === '' || given === '?')
+      return verdict('none', 'Write the answer between the quotation marks, with its unit.');
     const wrong = faultOf(given, answer(), spec.tolerance ?? 0.01, spec.alsoRight ?? []);
     if (wrong === undefined) return verdict('right', `Right: ${show()}.`);
     tries++;
@@ -70,14 +76,29 @@ export function exercise(spec: ExerciseSpec): Exercise {
   const data = (): ExerciseData => {
     const a = answer();
     const { question, tolerance, hint, alsoRight } = spec;
-    const optional = { ...(tolerance === undefined ? {} : { tolerance }), ...(hint === undefined ? {} : { hint }), ...(alsoRight === undefined ? {} : { alsoRight }) };
-    return { question, answer: a instanceof Quantity ? { kind: a.kind, value: a.value, ...(a.currency ? { currency: a.currency } : {}) } : a, ...optional };
+    const optional = {
+      ...(tolerance === undefined ? {} : { tolerance }),
+      ...(hint === undefined ? {} : { hint }),
+      ...(alsoRight === undefined ? {} : { alsoRight }),
+    };
+    return {
+      question,
+      answer:
+        a instanceof Quantity
+          ? { kind: a.kind, value: a.value, ...(a.currency ? { currency: a.currency } : {}) }
+          : a,
+      ...optional,
+    };
   };
   return {
     question: spec.question,
     check,
     reveal: show,
-    [Symbol.for('Jupyter.display')]: () => ({ 'text/plain': spec.question, 'text/markdown': `**Exercise.** ${spec.question}`, [exerciseType]: data() }),
+    [Symbol.for('Jupyter.display')]: () => ({
+      'text/plain': spec.question,
+      'text/markdown': `**Exercise.** ${spec.question}`,
+      [exerciseType]: data(),
+    }),
     [Symbol.for('nodejs.util.inspect.custom')]: () => spec.question,
   } as Exercise;
 }
@@ -96,40 +117,70 @@ function verdict(kind: keyof typeof looks, says: string): Verdict {
     right: kind === 'right',
     says: kind === 'none' ? `${word}. ${says}` : says,
     toString: () => text,
-    [Symbol.for('Jupyter.display')]: () => ({ 'text/plain': text, 'text/html': `<p class="reckoner-verdict" style="margin:.3em 0;padding:.35em .7em;border-left:4px solid ${edge}"><strong>${sign} ${word}.</strong> ${escapeHtml(says.replace(/^Right: /, ''))}</p>` }),
+    [Symbol.for('Jupyter.display')]: () => ({
+      'text/plain': text,
+      'text/html': `<p class="reckoner-verdict" style="margin:.3em 0;padding:.35em .7em;border-left:4px solid ${edge}"><strong>${sign} ${word}.</strong> ${escapeHtml(says.replace(/^Right: /, ''))}</p>`,
+    }),
     [Symbol.for('nodejs.util.inspect.custom')]: () => text,
   } as Verdict;
 }
 
 /** What is wrong with an answer, undefined when nothing is. */
-function faultOf(given: unknown, right: Quantity | number | string, tolerance: number, alsoRight: readonly string[]): string | undefined {
+function faultOf(
+  given: unknown,
+  right: Quantity | number | string,
+  tolerance: number,
+  alsoRight: readonly string[],
+): string | undefined {
   if (typeof right === 'string') {
-    const plain = (s: string): string => s.toLowerCase().replace(/[^a-z0-9]+/g, ' ').trim();
-    return typeof given === 'string' && [right, ...alsoRight].some((w) => plain(w) === plain(given)) ? undefined : `Got ${shown(given)}, which is not it.`;
+    const plain = (s: string): string =>
+      s
+        .toLowerCase()
+        .replace(/[^a-z0-9]+/g, ' ')
+        .trim();
+    return typeof given === 'string' && [right, ...alsoRight].some((w) => plain(w) === plain(given))
+      ? undefined
+      : `Got ${shown(given)}, which is not it.`;
   }
   if (typeof right === 'number') {
-    const n = typeof given === 'number' ? given : typeof given === 'string' && given.trim() !== '' ? Number(given) : NaN;
+    const n =
+      typeof given === 'number'
+        ? given
+        : typeof given === 'string' && given.trim() !== ''
+          ? Number(given)
+          : NaN;
     if (!Number.isFinite(n)) return `Got ${shown(given)}; a plain number is asked for, without a unit.`;
     return compare(n, right, tolerance, '');
   }
   const kind = right.kind as Kind;
   const got = given instanceof Quantity ? given : readAs(given, kind);
   if (typeof got === 'string') return got;
-  if (got.kind !== kind) return `Got ${shown(got.toString())}, which is ${kinds[got.kind as Kind].called}; ${kinds[kind].called} is asked for.`;
+  if (got.kind !== kind)
+    return `Got ${shown(got.toString())}, which is ${kinds[got.kind as Kind].called}; ${kinds[kind].called} is asked for.`;
   // An inch fraction is as fine as the rule it is read off: the nearest 1/32 below an inch, 1/16 above.
-  const fraction = kind === 'length' && typeof given === 'string' && given.includes('/') ? (Math.abs(right.value) < 0.0254 ? 0.0254 / 64 : 0.0254 / 32) : 0;
-  return Math.abs(got.value - right.value) <= fraction * (1 + 1e-9) ? undefined : compare(got.value, right.value, tolerance, kind);
+  const fraction =
+    kind === 'length' && typeof given === 'string' && given.includes('/')
+      ? Math.abs(right.value) < 0.0254
+        ? 0.0254 / 64
+        : 0.0254 / 32
+      : 0;
+  return Math.abs(got.value - right.value) <= fraction * (1 + 1e-9)
+    ? undefined
+    : compare(got.value, right.value, tolerance, kind);
 }
 
 function readAs(given: unknown, kind: Kind): Quantity | string {
-  if (typeof given === 'number') return `Got ${given} with no unit; the unit belongs to the answer: write it as ${shown(kinds[kind].example)}.`;
-  if (typeof given !== 'string') return `Got ${shown(given)}; write the answer as text with its unit, such as ${shown(kinds[kind].example)}.`;
+  if (typeof given === 'number')
+    return `Got ${given} with no unit; the unit belongs to the answer: write it as ${shown(kinds[kind].example)}.`;
+  if (typeof given !== 'string')
+    return `Got ${shown(given)}; write the answer as text with its unit, such as ${shown(kinds[kind].example)}.`;
   try {
     return parseQuantity(given, kind);
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
   }
-  if (/^[-+]?[\d.\s/]+$/.test(given.trim())) return `Got ${shown(given)} with no unit; the unit belongs to the answer: write it as ${shown(kinds[kind].example)}.`;
+  if (/^[-+]?[\d.\s/]+$/.test(given.trim()))
+    return `Got ${shown(given)} with no unit; the unit belongs to the answer: write it as ${shown(kinds[kind].example)}.`;
   try {
     return anyQuantity(given);
   } catch (error) {
@@ -155,10 +206,12 @@ const slips: readonly (readonly [ratio: number, says: string])[] = [
 function compare(got: number, right: number, tolerance: number, kind: string): string | undefined {
   const slack = Math.max(Math.abs(right) * tolerance, right === 0 ? 1e-9 : 0) * (1 + 1e-9);
   if (Math.abs(got - right) <= slack) return undefined;
-  if (Math.abs(got + right) <= slack) return 'The size is right, the sign is not: positive means it grows, negative that it shrinks.';
+  if (Math.abs(got + right) <= slack)
+    return 'The size is right, the sign is not: positive means it grows, negative that it shrinks.';
   const ratio = right === 0 ? Infinity : got / right;
   const slip = slips.find(([r]) => Math.abs(ratio - r) <= r * Math.max(tolerance, 0.005));
   if (slip && kind !== 'temperature') return slip[1];
-  if (Math.abs(got - right) <= Math.abs(right) * 0.1) return `Near, but ${got > right ? 'too much' : 'too little'} by more than rounding: keep a digit more on the way.`;
+  if (Math.abs(got - right) <= Math.abs(right) * 0.1)
+    return `Near, but ${got > right ? 'too much' : 'too little'} by more than rounding: keep a digit more on the way.`;
   return got > right ? 'It is too much.' : 'It is too little.';
 }

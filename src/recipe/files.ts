@@ -12,7 +12,11 @@ export function packageFolder(): string {
   let folder = dirname(fileURLToPath(import.meta.url));
   for (;;) {
     const file = join(folder, 'package.json');
-    if (existsSync(file) && (JSON.parse(readFileSync(file, 'utf8')) as { name?: string }).name === 'joiners-reckoner') return (found = folder);
+    if (
+      existsSync(file) &&
+      (JSON.parse(readFileSync(file, 'utf8')) as { name?: string }).name === 'joiners-reckoner'
+    )
+      return (found = folder);
     const up = dirname(folder);
     if (up === folder) throw new Error('the folder of joiners-reckoner was not found above the running file');
     folder = up;

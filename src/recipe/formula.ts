@@ -1,4 +1,12 @@
-import { closureOf, javascriptOf, latexOf, parseTree, plainOf, reckonWithUnits, type Tree } from '../quantities/algebra.js';
+import {
+  closureOf,
+  javascriptOf,
+  latexOf,
+  parseTree,
+  plainOf,
+  reckonWithUnits,
+  type Tree,
+} from '../quantities/algebra.js';
 import { number, pretty } from '../quantities/format.js';
 import { kinds, type Kind } from '../quantities/kind.js';
 import { unitOf } from '../quantities/unit.js';
@@ -66,8 +74,11 @@ export function formula<const L extends Readonly<Record<string, Letter>>>(spec: 
   const tree = (): Tree => {
     if (parsed) return parsed;
     parsed = parseTree(spec.text);
-    for (const s of parsed.symbols) if (!Object.hasOwn(spec.where, s)) throw new Error(`formula "${spec.text}": ${s} is not described`);
-    for (const s of Object.keys(spec.where)) if (!parsed.symbols.includes(s)) throw new Error(`formula "${spec.text}": ${s} is described but not used`);
+    for (const s of parsed.symbols)
+      if (!Object.hasOwn(spec.where, s)) throw new Error(`formula "${spec.text}": ${s} is not described`);
+    for (const s of Object.keys(spec.where))
+      if (!parsed.symbols.includes(s))
+        throw new Error(`formula "${spec.text}": ${s} is described but not used`);
     return parsed;
   };
   const source_ = (name: (symbol: string) => string): string => {
@@ -77,11 +88,21 @@ export function formula<const L extends Readonly<Record<string, Letter>>>(spec: 
   let compiled: ((args: Readonly<Record<string, number>>) => number) | undefined;
   const compile = (): ((args: Readonly<Record<string, number>>) => number) => {
     try {
-      return new Function('a', `return ${source_((s) => `a.${s}`)};`) as (a: Readonly<Record<string, number>>) => number;
+      return new Function('a', `return ${source_((s) => `a.${s}`)};`) as (
+        a: Readonly<Record<string, number>>,
+      ) => number;
     } catch (error) {
       if (!(error instanceof EvalError)) throw error;
       const run = closureOf(tree());
-      return (args) => baseValue(spec.gives, run(Object.fromEntries(Object.entries(spec.where).map(([s, l]) => [s, formulaValue(l, args[s] as number)]))));
+      return (args) =>
+        baseValue(
+          spec.gives,
+          run(
+            Object.fromEntries(
+              Object.entries(spec.where).map(([s, l]) => [s, formulaValue(l, args[s] as number)]),
+            ),
+          ),
+        );
     }
   };
   const value = (args: Readonly<Record<string, number>>): number => (compiled ??= compile())(args);
@@ -99,18 +120,27 @@ export function formula<const L extends Readonly<Record<string, Letter>>>(spec: 
       return `${left()} = ${latexOf(tree(), (s) => texSymbol(s, spec.where[s]))}`;
     },
     latexWith(args) {
-      const numbers = latexOf(tree(), (s, power) => bracketed(texNumber(spec.where[s] as Letter, args[s] as number), power, '\\left(', '\\right)'), 'shown');
+      const numbers = latexOf(
+        tree(),
+        (s, power) =>
+          bracketed(texNumber(spec.where[s] as Letter, args[s] as number), power, '\\left(', '\\right)'),
+        'shown',
+      );
       return `${left()} = ${numbers} = ${texNumber(spec.gives, value(args))}`;
     },
     get plain() {
       return `${plainSymbol(spec.symbol)} = ${plainOf(tree(), plainSymbol)}`;
     },
     plainWith(args) {
-      const numbers = plainOf(tree(), (s, power) => bracketed(plainNumber(spec.where[s] as Letter, args[s] as number), power, '(', ')'));
+      const numbers = plainOf(tree(), (s, power) =>
+        bracketed(plainNumber(spec.where[s] as Letter, args[s] as number), power, '(', ')'),
+      );
       return `${plainSymbol(spec.symbol)} = ${numbers} = ${plainNumber(spec.gives, value(args))}`;
     },
     withUnits(args) {
-      const values = Object.fromEntries(Object.entries(spec.where).map(([s, l]) => [s, algebraic(l, args[s] as number)]));
+      const values = Object.fromEntries(
+        Object.entries(spec.where).map(([s, l]) => [s, algebraic(l, args[s] as number)]),
+      );
       if (isBare(spec.gives)) return baseValue(spec.gives, reckonWithUnits(tree(), values, ''));
       return reckonWithUnits(tree(), values, kinds[spec.gives.kind].base);
     },
@@ -119,7 +149,13 @@ export function formula<const L extends Readonly<Record<string, Letter>>>(spec: 
 
 /** Numbers that enter without a dimension: per cent, temperatures (an offset unit), angles, money, and where declared. */
 function isBare(l: Letter): boolean {
-  return l.bare === true || kinds[l.kind].base === '' || l.kind === 'temperature' || l.kind === 'angle' || l.kind.startsWith('price');
+  return (
+    l.bare === true ||
+    kinds[l.kind].base === '' ||
+    l.kind === 'temperature' ||
+    l.kind === 'angle' ||
+    l.kind.startsWith('price')
+  );
 }
 
 function algebraic(l: Letter, value: number): { value: number; unit: string } {
@@ -135,7 +171,9 @@ export function formulaValue(l: Letter, value: number): number {
   const u = lens(l);
   if (!u) return value;
   const many = 1 / u.scale;
-  return u.scale < 1 && Math.abs(many - Math.round(many)) < 1e-9 * many ? (value - u.offset) * Math.round(many) : (value - u.offset) / u.scale;
+  return u.scale < 1 && Math.abs(many - Math.round(many)) < 1e-9 * many
+    ? (value - u.offset) * Math.round(many)
+    : (value - u.offset) / u.scale;
 }
 
 function baseValue(l: Letter, n: number): number {
@@ -148,7 +186,9 @@ function toFormulaUnit(l: Letter, name: string): string {
   if (!u) return name;
   const shifted = u.offset === 0 ? name : `(${name} - (${u.offset}))`;
   const many = 1 / u.scale;
-  return u.scale < 1 && Math.abs(many - Math.round(many)) < 1e-9 * many ? `(${shifted} * ${Math.round(many)})` : `(${shifted} / ${u.scale})`;
+  return u.scale < 1 && Math.abs(many - Math.round(many)) < 1e-9 * many
+    ? `(${shifted} * ${Math.round(many)})`
+    : `(${shifted} / ${u.scale})`;
 }
 
 function toBase(l: Letter, inner: string): string {
@@ -158,14 +198,34 @@ function toBase(l: Letter, inner: string): string {
 }
 
 const greek: Readonly<Record<string, string>> = {
-  alpha: 'α', beta: 'β', gamma: 'γ', delta: 'δ', Delta: 'Δ', epsilon: 'ε', theta: 'θ', lambda: 'λ', mu: 'μ', rho: 'ρ', sigma: 'σ', tau: 'τ', phi: 'φ', psi: 'ψ', omega: 'ω', kappa: 'κ', eta: 'η',
+  alpha: 'α',
+  beta: 'β',
+  gamma: 'γ',
+  delta: 'δ',
+  Delta: 'Δ',
+  epsilon: 'ε',
+  theta: 'θ',
+  lambda: 'λ',
+  mu: 'μ',
+  rho: 'ρ',
+  sigma: 'σ',
+  tau: 'τ',
+  phi: 'φ',
+  psi: 'ψ',
+  omega: 'ω',
+  kappa: 'κ',
+  eta: 'η',
 };
 
 function texSymbol(symbol: string, l?: Letter): string {
   if (l?.tex) return l.tex;
   const [head, ...rest] = symbol.split('_') as [string, ...string[]];
   if (head === 'Delta' && rest.length > 0) return `\\Delta ${texSymbol(rest.join('_'))}`;
-  const h = Object.hasOwn(greek, head) ? `\\${head}` : head.length > 1 && !/^[A-Za-z]\d+$/.test(head) ? `\\mathrm{${head}}` : head.replace(/^([A-Za-z])(\d+)$/, '$1_{$2}');
+  const h = Object.hasOwn(greek, head)
+    ? `\\${head}`
+    : head.length > 1 && !/^[A-Za-z]\d+$/.test(head)
+      ? `\\mathrm{${head}}`
+      : head.replace(/^([A-Za-z])(\d+)$/, '$1_{$2}');
   return rest.length === 0 ? h : `${h}_{${rest.map((r) => (r.length > 1 ? `\\mathrm{${r}}` : r)).join(',')}}`;
 }
 
@@ -196,7 +256,9 @@ function plainNumber(l: Letter, value: number): string {
 }
 
 function texNumber(l: Letter, value: number): string {
-  const n = number(formulaValue(l, value), 5).replace(/\u202f/g, '\\,').replace(/e(-?\d+)$/, '\\times 10^{$1}');
+  const n = number(formulaValue(l, value), 5)
+    .replace(/\u202f/g, '\\,')
+    .replace(/e(-?\d+)$/, '\\times 10^{$1}');
   const unit = letterUnit(l);
   const tex = l.in === '%' ? `${n}\\,\\%` : unit ? `${n}\\,${texUnit(unit)}` : n;
   return n.startsWith('-') ? `\\left(${tex}\\right)` : `{${tex}}`;
@@ -206,5 +268,8 @@ function texUnit(unit: string): string {
   if (unit === 'degC') return '^{\\circ}\\mathrm{C}';
   if (unit === 'degF') return '^{\\circ}\\mathrm{F}';
   if (unit === 'deg') return '^{\\circ}';
-  return `\\mathrm{${unit.replace(/ /g, '\\,').replace(/([a-zA-Z])\^?(-?\d+)/g, '$1^{$2}').replace(/%/g, '\\%')}}`;
+  return `\\mathrm{${unit
+    .replace(/ /g, '\\,')
+    .replace(/([a-zA-Z])\^?(-?\d+)/g, '$1^{$2}')
+    .replace(/%/g, '\\%')}}`;
 }

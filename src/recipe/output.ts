@@ -20,12 +20,18 @@ export type Outputs = { readonly [name: string]: Output };
 
 type RawOf<T> = T extends { readonly '~types'?: { readonly raw: infer R } } ? R : never;
 type ShownOf<T> = T extends { readonly '~types'?: { readonly shown: infer S } } ? S : never;
-type OptionalNames<O extends Outputs> = { [K in keyof O]: O[K]['optional'] extends true ? K : never }[keyof O];
+type OptionalNames<O extends Outputs> = {
+  [K in keyof O]: O[K]['optional'] extends true ? K : never;
+}[keyof O];
 
 /** What `solve` returns: numbers in base units, rows, words. */
-export type Raw<O extends Outputs> = { readonly [K in Exclude<keyof O, OptionalNames<O>>]: RawOf<O[K]> } & { readonly [K in OptionalNames<O>]?: RawOf<O[K]> | undefined };
+export type Raw<O extends Outputs> = { readonly [K in Exclude<keyof O, OptionalNames<O>>]: RawOf<O[K]> } & {
+  readonly [K in OptionalNames<O>]?: RawOf<O[K]> | undefined;
+};
 /** What the person gets: quantities, plain numbers for counts and ratios, rows, words. */
-export type Shown<O extends Outputs> = { readonly [K in Exclude<keyof O, OptionalNames<O>>]: ShownOf<O[K]> } & { readonly [K in OptionalNames<O>]?: ShownOf<O[K]> | undefined };
+export type Shown<O extends Outputs> = {
+  readonly [K in Exclude<keyof O, OptionalNames<O>>]: ShownOf<O[K]>;
+} & { readonly [K in OptionalNames<O>]?: ShownOf<O[K]> | undefined };
 
 interface Options {
   readonly says: string;
@@ -37,7 +43,10 @@ interface Options {
 type Opt<O> = O extends { optional: true } ? true : false;
 type ShownKind<K extends Kind> = K extends PlainKind ? number : Quantity<K>;
 
-function quantityOutput<K extends Kind, const O extends Options>(kind: K, options: O): Output<number, ShownKind<K>, Opt<O>> {
+function quantityOutput<K extends Kind, const O extends Options>(
+  kind: K,
+  options: O,
+): Output<number, ShownKind<K>, Opt<O>> {
   const plain = kind === 'ratio' || kind === 'count';
   return {
     kind,
@@ -71,7 +80,10 @@ function plainOutput<T>(kind: string, text: (value: T) => string) {
 }
 
 /** Rows, each an object of outputs: `out.table({ position: out.length({ says: ... }) }, { says })`. */
-function tableOutput<const C extends Outputs, const O extends Options>(columns: C, options: O): Output<readonly Raw<C>[], readonly Shown<C>[], Opt<O>> {
+function tableOutput<const C extends Outputs, const O extends Options>(
+  columns: C,
+  options: O,
+): Output<readonly Raw<C>[], readonly Shown<C>[], Opt<O>> {
   return {
     kind: 'table',
     says: options.says,
@@ -83,7 +95,10 @@ function tableOutput<const C extends Outputs, const O extends Options>(columns: 
 }
 
 /** A list of one kind. */
-function listOutput<R, S, const O extends Options>(item: Output<R, S>, options: O): Output<readonly R[], readonly S[], Opt<O>> {
+function listOutput<R, S, const O extends Options>(
+  item: Output<R, S>,
+  options: O,
+): Output<readonly R[], readonly S[], Opt<O>> {
   return {
     kind: 'list',
     says: options.says,
@@ -91,21 +106,33 @@ function listOutput<R, S, const O extends Options>(item: Output<R, S>, options: 
     wrap: (list, currency) => list.map((x) => item.wrap(x, currency)),
     show: (list) => {
       const texts = list.map((x) => item.show(x));
-      return { metric: texts.map((t) => t.metric).join(', '), inch: texts.some((t) => t.inch) ? texts.map((t) => t.inch || t.metric).join(', ') : '' };
+      return {
+        metric: texts.map((t) => t.metric).join(', '),
+        inch: texts.some((t) => t.inch) ? texts.map((t) => t.inch || t.metric).join(', ') : '',
+      };
     },
   };
 }
 
 /** Values under names the person chose, such as amounts by part. */
-function recordOutput<R, S, const O extends Options>(item: Output<R, S>, options: O): Output<Readonly<Record<string, R>>, Readonly<Record<string, S>>, Opt<O>> {
+function recordOutput<R, S, const O extends Options>(
+  item: Output<R, S>,
+  options: O,
+): Output<Readonly<Record<string, R>>, Readonly<Record<string, S>>, Opt<O>> {
   return {
     kind: 'record',
     says: options.says,
     optional: (options.optional === true) as Opt<O>,
-    wrap: (record, currency) => Object.fromEntries(Object.entries(record).map(([k, v]) => [k, item.wrap(v, currency)])),
+    wrap: (record, currency) =>
+      Object.fromEntries(Object.entries(record).map(([k, v]) => [k, item.wrap(v, currency)])),
     show: (record) => {
       const texts = Object.entries(record).map(([k, v]) => [k, item.show(v)] as const);
-      return { metric: texts.map(([k, t]) => `${k} ${t.metric}`).join(', '), inch: texts.some(([, t]) => t.inch) ? texts.map(([k, t]) => `${k} ${t.inch || t.metric}`).join(', ') : '' };
+      return {
+        metric: texts.map(([k, t]) => `${k} ${t.metric}`).join(', '),
+        inch: texts.some(([, t]) => t.inch)
+          ? texts.map(([k, t]) => `${k} ${t.inch || t.metric}`).join(', ')
+          : '',
+      };
     },
   };
 }
@@ -124,11 +151,38 @@ export function wrapAll<O extends Outputs>(outputs: O, raw: Raw<O>, currency?: s
 /** Makers of outputs, as `field` has makers of inputs. */
 export const out = {
   quantity: quantityOutput,
-  length: of('length'), thickness: of('thickness'), area: of('area'), volume: of('volume'), liquid: of('liquid'), mass: of('mass'), force: of('force'),
-  pressure: of('pressure'), stress: of('stress'), modulus: of('modulus'), lineLoad: of('lineLoad'), springRate: of('springRate'), moment: of('moment'),
-  density: of('density'), concentration: of('concentration'), spread: of('spread'), coverage: of('coverage'), moisture: of('moisture'), humidity: of('humidity'),
-  share: of('share'), temperature: of('temperature'), time: of('time'), speed: of('speed'), rotation: of('rotation'), angle: of('angle'), slope: of('slope'),
-  marks: of('marks'), money: of('money'), boardFeet: of('boardFeet'), superFeet: of('superFeet'), secondMoment: of('secondMoment'), sectionModulus: of('sectionModulus'),
+  length: of('length'),
+  thickness: of('thickness'),
+  area: of('area'),
+  volume: of('volume'),
+  liquid: of('liquid'),
+  mass: of('mass'),
+  force: of('force'),
+  pressure: of('pressure'),
+  stress: of('stress'),
+  modulus: of('modulus'),
+  lineLoad: of('lineLoad'),
+  springRate: of('springRate'),
+  moment: of('moment'),
+  density: of('density'),
+  concentration: of('concentration'),
+  spread: of('spread'),
+  coverage: of('coverage'),
+  moisture: of('moisture'),
+  humidity: of('humidity'),
+  share: of('share'),
+  temperature: of('temperature'),
+  time: of('time'),
+  speed: of('speed'),
+  rotation: of('rotation'),
+  angle: of('angle'),
+  slope: of('slope'),
+  marks: of('marks'),
+  money: of('money'),
+  boardFeet: of('boardFeet'),
+  superFeet: of('superFeet'),
+  secondMoment: of('secondMoment'),
+  sectionModulus: of('sectionModulus'),
   ratio: of('ratio'),
   count: of('count'),
   text: plainOutput<string>('text', (v) => v),

@@ -90,10 +90,28 @@ export interface LongRecipe<F extends Fields = Fields, O extends Outputs = Outpu
   evaluate(numbers: Partial<Read<F>>, options?: RunOptions): Promise<Raw<O>>;
 }
 
-const reserved = new Set(['workings', 'sources', 'cautions', 'chart', 'given', 'recipe', 'title', 'toText', 'toMarkdown', 'toHtml', 'toJSON', 'raw']);
+const reserved = new Set([
+  'workings',
+  'sources',
+  'cautions',
+  'chart',
+  'given',
+  'recipe',
+  'title',
+  'toText',
+  'toMarkdown',
+  'toHtml',
+  'toJSON',
+  'raw',
+]);
 
-function face<F extends Fields, O extends Outputs>(def: Common<F, O>, formulas: readonly Formula[], long: boolean): RecipeFace<F, O> & { readonly def: Common<F, O> } {
-  for (const name of Object.keys(def.outputs)) if (reserved.has(name)) throw new Error(`${def.name}: an output may not be called ${name}`);
+function face<F extends Fields, O extends Outputs>(
+  def: Common<F, O>,
+  formulas: readonly Formula[],
+  long: boolean,
+): RecipeFace<F, O> & { readonly def: Common<F, O> } {
+  for (const name of Object.keys(def.outputs))
+    if (reserved.has(name)) throw new Error(`${def.name}: an output may not be called ${name}`);
   const check = schemaOf(def.inputs);
   return {
     def,
@@ -118,7 +136,13 @@ function face<F extends Fields, O extends Outputs>(def: Common<F, O>, formulas: 
     chartOf: (given, out) => def.chart?.(given, out),
     cautionsOf: (given, out) => [
       ...(typeof def.cautions === 'function' ? def.cautions(given, out) : (def.cautions ?? [])),
-      ...(def.limits ?? []).filter((l) => l.when(given, out)).map((l): Caution => ({ level: 'range', text: typeof l.says === 'function' ? l.says(given, out) : l.says, ...(l.source ? { source: l.source } : {}) })),
+      ...(def.limits ?? [])
+        .filter((l) => l.when(given, out))
+        .map((l): Caution => ({
+          level: 'range',
+          text: typeof l.says === 'function' ? l.says(given, out) : l.says,
+          ...(l.source ? { source: l.source } : {}),
+        })),
     ],
   };
 }
@@ -145,16 +169,28 @@ function callable<T extends object>(call: (...args: never[]) => unknown, members
 /** No number that a person sees may be NaN or infinite: a fault in the recipe is said as such. */
 function finiteOut(name: string, value: unknown, path: string): void {
   if (typeof value === 'number') {
-    if (!Number.isFinite(value)) throw new Refusal({ field: path, says: 'these inputs give no finite answer; they are too large, too small or do not go together' }, name);
+    if (!Number.isFinite(value))
+      throw new Refusal(
+        {
+          field: path,
+          says: 'these inputs give no finite answer; they are too large, too small or do not go together',
+        },
+        name,
+      );
   } else if (Array.isArray(value)) value.forEach((v, i) => finiteOut(name, v, `${path}[${i + 1}]`));
-  else if (typeof value === 'object' && value !== null) for (const [k, v] of Object.entries(value)) finiteOut(name, v, path ? `${path}.${k}` : k);
+  else if (typeof value === 'object' && value !== null)
+    for (const [k, v] of Object.entries(value)) finiteOut(name, v, path ? `${path}.${k}` : k);
 }
 
 /** Defines a recipe. The order of the parts in the file is the order of {@link StepsDefinition}, read like a handbook page. */
-export function recipe<const F extends Fields, const O extends Outputs>(def: StepsDefinition<F, O> | SolveDefinition<F, O>): Recipe<F, O> {
+export function recipe<const F extends Fields, const O extends Outputs>(
+  def: StepsDefinition<F, O> | SolveDefinition<F, O>,
+): Recipe<F, O> {
   const steps = 'steps' in def ? def.steps : undefined;
   const own = face(def, steps ?? (def as SolveDefinition<F, O>).formulas ?? [], false);
-  const solve: (given: Read<F>, work: Work) => Raw<O> = steps ? (given, work) => runSteps(def, steps, given, work) : (def as SolveDefinition<F, O>).solve;
+  const solve: (given: Read<F>, work: Work) => Raw<O> = steps
+    ? (given, work) => runSteps(def, steps, given, work)
+    : (def as SolveDefinition<F, O>).solve;
   const call = (given: Given<F>): Result<O> => {
     const read = watchCurrency(() => own.read(given));
     const work = new WorkBook();
@@ -194,7 +230,9 @@ export function loopOf(recipe: object, varying: ReadonlySet<string>): Loop | und
 }
 
 /** Defines a recipe whose search is long. */
-export function longRecipe<const F extends Fields, const O extends Outputs>(def: LongDefinition<F, O>): LongRecipe<F, O> {
+export function longRecipe<const F extends Fields, const O extends Outputs>(
+  def: LongDefinition<F, O>,
+): LongRecipe<F, O> {
   const own = face(def, def.formulas ?? [], true);
   const call = async (given: Given<F>, options: RunOptions = {}): Promise<Result<O>> => {
     const read = watchCurrency(() => own.read(given));
@@ -210,11 +248,17 @@ export function longRecipe<const F extends Fields, const O extends Outputs>(def:
     return makeResult(own, read.value, raw, work, read.currency, given);
   };
   const guard = guardOf(def.name, def.inputs);
-  const evaluate = (numbers: Partial<Read<F>>, options: RunOptions = {}): Promise<Raw<O>> => def.search(guard(numbers), new WorkBook(options));
+  const evaluate = (numbers: Partial<Read<F>>, options: RunOptions = {}): Promise<Raw<O>> =>
+    def.search(guard(numbers), new WorkBook(options));
   return callable(call, { ...own, evaluate }) as unknown as LongRecipe<F, O>;
 }
 
-function runSteps<F extends Fields, O extends Outputs>(def: Common<F, O>, steps: readonly Formula[], given: Read<F>, work: Work): Raw<O> {
+function runSteps<F extends Fields, O extends Outputs>(
+  def: Common<F, O>,
+  steps: readonly Formula[],
+  given: Read<F>,
+  work: Work,
+): Raw<O> {
   const values: Record<string, number> = {};
   for (const [name, f] of Object.entries(def.inputs)) {
     const v = given[name as keyof F] as unknown;
@@ -224,5 +268,7 @@ function runSteps<F extends Fields, O extends Outputs>(def: Common<F, O>, steps:
     const args = Object.fromEntries(Object.keys(f.where).map((s) => [s, values[s] as number]));
     values[f.symbol] = work.apply(f, args);
   }
-  return Object.fromEntries(Object.entries(def.outputs).map(([name, o]) => [name, values[o.symbol as string]])) as Raw<O>;
+  return Object.fromEntries(
+    Object.entries(def.outputs).map(([name, o]) => [name, values[o.symbol as string]]),
+  ) as Raw<O>;
 }

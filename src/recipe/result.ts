@@ -1,3 +1,4 @@
+import { shownChart } from '../charts/show.js';
 import type { ChartSpec } from '../charts/types.js';
 import { inOrder, type Caution } from './caution.js';
 import { bundleOf, htmlOf, jsonOf, markdownOf, textOf } from './display.js';
@@ -75,13 +76,21 @@ export function answerOf(value: unknown): Answer | undefined {
   return typeof value === 'object' && value !== null ? answers.get(value) : undefined;
 }
 
-export function makeResult<F extends Fields, O extends Outputs>(own: RecipeFace<F, O>, given: Read<F>, raw: Raw<O>, work: WorkBook, currency: string | undefined, written: unknown): Result<O> {
+export function makeResult<F extends Fields, O extends Outputs>(
+  own: RecipeFace<F, O>,
+  given: Read<F>,
+  raw: Raw<O>,
+  work: WorkBook,
+  currency: string | undefined,
+  written: unknown,
+): Result<O> {
   const shown = wrapAll(own.outputs, raw, currency);
   const given_ = Object.entries(own.inputs).flatMap(([name, f]): ValueLine[] => {
     const value = given[name as keyof F] as unknown;
     if (value === undefined) return [];
     const text = (f.show as (v: unknown) => string)(value);
-    const inBrackets = /^([^()]*\S) \(([^()]*(?:in|ft|lb|lbf|oz|psi|psf|°F|ft²|in²|ft³|gal|mil|floz)[^()]*)\)$/.exec(text);
+    const inBrackets =
+      /^([^()]*\S) \(([^()]*(?:in|ft|lb|lbf|oz|psi|psf|°F|ft²|in²|ft³|gal|mil|floz)[^()]*)\)$/.exec(text);
     return [{ name, says: f.says, metric: inBrackets?.[1] ?? text, inch: inBrackets?.[2] ?? '' }];
   });
   let cautions: readonly Caution[] | undefined;
@@ -99,7 +108,13 @@ export function makeResult<F extends Fields, O extends Outputs>(own: RecipeFace<
     currency,
     workings: () => (workings ??= work.lines()),
     sources: () => distinct([...own.sources, ...work.sources()]),
-    cautions: () => (cautions ??= inOrder([...own.cautionsOf(given, raw), ...work.cautions, ...estimates(work), ...recalled(distinct([...own.sources, ...work.sources()]))])),
+    cautions: () =>
+      (cautions ??= inOrder([
+        ...own.cautionsOf(given, raw),
+        ...work.cautions,
+        ...estimates(work),
+        ...recalled(distinct([...own.sources, ...work.sources()])),
+      ])),
     chart: () => (chart ??= { spec: own.chartOf(given, raw) }).spec,
   };
   const result = Object.create(resultFace) as Result<O>;
@@ -114,12 +129,26 @@ function distinct(citations: readonly Citation[]): Citation[] {
 
 function estimates(work: WorkBook): Caution[] {
   const what = [...new Set(work.estimated())];
-  return what.length === 0 ? [] : [{ level: 'estimate', text: `derived here or taken from common practice, not from a published method: ${what.join('; ')}` }];
+  return what.length === 0
+    ? []
+    : [
+        {
+          level: 'estimate',
+          text: `derived here or taken from common practice, not from a published method: ${what.join('; ')}`,
+        },
+      ];
 }
 
 function recalled(citations: readonly Citation[]): Caution[] {
   const from = citations.filter((c) => c.read === 'memory');
-  return from.length === 0 ? [] : [{ level: 'data', text: `recalled from memory and not checked against print: ${from.map((c) => `${c.id}, ${c.locator}`).join('; ')}` }];
+  return from.length === 0
+    ? []
+    : [
+        {
+          level: 'data',
+          text: `recalled from memory and not checked against print: ${from.map((c) => `${c.id}, ${c.locator}`).join('; ')}`,
+        },
+      ];
 }
 
 const inner = (self: object): Answer => {
@@ -130,18 +159,75 @@ const inner = (self: object): Answer => {
 
 // Members live on a shared prototype so that spreading or listing a result gives its outputs alone.
 const resultFace = Object.create(null, {
-  recipe: { get(this: object) { return inner(this).name; } },
-  title: { get(this: object) { return inner(this).title; } },
-  given: { get(this: object) { return inner(this).given; } },
-  workings: { get(this: object) { return inner(this).workings(); } },
-  sources: { get(this: object) { return inner(this).sources(); } },
-  cautions: { get(this: object) { return inner(this).cautions(); } },
-  chart: { get(this: object) { return inner(this).chart(); } },
-  toText: { value(this: object) { return textOf(inner(this)); } },
-  toString: { value(this: object) { return textOf(inner(this)); } },
-  toMarkdown: { value(this: object) { return markdownOf(inner(this)); } },
-  toHtml: { value(this: object) { return htmlOf(inner(this)); } },
-  toJSON: { value(this: object) { return jsonOf(inner(this)); } },
-  [Symbol.for('Jupyter.display')]: { value(this: object) { return bundleOf(inner(this)); } },
-  [Symbol.for('nodejs.util.inspect.custom')]: { value(this: object) { return textOf(inner(this)); } },
+  recipe: {
+    get(this: object) {
+      return inner(this).name;
+    },
+  },
+  title: {
+    get(this: object) {
+      return inner(this).title;
+    },
+  },
+  given: {
+    get(this: object) {
+      return inner(this).given;
+    },
+  },
+  workings: {
+    get(this: object) {
+      return inner(this).workings();
+    },
+  },
+  sources: {
+    get(this: object) {
+      return inner(this).sources();
+    },
+  },
+  cautions: {
+    get(this: object) {
+      return inner(this).cautions();
+    },
+  },
+  chart: {
+    get(this: object) {
+      const spec = inner(this).chart();
+      return spec && shownChart(spec);
+    },
+  },
+  toText: {
+    value(this: object) {
+      return textOf(inner(this));
+    },
+  },
+  toString: {
+    value(this: object) {
+      return textOf(inner(this));
+    },
+  },
+  toMarkdown: {
+    value(this: object) {
+      return markdownOf(inner(this));
+    },
+  },
+  toHtml: {
+    value(this: object) {
+      return htmlOf(inner(this));
+    },
+  },
+  toJSON: {
+    value(this: object) {
+      return jsonOf(inner(this));
+    },
+  },
+  [Symbol.for('Jupyter.display')]: {
+    value(this: object) {
+      return bundleOf(inner(this));
+    },
+  },
+  [Symbol.for('nodejs.util.inspect.custom')]: {
+    value(this: object) {
+      return textOf(inner(this));
+    },
+  },
 }) as object;

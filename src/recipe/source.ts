@@ -16,7 +16,11 @@ export interface Source {
   readonly id: string;
   readonly type?: string;
   readonly title: string;
-  readonly author?: readonly { readonly family?: string; readonly given?: string; readonly literal?: string }[];
+  readonly author?: readonly {
+    readonly family?: string;
+    readonly given?: string;
+    readonly literal?: string;
+  }[];
   readonly publisher?: string;
   readonly number?: string;
   readonly edition?: string;
@@ -25,7 +29,11 @@ export interface Source {
 }
 
 /** Names a source: `cite('fpl-gtr-190', 'Eq. 13-2, p. 13-15')`. */
-export function cite(id: string, locator: string, more: { read?: 'text' | 'memory'; also?: Citation } = {}): Citation {
+export function cite(
+  id: string,
+  locator: string,
+  more: { read?: 'text' | 'memory'; also?: Citation } = {},
+): Citation {
   return { id, locator, ...more };
 }
 
@@ -41,8 +49,14 @@ export function allSources(): ReadonlyMap<string, Source> {
 export function citationText(c: Citation): string {
   const s = allSources().get(c.id);
   const year = s?.issued?.['date-parts']?.[0]?.[0];
-  const authors = s?.author?.map((a) => a.literal ?? [a.family, a.given].filter(Boolean).join(', ')).join('; ');
-  const head = s ? [authors, s.title, s.number, s.edition, s.publisher, year].filter((x) => x !== undefined && x !== '').join(', ') : c.id;
+  const authors = s?.author
+    ?.map((a) => a.literal ?? [a.family, a.given].filter(Boolean).join(', '))
+    .join('; ');
+  const head = s
+    ? [authors, s.title, s.number, s.edition, s.publisher, year]
+        .filter((x) => x !== undefined && x !== '')
+        .join(', ')
+    : c.id;
   const memory = c.read === 'memory' ? ' (figure recalled from memory, not seen in print)' : '';
   const also = c.also ? `; also ${citationText(c.also)}` : '';
   return `${head}, ${c.locator}${memory}${also}`;
@@ -52,6 +66,7 @@ export function citationText(c: Citation): string {
 export function shortCitation(c: Citation): string {
   const s = allSources().get(c.id);
   const year = s?.issued?.['date-parts']?.[0]?.[0];
-  const title = s?.number ?? (s && s.title.length > 48 ? `${s.title.slice(0, 45).trimEnd()}...` : s?.title) ?? c.id;
+  const title =
+    s?.number ?? (s && s.title.length > 48 ? `${s.title.slice(0, 45).trimEnd()}...` : s?.title) ?? c.id;
   return `${title}${year === undefined ? '' : ` (${year})`}, ${c.locator}${c.read === 'memory' ? ', from memory' : ''}`;
 }

@@ -1,6 +1,15 @@
 import Papa from 'papaparse';
 import { Refusal, nearest, shown } from '../quantities/refusal.js';
-import { isPlainObject, makeField, schemaOf, together, type Field, type Fields, type Given, type Read } from './field.js';
+import {
+  isPlainObject,
+  makeField,
+  schemaOf,
+  together,
+  type Field,
+  type Fields,
+  type Given,
+  type Read,
+} from './field.js';
 import { readOwnFile } from './files.js';
 
 /** A data frame, known by its shape alone so that this room needs no frame library. */
@@ -23,48 +32,87 @@ type Optional<O> = O extends { optional: true } | { default: readonly object[] }
 type Out<O, T> = O extends { optional: true } ? T | undefined : T;
 
 const isFrame = (v: unknown): v is FrameLike =>
-  typeof v === 'object' && v !== null && Array.isArray((v as FrameLike).columns) && Array.isArray((v as FrameLike).values);
+  typeof v === 'object' &&
+  v !== null &&
+  Array.isArray((v as FrameLike).columns) &&
+  Array.isArray((v as FrameLike).values);
 
 /**
  * A field that takes a table. A header may carry a unit: `length (mm)`, `length [mm]` or `length_mm`; a bare number in
  * that column then has it. All wrong rows come back together, each with its row number (and line, in a file).
  */
-export function tableField<const F extends Fields, const O extends TableOptions>(columns: F, options: O): Field<TableGiven<F>, Out<O, readonly Read<F>[]>, Optional<O>> {
+export function tableField<const F extends Fields, const O extends TableOptions>(
+  columns: F,
+  options: O,
+): Field<TableGiven<F>, Out<O, readonly Read<F>[]>, Optional<O>> {
   const check = schemaOf(columns);
   const names = Object.keys(columns);
-  const takes = `a table (a list of rows, a data frame or a CSV file) with columns ${Object.entries(columns).map(([n, f]) => `${n}${f.optional ? '?' : ''}`).join(', ')}`;
+  const takes = `a table (a list of rows, a data frame or a CSV file) with columns ${Object.entries(columns)
+    .map(([n, f]) => `${n}${f.optional ? '?' : ''}`)
+    .join(', ')}`;
   const read = (value: unknown): readonly Read<F>[] => {
     const { rows, line } = rowsOf(value, takes);
     const least = options.least ?? 1;
     const most = options.most ?? 100_000;
-    if (rows.length < least || rows.length > most) throw new Refusal(`got ${rows.length} rows, takes ${least} to ${most}: ${takes}`);
+    if (rows.length < least || rows.length > most)
+      throw new Refusal(`got ${rows.length} rows, takes ${least} to ${most}: ${takes}`);
     const header = headerOf(rows, names);
-    return together(rows.map((row, i) => [`[${i + 1}]${line ? ` (line ${line(i)})` : ''}`, () => check(renamed(row, header))] as const)) as Read<F>[];
+    return together(
+      rows.map(
+        (row, i) =>
+          [`[${i + 1}]${line ? ` (line ${line(i)})` : ''}`, () => check(renamed(row, header))] as const,
+      ),
+    ) as Read<F>[];
   };
   return makeField<TableGiven<F>, readonly Read<F>[], O>(
-    { kind: 'table', takes, read, fits: (v) => Array.isArray(v) || typeof v === 'string' || isFrame(v), show: (rows) => `${rows.length} row${rows.length === 1 ? '' : 's'}` },
+    {
+      kind: 'table',
+      takes,
+      read,
+      fits: (v) => Array.isArray(v) || typeof v === 'string' || isFrame(v),
+      show: (rows) => `${rows.length} row${rows.length === 1 ? '' : 's'}`,
+    },
     options,
     { fields: columns },
   ) as unknown as Field<TableGiven<F>, Out<O, readonly Read<F>[]>, Optional<O>>;
 }
 
-function rowsOf(value: unknown, takes: string): { rows: Record<string, unknown>[]; line?: (row: number) => number } {
+function rowsOf(
+  value: unknown,
+  takes: string,
+): { rows: Record<string, unknown>[]; line?: (row: number) => number } {
   if (typeof value === 'string') return csvRows(value, takes);
   if (isFrame(value)) {
-    return { rows: value.values.map((v) => Object.fromEntries(value.columns.map((c, i) => [c, clean((v as readonly unknown[])[i])]))) };
+    return {
+      rows: value.values.map((v) =>
+        Object.fromEntries(value.columns.map((c, i) => [c, clean((v as readonly unknown[])[i])])),
+      ),
+    };
   }
   if (!Array.isArray(value)) throw new Refusal(`got ${shown(value)}, takes ${takes}`);
-  const rows = together(value.map((row, i) => [`[${i + 1}]`, (): Record<string, unknown> => {
-    if (!isPlainObject(row)) throw new Refusal(`got ${shown(row)}, takes a row as an object`);
-    return row;
-  }] as const));
+  const rows = together(
+    value.map(
+      (row, i) =>
+        [
+          `[${i + 1}]`,
+          (): Record<string, unknown> => {
+            if (!isPlainObject(row)) throw new Refusal(`got ${shown(row)}, takes a row as an object`);
+            return row;
+          },
+        ] as const,
+    ),
+  );
   return { rows };
 }
 
 /** A frame marks an empty cell by NaN or null. */
-const clean = (v: unknown): unknown => (v === null || (typeof v === 'number' && Number.isNaN(v)) || v === '' ? undefined : v);
+const clean = (v: unknown): unknown =>
+  v === null || (typeof v === 'number' && Number.isNaN(v)) || v === '' ? undefined : v;
 
-function csvRows(value: string, takes: string): { rows: Record<string, unknown>[]; line: (row: number) => number } {
+function csvRows(
+  value: string,
+  takes: string,
+): { rows: Record<string, unknown>[]; line: (row: number) => number } {
   let text = value;
   let name = 'the text';
   if (!/[\r\n]/.test(value)) {
@@ -74,20 +122,29 @@ function csvRows(value: string, takes: string): { rows: Record<string, unknown>[
       text = readOwnFile(name);
     } catch (error) {
       const code = (error as { code?: string }).code;
-      throw new Refusal(`got the file ${shown(name)}, which ${code === 'ENOENT' ? 'does not exist here' : `cannot be read (${code ?? 'unknown reason'})`}; takes ${takes}`);
+      throw new Refusal(
+        `got the file ${shown(name)}, which ${code === 'ENOENT' ? 'does not exist here' : `cannot be read (${code ?? 'unknown reason'})`}; takes ${takes}`,
+      );
     }
   }
   const lines: number[] = [];
   const parsed = Papa.parse<string[]>(text.replace(/^\ufeff/, ''), { skipEmptyLines: false });
   const [head, ...body] = parsed.data;
   const quotes = parsed.errors.find((e) => e.type === 'Quotes');
-  if (quotes) throw new Refusal(`got ${shown(name)} with a quotation mark that is not closed, near row ${(quotes.row ?? 0) + 1}; takes ${takes}`);
-  if (!head || head.length === 0 || (head.length === 1 && head[0]?.trim() === '')) throw new Refusal(`got ${shown(name)} with no header line; takes ${takes}`);
+  if (quotes)
+    throw new Refusal(
+      `got ${shown(name)} with a quotation mark that is not closed, near row ${(quotes.row ?? 0) + 1}; takes ${takes}`,
+    );
+  if (!head || head.length === 0 || (head.length === 1 && head[0]?.trim() === ''))
+    throw new Refusal(`got ${shown(name)} with no header line; takes ${takes}`);
   const rows: Record<string, unknown>[] = [];
   const columns = head.map((h) => h.trim());
   body.forEach((cells, i) => {
     if (cells.every((c) => c.trim() === '') || cells[0]?.trim().startsWith('#')) return;
-    if (cells.length > columns.length) throw new Refusal(`got ${shown(name)} with ${cells.length} cells in line ${i + 2}, takes ${columns.length} as in its header`);
+    if (cells.length > columns.length)
+      throw new Refusal(
+        `got ${shown(name)} with ${cells.length} cells in line ${i + 2}, takes ${columns.length} as in its header`,
+      );
     lines.push(i + 2);
     rows.push(Object.fromEntries(columns.map((c, j) => [c, clean((cells[j] ?? '').trim())])));
   });
@@ -112,7 +169,8 @@ function headerOf(rows: readonly Record<string, unknown>[], names: readonly stri
     const inTail = tail && names.find((n) => plain(n) === plain(tail[1] as string));
     if (exact) map.set(w, { name: exact });
     else if (inBracket) map.set(w, { name: inBracket, unit: bracket?.[2] as string });
-    else if (inTail) map.set(w, { name: inTail, unit: (tail?.[2] as string) === 'pct' ? '%' : (tail?.[2] as string) });
+    else if (inTail)
+      map.set(w, { name: inTail, unit: (tail?.[2] as string) === 'pct' ? '%' : (tail?.[2] as string) });
     else map.set(w, { name: nearest(w, names) === undefined ? w : w });
   }
   return map;
@@ -123,7 +181,10 @@ function renamed(row: Record<string, unknown>, header: Map<string, Column>): Rec
   for (const [key, value] of Object.entries(row)) {
     if (value === undefined) continue;
     const column = header.get(key) as Column;
-    const bare = typeof value === 'number' || (typeof value === 'string' && /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$|^\d+(?:[ -]\d+)?\/\d+$|^\d+[ -]\d+\/\d+$/.test(value));
+    const bare =
+      typeof value === 'number' ||
+      (typeof value === 'string' &&
+        /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$|^\d+(?:[ -]\d+)?\/\d+$|^\d+[ -]\d+\/\d+$/.test(value));
     out[column.name] = column.unit !== undefined && bare ? `${value} ${column.unit}` : value;
   }
   return out;

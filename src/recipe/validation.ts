@@ -49,7 +49,8 @@ export type Answering = (inputs: Readonly<Record<string, unknown>>) => unknown;
 
 /** Half a unit of the last printed digit: `13.284` gives 0.0005, `80000` gives 0.5. */
 export function printedTolerance(printed: string): number {
-  const [, decimals = '', exponent = '0'] = /^[-+]?[\d\s]*\.?(\d*)(?:e([-+]?\d+))?$/i.exec(printed.trim()) ?? [];
+  const [, decimals = '', exponent = '0'] =
+    /^[-+]?[\d\s]*\.?(\d*)(?:e([-+]?\d+))?$/i.exec(printed.trim()) ?? [];
   return 0.5 * 10 ** (Number(exponent) - decimals.length);
 }
 
@@ -57,7 +58,9 @@ export function printedTolerance(printed: string): number {
 export function valueAt(answer: unknown, path: string): unknown {
   return path.split(/\.|(?=\[)/).reduce<unknown>((at, part) => {
     const index = /^\[(\d+)\]$/.exec(part);
-    const next = index ? (at as readonly unknown[] | undefined)?.[Number(index[1]) - 1] : (at as Record<string, unknown> | undefined)?.[part];
+    const next = index
+      ? (at as readonly unknown[] | undefined)?.[Number(index[1]) - 1]
+      : (at as Record<string, unknown> | undefined)?.[part];
     if (next === undefined) throw new Error(`the answer has no ${part} of ${path}`);
     return next;
   }, answer);
@@ -66,32 +69,57 @@ export function valueAt(answer: unknown, path: string): unknown {
 function numberIn(value: unknown, unit: string): number | string {
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (typeof value === 'number' || typeof value === 'string') return value;
-  if (value instanceof Quantity) return unit === '' ? value.value : (value.value - unitOf(value.kind as Kind, unit).offset) / unitOf(value.kind as Kind, unit).scale;
+  if (value instanceof Quantity)
+    return unit === ''
+      ? value.value
+      : (value.value - unitOf(value.kind as Kind, unit).offset) / unitOf(value.kind as Kind, unit).scale;
   throw new Error(`the answer is ${typeof value}, not a figure`);
 }
 
 /** Reckons one row again. */
-export async function runCheck(row: CheckRow, find: (name: string) => Answering | undefined): Promise<CheckOutcome> {
+export async function runCheck(
+  row: CheckRow,
+  find: (name: string) => Answering | undefined,
+): Promise<CheckOutcome> {
   const tolerance = row.tolerance ?? printedTolerance(row.printed);
   const source = allSources().get(row.source)?.title ?? row.source;
-  const fail = (error: string): CheckOutcome => ({ row, source, ours: undefined, difference: undefined, tolerance, passes: false, error });
+  const fail = (error: string): CheckOutcome => ({
+    row,
+    source,
+    ours: undefined,
+    difference: undefined,
+    tolerance,
+    passes: false,
+    error,
+  });
   const recipe = find(row.recipe);
   if (!recipe) return fail(`no recipe ${row.recipe}`);
   try {
     const ours = numberIn(valueAt(await recipe(row.inputs), row.output), row.unit);
     const off = row.less ? numberIn(valueAt(await recipe(row.less), row.output), row.unit) : 0;
-    if (typeof ours === 'string' || typeof off === 'string') return { row, source, ours, difference: undefined, tolerance: 0, passes: ours === row.printed };
+    if (typeof ours === 'string' || typeof off === 'string')
+      return { row, source, ours, difference: undefined, tolerance: 0, passes: ours === row.printed };
     const value = ours - off;
     const difference = value - Number(row.printed);
     // A last binary digit of slack: a figure just half a unit off still prints the same.
-    return { row, source, ours: value, difference, tolerance, passes: Math.abs(difference) <= tolerance * (1 + 1e-9) + Math.abs(value) * 1e-12 };
+    return {
+      row,
+      source,
+      ours: value,
+      difference,
+      tolerance,
+      passes: Math.abs(difference) <= tolerance * (1 + 1e-9) + Math.abs(value) * 1e-12,
+    };
   } catch (error) {
     return fail((error as Error).message);
   }
 }
 
 /** Reckons every row again, in order. */
-export async function runChecks(rows: readonly CheckRow[], find: (name: string) => Answering | undefined): Promise<CheckOutcome[]> {
+export async function runChecks(
+  rows: readonly CheckRow[],
+  find: (name: string) => Answering | undefined,
+): Promise<CheckOutcome[]> {
   const out: CheckOutcome[] = [];
   for (const row of rows) out.push(await runCheck(row, find));
   return out;
@@ -104,7 +132,8 @@ export function faultsOf(rows: readonly CheckRow[]): string[] {
     const faults: string[] = [];
     if (ids.has(r.id)) faults.push(`${r.id}: stands twice`);
     ids.add(r.id);
-    if (!allSources().has(r.source)) faults.push(`${r.id}: the source ${r.source} is not in data/sources.json`);
+    if (!allSources().has(r.source))
+      faults.push(`${r.id}: the source ${r.source} is not in data/sources.json`);
     if (!r.locator) faults.push(`${r.id}: no locator`);
     if (r.read !== 'text' && r.read !== 'memory') faults.push(`${r.id}: read is ${String(r.read)}`);
     if (r.tolerance !== undefined && !r.why) faults.push(`${r.id}: a tolerance of its own without a reason`);

@@ -31,7 +31,11 @@ export interface Progress {
 /** What a recipe's `solve` writes its workings into. In `.evaluate` the writing costs nothing. */
 export interface Work {
   /** Reckons a formula on base-unit numbers and notes it with the numbers in. `says` replaces the formula's own words. */
-  apply<L extends Readonly<Record<string, Letter>>>(f: Formula<L>, args: { readonly [S in keyof L]: number }, says?: string): number;
+  apply<L extends Readonly<Record<string, Letter>>>(
+    f: Formula<L>,
+    args: { readonly [S in keyof L]: number },
+    says?: string,
+  ): number;
   /** Notes in words what was searched, looked up or chosen. */
   say(text: string, source?: Citation): void;
   caution(caution: Caution): void;
@@ -66,7 +70,11 @@ export class WorkBook implements Work {
     this.#onProgress = options.onProgress;
   }
 
-  apply<L extends Readonly<Record<string, Letter>>>(f: Formula<L>, args: { readonly [S in keyof L]: number }, says?: string): number {
+  apply<L extends Readonly<Record<string, Letter>>>(
+    f: Formula<L>,
+    args: { readonly [S in keyof L]: number },
+    says?: string,
+  ): number {
     this.#entries.push({ formula: f as unknown as Formula, args, ...(says ? { says } : {}) });
     return f.of(args);
   }
@@ -90,7 +98,8 @@ export class WorkBook implements Work {
   /** The lines in the order they were reckoned. */
   lines(): Working[] {
     return this.#entries.map((e): Working => {
-      if (!e.formula) return { kind: 'remark', says: e.says ?? '', ...(e.source ? { source: e.source } : {}) };
+      if (!e.formula)
+        return { kind: 'remark', says: e.says ?? '', ...(e.source ? { source: e.source } : {}) };
       const f = e.formula;
       return {
         kind: 'formula',
@@ -112,7 +121,11 @@ export class WorkBook implements Work {
 
   /** True when some line rests on an estimate or on common practice. */
   estimated(): string[] {
-    return this.#entries.flatMap((e) => (e.formula && (e.formula.basis === 'estimate' || e.formula.basis === 'common practice') ? [e.formula.gives.says] : []));
+    return this.#entries.flatMap((e) =>
+      e.formula && (e.formula.basis === 'estimate' || e.formula.basis === 'common practice')
+        ? [e.formula.gives.says]
+        : [],
+    );
   }
 }
 

@@ -6,27 +6,83 @@ import { out } from '../../src/recipe/output.js';
 import { recipe } from '../../src/recipe/recipe.js';
 import { Refusal } from '../../src/quantities/refusal.js';
 import { renderSvg } from '../../src/charts/svg.js';
-import { compare, each, measured, normal, range, solveFor, sweep, triangular, uncertain, uniform, whatIf, cutterMarks, movementAcross, stripCount, Quantity } from '../../src/index.js';
+import {
+  compare,
+  each,
+  measured,
+  normal,
+  range,
+  solveFor,
+  sweep,
+  triangular,
+  uncertain,
+  uniform,
+  whatIf,
+  cutterMarks,
+  movementAcross,
+  stripCount,
+  Quantity,
+} from '../../src/index.js';
 
 const length = (says: string) => letter('length', says);
 const sum = recipe({
-  name: 'sum', title: 'A sum of lengths', topic: 'test', about: 'Adds three lengths, for tests with a closed form.', sources: [],
-  inputs: { a: field.length({ symbol: 'a', says: 'first' }), b: field.length({ symbol: 'b', says: 'second' }), c: field.length({ symbol: 'c', says: 'third', default: '0 mm' }) },
-  steps: [formula({ symbol: 's', gives: length('sum'), text: 'a + b + c', where: { a: length('first'), b: length('second'), c: length('third') }, basis: 'geometry' })],
+  name: 'sum',
+  title: 'A sum of lengths',
+  topic: 'test',
+  about: 'Adds three lengths, for tests with a closed form.',
+  sources: [],
+  inputs: {
+    a: field.length({ symbol: 'a', says: 'first' }),
+    b: field.length({ symbol: 'b', says: 'second' }),
+    c: field.length({ symbol: 'c', says: 'third', default: '0 mm' }),
+  },
+  steps: [
+    formula({
+      symbol: 's',
+      gives: length('sum'),
+      text: 'a + b + c',
+      where: { a: length('first'), b: length('second'), c: length('third') },
+      basis: 'geometry',
+    }),
+  ],
   outputs: { total: out.length({ symbol: 's', says: 'sum' }) },
   example: { a: '1 m', b: '1 m' },
 });
 const product = recipe({
-  name: 'product', title: 'A product', topic: 'test', about: 'Multiplies two numbers, for tests with a closed form.', sources: [],
+  name: 'product',
+  title: 'A product',
+  topic: 'test',
+  about: 'Multiplies two numbers, for tests with a closed form.',
+  sources: [],
   inputs: { x: field.ratio({ symbol: 'x', says: 'first' }), y: field.ratio({ symbol: 'y', says: 'second' }) },
-  steps: [formula({ symbol: 'p', gives: letter('ratio', 'product'), text: 'x y', where: { x: letter('ratio', 'first'), y: letter('ratio', 'second') }, basis: 'geometry' })],
+  steps: [
+    formula({
+      symbol: 'p',
+      gives: letter('ratio', 'product'),
+      text: 'x y',
+      where: { x: letter('ratio', 'first'), y: letter('ratio', 'second') },
+      basis: 'geometry',
+    }),
+  ],
   outputs: { p: out.ratio({ symbol: 'p', says: 'product' }) },
   example: { x: 1, y: 1 },
 });
 const parabola = recipe({
-  name: 'parabola', title: 'A parabola', topic: 'test', about: 'Has two roots, for tests.', sources: [],
+  name: 'parabola',
+  title: 'A parabola',
+  topic: 'test',
+  about: 'Has two roots, for tests.',
+  sources: [],
   inputs: { x: field.length({ symbol: 'x', says: 'place', min: '-10 m', max: '10 m' }) },
-  steps: [formula({ symbol: 'y', gives: letter('area', 'height'), text: 'x^2', where: { x: length('place') }, basis: 'geometry' })],
+  steps: [
+    formula({
+      symbol: 'y',
+      gives: letter('area', 'height'),
+      text: 'x^2',
+      where: { x: length('place') },
+      basis: 'geometry',
+    }),
+  ],
   outputs: { y: out.area({ symbol: 'y', says: 'height' }) },
   example: { x: '1 m' },
 });
@@ -34,14 +90,21 @@ const mm = (q: Quantity | number): number => (q as Quantity).in('mm');
 
 describe('sweep', () => {
   it('gives typed columns in the unit shown, equal to evaluating one by one', async () => {
-    const s = await sweep(cutterMarks, { feed: range('4 m/min', '12 m/min', 9), knives: each([2, 4]), spindleSpeed: '6000 rpm' });
+    const s = await sweep(cutterMarks, {
+      feed: range('4 m/min', '12 m/min', 9),
+      knives: each([2, 4]),
+      spindleSpeed: '6000 rpm',
+    });
     expect(s.rows).toBe(18);
     const [feed, knives, pitch] = ['feed', 'knives', 'pitch'].map((n) => s.column(n));
     expect(feed?.unit).toBe('m/min');
     expect(pitch?.unit).toBe('mm');
     for (let i = 0; i < s.rows; i++) {
       // Geometry: feed a minute over knives times turns a minute.
-      expect(pitch?.values[i]).toBeCloseTo(((feed?.values[i] as number) * 1000) / ((knives?.values[i] as number) * 6000), 10);
+      expect(pitch?.values[i]).toBeCloseTo(
+        ((feed?.values[i] as number) * 1000) / ((knives?.values[i] as number) * 6000),
+        10,
+      );
     }
     const svg = await renderSvg(s.chart!);
     expect(svg).toContain('m/min');
@@ -50,8 +113,18 @@ describe('sweep', () => {
 
   it('chooses the chart by the inputs', async () => {
     const line = await sweep(cutterMarks, { feed: '4 .. 12 m/min', knives: 4, spindleSpeed: '6000 rpm' });
-    const heat = await sweep(cutterMarks, { feed: range('4 m/min', '12 m/min', 12), spindleSpeed: range('3000 rpm', '9000 rpm', 12), knives: 2 });
-    const bars = await sweep(movementAcross, { timber: each(['white oak', 'teak', 'Sitka spruce']), width: '640 mm', cut: 'flat-sawn', from: '8 %', to: '11 %' });
+    const heat = await sweep(cutterMarks, {
+      feed: range('4 m/min', '12 m/min', 12),
+      spindleSpeed: range('3000 rpm', '9000 rpm', 12),
+      knives: 2,
+    });
+    const bars = await sweep(movementAcross, {
+      timber: each(['white oak', 'teak', 'Sitka spruce']),
+      width: '640 mm',
+      cut: 'flat-sawn',
+      from: '8 %',
+      to: '11 %',
+    });
     expect(JSON.stringify(line.chart)).toContain('"line"');
     expect(JSON.stringify(heat.chart)).toContain('"rect"');
     expect(JSON.stringify(bars.chart)).toContain('"bar"');
@@ -59,9 +132,13 @@ describe('sweep', () => {
   });
 
   it('makes a danfojs frame', async () => {
-    const s = await sweep(cutterMarks, { feed: range('4 m/min', '12 m/min', 5), knives: 4, spindleSpeed: '6000 rpm' });
+    const s = await sweep(cutterMarks, {
+      feed: range('4 m/min', '12 m/min', 5),
+      knives: 4,
+      spindleSpeed: '6000 rpm',
+    });
     const f = await s.frame();
-    expect(f.shape).toEqual([5, 4]);
+    expect(f.shape).toEqual([5, s.columns.length]);
     expect(f.columns).toContain('pitch (mm)');
     expect(f.column('pitch (mm)').max()).toBeCloseTo(0.5, 9);
   }, 60_000);
@@ -69,7 +146,13 @@ describe('sweep', () => {
   it('stops on interrupt', async () => {
     const control = new AbortController();
     setTimeout(() => control.abort(), 80);
-    await expect(sweep(stripCount, { topWidth: range('600 mm', '900 mm', 900_000), stripWidth: '48 mm' }, { signal: control.signal })).rejects.toThrow(/stopped after/);
+    await expect(
+      sweep(
+        stripCount,
+        { topWidth: range('600 mm', '900 mm', 900_000), stripWidth: '48 mm' },
+        { signal: control.signal },
+      ),
+    ).rejects.toThrow(/stopped after/);
   });
 
   it.each([
@@ -78,7 +161,14 @@ describe('sweep', () => {
     [{ fed: range('1 m/min', '2 m/min') }, /fed: no such input; did you mean "feed"/],
     [{ feed: range('4 m/min', '4 m/min'), knives: 4, spindleSpeed: '6000 rpm' }, /two ends that differ/],
     [{ feed: range('4 m/min', '400 m/min'), knives: 4, spindleSpeed: '6000 rpm' }, /at most 300 m\/min/],
-    [{ feed: range('4 m/min', '8 m/min', 100_000), knives: range(1, 20), spindleSpeed: range('3000 rpm', '4000 rpm', 30) }, /combinations/],
+    [
+      {
+        feed: range('4 m/min', '8 m/min', 100_000),
+        knives: range(1, 20),
+        spindleSpeed: range('3000 rpm', '4000 rpm', 30),
+      },
+      /combinations/,
+    ],
   ])('refuses %j', async (inputs, says) => {
     await expect(sweep(cutterMarks, inputs as never)).rejects.toThrow(says);
     await expect(sweep(cutterMarks, inputs as never)).rejects.toBeInstanceOf(Refusal);
@@ -87,7 +177,11 @@ describe('sweep', () => {
 
 describe('uncertain', () => {
   it('a sum of normals is normal with the root of the sum of squares', async () => {
-    const d = await uncertain(sum, { a: normal('100 mm', '3 mm'), b: normal('50 mm', '4 mm') }, { draws: 200_000 });
+    const d = await uncertain(
+      sum,
+      { a: normal('100 mm', '3 mm'), b: normal('50 mm', '4 mm') },
+      { draws: 200_000 },
+    );
     expect(mm(d.mean)).toBeCloseTo(150, 2);
     expect(mm(d.deviation)).toBeCloseTo(5, 2);
     // 97.5 % of a normal lie below the mean and 1.959964 deviations.
@@ -104,7 +198,11 @@ describe('uncertain', () => {
   });
 
   it('a product of two uniforms on 0 to 1 has the closed form F(z) = z - z ln z', async () => {
-    const d = await uncertain(product, { x: uniform(0, 1), y: uniform(0, 1) }, { draws: 400_000, atMost: 0.25 });
+    const d = await uncertain(
+      product,
+      { x: uniform(0, 1), y: uniform(0, 1) },
+      { draws: 400_000, atMost: 0.25 },
+    );
     expect(d.chance).toBeCloseTo(0.25 - 0.25 * Math.log(0.25), 2);
     // First-order index of each is 3/7, total 4/7 (variance 7/144, that of E(p|x) = x/2 is 1/48).
     for (const x of d.influence) {
@@ -116,13 +214,18 @@ describe('uncertain', () => {
   it('triangular and measured spreads have their means', async () => {
     const t = await uncertain(sum, { a: triangular('0 mm', '2 mm', '10 mm'), b: '0 mm' }, { draws: 100_000 });
     expect(mm(t.mean)).toBeCloseTo(4, 1);
-    const m = await uncertain(sum, { a: measured(['10 mm', '12 mm', '14 mm']), b: '0 mm' }, { draws: 100_000 });
+    const m = await uncertain(
+      sum,
+      { a: measured(['10 mm', '12 mm', '14 mm']), b: '0 mm' },
+      { draws: 100_000 },
+    );
     expect(mm(m.mean)).toBeCloseTo(12, 1);
     expect(mm(m.percentile(100))).toBeLessThanOrEqual(14);
   });
 
   it('the same seed gives the same draws, another does not', async () => {
-    const run = async (seed: number) => (await uncertain(sum, { a: '100 mm +- 2 mm', b: '1 mm' }, { draws: 1000, seed })).values;
+    const run = async (seed: number) =>
+      (await uncertain(sum, { a: '100 mm +- 2 mm', b: '1 mm' }, { draws: 1000, seed })).values;
     expect(await run(3)).toEqual(await run(3));
     expect(await run(3)).not.toEqual(await run(4));
   });
@@ -142,7 +245,10 @@ describe('uncertain', () => {
 describe('solveFor', () => {
   it('finds all roots in the range, with their unit', () => {
     const s = solveFor(parabola, 'x', { y: '4 m2' }, {});
-    expect(s.roots.map((q) => (q as Quantity).in('m'))).toEqual([expect.closeTo(-2, 12), expect.closeTo(2, 12)]);
+    expect(s.roots.map((q) => (q as Quantity).in('m'))).toEqual([
+      expect.closeTo(-2, 12),
+      expect.closeTo(2, 12),
+    ]);
     expect(solveFor(parabola, 'x', { y: '4 m2' }, {}, { from: '0 m', to: '5 m' }).roots).toHaveLength(1);
   });
 
@@ -154,11 +260,21 @@ describe('solveFor', () => {
   });
 
   it('round trip: the input found gives the target', () => {
-    fc.assert(fc.property(fc.double({ min: 0.0002, max: 0.004, noNaN: true }), (pitch) => {
-      const s = solveFor(cutterMarks, 'feed', { pitch: new Quantity('length', pitch) }, { spindleSpeed: '6000 rpm', knives: 2 });
-      expect(s.roots).toHaveLength(1);
-      expect(cutterMarks.evaluate({ feed: (s.roots[0] as Quantity).value, spindleSpeed: 100, knives: 2 }).pitch).toBeCloseTo(pitch, 12);
-    }), { numRuns: 100 });
+    fc.assert(
+      fc.property(fc.double({ min: 0.0002, max: 0.004, noNaN: true }), (pitch) => {
+        const s = solveFor(
+          cutterMarks,
+          'feed',
+          { pitch: new Quantity('length', pitch) },
+          { spindleSpeed: '6000 rpm', knives: 2 },
+        );
+        expect(s.roots).toHaveLength(1);
+        expect(
+          cutterMarks.evaluate({ feed: (s.roots[0] as Quantity).value, spindleSpeed: 100, knives: 2 }).pitch,
+        ).toBeCloseTo(pitch, 12);
+      }),
+      { numRuns: 100 },
+    );
   });
 
   it('refuses wrong names', () => {
@@ -174,7 +290,10 @@ describe('solveFor', () => {
 
 describe('compare', () => {
   it('marks the best by the rule named', async () => {
-    const ways = { slow: { spindleSpeed: '6000 rpm', knives: 4, feed: '4 m/min' }, fast: { spindleSpeed: '6000 rpm', knives: 4, feed: '12 m/min' } };
+    const ways = {
+      slow: { spindleSpeed: '6000 rpm', knives: 4, feed: '4 m/min' },
+      fast: { spindleSpeed: '6000 rpm', knives: 4, feed: '12 m/min' },
+    };
     const c = await compare(cutterMarks, ways, { least: 'pitch' });
     expect(c.best).toBe('slow');
     expect((await compare(cutterMarks, ways, { most: 'pitch' })).best).toBe('fast');
@@ -183,28 +302,49 @@ describe('compare', () => {
   });
 
   it('names the way and the field that is wrong', async () => {
-    await expect(compare(cutterMarks, { a: { spindleSpeed: '6000 rpm', knives: 4, feed: '4 kg' }, b: { knives: 4, feed: '4 m/min' } } as never)).rejects.toThrow(/a\.feed: got the unit "kg".*b\.spindleSpeed: missing/);
+    await expect(
+      compare(cutterMarks, {
+        a: { spindleSpeed: '6000 rpm', knives: 4, feed: '4 kg' },
+        b: { knives: 4, feed: '4 m/min' },
+      } as never),
+    ).rejects.toThrow(/a\.feed: got the unit "kg".*b\.spindleSpeed: missing/);
     await expect(compare(cutterMarks, { a: {} } as never)).rejects.toThrow(/two or more/);
   });
 });
 
 describe('whatIf', () => {
   it('carries the formulas into the chart, where Vega reckons what the recipe does', async () => {
-    const w = whatIf(cutterMarks, { feed: range('2 m/min', '12 m/min'), spindleSpeed: range('3000 rpm', '9000 rpm'), knives: range(2, 6) });
+    const w = whatIf(cutterMarks, {
+      feed: range('2 m/min', '12 m/min'),
+      spindleSpeed: range('3000 rpm', '9000 rpm'),
+      knives: range(2, 6),
+    });
     const [vega, lite] = await Promise.all([import('vega'), import('vega-lite')]);
     const view = new vega.View(vega.parse(lite.compile(w.chart as never).spec), { renderer: 'none' });
     await view.signal('s_spindleSpeed', 4500).signal('s_knives', 3).runAsync();
-    const rows = Object.values((view.getState() as { data: Record<string, unknown> }).data).length >= 0 ? (view.data('source_0') as { x: number; y: number }[]) : [];
-    const table = rows.length > 0 && rows[0]?.y !== undefined ? rows : (view.data('data_0') as { x: number; y: number }[]);
+    const rows =
+      Object.values((view.getState() as { data: Record<string, unknown> }).data).length >= 0
+        ? (view.data('source_0') as { x: number; y: number }[])
+        : [];
+    const table =
+      rows.length > 0 && rows[0]?.y !== undefined
+        ? rows
+        : (view.data('data_0') as { x: number; y: number }[]);
     expect(table.length).toBe(81);
     for (const d of table) expect(d.y).toBeCloseTo((d.x * 1000) / (3 * 4500), 9);
     view.finalize();
   });
 
   it('tables a recipe that solves', async () => {
-    const w = whatIf(stripCount, { topWidth: range('500 mm', '900 mm', 9), stripWidth: range('40 mm', '60 mm', 5) }, { output: 'gluedWidth' });
+    const w = whatIf(
+      stripCount,
+      { topWidth: range('500 mm', '900 mm', 9), stripWidth: range('40 mm', '60 mm', 5) },
+      { output: 'gluedWidth' },
+    );
     expect((w.chart['data'] as { values: unknown[] }).values).toHaveLength(45);
     expect(await renderSvg(w.chart)).toMatch(/^<svg/);
-    expect(() => whatIf(stripCount, { topWidth: range('500 mm', '900 mm'), stripWidth: '48 mm' })).toThrow(/2 to 5/);
+    expect(() => whatIf(stripCount, { topWidth: range('500 mm', '900 mm'), stripWidth: '48 mm' })).toThrow(
+      /2 to 5/,
+    );
   });
 });

@@ -11,48 +11,85 @@ const size = fc.double({ min: 1e-6, max: 1e6, noNaN: true });
 
 describe('laws of quantities', () => {
   it('what a quantity prints as JSON reads back to the same number', () => {
-    fc.assert(fc.property(fc.constantFrom(...kindNames.filter((k) => k !== 'ratio' && k !== 'count' && !k.startsWith('price') && k !== 'money')), size, (kind, value) => {
-      const q = new Quantity(kind, value);
-      const j = q.toJSON();
-      const back = parseQuantity(`${j.value} ${j.unit}`, kind);
-      expect(Math.abs(back.value - value)).toBeLessThanOrEqual(Math.abs(value) * 1e-13 + (kind === 'temperature' ? 1e-11 : 0));
-    }), { numRuns: 2000 });
+    fc.assert(
+      fc.property(
+        fc.constantFrom(
+          ...kindNames.filter(
+            (k) => k !== 'ratio' && k !== 'count' && !k.startsWith('price') && k !== 'money',
+          ),
+        ),
+        size,
+        (kind, value) => {
+          const q = new Quantity(kind, value);
+          const j = q.toJSON();
+          const back = parseQuantity(`${j.value} ${j.unit}`, kind);
+          expect(Math.abs(back.value - value)).toBeLessThanOrEqual(
+            Math.abs(value) * 1e-13 + (kind === 'temperature' ? 1e-11 : 0),
+          );
+        },
+      ),
+      { numRuns: 2000 },
+    );
   });
 
   it('every unit of every kind goes there and back', () => {
-    fc.assert(fc.property(fc.constantFrom(...kindNames.filter((k) => !kinds[k].plain)), size, (kind, value) => {
-      for (const unit of unitsOf(kind)) {
-        const n = new Quantity(kind, value).in(unit);
-        if (unit.startsWith('money')) continue;
-        expect(parseQuantity(`${n} ${unit}`, kind).value).toBeCloseTo(value, 6 - Math.ceil(Math.log10(value)));
-      }
-    }), { numRuns: 300 });
+    fc.assert(
+      fc.property(fc.constantFrom(...kindNames.filter((k) => !kinds[k].plain)), size, (kind, value) => {
+        for (const unit of unitsOf(kind)) {
+          const n = new Quantity(kind, value).in(unit);
+          if (unit.startsWith('money')) continue;
+          expect(parseQuantity(`${n} ${unit}`, kind).value).toBeCloseTo(
+            value,
+            6 - Math.ceil(Math.log10(value)),
+          );
+        }
+      }),
+      { numRuns: 300 },
+    );
   });
 
   it('inches are never off by more than half the fraction', () => {
-    fc.assert(fc.property(fc.double({ min: 0.02, max: 1e5, noNaN: true }), fc.constantFrom(16, 32, 64), (n, d) => {
-      const text = inches(n, d).replace(/\u202f/g, "");
-      const read = parseQuantity(text, 'length').value / 0.0254;
-      expect(Math.abs(read - n)).toBeLessThanOrEqual(0.5 / d + 1e-9 * n);
-    }), { numRuns: 3000 });
+    fc.assert(
+      fc.property(fc.double({ min: 0.02, max: 1e5, noNaN: true }), fc.constantFrom(16, 32, 64), (n, d) => {
+        const text = inches(n, d).replace(/\u202f/g, '');
+        const read = parseQuantity(text, 'length').value / 0.0254;
+        expect(Math.abs(read - n)).toBeLessThanOrEqual(0.5 / d + 1e-9 * n);
+      }),
+      { numRuns: 3000 },
+    );
   });
 
   it('any text gives a finite quantity or a Refusal', () => {
-    const nasty = fc.oneof(fc.string({ maxLength: 200 }), fc.string({ unit: 'binary', maxLength: 60 }), fc.stringMatching(/^[-+0-9/.,'" eE%a-z]{0,40}$/));
-    fc.assert(fc.property(nasty, fc.constantFrom(...kindNames), (text, kind) => {
-      try {
-        expect(Number.isFinite(parseQuantity(text, kind).value)).toBe(true);
-      } catch (error) {
-        expect(error).toBeInstanceOf(Refusal);
-        expect((error as Refusal).message).not.toMatch(/\n|NaN/);
-        expect((error as Refusal).message.length).toBeLessThan(400);
-      }
-    }), { numRuns: Number(process.env['HOSTILE_RUNS'] ?? 20_000) });
+    const nasty = fc.oneof(
+      fc.string({ maxLength: 200 }),
+      fc.string({ unit: 'binary', maxLength: 60 }),
+      fc.stringMatching(/^[-+0-9/.,'" eE%a-z]{0,40}$/),
+    );
+    fc.assert(
+      fc.property(nasty, fc.constantFrom(...kindNames), (text, kind) => {
+        try {
+          expect(Number.isFinite(parseQuantity(text, kind).value)).toBe(true);
+        } catch (error) {
+          expect(error).toBeInstanceOf(Refusal);
+          expect((error as Refusal).message).not.toMatch(/\n|NaN/);
+          expect((error as Refusal).message.length).toBeLessThan(400);
+        }
+      }),
+      { numRuns: Number(process.env['HOSTILE_RUNS'] ?? 20_000) },
+    );
   });
 
   it('time to read grows with the length and no faster', () => {
     // Patterns that ruin a backtracking reader; at 120 characters each must be read thousands of times a second.
-    const patterns = ['1 '.repeat(60), '1/'.repeat(60), '9'.repeat(120), `${'1'.repeat(60)}.${'1'.repeat(59)}`, `1${' '.repeat(118)}x`, '- '.repeat(60), "1'".repeat(60)];
+    const patterns = [
+      '1 '.repeat(60),
+      '1/'.repeat(60),
+      '9'.repeat(120),
+      `${'1'.repeat(60)}.${'1'.repeat(59)}`,
+      `1${' '.repeat(118)}x`,
+      '- '.repeat(60),
+      "1'".repeat(60),
+    ];
     const start = performance.now();
     for (let i = 0; i < 2000; i++) {
       for (const p of patterns) {

@@ -42,7 +42,10 @@ describe('formatQuantity', () => {
     const q = new Quantity('length', 0.9);
     expect(both(q)).toBe('900 mm (35 7/16 in)');
     expect(JSON.parse(JSON.stringify(q))).toEqual({ value: 900, unit: 'mm' });
-    expect(JSON.parse(JSON.stringify(new Quantity('moisture', 0.0812345678)))).toEqual({ value: 8.12345678, unit: '%' });
+    expect(JSON.parse(JSON.stringify(new Quantity('moisture', 0.0812345678)))).toEqual({
+      value: 8.12345678,
+      unit: '%',
+    });
   });
 
   it('adds only its own kind', () => {

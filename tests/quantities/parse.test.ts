@@ -83,7 +83,9 @@ describe('parseQuantity', () => {
   it('takes quantities of its own kind and of the same measure, and no other', () => {
     expect(toQuantity(new Quantity('length', 1), 'length').value).toBe(1);
     expect(toQuantity(new Quantity('stress', 5), 'pressure').value).toBe(5);
-    expect(() => toQuantity(new Quantity('moisture', 0.1), 'humidity')).toThrow(/moisture content.*relative humidity/);
+    expect(() => toQuantity(new Quantity('moisture', 0.1), 'humidity')).toThrow(
+      /moisture content.*relative humidity/,
+    );
     expect(() => toQuantity(8, 'moisture')).toThrow(/no unit/);
     expect(toQuantity(4, 'count').value).toBe(4);
     expect(toQuantity({ value: 900, unit: 'mm' }, 'length').value).toBeCloseTo(0.9, 15);

@@ -41,7 +41,12 @@ describe.each(catalogue.map((r) => [r.name, r] as const))('%s', (_name, recipe) 
 
   it('names only sources that data/ holds', async () => {
     const result = await recipe(recipe.example);
-    for (const c of [...recipe.sources, ...recipe.formulas.flatMap((f) => f.source ?? []), ...result.sources, ...result.cautions.flatMap((x) => x.source ?? [])]) {
+    for (const c of [
+      ...recipe.sources,
+      ...recipe.formulas.flatMap((f) => f.source ?? []),
+      ...result.sources,
+      ...result.cautions.flatMap((x) => x.source ?? []),
+    ]) {
       expect(allSources().has(c.id), c.id).toBe(true);
       expect(citationText(c)).toContain(c.locator);
     }
@@ -51,7 +56,9 @@ describe.each(catalogue.map((r) => [r.name, r] as const))('%s', (_name, recipe) 
     if (seen.length === 0) await reckon();
     for (const { f, args } of seen) {
       const plain = f.of(args);
-      expect(Math.abs(f.withUnits(args) - plain), f.plain).toBeLessThanOrEqual(Math.abs(plain) * 1e-9 + 1e-15);
+      expect(Math.abs(f.withUnits(args) - plain), f.plain).toBeLessThanOrEqual(
+        Math.abs(plain) * 1e-9 + 1e-15,
+      );
     }
   });
 
@@ -73,14 +80,45 @@ describe.each(catalogue.map((r) => [r.name, r] as const))('%s', (_name, recipe) 
   });
 
   it('names every wrong field, and never answers nonsense', async () => {
-    const wrong = [undefined, null, {}, [], 'text', 7, NaN, { nonsense: 1 }, Object.fromEntries(Object.keys(recipe.inputs).map((k) => [k, 'rubbish']))];
+    const wrong = [
+      undefined,
+      null,
+      {},
+      [],
+      'text',
+      7,
+      NaN,
+      { nonsense: 1 },
+      Object.fromEntries(Object.keys(recipe.inputs).map((k) => [k, 'rubbish'])),
+    ];
     for (const given of wrong) {
       const needs = Object.values(recipe.inputs).some((f) => !f.optional);
-      if (!needs && typeof given === 'object' && given !== null && Object.keys(given).length === 0 && !Array.isArray(given)) continue;
+      if (
+        !needs &&
+        typeof given === 'object' &&
+        given !== null &&
+        Object.keys(given).length === 0 &&
+        !Array.isArray(given)
+      )
+        continue;
       await expect((async () => recipe(given as never))(), String(given)).rejects.toBeInstanceOf(Refusal);
     }
     for (const [name, f] of Object.entries(recipe.inputs)) {
-      for (const bad of [NaN, Infinity, -Infinity, '', '\u0000', 'x'.repeat(10_000), Symbol('s'), () => 1, 10n, { valueOf: () => 1 }, '1e999 mm', '-1e300 m', '999999 furlong']) {
+      for (const bad of [
+        NaN,
+        Infinity,
+        -Infinity,
+        '',
+        '\u0000',
+        'x'.repeat(10_000),
+        Symbol('s'),
+        () => 1,
+        10n,
+        { valueOf: () => 1 },
+        '1e999 mm',
+        '-1e300 m',
+        '999999 furlong',
+      ]) {
         if (f.kind === 'text' && typeof bad === 'string' && bad.trim() !== '' && bad.length <= 200) continue;
         try {
           const result = await recipe({ ...recipe.example, [name]: bad });
@@ -90,11 +128,22 @@ describe.each(catalogue.map((r) => [r.name, r] as const))('%s', (_name, recipe) 
         } catch (error) {
           expect(error, `${name} given ${String(bad)}: ${String(error)}`).toBeInstanceOf(Refusal);
           expect((error as Refusal).message.split('\n')).toHaveLength(1);
-          expect((error as Refusal).troubles.some((t) => t.field === name || t.field.startsWith(`${name}.`) || t.field.startsWith(`${name}[`)), (error as Error).message).toBe(true);
+          expect(
+            (error as Refusal).troubles.some(
+              (t) => t.field === name || t.field.startsWith(`${name}.`) || t.field.startsWith(`${name}[`),
+            ),
+            (error as Error).message,
+          ).toBe(true);
         }
       }
       if (Object.hasOwn(kinds, f.kind) && f.max !== undefined && kinds[f.kind as Kind].base !== '') {
-        await expect((async () => recipe({ ...recipe.example, [name]: { value: f.max! * 2 + 1, unit: kinds[f.kind as Kind].base } }))()).rejects.toBeInstanceOf(Refusal);
+        await expect(
+          (async () =>
+            recipe({
+              ...recipe.example,
+              [name]: { value: f.max! * 2 + 1, unit: kinds[f.kind as Kind].base },
+            }))(),
+        ).rejects.toBeInstanceOf(Refusal);
       }
     }
   });

@@ -2,16 +2,39 @@ import { describe, expect, it } from 'vitest';
 import { length, moisture } from '../../src/quantities/make.js';
 import { exercise } from '../../src/recipe/exercise.js';
 
-const gap = exercise({ question: 'How wide?', answer: () => length('13.284 mm'), hint: 'width times coefficient times change' });
+const gap = exercise({
+  question: 'How wide?',
+  answer: () => length('13.284 mm'),
+  hint: 'width times coefficient times change',
+});
 
 describe('an exercise', () => {
-  it.each(['13.284 mm', '13.3 mm', '1.33 cm', '0.0133 m', '0.523 in', '17/32 in', '33/64"', '13.2 mm'])('takes %s', (answer) => {
-    expect(gap.check(answer)).toMatchObject({ right: true });
-  });
+  it.each(['13.284 mm', '13.3 mm', '1.33 cm', '0.0133 m', '0.523 in', '17/32 in', '33/64"', '13.2 mm'])(
+    'takes %s',
+    (answer) => {
+      expect(gap.check(answer)).toMatchObject({ right: true });
+    },
+  );
   it.each([
-    ['', /^No answer yet/], ['?', /^No answer yet/], [undefined, /^No answer yet/], ['13.3', /with no unit/], [13.3, /with no unit/], ['13.3 kg', /is a mass; a length is asked for/], ['-13.3 mm', /sign is not/],
-    ['26.57 mm', /twice too much/], ['6.64 mm', /half/], ['0.523 mm', /25\.4 times too little/], ['1328 mm', /hundred times too much/], ['13.9 mm', /more than rounding/], ['90 mm', /too much/], ['1 mm', /too little/],
-    ['dreizehn', /cannot be read/], [{ a: 1 }, /write the answer as text/], ['\u0000'.repeat(999), /cannot be read/], [NaN, /no unit/], [Symbol('x'), /write the answer as text/],
+    ['', /^No answer yet/],
+    ['?', /^No answer yet/],
+    [undefined, /^No answer yet/],
+    ['13.3', /with no unit/],
+    [13.3, /with no unit/],
+    ['13.3 kg', /is a mass; a length is asked for/],
+    ['-13.3 mm', /sign is not/],
+    ['26.57 mm', /twice too much/],
+    ['6.64 mm', /half/],
+    ['0.523 mm', /25\.4 times too little/],
+    ['1328 mm', /hundred times too much/],
+    ['13.9 mm', /more than rounding/],
+    ['90 mm', /too much/],
+    ['1 mm', /too little/],
+    ['dreizehn', /cannot be read/],
+    [{ a: 1 }, /write the answer as text/],
+    ['\u0000'.repeat(999), /cannot be read/],
+    [NaN, /no unit/],
+    [Symbol('x'), /write the answer as text/],
   ])('tells what is wrong with %s', (answer, says) => {
     const v = gap.check(answer);
     expect(v.right).toBe(false);

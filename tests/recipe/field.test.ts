@@ -13,7 +13,13 @@ describe('a record written as text', () => {
 });
 
 describe('an either', () => {
-  const place = field.either([field.group({ width: field.length({ says: 'width' }) }, { says: 'a piece' }), field.list(field.area({ says: 'an area' }), { says: 'areas' })], { says: 'a piece or areas' });
+  const place = field.either(
+    [
+      field.group({ width: field.length({ says: 'width' }) }, { says: 'a piece' }),
+      field.list(field.area({ says: 'an area' }), { says: 'areas' }),
+    ],
+    { says: 'a piece or areas' },
+  );
   it('shows what was read by the alternative that read it', () => {
     expect(place.show(place.read(['1.5 m2', '0.5 m2']))).toContain('1.5 m²');
     expect(place.show(place.read({ width: '300 mm' }))).toContain('300 mm');

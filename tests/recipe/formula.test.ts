@@ -29,28 +29,65 @@ describe('formula', () => {
   it('writes itself in LaTeX and plain text, with and without numbers', () => {
     expect(sag.latex).toBe('\\delta = \\frac{5\\,w\\,{L}^{4}}{384\\,E\\,I}'.replace('{L}^{4}', 'L^{4}'));
     expect(sag.plain).toBe('δ = 5 × w × L^4 / (384 × E × I)');
-    expect(sag.plainWith(args)).toBe('δ = 5 × 1 N/mm × (1000 mm)^4 / (384 × 10\u202f000 N/mm² × 1\u202f000\u202f000 mm⁴) = 1.3021 mm');
+    expect(sag.plainWith(args)).toBe(
+      'δ = 5 × 1 N/mm × (1000 mm)^4 / (384 × 10\u202f000 N/mm² × 1\u202f000\u202f000 mm⁴) = 1.3021 mm',
+    );
     expect(sag.latexWith(args)).toContain('1.3021\\,\\mathrm{mm}');
   });
 
   it('finds a formula whose dimensions do not balance', () => {
-    const wrong = formula({ symbol: 'x', gives: letter('length', 'a length'), text: 'a b', where: { a: letter('length', 'a'), b: letter('length', 'b') } });
+    const wrong = formula({
+      symbol: 'x',
+      gives: letter('length', 'a length'),
+      text: 'a b',
+      where: { a: letter('length', 'a'), b: letter('length', 'b') },
+    });
     expect(() => wrong.withUnits({ a: 1, b: 2 })).toThrow();
   });
 
   it('finds letters that mix millimetres and metres', () => {
-    const mixed = formula({ symbol: 'A', gives: letter('area', 'area'), text: 'a b', where: { a: letter('length', 'a', { in: 'mm' }), b: letter('length', 'b') } });
+    const mixed = formula({
+      symbol: 'A',
+      gives: letter('area', 'area'),
+      text: 'a b',
+      where: { a: letter('length', 'a', { in: 'mm' }), b: letter('length', 'b') },
+    });
     expect(mixed.of({ a: 1, b: 2 })).not.toBeCloseTo(mixed.withUnits({ a: 1, b: 2 }), 6);
   });
 
   it('refuses letters that are not described or not used', () => {
-    expect(() => formula({ symbol: 'x', gives: letter('ratio', 'x'), text: 'a b', where: { a: letter('ratio', 'a') } }).plain).toThrow(/b is not described/);
-    expect(() => formula({ symbol: 'x', gives: letter('ratio', 'x'), text: 'a', where: { a: letter('ratio', 'a'), c: letter('ratio', 'c') } }).plain).toThrow(/c is described but not used/);
-    expect(() => formula({ symbol: 'x', gives: letter('ratio', 'x'), text: 'eval(a)', where: { a: letter('ratio', 'a') } }).plain).toThrow(/no function eval/);
+    expect(
+      () =>
+        formula({ symbol: 'x', gives: letter('ratio', 'x'), text: 'a b', where: { a: letter('ratio', 'a') } })
+          .plain,
+    ).toThrow(/b is not described/);
+    expect(
+      () =>
+        formula({
+          symbol: 'x',
+          gives: letter('ratio', 'x'),
+          text: 'a',
+          where: { a: letter('ratio', 'a'), c: letter('ratio', 'c') },
+        }).plain,
+    ).toThrow(/c is described but not used/);
+    expect(
+      () =>
+        formula({
+          symbol: 'x',
+          gives: letter('ratio', 'x'),
+          text: 'eval(a)',
+          where: { a: letter('ratio', 'a') },
+        }).plain,
+    ).toThrow(/no function eval/);
   });
 
   it('brackets a number below nought and one raised to a power', () => {
-    const f = formula({ symbol: 'y', gives: letter('length', 'y', { in: 'mm' }), text: 'a - b', where: { a: letter('length', 'a', { in: 'mm' }), b: letter('length', 'b', { in: 'mm' }) } });
+    const f = formula({
+      symbol: 'y',
+      gives: letter('length', 'y', { in: 'mm' }),
+      text: 'a - b',
+      where: { a: letter('length', 'a', { in: 'mm' }), b: letter('length', 'b', { in: 'mm' }) },
+    });
     expect(f.plainWith({ a: 0.001, b: -0.002 })).toBe('y = 1 mm − (-2 mm) = 3 mm');
   });
 });
