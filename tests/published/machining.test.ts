@@ -1,21 +1,25 @@
 import { describe, expect, it } from 'vitest';
+import { answering, checkRows } from '../../src/recipes/checks.js';
+import { faultsOf, runCheck } from '../../src/recipe/validation.js';
 import { cutterMarks } from '../../src/recipes/machining/cutter-marks.js';
 import { planingTime } from '../../src/recipes/machining/planing-time.js';
-import { sheetAndDust } from '../../src/recipes/machining/sheet-and-dust.js';
 import { tableRows } from '../../src/timber/tables.js';
-import { expectPrinted } from './printed.js';
+
+const checks = checkRows('machining');
+
+describe('machining against print', () => {
+  it('has every case, each with its source', () => {
+    expect(checks.length).toBeGreaterThanOrEqual(7);
+    expect(faultsOf(checks)).toEqual([]);
+  });
+  it.each(checks.map((r) => [r.id, r] as const))('%s', async (_id, row) => {
+    const outcome = await runCheck(row, answering);
+    expect(outcome.error).toBeUndefined();
+    expect(outcome.passes, `ours ${String(outcome.ours)} ${row.unit}, printed ${row.printed}, tolerance ${String(outcome.tolerance)}; ${row.source}, ${row.locator}`).toBe(true);
+  });
+});
 
 describe('knife marks', () => {
-  // FDM magazine, "Knife marks per inch": marks = rpm x knives / (feed in ft/min x 12). The formula is printed, the numbers put in here.
-  it('follow the printed formula', () => {
-    expectPrinted(cutterMarks({ spindleSpeed: '6000 rpm', knives: 4, feed: '60 ft/min' }).marksPerInch.in('1/in'), '33.33', '6000 rpm, 4 knives, 60 ft/min');
-    expectPrinted(cutterMarks({ spindleSpeed: '5000 rpm', knives: 2, feed: '60 ft/min', wanted: '20 1/in' }).feedForWanted.in('ft/min'), '41.67', 'feed for 20 an inch');
-  });
-  // The same magazine: at least 20 an inch for hardwood; that is 1.27 mm from mark to mark.
-  it('at 20 an inch stand 1.27 mm apart', () => {
-    const feed = cutterMarks({ spindleSpeed: '5000 rpm', knives: 2, feed: '60 ft/min' }).feedForWanted;
-    expectPrinted(cutterMarks({ spindleSpeed: '5000 rpm', knives: 2, feed }).pitch.in('mm'), '1.27', 'pitch', 1e-9);
-  });
   // Moulding trade note: below 12 low, 13 to 19 medium, 20 to 25 the highest grade of millwork.
   it.each([[11, 'low grade'], [13, 'medium grade'], [19, 'medium grade'], [20, 'highest grade'], [25, 'highest grade']] as const)('%s an inch are %s', (perInch, grade) => {
     // 6000 marks a minute at this feed: feed in ft/min = 500 / marks an inch.
@@ -26,16 +30,6 @@ describe('knife marks', () => {
   it('reckon the rim speed as the tooling page does', () => {
     const r = cutterMarks({ spindleSpeed: '5000 rpm', knives: 2, feed: '20 ft/min', cutterDiameter: '3 in' });
     expect(r.rimSpeed.in('ft/min')).toBeCloseTo((Math.PI * 3 * 5000) / 12, 6);
-  });
-});
-
-describe('room that residue takes', () => {
-  // Briggs, Forest Products Measurements and Conversion Factors, Table 7-1 (after Dobie and Wright 1972): columns 4 and 6 print the same factor in other units.
-  it.each([['planer shavings', '0.113', '141.24'], ['sawdust', '0.071', '88.34']] as const)('%s', (waste, m3PerFt3, ft3PerM3) => {
-    const one = sheetAndDust({ volumeRemoved: '1 ft3', density: '500 kg/m3', waste });
-    expectPrinted(one.volume.in('m3'), m3PerFt3, 'm3 of residue for a cubic foot');
-    // Column 6 is reckoned by its author with 35.31 ft3 to the cubic metre: one unit in the second decimal.
-    expectPrinted(sheetAndDust({ volumeRemoved: '1 m3', density: '500 kg/m3', waste }).volume.in('ft3'), ft3PerM3, 'ft3 of residue for a cubic metre', waste === 'sawdust' ? 0.06 : 0.03);
   });
 });
 
