@@ -1,5 +1,5 @@
 import { themed, type ChartGround } from './theme.js';
-import { textWidth } from './textWidth.js';
+import { textWidth, wrapText } from './textWidth.js';
 import { ChartError, type ChartSpec } from './types.js';
 
 export interface SvgOptions {
@@ -50,11 +50,29 @@ export async function renderSvg(spec: ChartSpec, options: SvgOptions = {}): Prom
 export function fitWidth(spec: ChartSpec, width?: number): ChartSpec {
   const mark = spec['usermeta'] as { reckoner?: { fluid?: boolean } } | undefined;
   const fluid = mark?.reckoner?.fluid === true;
-  if (spec['width'] === 'container')
-    return { ...spec, width: width ?? 560, autosize: { type: 'fit-x', contains: 'padding' } };
-  if (fluid && width !== undefined)
-    return { ...spec, width, autosize: { type: 'fit-x', contains: 'padding' } };
-  return spec;
+  if (spec['width'] !== 'container' && !(fluid && width !== undefined)) return spec;
+  const to = width ?? 560;
+  const from = typeof spec['width'] === 'number' ? spec['width'] : 620;
+  return {
+    ...(refold(spec, to, from) as ChartSpec),
+    width: to,
+    autosize: { type: 'fit-x', contains: 'padding' },
+  };
+}
+
+/** Titles that were broken to one width are broken to another, and a legend gets as many columns as still fit. */
+function refold(value: unknown, to: number, from: number, key = ''): unknown {
+  if (Array.isArray(value)) return key === 'values' ? value : value.map((v) => refold(v, to, from));
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value).map(([name, inner]) => {
+      if (key === 'title' && (name === 'text' || name === 'subtitle') && Array.isArray(inner))
+        return [name, wrapText(inner.join(' '), to - 16, name === 'text' ? 15 : 12, name === 'text')];
+      if (key === 'legend' && name === 'columns' && typeof inner === 'number')
+        return [name, Math.max(1, Math.floor((inner * to) / from))];
+      return [name, refold(inner, to, from, name)];
+    }),
+  );
 }
 
 function measureByTable(vega: unknown): void {

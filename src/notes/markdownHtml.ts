@@ -42,6 +42,9 @@ const markdown = new MarkdownIt({
     },
   })
   .use((md) => {
+    // Markdown-it knows pictures inside a text as PNG, JPEG, GIF and WebP; our charts are SVG, which an image element holds as safely.
+    const usual = md.validateLink.bind(md);
+    md.validateLink = (link) => usual(link) || /^data:image\/svg\+xml;base64,[A-Za-z0-9+/=]*$/.test(link);
     md.core.ruler.push('heading_ids', (state) => {
       const env = state.env as Env;
       for (const [i, token] of state.tokens.entries()) {

@@ -133,11 +133,10 @@ export function notesWith(head: NoteHead, parts: readonly (NotePart | Promise<No
   Object.defineProperty(self, Symbol.for('Jupyter.display'), {
     value: async () => {
       const md = await self.toMarkdown();
-      const { markdownHtml } = await import('./markdownHtml.js');
       const shortened = md.slice(0, md.lastIndexOf('<!-- reckoner-note '));
+      // No HTML: a notebook shows Markdown with its own typesetting, which the style of our page would not reach.
       return {
         'text/plain': `${head.title}: build notes, ${list.length} part${list.length === 1 ? '' : 's'}`,
-        'text/html': markdownHtml(shortened).html,
         'text/markdown': shortened,
       };
     },

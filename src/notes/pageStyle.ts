@@ -7,7 +7,7 @@ export const pageStyle = `
 @media (prefers-color-scheme:dark){:root{--paper:#211d19;--ink:#f1e9dd;--soft:#bfb2a1;--line:#4a4137;--wash:#2c2621;--accent:#e5a46c;--mark:#ff9c8f}}
 *{box-sizing:border-box}
 html{-webkit-text-size-adjust:100%;scroll-padding-top:1rem}
-body{margin:0 auto;max-width:48rem;padding:2.2rem 1.2rem 5rem;background:var(--paper);color:var(--ink);
+body{overflow-wrap:break-word;margin:0 auto;max-width:48rem;padding:2.2rem 1.2rem 5rem;background:var(--paper);color:var(--ink);
  font:1.06rem/1.6 Charter,"Bitstream Charter","Sitka Text",Cambria,"DejaVu Serif",Georgia,serif}
 h1,h2,h3,h4{line-height:1.25;margin:2em 0 .6em;font-weight:600;text-wrap:balance}
 h1{font-size:1.9rem;margin-top:0}h2{font-size:1.4rem;border-bottom:1px solid var(--line);padding-bottom:.25em}h3{font-size:1.15rem}h4{font-size:1rem}
@@ -30,7 +30,7 @@ hr{border:0;border-top:1px solid var(--line);margin:2em 0}
 .katex{font-size:1.08em}.katex-display{overflow-x:auto;overflow-y:hidden;padding:.15em 0;margin:.5em 0;text-align:left}.katex-display>.katex{text-align:left;white-space:normal}
 .hljs-keyword,.hljs-literal{color:#8a3b6b}.hljs-string,.hljs-regexp{color:#7a4a00}.hljs-number{color:#00589a}.hljs-comment{color:var(--soft);font-style:italic}.hljs-title,.hljs-built_in,.hljs-attr{color:#00664b}
 @media (prefers-color-scheme:dark){.hljs-keyword,.hljs-literal{color:#e3a5cc}.hljs-string,.hljs-regexp{color:#e6be7d}.hljs-number{color:#8ac6f2}.hljs-title,.hljs-built_in,.hljs-attr{color:#7fd4b3}}
-@media (max-width:34rem){body{padding:1.2rem .9rem 4rem;font-size:1rem}h1{font-size:1.55rem}th,td{padding-right:.7em}figure{overflow-x:auto}figure svg{min-width:29rem;max-width:none!important}}
+@media (max-width:34rem){body{padding:1.2rem .9rem 4rem;font-size:1rem}h1{font-size:1.55rem}th,td{padding-right:.7em}figure:not(.fits){overflow-x:auto}figure:not(.fits) svg{min-width:29rem;max-width:none!important}}
 @page{margin:17mm 16mm 19mm;@bottom-right{content:"sheet " counter(page) " of " counter(pages);font:8.5pt Charter,"DejaVu Serif",Georgia,serif;color:#655a4d}}
 @media print{
  :root{--paper:#fff;--ink:#000;--soft:#444;--line:#bbb;--wash:#f5f2ec;--accent:#000;--mark:#000}
@@ -45,5 +45,6 @@ hr{border:0;border-top:1px solid var(--line);margin:2em 0}
  a{color:inherit;text-decoration:none}
  figure svg,figure img{max-height:10cm;width:auto;max-width:100%!important;min-width:0}
  figure svg>rect:first-child{fill:#fff}
+ details::details-content{content-visibility:visible;display:block;block-size:auto}
  .screen{display:none!important}
 }`;

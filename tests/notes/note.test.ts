@@ -178,7 +178,8 @@ describe('what may be added', () => {
     ];
     const bundle = await show?.();
     expect(bundle?.['text/markdown']).toContain('# Tea counter');
-    expect(bundle?.['text/html']).toContain('Strips across a glued top');
+    expect(bundle?.['text/markdown']).toContain('Strips across a glued top');
+    expect(bundle?.['text/markdown']).not.toContain('reckoner-note');
   });
 });
 

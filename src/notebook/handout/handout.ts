@@ -1,0 +1,192 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import Papa from 'papaparse';
+import type { ChartSpec } from '../../charts/types.js';
+import { escapeText as e } from '../../notes/highlight.js';
+import { markdownHtml } from '../../notes/markdownHtml.js';
+import { pageHtml } from '../../notes/page.js';
+import { FileError, reason } from '../../notes/saveFile.js';
+import { aliveType } from '../../recipe/display.js';
+import { exerciseFrom, exerciseType, type ExerciseData } from '../../recipe/exercise.js';
+import type { Field, Fields } from '../../recipe/field.js';
+import { catalogue } from '../../recipes/catalogue.js';
+import { bundleHtml, attachmentsOf, overprinted, titleOf, withoutColours } from '../html.js';
+import type { CodeCell, MimeBundle, Notebook } from '../notebook.js';
+import { handoutScript } from './bundle.js';
+import { handoutDataId, type HandoutData } from './data.js';
+import { handoutStyle } from './style.js';
+
+export interface HandoutOptions {
+  readonly title?: string;
+  /** Folder from which the notebook read its files; tables given by name are put into the page. Default '.'. */
+  readonly cwd?: string;
+}
+
+export interface Handout {
+  /** The page for the class. */
+  readonly page: string;
+  /** The sheet for the teacher: every exercise with its answer. */
+  readonly answers: string;
+  /** How many results, exercises and charts with sliders it holds. */
+  readonly alive: number;
+  readonly exercises: number;
+}
+
+/**
+ * A class handout from a notebook that has been run: words, and in place of code and printed results the recipes themselves,
+ * with fields and sliders; exercises that check answers. One page, no server, from a file; printed, it has blanks to fill in.
+ * Throws {@link FileError} when a table that the notebook read is gone.
+ */
+export async function handout(notebook: Notebook, options: HandoutOptions = {}): Promise<Handout> {
+  const title = options.title ?? titleOf(notebook) ?? 'Handout';
+  const taken = new Set<string>([handoutDataId, 'forget']);
+  const results: HandoutData['results'][number][] = [];
+  const exercises: HandoutData['exercises'][number][] = [];
+  const charts: HandoutData['charts'][number][] = [];
+  const parts: string[] = [];
+
+  const output = async (data: MimeBundle): Promise<string> => {
+    const task = data[exerciseType] as unknown as ExerciseData | undefined;
+    if (task !== undefined) {
+      const id = `exercise-${exercises.length + 1}`;
+      exercises.push({ id, exercise: task });
+      return exerciseHtml(id, exercises.length, task, taken);
+    }
+    // What a check cell said to whoever wrote the notebook is nothing for the class.
+    if (typeof data['text/html'] === 'string' && data['text/html'].includes('reckoner-verdict')) return '';
+    const alive = data[aliveType] as { recipe?: unknown; inputs?: unknown } | undefined;
+    const recipe = catalogue.find((r) => r.name === alive?.recipe);
+    if (alive !== undefined && recipe !== undefined) {
+      const id = `result-${results.length + 1}`;
+      results.push({
+        id,
+        recipe: recipe.name,
+        inputs: withTables(recipe.inputs, alive.inputs as Record<string, unknown>, options.cwd ?? '.'),
+      });
+      return `<section class="result" id="${id}">${await bundleHtml(data, taken)}</section>`;
+    }
+    const spec = sliderChart(data);
+    if (spec !== undefined) {
+      const id = `chart-${charts.length + 1}`;
+      charts.push({ id, spec });
+      return `<section class="chart" id="${id}">${await bundleHtml(data, taken)}</section>`;
+    }
+    return `<section class="shown">${await bundleHtml(data, taken)}</section>`;
+  };
+
+  for (const cell of notebook.cells) {
+    if (cell.cell_type === 'markdown')
+      parts.push(`<div class="words">${markdownHtml(cell.source, taken, attachmentsOf(cell)).html}</div>`);
+    else if (cell.cell_type === 'code') parts.push(...(await outputsOf(cell, output)));
+  }
+  const key = `reckoner-handout-${createHash('sha256')
+    .update(JSON.stringify([title, results, exercises]))
+    .digest('hex')
+    .slice(0, 12)}`;
+  const data: HandoutData = { key, results, exercises, charts };
+  const nameLine = '<p class="nameLine print">Name <span></span> Date <span></span></p>';
+  const foot = `<footer><p class="screen">What you write stays in this browser. <button type="button" id="forget">Clear what I wrote</button></p><p>Figures are for learning and planning; local codes and licensed practice come first.</p></footer>`;
+  const script = await handoutScript([...new Set(results.map((r) => r.recipe))]);
+  const page = pageHtml({
+    title,
+    body: `${nameLine}<main>${parts.join('\n')}</main>${foot}`,
+    style: handoutStyle,
+    script,
+    evaluates: true,
+    data: { id: handoutDataId, value: data },
+  });
+  return {
+    page,
+    answers: answerSheet(
+      title,
+      exercises.map((x) => x.exercise),
+    ),
+    alive: results.length + charts.length,
+    exercises: exercises.length,
+  };
+}
+
+async function outputsOf(cell: CodeCell, output: (data: MimeBundle) => Promise<string>): Promise<string[]> {
+  const parts: string[] = [];
+  for (const o of cell.outputs) {
+    if (o.output_type === 'stream' && o.name === 'stdout')
+      parts.push(`<pre class="prints">${e(withoutColours(overprinted(o.text)))}</pre>`);
+    else if (o.output_type === 'display_data' || o.output_type === 'execute_result')
+      parts.push(await output(o.data));
+  }
+  return parts.filter((p) => p !== '');
+}
+
+function sliderChart(data: MimeBundle): ChartSpec | undefined {
+  const type = Object.keys(data).find((t) => /^application\/vnd\.vegalite\.v[456]\+json$/.test(t));
+  const spec = type === undefined ? undefined : (data[type] as ChartSpec | undefined);
+  const params = spec?.['params'];
+  return Array.isArray(params) && params.some((p) => typeof p === 'object' && p !== null && 'bind' in p)
+    ? spec
+    : undefined;
+}
+
+/** Tables given as the name of a CSV file become their rows, since a page reads no files. */
+function withTables(
+  fields: Fields | Readonly<Record<string, Field>>,
+  inputs: Readonly<Record<string, unknown>>,
+  cwd: string,
+): Record<string, unknown> {
+  return Object.fromEntries(
+    Object.entries(inputs).map(([name, value]) => {
+      const field = fields[name];
+      if (field?.kind !== 'table' || typeof value !== 'string') return [name, value];
+      return [name, rowsOf(value, cwd)];
+    }),
+  );
+}
+
+function rowsOf(given: string, cwd: string): unknown {
+  let text = given;
+  if (!/[\r\n]/.test(given)) {
+    const file = resolve(cwd, given.trim());
+    try {
+      text = readFileSync(file, 'utf8');
+    } catch (error) {
+      throw new FileError(file, `could not be read into the handout: ${reason(error, 'read')}`);
+    }
+  }
+  const { data } = Papa.parse<Record<string, string>>(text.replace(/^\uFEFF/, ''), {
+    header: true,
+    skipEmptyLines: true,
+  });
+  return data.map((row) => Object.fromEntries(Object.entries(row).filter(([, v]) => v !== '')));
+}
+
+function exerciseHtml(id: string, number: number, task: ExerciseData, taken: Set<string>): string {
+  const unit =
+    typeof task.answer === 'object'
+      ? 'with its unit'
+      : typeof task.answer === 'number'
+        ? 'a plain number'
+        : 'in a word';
+  return `<section class="exercise keep" id="${id}"><h3>Exercise ${number}</h3>${markdownHtml(task.question, taken).html}
+<div class="print workspace" aria-hidden="true"></div>
+<form><label>Your answer, ${unit} <input type="text" name="answer" autocomplete="off" autocapitalize="off" spellcheck="false"></label> <button type="submit" class="screen">Check</button></form>
+<output class="screen" role="status"></output></section>`;
+}
+
+function answerSheet(title: string, exercises: readonly ExerciseData[]): string {
+  const taken = new Set<string>();
+  const rows = exercises.map((x, i) => {
+    const also =
+      (x.alsoRight ?? []).length === 0
+        ? ''
+        : `<br><small>also right: ${e((x.alsoRight ?? []).join(', '))}</small>`;
+    const within =
+      typeof x.answer === 'string'
+        ? ''
+        : `<br><small>within ${(100 * (x.tolerance ?? 0.01)).toPrecision(2).replace(/\.?0+$/, '')} % is taken as right</small>`;
+    const hint =
+      x.hint === undefined ? '' : `<p><small>Hint after the second wrong answer: ${e(x.hint)}</small></p>`;
+    return `<tr><td class="number">${i + 1}</td><td>${markdownHtml(x.question, taken).html}${hint}</td><td><strong>${e(exerciseFrom(x).reveal())}</strong>${within}${also}</td></tr>`;
+  });
+  const body = `<h1>Answers: ${e(title)}</h1><p>For the teacher. ${exercises.length === 0 ? 'This handout has no exercises.' : ''}</p>${exercises.length === 0 ? '' : `<table class="answers"><thead><tr><th></th><th>Exercise</th><th>Answer</th></tr></thead><tbody>${rows.join('\n')}</tbody></table>`}`;
+  return pageHtml({ title: `Answers: ${title}`, body, style: handoutStyle });
+}
