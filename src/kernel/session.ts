@@ -114,7 +114,13 @@ export class KernelSession implements CellSession {
       this.abandon = () => end(interruption);
       if (!this.options.keepConsole) this.capture.start();
 
-      const compiled = this.compile(code);
+      let compiled: ReturnType<typeof compileCell>;
+      try {
+        compiled = this.compile(code);
+      } catch (error) {
+        // A defect of the compiler is told as the cell's error; the session goes on.
+        return end({ ...this.traces.describe(error), ename: 'CompilerDefect' });
+      }
       if ('problems' in compiled) return end(this.traces.refuse(label, code, compiled.problems));
       const { cell } = compiled;
       this.traces.remember(label, code, cell.map, cell.shift);

@@ -180,7 +180,7 @@ export function rewriter(ts: Compiler, task: RewriteTask): TS.TransformerFactory
       }
       const isBody = ts.isClassDeclaration(node) || ts.isEnumDeclaration(node) || ts.isModuleDeclaration(node);
       const name = isBody ? node.name?.text : undefined;
-      if (!isBody || name === undefined) return ([] as TS.Statement[]).concat(ts.visitNode(node, visit) as TS.Statement | TS.Statement[]);
+      if (!isBody || name === undefined) return ([] as TS.Statement[]).concat((visit(node) ?? []) as TS.Statement | TS.Statement[]);
       inside.push(name);
       functionDepth += ts.isModuleDeclaration(node) ? 1 : 0;
       const done = ts.visitEachChild(node, visit, context) as TS.ClassDeclaration | TS.EnumDeclaration | TS.ModuleDeclaration;

@@ -1,0 +1,88 @@
+// The kernel in a process of its own over its private channel, as the notebook server uses it. Needs the build.
+import { randomUUID } from 'node:crypto';
+import { tmpdir } from 'node:os';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { spawnKernelChild, type JupyterMessage, type KernelChild } from '../../src/kernel/child.ts';
+
+let kernel: KernelChild;
+const heard: JupyterMessage[] = [];
+
+function request(channel: 'shell' | 'control' | 'stdin', msg_type: string, content: Record<string, unknown>): string {
+  const msg_id = randomUUID();
+  kernel.send({ channel, header: { msg_id, session: 's', username: 'u', date: new Date().toISOString(), msg_type, version: '5.3' }, parent_header: {}, metadata: {}, content });
+  return msg_id;
+}
+
+async function until(found: (m: JupyterMessage) => boolean): Promise<JupyterMessage> {
+  for (const end = Date.now() + 15_000; Date.now() < end; await new Promise((r) => setTimeout(r, 5))) {
+    const message = heard.find(found);
+    if (message) return message;
+  }
+  throw new Error(`not heard among: ${heard.map((m) => m.header['msg_type']).join(' ')}`);
+}
+
+const reply = (id: string): Promise<JupyterMessage> => until((m) => m.parent_header['msg_id'] === id && String(m.header['msg_type']).endsWith('_reply'));
+const execute = (code: string): string => request('shell', 'execute_request', { code, silent: false, store_history: true, allow_stdin: true, stop_on_error: true, user_expressions: {} });
+
+describe('a kernel child', () => {
+  beforeAll(async () => {
+    kernel = await spawnKernelChild({ cwd: tmpdir(), env: { BENCH_HEIGHT: '850' } });
+    kernel.onMessage((m) => heard.push(m));
+  });
+  afterAll(() => kernel.shutdown());
+
+  it('answers kernel_info and runs cells', async () => {
+    expect((await reply(request('shell', 'kernel_info_request', {}))).content).toMatchObject({ implementation: 'reckoner', protocol_version: '5.3' });
+    const id = execute('const n: number = 6; n * 7');
+    expect((await reply(id)).content).toMatchObject({ status: 'ok', execution_count: 1 });
+    const shown = await until((m) => m.parent_header['msg_id'] === id && m.header['msg_type'] === 'execute_result');
+    expect(shown).toMatchObject({ channel: 'iopub', content: { data: { 'text/plain': '42' } } });
+  });
+  it('gives cells the environment and the folder', async () => {
+    const id = execute('[process.env["BENCH_HEIGHT"], process.cwd()]');
+    const shown = await until((m) => m.parent_header['msg_id'] === id && m.header['msg_type'] === 'execute_result');
+    expect((shown.content['data'] as Record<string, string>)['text/plain']).toContain('850');
+  });
+  it('stops a loop that hears nothing, keeps its values, and drops what was queued behind it', async () => {
+    const loop = execute('let spun = 0; while (true) spun = 1');
+    const queued = execute('spun = 99');
+    await until((m) => m.parent_header['msg_id'] === loop && m.header['msg_type'] === 'execute_input');
+    const begin = Date.now();
+    await kernel.interrupt();
+    expect(Date.now() - begin).toBeLessThan(3000);
+    expect((await reply(loop)).content).toMatchObject({ status: 'error', ename: 'Interrupted' });
+    expect((await reply(queued)).content).toMatchObject({ status: 'aborted' });
+    const id = execute('spun');
+    expect((await until((m) => m.parent_header['msg_id'] === id && m.header['msg_type'] === 'execute_result')).content).toMatchObject({ data: { 'text/plain': '1' } });
+  });
+  it('asks a person and takes the answer', async () => {
+    const id = execute('prompt("length?") + "!"');
+    await until((m) => m.channel === 'stdin' && m.parent_header['msg_id'] === id);
+    request('stdin', 'input_reply', { value: '900' });
+    expect((await until((m) => m.parent_header['msg_id'] === id && m.header['msg_type'] === 'execute_result')).content).toMatchObject({ data: { 'text/plain': "'900!'" } });
+  });
+  it('carries buffers both ways', async () => {
+    await reply(execute("comms.register('raw', (c) => { c.onMessage = (_, buffers) => c.send({}, {}, buffers.map((b) => new Uint8Array(b).reverse())) })"));
+    request('shell', 'comm_open', { comm_id: 'r1', target_name: 'raw', data: {} });
+    kernel.send({ channel: 'shell', header: { msg_id: 'b1', session: 's', username: 'u', date: '', msg_type: 'comm_msg', version: '5.3' }, parent_header: {}, metadata: {}, content: { comm_id: 'r1', data: {} }, buffers: [new Uint8Array([1, 2, 3])] });
+    const back = await until((m) => m.header['msg_type'] === 'comm_msg');
+    expect([...back.buffers![0]!]).toEqual([3, 2, 1]);
+  });
+  it('refuses a folder that is not there', async () => {
+    await expect(spawnKernelChild({ cwd: '/no/such/folder' })).rejects.toThrow('there is no folder /no/such/folder');
+  });
+  it('says how it ended when it dies', async () => {
+    const short = await spawnKernelChild({ cwd: tmpdir() });
+    process.kill(short.pid, 'SIGKILL');
+    expect(await short.exited).toEqual({ code: null, signal: 'SIGKILL' });
+    short.send({ channel: 'shell', header: {}, parent_header: {}, metadata: {}, content: {} });
+    await short.shutdown();
+  });
+  it('shuts down cleanly, also out of a loop', async () => {
+    const other = await spawnKernelChild({ cwd: tmpdir() });
+    other.send({ channel: 'shell', header: { msg_id: 'x', session: 's', username: 'u', date: '', msg_type: 'execute_request', version: '5.3' }, parent_header: {}, metadata: {}, content: { code: 'while (true) {}' } });
+    await new Promise((r) => setTimeout(r, 900));
+    await other.shutdown();
+    expect((await other.exited).signal === null || (await other.exited).signal === 'SIGKILL').toBe(true);
+  });
+});
