@@ -89,6 +89,15 @@ describe('movement', () => {
       expect(move('white oak', '90 deg', 500, a, b).change.value).toBeCloseTo(quarter, 13);
     }), { numRuns: 60 });
   });
+  it('of the free edge is in proportion to its distance from where the top is held', () => {
+    fc.assert(fc.property(mm, pct(0, 100), (w, share) => {
+      const at = (fixedAt: string) => movementAcross({ width: `${w} mm`, timber: 'teak', from: '8 %', to: '12 %', fixedAt: fixedAt as never });
+      const whole = at('edge').change.value;
+      expect(at('edge').perSide.value).toBeCloseTo(whole, 13);
+      expect(at('centre').perSide.value).toBeCloseTo(whole / 2, 13);
+      expect(at(`${(w * share) / 100} mm`).perSide.value).toBeCloseTo(whole * Math.max(share, 100 - share) / 100, 12);
+    }), { numRuns: 40 });
+  });
   it('of strips is the sum of the strips', () => {
     fc.assert(fc.property(fc.array(fc.record({ timber, width: pct(20, 200), cut }), { minLength: 1, maxLength: 8 }), any, any, (strips, a, b) => {
       const top = movementAcross({ strips: strips.map((s) => ({ ...s, width: `${s.width} mm` })), from: `${a} %`, to: `${b} %` });
@@ -124,7 +133,8 @@ describe('the year', () => {
       const swing = (l: readonly number[]): number => Math.max(...l) - Math.min(...l);
       // Sampled monthly, the mean holds as a mean over the year only roughly when the lag is shorter than the month.
       if (days > 60) expect(mean(wood)).toBeCloseTo(mean(air), 3);
-      expect(swing(slower)).toBeLessThanOrEqual(swing(wood) + 1e-12);
+      // Read off once a month, the highest month may be the next one: a hair of slack for that.
+      expect(swing(slower)).toBeLessThanOrEqual(swing(wood) + 0.01 * swing(air));
       expect(Math.max(...wood)).toBeLessThanOrEqual(Math.max(...air) + 1e-12);
       expect(Math.min(...wood)).toBeGreaterThanOrEqual(Math.min(...air) - 1e-12);
     }));

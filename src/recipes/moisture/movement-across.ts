@@ -111,12 +111,12 @@ export const movementAcross = recipe({
     fibreSaturation: field.moisture({ says: 'moisture at fibre saturation that goes with a shrinkage of your own', min: '15 %', max: '45 %', default: '30 %' }),
     rule: field.choice(sizeRules, { says: "the timber's own figures, the rule for softwood lumber by its green size, or the flat rate of EN 336", default: 'timber' }),
     face: field.choice(['width', 'thickness'], { says: 'which size of softwood lumber', default: 'width' }),
-    fixedAt: field.choice(['centre', 'edge'], { says: 'where the top is held: along its middle, or along one edge', default: 'centre' }),
+    fixedAt: field.either([field.choice(['centre', 'edge'], { says: 'middle or edge' }), field.length({ says: 'distance from one edge', min: '0 mm', max: '100 m' })], { says: 'where the top is held: along its middle, along one edge, or at a distance from one edge', default: 'centre' }),
   },
   outputs: {
     change: out.length({ says: 'change of width, positive when it grows' }),
     finalWidth: out.length({ says: 'width at the last moisture' }),
-    perSide: out.length({ says: 'movement of a free edge' }),
+    perSide: out.length({ says: 'movement of the free edge, the farther one of two' }),
     low: out.length({ says: 'change of width, lower end of what is expected' }),
     high: out.length({ says: 'change of width, upper end of what is expected' }),
     coefficient: out.ratio({ says: 'change of width for each per cent of moisture, as a fraction of the width', optional: true }),
@@ -132,12 +132,17 @@ export const movementAcross = recipe({
   solve: (given, work) => {
     const from = moistureOf(work, given.from, 'from');
     const to = moistureOf(work, given.to, 'to');
-    const perSide = (change: number): number => (given.fixedAt === 'centre' ? change / 2 : change);
+    const perSide = (change: number, width: number): number => {
+      if (given.fixedAt === 'centre') return change / 2;
+      const at = given.fixedAt === 'edge' ? 0 : given.fixedAt;
+      if (at > width * (1 + 1e-9)) throw new Refusal({ field: 'fixedAt', says: `got ${(at * 1000).toFixed(1)} mm, takes a distance within the width of ${(width * 1000).toFixed(1)} mm` });
+      return (change * Math.max(at, width - at)) / width;
+    };
     const own = ownFigure(work, given, from, to);
     if (own) {
       const change = own.change + 0;
       return {
-        change, finalWidth: own.width + change, perSide: perSide(change), low: change, high: change,
+        change, finalWidth: own.width + change, perSide: perSide(change, own.width), low: change, high: change,
         ...(from === to ? {} : { coefficient: change / own.width / ((to - from) * 100) }), fromMoisture: from, toMoisture: to, ruleUsed: own.rule,
       };
     }
@@ -146,7 +151,7 @@ export const movementAcross = recipe({
     const width = pieces.reduce((a, p) => a + p.width, 0);
     if (given.strips) work.say(`The ${pieces.length} strips add up to ${(width * 1000).toFixed(1)} mm and move by ${(moved.change * 1000).toFixed(2)} mm together.`);
     return {
-      change: moved.change, finalWidth: width + moved.change, perSide: perSide(moved.change),
+      change: moved.change, finalWidth: width + moved.change, perSide: perSide(moved.change, width),
       low: moved.low, high: moved.high, coefficient: moved.perPercent, fromMoisture: from, toMoisture: to,
       ruleUsed: { coefficient: 'movement coefficient, 6 to 14 % moisture', 'green shrinkage': 'shrinkage from green', 'coefficient beyond its range': 'movement coefficient beyond its range' }[moved.rule],
       ...(given.strips ? { stripChanges: pieces.map((p, i) => ({ timber: p.timber.name, cut: cutWords(p.cut), width: p.width, change: (moved.each[i] as Moved).change })) } : {}),
