@@ -10,7 +10,7 @@ import type { RecipeEntry } from '../recipe/entry.js';
 import type { Field, Fields } from '../recipe/field.js';
 import type { Output, Outputs } from '../recipe/output.js';
 import type { Recipe } from '../recipe/recipe.js';
-import { axisUnit, columnUnit, inUnit, isNumberField, textOf } from './columns.js';
+import { axisUnit, columnUnit, inUnit, isNumberField, quantityPart, textOf } from './columns.js';
 import { targetOf } from './sweep.js';
 
 export interface SolveOptions {
@@ -48,9 +48,11 @@ export function solveFor<F extends Fields, O extends Outputs>(
   options: SolveOptions = {},
 ): Solution {
   const r = recipe as unknown as RecipeEntry;
-  const field = r.inputs[input] as Field | undefined;
+  const whole = r.inputs[input] as Field | undefined;
+  // Where a moisture or air is taken, the moisture is what can be sought.
+  const field = whole && quantityPart(whole);
   if (!field || !isNumberField(field)) {
-    const names = Object.entries(r.inputs).flatMap(([n, f]) => (isNumberField(f) ? [n] : []));
+    const names = Object.entries(r.inputs).flatMap(([n, f]) => (isNumberField(quantityPart(f)) ? [n] : []));
     const near = nearest(input, names);
     throw new Refusal(
       {
