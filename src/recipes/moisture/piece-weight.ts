@@ -33,7 +33,8 @@ const three = field.group(
   { length: field.length({ says: 'length', above: '0 mm', max: '100 m' }), width: field.length({ says: 'width', above: '0 mm', max: '100 m' }), thickness: field.length({ says: 'thickness', above: '0 mm', max: '100 m' }) },
   { says: 'length, width and thickness' },
 );
-type Written = string | { readonly length: string; readonly width: string; readonly thickness: string };
+type Size = string | Quantity<'length'>;
+type Written = string | { readonly length: Size; readonly width: Size; readonly thickness: Size };
 const takes = 'length x width x thickness such as "1950 x 640 x 40 mm", or { length, width, thickness }';
 
 /** Takes the three sizes in one text or as a group. */
