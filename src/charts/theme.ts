@@ -119,7 +119,7 @@ export function configFor(ground: ChartGround): ChartSpec {
       fontWeight: 'bold',
       anchor: 'start',
       offset: 12,
-      limit: 560,
+      limit: 640,
     },
     text: { color: c.ink, fontSize: labelSize },
     line: { color: c.series[0], strokeWidth: 2.5 },
