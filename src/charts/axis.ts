@@ -38,8 +38,9 @@ export function heading(title: string | undefined, subtitle: string | undefined,
   if (title === undefined) return {};
   return {
     title: {
-      text: wrapText(title, width, 15, true),
-      ...(subtitle === undefined ? {} : { subtitle: wrapText(subtitle, width, 12) }),
+      // The theme cuts a title line at 560 px, so a wider chart breaks its lines there too.
+      text: wrapText(title, Math.min(width, 560), 15, true),
+      ...(subtitle === undefined ? {} : { subtitle: wrapText(subtitle, Math.min(width, 560), 12) }),
     },
   };
 }
