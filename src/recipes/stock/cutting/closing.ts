@@ -62,7 +62,7 @@ export interface Closed {
 }
 
 /** The integer programme over a set of patterns: a plan that costs no more than `target`, or proof that there is none. */
-export function chooseWhole(highs: Highs, problem: CuttingProblem, patterns: readonly Pattern[], target: number, seconds: number, effort = 0.05): Closed {
+export function chooseWhole(highs: Highs, problem: CuttingProblem, patterns: readonly Pattern[], target: number, seconds: number, stopped: () => boolean): Closed {
   const n = problem.sizes.length;
   const limited = problem.stock.flatMap((k, i) => (Number.isFinite(k.count) ? [i] : []));
   const rows = n + limited.length + 1;
@@ -86,7 +86,7 @@ export function chooseWhole(highs: Highs, problem: CuttingProblem, patterns: rea
   }
   const model = highs.createModel();
   try {
-    model.options.set({ output_flag: false, time_limit: seconds, objective_target: target + 1e-6, mip_heuristic_effort: effort, mip_rel_gap: 0, mip_abs_gap: 1e-6 });
+    model.options.set({ output_flag: false, time_limit: seconds, objective_target: target + 1e-6, mip_rel_gap: 0, mip_abs_gap: 1e-6 });
     model.passModel({
       numCols: patterns.length,
       numRows: rows,
@@ -98,7 +98,12 @@ export function chooseWhole(highs: Highs, problem: CuttingProblem, patterns: rea
       matrix: { format: 'csc', numRows: rows, numCols: patterns.length, starts, indices, values },
       integrality: new Array<0 | 1>(patterns.length).fill(1) as never,
     });
-    model.run();
+    model.run({
+      // Heard only where the solver has a thread of its own: elsewhere nothing can have changed since it began.
+      [highs.constants.callbackType.mipInterrupt]: (event) => {
+        if (stopped()) event.interrupt();
+      },
+    });
     const status = model.getModelStatus() as unknown as number;
     const s = highs.constants.modelStatus as unknown as Record<string, number>;
     if (status === s['infeasible']) return { state: 'none', chosen: [] };

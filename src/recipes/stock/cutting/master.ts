@@ -9,6 +9,8 @@ export interface Relaxed {
   /** What one more piece of each size would cost, and what one board of each stock would save (0 or less). */
   readonly prices: Float64Array;
   readonly stockPrices: Float64Array;
+  /** Whether it was proved that no pattern beats these prices. */
+  readonly exact?: boolean;
 }
 
 /**
@@ -111,7 +113,6 @@ export class Master {
     return { value, x: colValue.slice(this.#n), prices: Float64Array.from(rowDual.slice(0, this.#n), (v) => Math.max(0, v)), stockPrices };
   }
 
-  /** Whether shortage columns are in use, that is, no whole answer was found yet. */
   dispose(): void {
     this.#model.dispose();
   }

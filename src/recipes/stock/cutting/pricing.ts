@@ -28,7 +28,7 @@ export class Pricer {
     if (capacity < 6 * (this.sizes[this.sizes.length - 1] as number)) return this.#few(prices, limits, capacity, atLeast);
     const found = this.#search(prices, limits, capacity, atLeast, 30_000);
     if (found.exact || found.worth > atLeast + 1e-4) return found;
-    return this.table(prices, limits, capacity, atLeast) ?? this.#search(prices, limits, capacity, atLeast, Infinity);
+    return this.table(prices, limits, capacity, atLeast) ?? this.#search(prices, limits, capacity, atLeast, 3e6);
   }
 
   /** Boards of five pieces at most, longest piece first: the last piece is looked up, not searched for. */
@@ -48,6 +48,19 @@ export class Pricer {
       rate[j] = Math.max(rate[j + 1] as number, (price[j] as number) / (size[j] as number));
     }
     const shortest = size[m - 1] as number;
+    // What a room could be worth on a coarse ruler, pieces rounded down and room up: never too little, and quick to look up.
+    const marks = 3000;
+    const mark = capacity / marks;
+    const most = new Float64Array(marks + 1);
+    const coarse = Int32Array.from(size, (l) => Math.floor(l / mark));
+    for (let b = 1; b <= marks; b++) {
+      let top = most[b - 1] as number;
+      for (let j = m - 1; j >= 0 && (coarse[j] as number) <= b; j--) {
+        const v = (price[j] as number) + (most[b - (coarse[j] as number)] as number);
+        if (v > top) top = v;
+      }
+      most[b] = top;
+    }
     const fits = (from: number, room: number): number => {
       let [low, high] = [from, m];
       while (low < high) {
@@ -60,7 +73,9 @@ export class Pricer {
     const taken: number[] = [];
     let kept: number[] | undefined;
     let best = atLeast;
+    let budget = 5e6;
     const walk = (from: number, room: number, worth: number): void => {
+      if (--budget < 0) return;
       let j = fits(from, room);
       if (j < m && (left[j] as number) === 0) j++;
       if (j >= m) {
@@ -82,9 +97,11 @@ export class Pricer {
       for (; j < m; j++) {
         if (worth + room * (rate[j] as number) <= best + 1e-12) return;
         if ((left[j] as number) === 0) continue;
+        const after = room - (size[j] as number);
+        if (worth + (price[j] as number) + (most[Math.min(marks, Math.ceil(after / mark))] as number) <= best + 1e-12) continue;
         left[j] = (left[j] as number) - 1;
         taken.push(j);
-        walk(j, room - (size[j] as number), worth + (price[j] as number));
+        walk(j, after, worth + (price[j] as number));
         taken.pop();
         left[j] = (left[j] as number) + 1;
       }
@@ -94,7 +111,7 @@ export class Pricer {
       this.counts.fill(0);
       for (const j of kept) this.counts[order[j] as number] = (this.counts[order[j] as number] as number) + 1;
     }
-    return { worth: best, exact: true };
+    return { worth: best, exact: budget >= 0 };
   }
 
   /** The same cut off for good after `nodes`: any board worth more than `atLeast`, or none. */

@@ -11,6 +11,8 @@ export interface SearchOptions {
   readonly until: number;
   readonly stopped: () => boolean;
   readonly changed: (best: number, bound: number, says: string) => void;
+  /** Longest the integer programme may run at a stretch, in s: short where an interrupt is heard only between. */
+  readonly patience: number;
   readonly loadSolver: () => Promise<Highs>;
 }
 
@@ -105,13 +107,13 @@ class Hunt {
       if (!relaxed || this.#done) return;
       this.#told.push(`linear programme over ${this.#master.pool.length} patterns`);
       // Straight down first; then with a few second choices; between them the integer programme has a turn.
-      await this.#dive(root, new Set(), 0, 0, Infinity);
+      await this.#dive(root, new Set(), 0, 0);
       let seconds = 0.5;
       for (let round = 1; !this.#done && !this.#late(); round++) {
-        if (await this.#close(highs, relaxed, seconds, round)) return;
+        if (await this.#close(highs, seconds, round)) return;
         if (this.#done || this.#late()) return;
-        await this.#dive(root, new Set(), 0, Math.min(3, round), Infinity);
-        seconds = Math.min(8, seconds * 2);
+        await this.#dive(root, new Set(), 0, Math.min(3, round));
+        seconds = Math.min(this.#o.patience, seconds * 2);
       }
     } finally {
       this.#master.dispose();
@@ -140,10 +142,12 @@ class Hunt {
       await this.#breathe();
       if (!r || this.#late()) return undefined;
       let fresh: Pattern[] = [];
+      let exact = true;
       for (let alpha = pull; ; alpha = alpha > 0.3 ? alpha - 0.3 : 0) {
         const mixed = (a: Float64Array, b: Float64Array): Float64Array => (alpha === 0 ? a : a.map((v, i) => alpha * (b[i] as number) + (1 - alpha) * v));
         const asked = { prices: mixed(r.prices, calm.prices), stockPrices: mixed(r.stockPrices, calm.stockPrices) };
         const priced = this.#price(asked, node);
+        exact = priced.exact;
         if (priced.bound > proved) {
           proved = priced.bound;
           calm = asked;
@@ -156,7 +160,7 @@ class Hunt {
       if (this.#done) return undefined;
       if (at === 'below' && this.#best && total >= this.#best.cost - 1e-9) return undefined;
       const added = this.#master.add(fresh);
-      if (added === 0) return r;
+      if (added === 0) return { ...r, exact };
       // Once rounding cannot lift the bound further, the rest of the pricing would only polish.
       if (at === 'root' && step > 0 && total >= roundUp(this.#p, node.spent + r.value) - 1e-9 && r.value - proved < 0.02) return this.#master.solve();
     }
@@ -166,28 +170,28 @@ class Hunt {
    * The dearest board of each stock at these prices, and some beside it; with them the bound that the prices prove once
    * scaled so that no board is worth more than it costs, whatever the solver's rounding.
    */
-  #price(asked: Pick<Relaxed, 'prices' | 'stockPrices'>, node: Node): { fresh: Pattern[]; bound: number } {
+  #price(asked: Pick<Relaxed, 'prices' | 'stockPrices'>, node: Node): { fresh: Pattern[]; bound: number; exact: boolean } {
     const fresh: Pattern[] = [];
     let scale = 1;
     let exact = true;
     this.#p.stock.forEach(({ capacity, cost }, k) => {
       if ((node.available[k] as number) <= 0) return;
       const owed = cost - (asked.stockPrices[k] as number);
-      const got = this.#pricer.best(asked.prices, node.demand, capacity, 0);
+      const got = this.#pricer.best(asked.prices, node.demand, capacity, owed * 0.9);
       exact &&= got.exact;
       if (got.worth > owed) scale = Math.min(scale, owed / got.worth);
-      if (got.worth <= 0) return;
+      if (got.worth <= owed * 0.9) return;
       fresh.push(patternOf(k, this.#pricer.counts));
       this.#more(asked.prices, node, k, owed, fresh);
     });
-    if (!exact) return { fresh, bound: 0 };
+    if (!exact) return { fresh, bound: 0, exact };
     let bound = 0;
     for (let i = 0; i < asked.prices.length; i++) bound += (asked.prices[i] as number) * (node.demand[i] as number);
     bound *= scale * (1 - 1e-10);
     this.#p.stock.forEach((_, k) => {
       if (Number.isFinite(node.available[k] as number)) bound += (node.available[k] as number) * (asked.stockPrices[k] as number);
     });
-    return { fresh, bound };
+    return { fresh, bound, exact };
   }
 
   /** Further boards from what the dearest one leaves: their patterns differ, and one solve then learns from all of them. */
@@ -203,7 +207,7 @@ class Hunt {
   }
 
   /** Fixes what the linear programme is sure of, then its likeliest pattern, and so on down; `spare` second choices are tried. */
-  async #dive(node: Node, barred: Set<number>, depth: number, spare: number, _limit: number): Promise<void> {
+  async #dive(node: Node, barred: Set<number>, depth: number, spare: number): Promise<void> {
     if (this.#done || this.#late()) return;
     if (node.demand.every((n) => n === 0)) {
       this.#take(packingOf(this.#p, node.fixed), 'rounding the linear programme');
@@ -223,7 +227,7 @@ class Hunt {
       else likely.push({ j, part: x });
     }
     if (sure.length > 0) {
-      await this.#dive(this.#fix(node, sure), new Set(barred), depth + 1, spare, _limit);
+      await this.#dive(this.#fix(node, sure), new Set(barred), depth + 1, spare);
       return;
     }
     likely = likely.sort((a, b) => b.part - a.part);
@@ -232,7 +236,7 @@ class Hunt {
     const own = new Set(barred);
     for (let choice = 0; choice <= spare && choice < likely.length; choice++) {
       const pick = likely[choice] as { j: number };
-      await this.#dive(this.#fix(node, [{ pattern: this.#master.pool[pick.j] as Pattern, times: 1 }]), new Set(own), depth + 1, spare - choice, _limit);
+      await this.#dive(this.#fix(node, [{ pattern: this.#master.pool[pick.j] as Pattern, times: 1 }]), new Set(own), depth + 1, spare - choice);
       if (this.#done || this.#late() || depth > 6) return;
       own.add(pick.j);
     }
@@ -265,25 +269,23 @@ class Hunt {
   }
 
   /** The integer programme over all patterns that could be in a better plan; true when that settles the matter. */
-  async #close(highs: Highs, relaxed: Relaxed, seconds: number, round: number): Promise<boolean> {
+  async #close(highs: Highs, seconds: number, round: number): Promise<boolean> {
     const best = (this.#best as Packing).cost;
-    const target = this.#p.step > 0 ? roundUp(this.#p, this.#bound) : best - 1e-5;
     const below = this.#p.step > 0 ? best - this.#p.step : best - 1e-5;
-    const time = (): number => Math.max(0.05, Math.min(seconds, (this.#o.until - performance.now()) / 1000));
-    // Only prices that no pattern beats give a gap that may be trusted.
     const root: Node = { demand: Int32Array.from(this.#p.demand), available: this.#p.stock.map((k) => k.count), spent: 0, fixed: [] };
-    const r = (await this.#relax(root, new Set(), 'whole')) ?? relaxed;
-    if (this.#done || this.#late()) return true;
-    const all = patternsWithin(this.#p, r.prices, r.stockPrices, below - r.value + 1e-7, 3000 * 4 ** Math.min(round, 4), this.#late);
-    this.#o.changed(best, this.#bound, all ? `integer programme over all ${all.length} patterns of a better plan` : `integer programme over ${this.#master.pool.length} patterns`);
+    const r = await this.#relax(root, new Set(), 'whole');
+    if (!r || this.#done || this.#late()) return this.#done;
+    // Each board of a plan may fall short of its price by the tolerance of pricing: that much is left in the gap.
+    const boards = (this.#best as Packing).boards.reduce((s, b) => s + b.times, 0);
+    const gap = below - r.value + 3e-7 * (boards + 10);
+    const all = r.exact === true ? patternsWithin(this.#p, r.prices, r.stockPrices, gap, 3000 * 4 ** Math.min(round, 4), this.#late) : undefined;
+    const used = all ?? this.#master.pool;
+    this.#o.changed(best, this.#bound, `integer programme over ${all ? 'all ' : ''}${used.length} patterns${all ? ' of a better plan' : ''}`);
     await new Promise<void>((done) => setImmediate(done));
-    const got = chooseWhole(highs, this.#p, all ?? this.#master.pool, below, time());
+    if (this.#late()) return false;
+    const got = chooseWhole(highs, this.#p, used, below, Math.max(0.05, Math.min(seconds, (this.#o.until - performance.now()) / 1000)), this.#late);
     if (got.state === 'found') this.#take(packingOf(this.#p, got.chosen), 'integer programming');
-    if (all && got.state === 'none') {
-      this.#raise(best, 'the integer programme over every pattern of a better plan');
-      return true;
-    }
-    void target;
+    if (all && got.state === 'none') this.#raise(best, 'the integer programme over every pattern of a better plan');
     return this.#done;
   }
 }

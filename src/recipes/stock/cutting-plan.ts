@@ -1,0 +1,163 @@
+import { formatQuantity } from '../../quantities/format.js';
+import { Quantity } from '../../quantities/quantity.js';
+import { danger, note, type Caution } from '../../recipe/caution.js';
+import { field } from '../../recipe/field.js';
+import { formula, letter } from '../../recipe/formula.js';
+import { out, type Output } from '../../recipe/output.js';
+import { longRecipe } from '../../recipe/recipe.js';
+import { cite } from '../../recipe/source.js';
+import { tableField } from '../../recipe/table.js';
+import { aimOf, sectionsOf } from './cutting/sections.js';
+import { layOut, type Layout } from './cutting/layout.js';
+import { cuttingPicture } from './cutting/picture.js';
+
+const wasteShare = formula({
+  symbol: 'w',
+  gives: letter('share', 'waste'),
+  text: '(S - P - K) / S',
+  where: { S: letter('length', 'length of the boards cut'), P: letter('length', 'length of the parts'), K: letter('length', 'length of the offcuts worth keeping') },
+  basis: 'definition',
+});
+
+type Measure = { readonly kind: 'count' | 'length' | 'money'; readonly value: number };
+/** Boards, metres of stock or money, whichever the plan makes least. */
+const measure = (says: string): Output<Measure, number | Quantity, false> => ({
+  kind: 'measure',
+  says,
+  optional: false,
+  wrap: (m, currency) => (m.kind === 'count' ? m.value : new Quantity(m.kind, m.value, m.kind === 'money' ? currency : undefined)),
+  show: (m, currency) => {
+    const metric = m.kind === 'count' ? `${m.value} board${m.value === 1 ? '' : 's'}` : formatQuantity({ kind: m.kind, value: m.value, ...(currency && m.kind === 'money' ? { currency } : {}) }, m.kind === 'length' ? { unit: 'm', digits: 5 } : {});
+    return { metric, inch: m.kind === 'length' ? formatQuantity({ kind: 'length', value: m.value }, { system: 'inch' }) : '' };
+  },
+});
+
+const sectionColumns = {
+  width: field.length({ says: 'width of the section', above: '0 mm', max: '3 m', optional: true }),
+  thickness: field.length({ says: 'thickness of the section', above: '0 mm', max: '1 m', optional: true }),
+} as const;
+
+/**
+ * Which parts to cut from which boards so that the fewest boards, the least stock or the least money goes: patterns by
+ * linear programming, rounded by search, closed by an integer programme. Says "optimal" only when a bound proves it. For
+ * straight crosscuts of clear stock; dock faults first, and give what is left as stock.
+ */
+export const cuttingPlan = longRecipe({
+  name: 'cuttingPlan',
+  title: 'Cutting plan',
+  topic: 'stock',
+  about: 'Which parts to cut from which boards so that the fewest boards, the least stock or the least money goes, with a proven bound beside it. For straight crosscuts of clear stock; dock faults first.',
+  sources: [cite('gilmore-gomory-1961', 'patterns by linear programming'), cite('martello-toth-1990', 'bounds on the boards needed')],
+  inputs: {
+    parts: tableField(
+      {
+        name: field.text({ says: 'name of the part', optional: true }),
+        length: field.length({ says: 'length of the part', above: '0 mm', max: '1 km' }),
+        count: field.count({ says: 'parts of this kind', min: 1, max: 100_000, default: 1 }),
+        ...sectionColumns,
+      },
+      { says: 'parts to cut, a row each', most: 2000 },
+    ),
+    stock: tableField(
+      {
+        name: field.text({ says: 'name of the stock', optional: true }),
+        length: field.length({ says: 'length of a board', above: '0 mm', max: '1 km' }),
+        count: field.count({ says: 'boards there are; left out: as many as needed', min: 1, max: 100_000, optional: true }),
+        cost: field.money({ says: 'cost of a board', min: 0, max: 1e6, optional: true }),
+        ...sectionColumns,
+      },
+      { says: 'stock to cut from, a row each length', most: 500 },
+    ),
+    kerf: field.length({ says: 'saw kerf', min: '0 mm', max: '50 mm', default: '3 mm' }),
+    trimEachEnd: field.length({ says: 'docked from each end of every board before parts are cut', min: '0 mm', max: '5 m', default: '0 mm' }),
+    keepOffcut: field.length({ says: 'least offcut worth keeping', above: '0 mm', max: '100 m', optional: true }),
+    aim: field.choice(['boards', 'length', 'cost'], { says: 'what to make least; left out: cost where costs are given, length where lengths differ, else boards', optional: true }),
+    timeLimit: field.time({ says: 'longest to search', min: '0.05 s', max: '2 h', default: '20 s' }),
+  },
+  outputs: {
+    boardsUsed: out.count({ says: 'boards cut' }),
+    waste: out.share({ says: 'share of the boards that is neither part nor offcut worth keeping' }),
+    achieved: measure('what the plan takes'),
+    lowerBound: measure('what no plan can go below'),
+    optimal: out.flag({ says: 'whether the plan is proved to be the best' }),
+    stockLength: out.length({ says: 'length of the boards cut', unit: 'm' }),
+    partsLength: out.length({ says: 'length of the parts', unit: 'm' }),
+    wasteLength: out.length({ says: 'length wasted in kerfs, trims and short offcuts', unit: 'm' }),
+    kept: out.length({ says: 'length of the offcuts worth keeping', unit: 'm', optional: true }),
+    totalCost: out.money({ says: 'cost of the boards cut', optional: true }),
+    plan: out.table(
+      {
+        board: out.count({ says: 'board' }),
+        stock: out.text({ says: 'stock' }),
+        stockLength: out.length({ says: 'length of the board' }),
+        section: out.text({ says: 'section', optional: true }),
+        pieces: out.table({ name: out.text({ says: 'part' }), length: out.length({ says: 'length' }), from: out.length({ says: 'from the left end' }) }, { says: 'parts in the order they lie' }),
+        offcut: out.length({ says: 'left at the end' }),
+        keep: out.flag({ says: 'whether it is worth keeping' }),
+      },
+      { says: 'The boards and their cuts (part, length, distance from the left end)' },
+    ),
+    missing: out.table({ name: out.text({ says: 'part' }), length: out.length({ says: 'length' }), count: out.count({ says: 'count' }) }, { says: 'Parts that the stock does not give', optional: true }),
+    boardsShort: out.count({ says: 'further boards of the longest kind wanted for the missing parts', optional: true }),
+  },
+  formulas: [wasteShare],
+  search: async (given, work) => {
+    const aim = aimOf(given);
+    const sections = sectionsOf(given);
+    const layouts: Layout[] = [];
+    for (const [i, section] of sections.entries()) {
+      // Each section may use the time that is left, shared evenly among those still to do.
+      layouts.push(await layOut(section, given, aim, (given.timeLimit * 1) / sections.length, work, sections.length > 1 ? `section ${i + 1} of ${sections.length}: ` : ''));
+    }
+    const boards = layouts.flatMap((l) => l.boards);
+    const sum = (of: (l: Layout) => number): number => layouts.reduce((s, l) => s + of(l), 0);
+    const stockLength = boards.reduce((s, b) => s + b.stockLength, 0);
+    const partsLength = boards.reduce((s, b) => s + b.pieces.reduce((t, p) => t + p.length, 0), 0);
+    const keep = given.keepOffcut;
+    const kept = keep === undefined ? 0 : boards.reduce((s, b) => s + (b.offcut >= keep - 1e-9 ? b.offcut : 0), 0);
+    const missing = layouts.flatMap((l) => l.missing);
+    const kind = { boards: 'count', length: 'length', cost: 'money' }[aim] as Measure['kind'];
+    if (!work.silent) {
+      work.say(`A part of length l takes l + kerf of a board of length L - 2 trims + kerf: a part that ends at the board’s end needs no last cut. Made least: ${{ boards: 'the number of boards', length: 'the length of stock', cost: 'the cost of stock' }[aim]}.`);
+      for (const l of layouts) work.say(`${l.label ? `${l.label}: ` : ''}${l.told.join('; ')}.`);
+    }
+    const waste = stockLength > 0 ? work.apply(wasteShare, { S: stockLength, P: partsLength, K: kept }) : 0;
+    return {
+      boardsUsed: boards.length,
+      waste,
+      achieved: { kind, value: sum((l) => l.achieved) },
+      lowerBound: { kind, value: Math.min(sum((l) => l.bound), sum((l) => l.achieved)) },
+      optimal: layouts.every((l) => l.proven) && missing.length === 0,
+      stockLength,
+      partsLength,
+      wasteLength: stockLength - partsLength - kept,
+      ...(keep === undefined ? {} : { kept }),
+      ...(given.stock.some((s) => s.cost !== undefined) ? { totalCost: boards.reduce((s, b) => s + b.cost, 0) } : {}),
+      plan: boards.map((b, i) => ({ board: i + 1, stock: b.stock, stockLength: b.stockLength, ...(b.section === undefined ? {} : { section: b.section }), pieces: b.pieces, offcut: b.offcut, keep: keep !== undefined && b.offcut >= keep - 1e-9 })),
+      ...(missing.length > 0 ? { missing, boardsShort: sum((l) => l.boardsShort) } : {}),
+    };
+  },
+  cautions: (given, answer): Caution[] => [
+    ...(answer.missing !== undefined && answer.missing.length > 0 ? [note(`the stock does not give every part: ${answer.missing.reduce((s, m) => s + m.count, 0)} missing; ${answer.boardsShort} more of the longest boards would do`)] : []),
+    ...(!answer.optimal && answer.missing === undefined ? [note('the search ended before it could prove this plan the best: no plan can go below the bound beside it; more time may close the gap')] : []),
+    ...(given.parts.some((p) => p.length < 0.15) ? [danger('parts shorter than about 150 mm (common practice) are cut against a stop with a hold-down or by hand: never hold them by hand at a power saw')] : []),
+    danger('let no offcut lie between blade and fence or stop when you cut to length; wait until the blade stands still before you clear it'),
+    note('the plan knows lengths and sections, not knots, splits or grain: mark faults first and give the clear lengths as stock'),
+  ],
+  chart: (given, answer) => cuttingPicture(answer.plan, given.trimEachEnd, given.kerf),
+  example: {
+    parts: [
+      { name: 'leg', length: '860 mm', count: 4 },
+      { name: 'long rail', length: '1780 mm', count: 2 },
+      { name: 'short rail', length: '520 mm', count: 4 },
+      { name: 'brace', length: '690 mm', count: 4 },
+    ],
+    stock: [
+      { name: 'batten, long', length: '2700 mm', count: 4 },
+      { name: 'batten, short', length: '2100 mm', count: 6 },
+    ],
+    kerf: '3 mm',
+    trimEachEnd: '15 mm',
+    keepOffcut: '300 mm',
+  },
+});
