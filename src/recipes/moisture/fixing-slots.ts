@@ -127,6 +127,9 @@ export const fixingSlots = recipe({
     const times = Math.max(1, Math.min(8, Math.round((w / Math.max(3, answer.slots.length * 1.6)) / Math.max(1, answer.longest * 1000))));
     const few = answer.slots.length <= 9;
     const d = given.fastenerDiameter * 1000;
+    // Of many slots the shortest and the longest are labelled.
+    const sorted = [...answer.slots].sort((a, b) => a.slotLength - b.slotLength);
+    const ends = [sorted[0], sorted[sorted.length - 1]];
     const shapes: Shape[] = [
       { kind: 'rectangle', x: 0, y: 0, width: w, height: deep, fill: 'wood', hatch: 'grainUp' },
       { kind: 'polyline', points: [[fixed, -deep * 0.06], [fixed, deep * 1.06]], dashed: true },
@@ -137,7 +140,7 @@ export const fixingSlots = recipe({
         return [
           { kind: 'rectangle', x: s.position * 1000 - long / 2, y: y - (d * times) / 2, width: long, height: d * times, fill: 'ground' },
           { kind: 'circle', x: s.position * 1000, y, radius: (d * times) / 2, fill: 'accent' },
-          ...(few ? ([{ kind: 'text', x: s.position * 1000, y: y - (d * times) / 2, text: `${(s.slotLength * 1000).toFixed(1)} mm`, dy: -14, bold: true }, { kind: 'text', x: s.position * 1000, y: y - (d * times) / 2, text: `travel ${(s.travel * 1000).toFixed(1)}`, dy: -29, size: 11 }] as Shape[]) : []),
+          ...(few || s === ends[0] || s === ends[1] ? ([{ kind: 'text', x: s.position * 1000, y: y - (d * times) / 2, text: `${(s.slotLength * 1000).toFixed(1)} mm`, dy: -14, bold: true }, { kind: 'text', x: s.position * 1000, y: y - (d * times) / 2, text: `travel ${(s.travel * 1000).toFixed(1)}`, dy: -29, size: 11 }] as Shape[]) : []),
         ];
       }),
       { kind: 'dimension', from: [w, 0], to: [0, 0], text: `${w.toFixed(0)} mm across the grain`, offset: 16 },

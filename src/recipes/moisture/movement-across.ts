@@ -174,10 +174,11 @@ export const movementAcross = recipe({
     const at = (m: number): Moved[] => pieces.map((p, i) => moveAcross(silentWork, p, a, m, forced[i]));
     const total = (list: readonly Moved[], k: 'change' | 'low' | 'high'): number => (width + list.reduce((s, x) => s + x[k], 0)) * 1000;
     const curve = xs.map(at);
-    const mark = (m: number, w: number, label: string) => ({ x: Math.min(m, right) * 100, y: w * 1000, label });
+    // A wetter state than the chart holds stands at its edge and says so.
+    const mark = (m: number, w: number, label: string) => ({ x: Math.min(m, right) * 100, y: w * 1000, label: m > right + 1e-9 ? `${label} at ${(m * 100).toFixed(0)} %` : label });
     return lineChart({
       title: 'Width against moisture',
-      subtitle: given.strips ? `${pieces.length} strips of mixed timber; band: lower to upper end of what is expected` : `${pieces[0]?.timber.name}, ${cutWords((pieces[0] as Piece).cut)}; band: lower to upper end of what is expected`,
+      subtitle: given.strips ? `${pieces.length} strips of mixed timber; band: what is expected` : `${pieces[0]?.timber.name}, ${pieces[0]?.cut.unknown ? 'sawing not known' : cutWords((pieces[0] as Piece).cut)}; band: what is expected`,
       x: { title: 'Moisture content', unit: '%', values: xs.map((x) => x * 100) },
       y: { title: 'Width', unit: 'mm' },
       series: [{ name: 'width', values: curve.map((c) => total(c, 'change')) }],
