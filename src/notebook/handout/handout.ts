@@ -167,7 +167,7 @@ function exerciseHtml(id: string, number: number, task: ExerciseData, taken: Set
         ? 'a plain number'
         : 'in a word';
   return `<section class="exercise keep" id="${id}"><h3>Exercise ${number}</h3>${markdownHtml(task.question, taken).html}
-<div class="print workspace" aria-hidden="true"></div>
+<div class="print workspace" aria-hidden="true"><i></i><i></i><i></i></div>
 <form><label>Your answer, ${unit} <input type="text" name="answer" autocomplete="off" autocapitalize="off" spellcheck="false"></label> <button type="submit" class="screen">Check</button></form>
 <output class="screen" role="status"></output></section>`;
 }

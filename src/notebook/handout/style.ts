@@ -32,8 +32,8 @@ footer{margin-top:3em;font-size:.9em;color:var(--soft)}
 @media print{
  .print{display:block}
  .nameLine span{display:inline-block;width:38%;border-bottom:1px solid #000;margin-right:1.5em}
- .result,.chart,.exercise{border-color:#999;break-inside:avoid-page}
- .workspace{height:26mm;background:repeating-linear-gradient(#fff 0 8.4mm,#bbb 8.4mm 8.6mm)}
+ .result,.chart,.exercise{border-color:#999}.chart,.exercise,.inputs{break-inside:avoid-page}.result{box-decoration-break:clone}.result>h3{break-after:avoid}
+ .workspace i{display:block;height:8.5mm;border-bottom:.3pt solid #aaa}
  input[type=range],.trouble{display:none}
  input[type=text],select{border:0;border-bottom:1px solid #000;border-radius:0;background:none;appearance:none;padding:0}
  .exercise form input{color:transparent!important;width:70mm}
