@@ -76,6 +76,8 @@ export interface Drawing {
   readonly width?: number;
   /** px; the picture is made smaller until it is no higher. Default 520. */
   readonly maxHeight?: number;
+  /** px for one unit of the picture, instead of fitting it into `width` and `maxHeight`: {@link pxPerMm} prints a template at full size. */
+  readonly scale?: number;
   /** Stretches y against x for things long and thin; 1 (default) is true to scale. Anything else is written below the picture. */
   readonly stretch?: number;
 }
@@ -98,10 +100,12 @@ export function drawing(picture: Drawing): ChartSpec {
   let room = { left: 6, right: 6, top: 6, bottom: 6 };
   let scale = 1;
   for (let round = 0; round < 6; round++) {
-    scale = Math.min(
-      Math.max(40, width - room.left - room.right) / wide,
-      Math.max(30, maxHeight - room.top - room.bottom) / high,
-    );
+    scale =
+      picture.scale ??
+      Math.min(
+        Math.max(40, width - room.left - room.right) / wide,
+        Math.max(30, maxHeight - room.top - room.bottom) / high,
+      );
     room = overhang(picture.shapes, box, scale, stretch);
   }
   const total = {
@@ -125,6 +129,9 @@ export function drawing(picture: Drawing): ChartSpec {
     resolve: { scale: { x: 'shared', y: 'shared' } },
   };
 }
+
+/** CSS px in a millimetre, 96 to the inch: a picture in mm drawn at this scale prints at full size. */
+export const pxPerMm = 96 / 25.4;
 
 const textSize = 12;
 

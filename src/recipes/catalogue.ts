@@ -28,6 +28,15 @@ import { matchSlabs } from './lamination/match-slabs.js';
 import { stackUp } from './lamination/stack-up.js';
 import { stripCount } from './lamination/strip-count.js';
 import { stripLayout } from './lamination/strip-layout.js';
+import { angledRail } from './joinery/angled-rail.js';
+import { biscuitSpacing } from './joinery/biscuit-spacing.js';
+import { halfLap } from './joinery/half-lap.js';
+import { jointFit } from './joinery/joint-fit.js';
+import { mitredEnd } from './joinery/mitred-end.js';
+import { screwHold } from './joinery/screw-hold.js';
+import { splayedCorner } from './joinery/splayed-corner.js';
+import { splineSlot } from './joinery/spline-slot.js';
+import { squareness } from './joinery/squareness.js';
 import { beam } from './rails/beam.js';
 import { rackingFrame } from './rails/racking-frame.js';
 import { railSpan } from './rails/rail-span.js';
@@ -45,7 +54,7 @@ import { planingTime } from './machining/planing-time.js';
 import { sheetAndDust } from './machining/sheet-and-dust.js';
 import { bill } from './bill/bill.js';
 
-export { crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, cuttingPlan, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks, planingTime, sheetAndDust, bill };
+export { crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, cuttingPlan, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitredEnd, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks, planingTime, sheetAndDust, bill };
 
 /** Every recipe, by topic and file. */
-export const catalogue: readonly RecipeEntry[] = [crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, cuttingPlan, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks, planingTime, sheetAndDust, bill] as unknown as readonly RecipeEntry[];
+export const catalogue: readonly RecipeEntry[] = [crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, cuttingPlan, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitredEnd, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks, planingTime, sheetAndDust, bill] as unknown as readonly RecipeEntry[];

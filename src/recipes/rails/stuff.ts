@@ -5,6 +5,7 @@ import { formula, letter } from '../../recipe/formula.js';
 import { cite } from '../../recipe/source.js';
 import type { Work } from '../../recipe/work.js';
 import type { Grade } from '../../timber/grades.js';
+import { citeTimber } from '../../timber/field.js';
 import { findSpecies } from '../../timber/species.js';
 import type { Spread } from '../../timber/spread.js';
 import type { Timber } from '../../timber/timber.js';
@@ -141,7 +142,7 @@ function gradeStuff(grade: Grade, given: Read<typeof stuffFields>, work: Work): 
 function speciesStuff(timber: Timber, given: Read<typeof stuffFields>, work: Work, at?: 'low' | 'middle' | 'high'): Stuff {
   const m = timber.mechanical();
   const unknown = timber.isGroup;
-  for (const row of unknown ? [] : (m?.rows ?? [])) work.source(row.citation);
+  if (!unknown) citeTimber(work, timber, m);
   const ratio = given.strengthRatio ?? (unknown ? low : usual);
   if (given.allowableBending === undefined) {
     if (unknown) {
@@ -155,7 +156,6 @@ function speciesStuff(timber: Timber, given: Read<typeof stuffFields>, work: Wor
       work.caution(dataCaution(`${timber.name} without a grade: stiffness is the mean of clear wood, strength is taken as 45 % of clear wood, a middling framing grade. Give strengthRatio for better or worse pieces`, cite('astm-d245', 'strength ratio 0.45', { read: 'memory' })));
     }
   }
-  if (timber.readAs) work.caution(note(timber.readAs));
   const read = (s: Spread | undefined): number | undefined => s?.[at ?? (unknown ? 'low' : 'middle')];
   const n = timber.group === 'softwood' ? 2.1 : 2.3;
   const working = (mean: number | undefined, V: number, R: number, what: string): number | undefined => (mean === undefined ? undefined : work.apply(fromMean, { f_m: mean, V, R, n }, `${what} to stay under, from the mean of clear wood`));

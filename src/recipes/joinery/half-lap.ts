@@ -1,0 +1,111 @@
+import type { Place, Shape } from '../../charts/drawing.js';
+import { danger, note } from '../../recipe/caution.js';
+import { field } from '../../recipe/field.js';
+import { formula, letter } from '../../recipe/formula.js';
+import { out } from '../../recipe/output.js';
+import { recipe } from '../../recipe/recipe.js';
+import { Refusal } from '../../quantities/refusal.js';
+import { jointPicture, pictureField } from './template.js';
+
+const mm = (says: string) => letter('length', says, { in: 'mm' });
+const angle = letter('angle', 'angle between the pieces', { in: 'deg' });
+
+const depth = formula({
+  symbol: 'd',
+  gives: mm('depth of each half'),
+  text: 't / 2',
+  where: { t: mm('thickness of the pieces') },
+  basis: 'common practice',
+});
+const between = formula({
+  symbol: 's',
+  gives: mm('between the shoulders, along the piece'),
+  text: 'w / sin(pi a / 180)',
+  where: { w: mm('width of the other piece'), a: angle },
+  basis: 'geometry',
+});
+const glued = formula({
+  symbol: 'A',
+  gives: letter('area', 'glued face', { in: 'mm2' }),
+  text: 'w_A w_B / sin(pi a / 180)',
+  where: { w_A: mm('width of piece A'), w_B: mm('width of piece B'), a: angle },
+  basis: 'geometry',
+});
+
+/**
+ * A half lap where two pieces cross or meet, square or at an angle: how deep, how far apart the shoulders, how much
+ * glued face. For pieces of one thickness whose faces come flush.
+ */
+export const halfLap = recipe({
+  name: 'halfLap',
+  title: 'Half lap',
+  topic: 'joinery',
+  about: 'How deep to cut a half lap, how far apart its shoulders are and at which angle, and its glued face. Both pieces of one thickness, faces flush.',
+  sources: [],
+  inputs: {
+    widthA: field.length({ says: 'width of piece A', above: '0 mm', max: '2 m' }),
+    widthB: field.length({ says: 'width of piece B', above: '0 mm', max: '2 m' }),
+    thickness: field.length({ symbol: 't', says: 'thickness of both', above: '0 mm', max: '500 mm' }),
+    angle: field.angle({ symbol: 'a', says: 'angle between the pieces', min: '10 deg', max: '90 deg', default: '90 deg' }),
+    at: field.choice(['crossing', 'end', 'corner'], { says: 'whether they cross, one ends on the other, or both end', default: 'crossing' }),
+    picture: pictureField,
+  },
+  outputs: {
+    depth: out.length({ says: 'depth of each half' }),
+    shoulders: out.table(
+      { piece: out.text({ says: 'piece' }), between: out.length({ says: 'from shoulder to shoulder, or from the end to the shoulder' }), shoulderAngle: out.angle({ says: 'angle of the shoulder to the edge' }) },
+      { says: 'What to knife across each piece' },
+    ),
+    glueArea: out.area({ says: 'glued face' }),
+    removed: out.volume({ says: 'timber to be cut away, both pieces' }),
+  },
+  formulas: [depth, between, glued],
+  solve: (given, work) => {
+    const { widthA, widthB, thickness, angle: a } = given;
+    if (given.at === 'corner' && Math.abs(a - Math.PI / 2) > 1e-9) throw new Refusal({ field: 'angle', says: `got ${((a * 180) / Math.PI).toFixed(1)}°, takes 90° where both pieces end; for another angle let one run over (at: "end")` });
+    const d = work.apply(depth, { t: thickness });
+    const onA = work.apply(between, { w: widthB, a }, 'between the shoulders of piece A');
+    const onB = work.apply(between, { w: widthA, a }, 'between the shoulders of piece B');
+    const glueArea = work.apply(glued, { w_A: widthA, w_B: widthB, a });
+    return {
+      depth: d,
+      shoulders: [
+        { piece: 'A', between: onA, shoulderAngle: a },
+        { piece: 'B', between: onB, shoulderAngle: a },
+      ],
+      glueArea,
+      removed: 2 * d * glueArea,
+    };
+  },
+  cautions: (given) => [
+    danger('clear salvaged pieces of nails before cutting; hold small pieces in a vice or a sled, not by hand'),
+    note('knife the shoulders from the other piece itself rather than from the figure, and cut to the waste side'),
+    ...(given.at === 'crossing' ? [] : [note('a lap at an end holds by glue alone: add a screw or a peg where it may be pulled open')]),
+  ],
+  chart: (given, answer) => {
+    const [wA, wB] = [given.widthA * 1000, given.widthB * 1000];
+    const a = given.angle;
+    const [sin, cos] = [Math.sin(a), Math.cos(a)];
+    const onA = (answer.shoulders[0] as { between: number }).between * 1000;
+    const tail = Math.max(wA, wB) * 0.8;
+    // Piece A lies along x; the notch runs from 0 to onA at its lower edge and leans with piece B.
+    const lean = (wA * cos) / sin;
+    const aFrom = given.at === 'corner' ? 0 : -tail;
+    const aTo = given.at === 'corner' ? onA + tail : onA + lean + tail;
+    const low = given.at === 'crossing' ? -tail : 0;
+    const along = (x: number, y: number): Place => [x + (y * cos) / sin, y];
+    const B: Place[] = [along(0, low), along(onA, low), along(onA, wA + tail), along(0, wA + tail)];
+    const shapes: Shape[] = [
+      { kind: 'rectangle', x: aFrom, y: 0, width: aTo - aFrom, height: wA, fill: 'wood', hatch: 'grain' },
+      { kind: 'polygon', points: B, fill: 'woodDark' },
+      { kind: 'polygon', points: [along(0, 0), along(onA, 0), along(onA, wA), along(0, wA)], fill: 'waste', dashed: true },
+      { kind: 'text', x: aTo - tail / 2, y: wA / 2, text: 'A', bold: true },
+      { kind: 'text', x: along(onA / 2, wA + tail / 2)[0], y: wA + tail / 2, text: 'B', bold: true },
+      { kind: 'dimension', from: along(0, low), to: along(onA, low), text: `${onA.toFixed(1)} mm`, offset: -16 },
+      { kind: 'dimension', from: [aTo, 0], to: [aTo, wA], text: `${wA.toFixed(1)} mm`, offset: -16 },
+      { kind: 'text', x: along(onA / 2, wA / 2)[0], y: wA / 2, text: `${(answer.depth * 1000).toFixed(1)} deep` },
+    ];
+    return jointPicture({ title: 'Half lap from above', shapes, maxHeight: 420 }, given.picture);
+  },
+  example: { widthA: '70 mm', widthB: '45 mm', thickness: '35 mm', angle: '60 deg' },
+});
