@@ -1,7 +1,7 @@
 import { parse, View, Warn, type Loader, type Spec } from 'vega';
 import { expressionInterpreter } from 'vega-interpreter';
 import { compile, type TopLevelSpec } from 'vega-lite';
-import { chartConfig, colours, themed } from '../../charts/theme.ts';
+import { colours, themed } from '../../charts/theme.ts';
 import type { ChartSpec } from '../../charts/types.ts';
 
 /** A notebook from elsewhere may name any address in its chart: none is fetched, the data must be in the chart. */
@@ -28,8 +28,9 @@ function onGround(spec: ChartSpec, ground: 'light' | 'dark'): ChartSpec {
   const ours = own === undefined || own['background'] === colours.light.ground || own['background'] === undefined;
   if (!ours) return spec;
   const { config: _light, ...bare } = spec;
-  const config = own === undefined || own === chartConfig ? undefined : (themed({ own }, ground) as { own?: ChartSpec }).own;
-  return themed(config === undefined ? bare : { ...bare, config }, ground);
+  const config = own === undefined ? undefined : (themed({ own }, ground) as { own?: ChartSpec }).own;
+  // The cell's own paper shows through, whatever its shade.
+  return themed({ ...bare, config: { ...config, background: 'transparent' } }, ground);
 }
 
 /** One plot wider than the page is drawn narrower, so that its letters keep their size; several side by side are scaled by the style sheet. */

@@ -43,6 +43,8 @@ export interface NotebookServer {
 }
 
 const mostMessage = 64 * 1024 * 1024;
+/** A notebook closed over lunch keeps its values. */
+const idleKernelMs = 90 * 60_000;
 
 /** Starts the server on the loopback address only. Rejects when the port is taken or the folder is not there. */
 export async function startServer(options: ServerOptions): Promise<NotebookServer> {
@@ -100,6 +102,8 @@ export async function startServer(options: ServerOptions): Promise<NotebookServe
     }
   }
 
+  const sweeping = setInterval(() => void kernels.sweepIdle(idleKernelMs), 60_000);
+  sweeping.unref();
   await listen(server, options.port);
   door.port = (server.address() as AddressInfo).port;
   return {
@@ -108,6 +112,7 @@ export async function startServer(options: ServerOptions): Promise<NotebookServe
     address: `http://127.0.0.1:${door.port}/?token=${token}`,
     collection,
     async close() {
+      clearInterval(sweeping);
       collection?.close();
       for (const ws of sockets.clients) ws.terminate();
       server.closeAllConnections();
