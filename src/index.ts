@@ -45,6 +45,8 @@ export { compare } from './explore/compare.js';
 export type { Comparison } from './explore/compare.js';
 export { whatIf } from './explore/what-if.js';
 export type { WhatIf } from './explore/what-if.js';
+export { cutList } from './notes/cutList.js';
+export type { CutList } from './notes/cutList.js';
 export { buildNotes } from './notes/note.js';
 export type { BuildNotes, NoteOptions } from './notes/note.js';
 export { exercise } from './recipe/exercise.js';
