@@ -2,9 +2,10 @@ import { renderSvg } from '../../charts/svg.js';
 import { Refusal } from '../../quantities/refusal.js';
 import type { RecipeEntry } from '../../recipe/entry.js';
 import type { Result } from '../../recipe/result.js';
-import { controlFor, spoken, type Control } from './control.js';
+import { controlFor, type Control } from './control.js';
 import { element } from './element.js';
 import type { Kept } from './kept.js';
+import { spoken } from './written.js';
 
 /**
  * Brings a printed result to life: its inputs become fields and sliders, and the answer, its cautions, workings and chart

@@ -2,7 +2,9 @@ import { kinds } from '../../quantities/kind.js';
 import { anyQuantity } from '../../quantities/parse.js';
 import type { Field } from '../../recipe/field.js';
 import { element } from './element.js';
+import { grid } from './grid.js';
 import { sliderRange } from './slider.js';
+import { asText, isRecord, spoken } from './written.js';
 
 /** A thing on the page that holds one input. `value` is undefined where nothing is written. */
 export interface Control {
@@ -187,74 +189,5 @@ function either(field: Field, given: unknown, id: string, changed: () => void): 
     given,
     id,
     changed,
-  );
-}
-
-function grid(rows: readonly Readonly<Record<string, unknown>>[], id: string, changed: () => void): Control {
-  const columns = [...new Set(rows.flatMap((r) => Object.keys(r)))];
-  const cells = rows.map((row) =>
-    columns.map((c) => {
-      const text = asText(row[c]);
-      const input = element('input', {
-        type: 'text',
-        value: text ?? '',
-        'aria-label': c,
-        size: Math.max(4, Math.min(14, (text ?? '').length)),
-      });
-      input.addEventListener('input', changed);
-      return { input, was: row[c], text: text ?? '' };
-    }),
-  );
-  const table = element(
-    'table',
-    { id, class: 'grid' },
-    element('thead', {}, element('tr', {}, ...columns.map((c) => element('th', {}, spoken(c))))),
-    element(
-      'tbody',
-      {},
-      ...cells.map((row) => element('tr', {}, ...row.map((cell) => element('td', {}, cell.input)))),
-    ),
-  );
-  // A cell that nobody touched keeps what was given, number or text, so that nothing is lost on the way.
-  const valueOf = (cell: (typeof cells)[number][number]): unknown =>
-    cell.input.value === cell.text
-      ? cell.was
-      : cell.input.value.trim() === ''
-        ? undefined
-        : typeof cell.was === 'number' &&
-            cell.input.value.trim() !== '' &&
-            Number.isFinite(Number(cell.input.value))
-          ? Number(cell.input.value)
-          : cell.input.value;
-  return {
-    element: table,
-    value: () =>
-      cells.map((row) =>
-        Object.fromEntries(
-          row.map((cell, i) => [columns[i] ?? '', valueOf(cell)]).filter(([, v]) => v !== undefined),
-        ),
-      ),
-  };
-}
-
-/** `endLoss` as people read it: end loss. */
-export function spoken(name: string): string {
-  return name.replace(/([a-z0-9])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`);
-}
-
-function asText(value: unknown): string | undefined {
-  if (typeof value === 'string') return value;
-  if (typeof value === 'number' || typeof value === 'boolean') return String(value);
-  if (isRecord(value) && typeof value['value'] === 'number' && typeof value['unit'] === 'string')
-    return `${value['value']} ${value['unit']}`.trim();
-  return undefined;
-}
-
-function isRecord(value: unknown): value is Record<string, unknown> {
-  return (
-    typeof value === 'object' &&
-    value !== null &&
-    !Array.isArray(value) &&
-    !(typeof (value as { value?: unknown }).value === 'number' && 'unit' in value)
   );
 }

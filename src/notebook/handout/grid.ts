@@ -1,0 +1,55 @@
+import type { Control } from './control.js';
+import { element } from './element.js';
+import { asText, spoken } from './written.js';
+
+/** A short table as fields, one a cell. */
+export function grid(
+  rows: readonly Readonly<Record<string, unknown>>[],
+  id: string,
+  changed: () => void,
+): Control {
+  const columns = [...new Set(rows.flatMap((r) => Object.keys(r)))];
+  const cells = rows.map((row) =>
+    columns.map((c) => {
+      const text = asText(row[c]);
+      const input = element('input', {
+        type: 'text',
+        value: text ?? '',
+        'aria-label': c,
+        size: Math.max(4, Math.min(14, (text ?? '').length)),
+      });
+      input.addEventListener('input', changed);
+      return { input, was: row[c], text: text ?? '' };
+    }),
+  );
+  const table = element(
+    'table',
+    { id, class: 'grid' },
+    element('thead', {}, element('tr', {}, ...columns.map((c) => element('th', {}, spoken(c))))),
+    element(
+      'tbody',
+      {},
+      ...cells.map((row) => element('tr', {}, ...row.map((cell) => element('td', {}, cell.input)))),
+    ),
+  );
+  // A cell that nobody touched keeps what was given, number or text, so that nothing is lost on the way.
+  const valueOf = (cell: (typeof cells)[number][number]): unknown =>
+    cell.input.value === cell.text
+      ? cell.was
+      : cell.input.value.trim() === ''
+        ? undefined
+        : typeof cell.was === 'number' &&
+            cell.input.value.trim() !== '' &&
+            Number.isFinite(Number(cell.input.value))
+          ? Number(cell.input.value)
+          : cell.input.value;
+  return {
+    element: table,
+    value: () =>
+      cells.map((row) =>
+        Object.fromEntries(
+          row.map((cell, i) => [columns[i] ?? '', valueOf(cell)]).filter(([, v]) => v !== undefined),
+        ),
+      ),
+  };
+}
