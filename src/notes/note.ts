@@ -174,6 +174,13 @@ function partOf(thing: unknown, remark: string | undefined): NotePart | Promise<
   if (answer !== undefined) return { kind: 'result', answer, ...words };
   if (typeof thing !== 'object' || thing === null)
     throw new Refusal(`got ${shown(thing)}, ${takes}; words go in with addText`);
+  const spec = thing as ChartSpec;
+  if (
+    ['mark', 'layer', 'concat', 'hconcat', 'vconcat', 'facet', 'repeat'].some((key) =>
+      Object.hasOwn(spec, key),
+    )
+  )
+    return { kind: 'chart', spec, ...words };
   const display = (thing as Record<symbol, unknown>)[Symbol.for('Jupyter.display')];
   if (typeof display === 'function')
     return Promise.resolve((display as () => unknown).call(thing)).then((bundle) => ({
@@ -183,13 +190,6 @@ function partOf(thing: unknown, remark: string | undefined): NotePart | Promise<
     }));
   if (typeof display === 'object' && display !== null)
     return { kind: 'shown', bundle: stringsOf(display), ...words };
-  const spec = thing as ChartSpec;
-  if (
-    ['mark', 'layer', 'concat', 'hconcat', 'vconcat', 'facet', 'repeat'].some((key) =>
-      Object.hasOwn(spec, key),
-    )
-  )
-    return { kind: 'chart', spec, ...words };
   throw new Refusal(`got ${shown(thing)}, ${takes}`);
 }
 
