@@ -53,7 +53,7 @@ export { exercise } from './recipe/exercise.js';
 export type { Exercise, ExerciseSpec, Verdict } from './recipe/exercise.js';
 export type { CheckOutcome, CheckRow } from './recipe/validation.js';
 export type { ValidationTable } from './recipe/validation-table.js';
-export { publishedChecks } from './recipes/checks.js';
+export { checkTopics, publishedChecks } from './recipes/checks.js';
 export type { CheckTopic } from './recipes/checks.js';
 export { findSpecies, speciesNames, speciesWith } from './timber/species.js';
 export type { Timber, Property } from './timber/timber.js';
