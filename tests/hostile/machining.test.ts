@@ -18,10 +18,19 @@ describe('machining refuses', () => {
     ['no cutting circle', () => cutterMarks({ ...marks, cutterDiameter: '0 mm' }), 'cutterDiameter'],
     ['no passes and no removal', () => planingTime({ totalLength: '30 m', feed: '6 m/min' }), 'passes'],
     ['half a pass', () => planingTime({ ...time, passes: 0.5 }), 'passes'],
-    ['more passes than a life holds', () => planingTime({ totalLength: '30 m', feed: '6 m/min', removal: '500 mm', depthPerPass: '0.001 mm' }), 'depthPerPass'],
+    [
+      'more passes than a life holds',
+      () =>
+        planingTime({ totalLength: '30 m', feed: '6 m/min', removal: '500 mm', depthPerPass: '0.001 mm' }),
+      'depthPerPass',
+    ],
     ['a length of nothing', () => planingTime({ ...time, totalLength: '0 m' }), 'totalLength'],
     ['handling below nothing', () => planingTime({ ...time, handling: '-1 s' }), 'handling'],
-    ['no volume and half an area', () => sheetAndDust({ area: '1 m2', density: '500 kg/m3' }), 'volumeRemoved'],
+    [
+      'no volume and half an area',
+      () => sheetAndDust({ area: '1 m2', density: '500 kg/m3' }),
+      'volumeRemoved',
+    ],
     ['a volume and an area', () => sheetAndDust({ ...dust, area: '1 m2', depth: '1 mm' }), 'volumeRemoved'],
     ['timber as heavy as stone', () => sheetAndDust({ ...dust, density: '2600 kg/m3' }), 'density'],
     ['waste nobody knows', () => sheetAndDust({ ...dust, waste: 'chips' as never }), 'waste'],
@@ -35,7 +44,10 @@ describe('machining refuses', () => {
     }
     expect(caught).toBeInstanceOf(Refusal);
     const r = caught as Refusal;
-    expect(r.troubles.map((t) => t.field), r.message).toContain(field);
+    expect(
+      r.troubles.map((t) => t.field),
+      r.message,
+    ).toContain(field);
     expect(r.message).toMatch(/takes/);
     expect(r.message.split('\n')).toHaveLength(1);
   });

@@ -10,5 +10,8 @@ export function halfUnit(printed: string): number {
 
 /** Expects `got` to round to what is printed; `within` replaces half a unit where the source itself says so. */
 export function expectPrinted(got: number, printed: string, name: string, within = halfUnit(printed)): void {
-  expect(Math.abs(got - Number(printed)), `${name}: reckoned ${String(got)}, printed ${printed}`).toBeLessThanOrEqual(within * (1 + 1e-9));
+  expect(
+    Math.abs(got - Number(printed)),
+    `${name}: reckoned ${String(got)}, printed ${printed}`,
+  ).toBeLessThanOrEqual(within * (1 + 1e-9));
 }

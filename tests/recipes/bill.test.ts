@@ -6,6 +6,8 @@ import { describe, expect, it } from 'vitest';
 import { frame } from '../../src/explore/frame.js';
 import { Refusal } from '../../src/quantities/refusal.js';
 import { bill } from '../../src/recipes/bill/bill.js';
+import { pieceWeight } from '../../src/recipes/moisture/piece-weight.js';
+import { partsCost } from '../../src/recipes/stock/parts-cost.js';
 import { finishQuantity } from '../../src/recipes/finish/finish-quantity.js';
 
 const one = (line: object, more: object = {}) => bill({ lines: [{ item: 'x', ...line }], ...more } as never);
@@ -30,13 +32,26 @@ describe('a line costs its quantity times its price', () => {
     expect(one(line).total.value).toBeCloseTo(cost, 9);
   });
   it('an hourly price serves every line of time that has none, whatever its unit', () => {
-    const r = bill({ lines: [{ item: 'a', kind: 'time', quantity: '90 min' }, { item: 'b', kind: 'time', quantity: '2 h', price: '50/h' }], hourly: 40 });
+    const r = bill({
+      lines: [
+        { item: 'a', kind: 'time', quantity: '90 min' },
+        { item: 'b', kind: 'time', quantity: '2 h', price: '50/h' },
+      ],
+      hourly: 40,
+    });
     expect(r.total.value).toBeCloseTo(160, 9);
     expect(r.time?.in('h')).toBeCloseTo(3.5, 12);
   });
   it('keeps the currency that was written, and refuses a second', () => {
     expect(one({ quantity: 1, price: '€12.50' }).total.toString()).toContain('€');
-    expect(() => bill({ lines: [{ item: 'a', quantity: 1, price: '€1' }, { item: 'b', quantity: 1, price: '$1' }] })).toThrow(/one currency/);
+    expect(() =>
+      bill({
+        lines: [
+          { item: 'a', quantity: 1, price: '€1' },
+          { item: 'b', quantity: 1, price: '$1' },
+        ],
+      }),
+    ).toThrow(/one currency/);
   });
 });
 
@@ -50,31 +65,59 @@ describe('mass', () => {
     expect(one(line).mass?.in('kg')).toBeCloseTo(kg, 9);
   });
   it('says which lines have none', () => {
-    const r = bill({ lines: [{ item: 'top', quantity: 1, price: 1, mass: '9 kg' }, { item: 'feet', quantity: 4, price: 1 }] });
+    const r = bill({
+      lines: [
+        { item: 'top', quantity: 1, price: 1, mass: '9 kg' },
+        { item: 'feet', quantity: 4, price: 1 },
+      ],
+    });
     expect(r.cautions.map((c) => c.text).join()).toMatch(/no mass.*feet/);
-    expect(one({ quantity: 1 }).cautions.map((c) => c.text).join()).toMatch(/no price/);
+    expect(
+      one({ quantity: 1 })
+        .cautions.map((c) => c.text)
+        .join(),
+    ).toMatch(/no price/);
   });
 });
 
 describe('sums', () => {
-  const line = fc.record({ item: fc.constant('x'), kind: fc.constantFrom('timber', 'glue', 'finish', 'fixings', 'other'), quantity: fc.double({ min: 0, max: 1000, noNaN: true }), price: fc.double({ min: 0, max: 1000, noNaN: true }) });
+  const line = fc.record({
+    item: fc.constant('x'),
+    kind: fc.constantFrom('timber', 'glue', 'finish', 'fixings', 'other'),
+    quantity: fc.double({ min: 0, max: 1000, noNaN: true }),
+    price: fc.double({ min: 0, max: 1000, noNaN: true }),
+  });
   it('the lines, and the sorts, add up to the cent', () => {
-    fc.assert(fc.property(fc.array(line, { minLength: 1, maxLength: 12 }), fc.double({ min: 0, max: 0.5, noNaN: true }), (lines, forgotten) => {
-      const r = bill({ lines: lines as never, forgotten: `${String(forgotten * 100)} %` });
-      const in_ = (x: number): number => Math.round(x * 100);
-      expect(r.lines.reduce((s, l) => s + in_(l.cost.value), 0)).toBe(in_(r.subtotal.value));
-      expect(r.byKind.reduce((s, l) => s + in_(l.cost.value), 0)).toBe(in_(r.subtotal.value));
-      expect(in_(r.subtotal.value) + in_(r.forgotten?.value ?? 0)).toBe(in_(r.total.value));
-      expect(r.byKind.reduce((s, k) => s + k.lines, 0)).toBe(lines.length);
-    }));
+    fc.assert(
+      fc.property(
+        fc.array(line, { minLength: 1, maxLength: 12 }),
+        fc.double({ min: 0, max: 0.5, noNaN: true }),
+        (lines, forgotten) => {
+          const r = bill({ lines: lines as never, forgotten: `${String(forgotten * 100)} %` });
+          const in_ = (x: number): number => Math.round(x * 100);
+          expect(r.lines.reduce((s, l) => s + in_(l.cost.value), 0)).toBe(in_(r.subtotal.value));
+          expect(r.byKind.reduce((s, l) => s + in_(l.cost.value), 0)).toBe(in_(r.subtotal.value));
+          expect(in_(r.subtotal.value) + in_(r.forgotten?.value ?? 0)).toBe(in_(r.total.value));
+          expect(r.byKind.reduce((s, k) => s + k.lines, 0)).toBe(lines.length);
+        },
+      ),
+    );
   });
   it('do not care for the order of the lines', () => {
-    fc.assert(fc.property(fc.array(line, { minLength: 2, maxLength: 8 }), (lines) => {
-      expect(bill({ lines: [...lines].reverse() as never }).total.value).toBeCloseTo(bill({ lines: lines as never }).total.value, 6);
-    }));
+    fc.assert(
+      fc.property(fc.array(line, { minLength: 2, maxLength: 8 }), (lines) => {
+        expect(bill({ lines: [...lines].reverse() as never }).total.value).toBeCloseTo(
+          bill({ lines: lines as never }).total.value,
+          6,
+        );
+      }),
+    );
   });
   it('tax comes on the sum and what was forgotten', () => {
-    expect(one({ quantity: 1, price: 100 }, { forgotten: '10 %', tax: '20 %' }).total.value).toBeCloseTo(132, 9);
+    expect(one({ quantity: 1, price: 100 }, { forgotten: '10 %', tax: '20 %' }).total.value).toBeCloseTo(
+      132,
+      9,
+    );
   });
 });
 
@@ -83,11 +126,27 @@ describe('a bill joins other results and other forms', () => {
     const f = finishQuantity({ surfaces: ['2.4 m2'], coats: 2, coverage: '12 m2/L' });
     expect(one({ kind: 'finish', quantity: f.volume, price: '20/L' }).total.value).toBeCloseTo(8, 9);
   });
+  it('takes the cost of the parts and the weight of the top as they come', () => {
+    const cost = partsCost({ parts: [{ name: 'rail', count: 2, length: '1 m', price: '5/m' }] });
+    const weight = pieceWeight({
+      dimensions: { length: '1.95 m', width: '640 mm', thickness: '42 mm' },
+      timber: 'white oak',
+      moisture: '10 %',
+    });
+    const r = bill({
+      lines: [{ item: 'timber', kind: 'timber', quantity: 1, price: cost.total, mass: weight.mass }],
+    });
+    expect(r.total.value).toBeCloseTo(cost.total.value, 2);
+    expect(r.mass?.in('kg')).toBeCloseTo(weight.mass.in('kg'), 9);
+  });
   it('reads a CSV file, and names the line of a fault', () => {
     const folder = mkdtempSync(join(tmpdir(), 'bill-'));
     try {
       const file = join(folder, 'bill.csv');
-      writeFileSync(file, 'item,kind,quantity,unit,price,mass_kg\nrafters,timber,0.06 m3,,180/m3,30\nscrews,fixings,48,,0.11,0.3\n');
+      writeFileSync(
+        file,
+        'item,kind,quantity,unit,price,mass_kg\nrafters,timber,0.06 m3,,180/m3,30\nscrews,fixings,48,,0.11,0.3\n',
+      );
       const r = bill({ lines: file });
       expect(r.total.value).toBeCloseTo(10.8 + 5.28, 9);
       expect(r.mass?.in('kg')).toBeCloseTo(30.3, 9);
@@ -98,7 +157,14 @@ describe('a bill joins other results and other forms', () => {
     }
   });
   it('is a data frame, with its units in the names of the columns', async () => {
-    const f = await frame(bill({ lines: [{ item: 'a', quantity: 2, price: 3, massEach: '1 kg' }, { item: 'b', quantity: '1 L', price: '4/L', mass: '500 g' }] }).lines);
+    const f = await frame(
+      bill({
+        lines: [
+          { item: 'a', quantity: 2, price: 3, massEach: '1 kg' },
+          { item: 'b', quantity: '1 L', price: '4/L', mass: '500 g' },
+        ],
+      }).lines,
+    );
     expect(f.shape[0]).toBe(2);
     expect(f.columns).toEqual(expect.arrayContaining(['item', 'kind', 'quantity']));
     expect(f.columns.some((c) => c.startsWith('mass ('))).toBe(true);
@@ -108,14 +174,54 @@ describe('a bill joins other results and other forms', () => {
 describe('bill refuses', () => {
   it.each([
     ['no lines', { lines: [] }, 'lines', /1 to/],
-    ['a length by the litre', { lines: [{ item: 'a', quantity: '2 m', price: '4/L' }] }, 'lines[1].price', /a length/],
-    ['pieces by the metre', { lines: [{ item: 'a', quantity: 2, price: '4/m' }] }, 'lines[1].price', /pieces/],
-    ['a unit twice', { lines: [{ item: 'a', quantity: '2 m', unit: 'm', price: 4 }] }, 'lines[1].unit', /twice/],
-    ['a unit nobody knows', { lines: [{ item: 'a', quantity: 2, unit: 'furlong', price: 4 }] }, 'lines[1].unit', /number of pieces/],
-    ['a quantity below nothing', { lines: [{ item: 'a', quantity: -2, price: 4 }] }, 'lines[1].quantity', /from 0/],
-    ['a price below nothing', { lines: [{ item: 'a', quantity: 2, price: -4 }] }, 'lines[1].price', /0 or more/],
-    ['time by the piece', { lines: [{ item: 'a', kind: 'time', quantity: 3, price: 4 }] }, 'lines[1].quantity', /6 h/],
-    ['a density of pieces', { lines: [{ item: 'a', quantity: 3, density: '500 kg/m3' }] }, 'lines[1].density', /no volume/],
+    [
+      'a length by the litre',
+      { lines: [{ item: 'a', quantity: '2 m', price: '4/L' }] },
+      'lines[1].price',
+      /a length/,
+    ],
+    [
+      'pieces by the metre',
+      { lines: [{ item: 'a', quantity: 2, price: '4/m' }] },
+      'lines[1].price',
+      /pieces/,
+    ],
+    [
+      'a unit twice',
+      { lines: [{ item: 'a', quantity: '2 m', unit: 'm', price: 4 }] },
+      'lines[1].unit',
+      /twice/,
+    ],
+    [
+      'a unit nobody knows',
+      { lines: [{ item: 'a', quantity: 2, unit: 'furlong', price: 4 }] },
+      'lines[1].unit',
+      /number of pieces/,
+    ],
+    [
+      'a quantity below nothing',
+      { lines: [{ item: 'a', quantity: -2, price: 4 }] },
+      'lines[1].quantity',
+      /from 0/,
+    ],
+    [
+      'a price below nothing',
+      { lines: [{ item: 'a', quantity: 2, price: -4 }] },
+      'lines[1].price',
+      /0 or more/,
+    ],
+    [
+      'time by the piece',
+      { lines: [{ item: 'a', kind: 'time', quantity: 3, price: 4 }] },
+      'lines[1].quantity',
+      /6 h/,
+    ],
+    [
+      'a density of pieces',
+      { lines: [{ item: 'a', quantity: 3, density: '500 kg/m3' }] },
+      'lines[1].density',
+      /no volume/,
+    ],
     ['a sort nobody knows', { lines: [{ item: 'a', kind: 'wood', quantity: 3 }] }, 'lines[1].kind', /timber/],
     ['a line with no name', { lines: [{ quantity: 3 }] }, 'lines[1].item', /missing/],
     ['not a number', { lines: [{ item: 'a', quantity: NaN, price: 4 }] }, 'lines[1].quantity', /NaN/],
@@ -128,7 +234,10 @@ describe('bill refuses', () => {
       caught = error;
     }
     expect(caught).toBeInstanceOf(Refusal);
-    expect((caught as Refusal).troubles.map((t) => t.field), (caught as Refusal).message).toContain(field);
+    expect(
+      (caught as Refusal).troubles.map((t) => t.field),
+      (caught as Refusal).message,
+    ).toContain(field);
     expect((caught as Refusal).message).toMatch(says);
   });
 });

@@ -11,19 +11,32 @@ const byHand: Readonly<Record<string, readonly [right: unknown, wrong: unknown]>
 };
 
 describe('class exercises of the last coat', () => {
-  const cells = (JSON.parse(readFileSync(new URL('../../notebooks/08-the-last-coat.ipynb', import.meta.url), 'utf8')) as { cells: { cell_type: string; source: string[] }[] }).cells;
+  const cells = (
+    JSON.parse(readFileSync(new URL('../../notebooks/08-the-last-coat.ipynb', import.meta.url), 'utf8')) as {
+      cells: { cell_type: string; source: string[] }[];
+    }
+  ).cells;
   const sources = cells.filter((c) => c.cell_type === 'code').map((c) => c.source.join(''));
-  const code = (name: string): string => sources.find((s) => s.includes(`const ${name} = exercise(`)) as string;
+  const code = (name: string): string =>
+    sources.find((s) => s.includes(`const ${name} = exercise(`)) as string;
   it('are all answered here', () => {
     expect(sources.filter((s) => s.includes('= exercise(')).length).toBe(Object.keys(byHand).length);
   });
-  it.each(Object.entries(byHand))('%s takes the answer by hand and not the usual slip', (name, [right, wrong]) => {
-    const body = `${code(name).replace(/^import .*$/gm, '').replace(/!/g, '').replace(new RegExp(`^${name}$`, 'm'), '')}\nreturn ${name};`;
-    const names = Object.keys(library);
-    const made = new Function(...names, body)(...names.map((n) => (library as Record<string, unknown>)[n])) as library.Exercise;
-    expect(made.check(right).says, String(right)).toMatch(/^Right/);
-    expect(made.check(wrong).right, String(wrong)).toBe(false);
-    expect(made.check('?').right).toBe(false);
-    expect(made.question).toMatch(/\?$/);
-  });
+  it.each(Object.entries(byHand))(
+    '%s takes the answer by hand and not the usual slip',
+    (name, [right, wrong]) => {
+      const body = `${code(name)
+        .replace(/^import .*$/gm, '')
+        .replace(/!/g, '')
+        .replace(new RegExp(`^${name}$`, 'm'), '')}\nreturn ${name};`;
+      const names = Object.keys(library);
+      const made = new Function(...names, body)(
+        ...names.map((n) => (library as Record<string, unknown>)[n]),
+      ) as library.Exercise;
+      expect(made.check(right).says, String(right)).toMatch(/^Right/);
+      expect(made.check(wrong).right, String(wrong)).toBe(false);
+      expect(made.check('?').right).toBe(false);
+      expect(made.question).toMatch(/\?$/);
+    },
+  );
 });

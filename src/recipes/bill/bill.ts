@@ -1,22 +1,20 @@
 import { barChart } from '../../charts/barChart.js';
 import { formatQuantity } from '../../quantities/format.js';
-import { Refusal, type Trouble } from '../../quantities/refusal.js';
 import { note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
-import { tableField } from '../../recipe/table.js';
-import { bought, linePriceField, quantityField, withUnit, type LinePrice, type Measured } from './measured.js';
+import { cents, cost, kinds, linesField, readLines, weight } from './lines.js';
+import { linePriceField } from './measured.js';
 
-const kinds = ['timber', 'glue', 'finish', 'fixings', 'time', 'other'] as const;
-type LineKind = (typeof kinds)[number];
-
-const units = letter('ratio', 'how many of the unit it is priced by');
-const cost = formula({ symbol: 'C', gives: letter('money', 'cost'), text: 'q p', where: { q: units, p: letter('money', 'price of one') }, basis: 'definition' });
-const share = formula({ symbol: 'E', gives: letter('money', 'extra'), text: 'S a / 100', where: { S: letter('money', 'sum'), a: letter('share', 'share added', { in: '%' }) }, basis: 'definition' });
-const weight = formula({ symbol: 'm', gives: letter('mass', 'mass', { in: 'kg' }), text: 'rho V', where: { rho: letter('density', 'density', { in: 'kg/m3' }), V: letter('volume', 'volume', { in: 'm3' }) }, basis: 'definition' });
-
+const share = formula({
+  symbol: 'E',
+  gives: letter('money', 'extra'),
+  text: 'S a / 100',
+  where: { S: letter('money', 'sum'), a: letter('share', 'share added', { in: '%' }) },
+  basis: 'definition',
+});
 /**
  * What a piece costs, weighs and takes in hours: one table of timber, glue, finish, fixings and time, from the results
  * of other recipes or from a CSV file. A `quantity` is a number of pieces or has a unit; a plain `price` is for one of
@@ -29,24 +27,19 @@ export const bill = recipe({
   name: 'bill',
   title: 'Bill of a piece',
   topic: 'bill',
-  about: 'What a piece costs, weighs and takes in hours: timber, glue, finish, fixings and time in one table. A reckoning for the maker, not an invoice.',
+  about:
+    'What a piece costs, weighs and takes in hours: timber, glue, finish, fixings and time in one table. A reckoning for the maker, not an invoice.',
   sources: [],
   inputs: {
-    lines: tableField(
-      {
-        item: field.text({ says: 'what it is' }),
-        kind: field.choice(kinds, { says: 'what sort of thing', default: 'other' }),
-        quantity: quantityField({ says: 'how much' }),
-        unit: field.text({ says: 'unit of the quantity, where it is a plain number', optional: true }),
-        price: linePriceField({ says: 'price', optional: true }),
-        mass: field.mass({ says: 'mass of the whole line', min: '0 g', max: '1000 t', optional: true }),
-        massEach: field.mass({ says: 'mass of one', min: '0 g', max: '1000 t', optional: true }),
-        density: field.density({ says: 'density, where the quantity is a volume', min: '10 kg/m3', max: '20000 kg/m3', optional: true }),
-      },
-      { says: 'what goes into the piece, a line each', most: 10_000 },
-    ),
+    lines: linesField,
     hourly: linePriceField({ says: 'price of an hour, for lines of time that have none', optional: true }),
-    forgotten: field.share({ symbol: 'a', says: 'added for what was forgotten', min: '0 %', max: '200 %', default: '0 %' }),
+    forgotten: field.share({
+      symbol: 'a',
+      says: 'added for what was forgotten',
+      min: '0 %',
+      max: '200 %',
+      default: '0 %',
+    }),
     tax: field.share({ says: 'sales tax on the sum', min: '0 %', max: '100 %', default: '0 %' }),
   },
   outputs: {
@@ -57,66 +50,63 @@ export const bill = recipe({
     mass: out.mass({ says: 'mass, of the lines that have one', optional: true }),
     time: out.time({ says: 'hours of work', optional: true, unit: 'h' }),
     byKind: out.table(
-      { kind: out.text({ says: 'sort' }), lines: out.count({ says: 'lines' }), cost: out.money({ says: 'cost' }), share: out.share({ says: 'share of the lines together' }), mass: out.mass({ says: 'mass', optional: true }) },
+      {
+        kind: out.text({ says: 'sort' }),
+        lines: out.count({ says: 'lines' }),
+        cost: out.money({ says: 'cost' }),
+        share: out.share({ says: 'share of the lines together' }),
+        mass: out.mass({ says: 'mass', optional: true }),
+      },
       { says: 'By sort' },
     ),
     lines: out.table(
-      { item: out.text({ says: 'what' }), kind: out.text({ says: 'sort' }), quantity: out.text({ says: 'how much' }), price: out.text({ says: 'price', optional: true }), cost: out.money({ says: 'cost' }), mass: out.mass({ says: 'mass', optional: true }) },
+      {
+        item: out.text({ says: 'what' }),
+        kind: out.text({ says: 'sort' }),
+        quantity: out.text({ says: 'how much' }),
+        price: out.text({ says: 'price', optional: true }),
+        cost: out.money({ says: 'cost' }),
+        mass: out.mass({ says: 'mass', optional: true }),
+      },
       { says: 'Line by line' },
     ),
   },
   formulas: [cost, share, weight],
   solve: (given, work) => {
-    const troubles: Trouble[] = [];
-    const rows = given.lines.map((line, i) => {
-      const at = (column: string, run: () => void): void => {
-        try {
-          run();
-        } catch (error) {
-          if (!(error instanceof Refusal)) throw error;
-          troubles.push({ field: `lines[${String(i + 1)}].${column}`, says: error.troubles[0]?.says ?? error.message });
-        }
-      };
-      let m: Measured = line.quantity;
-      at('unit', () => (m = withUnit(line.quantity, line.unit)));
-      const p: LinePrice | undefined = line.price ?? (line.kind === 'time' ? given.hourly : undefined);
-      let C = 0;
-      at('price', () => {
-        if (!p) return;
-        // A price of an hour given once is for hours, whatever unit a line of time is written in.
-        const perHour = p === given.hourly && p.bare ? { ...p, by: 'time' as const, amount: p.amount / 3600, bare: false } : p;
-        const b = bought(m, perHour);
-        C = cents(work.apply(cost, { q: b.units, p: b.price }, line.item));
-      });
-      let mass: number | undefined = line.mass ?? (line.massEach === undefined ? undefined : (line.massEach * m.value) / m.per) ?? (m.by === 'mass' ? m.value : undefined);
-      at('density', () => {
-        if (line.density === undefined) return;
-        if (m.by !== 'liquid') throw new Refusal('got a density with a quantity that is no volume; takes one with a quantity such as "0.04 m3"');
-        mass ??= work.apply(weight, { rho: line.density, V: m.value }, `${line.item}: mass`);
-      });
-      if (line.kind === 'time' && m.by !== 'time') at('quantity', () => { throw new Refusal(`got ${m.written}, takes a time such as "6 h" in a line of time`); });
-      const written = line.unit === undefined ? m.written : `${line.quantity.written} ${line.unit}`;
-      return { item: line.item, kind: line.kind as LineKind, quantity: written, ...(p ? { price: p === given.hourly && p.bare ? `${p.text}/h` : p.text } : {}), cost: C, ...(mass === undefined ? {} : { mass }), hours: m.by === 'time' && line.kind === 'time' ? m.value : 0, priced: p !== undefined };
-    });
-    if (troubles.length > 0) throw new Refusal(troubles);
+    const rows = readLines(given.lines, given.hourly, work);
     const subtotal = cents(rows.reduce((s, r) => s + r.cost, 0));
-    const forgotten = given.forgotten === 0 ? 0 : cents(work.apply(share, { S: subtotal, a: given.forgotten }, 'added for what was forgotten'));
-    const tax = given.tax === 0 ? 0 : cents(work.apply(share, { S: subtotal + forgotten, a: given.tax }, 'sales tax'));
+    const forgotten =
+      given.forgotten === 0
+        ? 0
+        : cents(work.apply(share, { S: subtotal, a: given.forgotten }, 'added for what was forgotten'));
+    const tax =
+      given.tax === 0 ? 0 : cents(work.apply(share, { S: subtotal + forgotten, a: given.tax }, 'sales tax'));
     const masses = rows.filter((r) => r.mass !== undefined);
     const hours = rows.reduce((s, r) => s + r.hours, 0);
     const unpriced = rows.filter((r) => !r.priced).map((r) => r.item);
     if (unpriced.length > 0) work.caution(note(`no price, counted as nothing: ${listed(unpriced)}`));
     const weightless = rows.filter((r) => r.mass === undefined && r.kind !== 'time').map((r) => r.item);
-    if (masses.length > 0 && weightless.length > 0) work.caution(note(`no mass, so the piece weighs more than is said: ${listed(weightless)}`));
+    if (masses.length > 0 && weightless.length > 0)
+      work.caution(note(`no mass, so the piece weighs more than is said: ${listed(weightless)}`));
     const byKind = kinds.flatMap((kind) => {
       const own = rows.filter((r) => r.kind === kind);
       if (own.length === 0) return [];
       const sum = cents(own.reduce((s, r) => s + r.cost, 0));
       const heavy = own.filter((r) => r.mass !== undefined);
-      return [{ kind, lines: own.length, cost: sum, share: subtotal === 0 ? 0 : sum / subtotal, ...(heavy.length > 0 ? { mass: heavy.reduce((s, r) => s + (r.mass as number), 0) } : {}) }];
+      return [
+        {
+          kind,
+          lines: own.length,
+          cost: sum,
+          share: subtotal === 0 ? 0 : sum / subtotal,
+          ...(heavy.length > 0 ? { mass: heavy.reduce((s, r) => s + (r.mass as number), 0) } : {}),
+        },
+      ];
     });
     return {
-      total: cents(subtotal + forgotten + tax), subtotal, byKind,
+      total: cents(subtotal + forgotten + tax),
+      subtotal,
+      byKind,
       lines: rows.map(({ hours: _h, priced: _p, ...r }) => r),
       ...(given.forgotten === 0 ? {} : { forgotten }),
       ...(given.tax === 0 ? {} : { tax }),
@@ -124,33 +114,53 @@ export const bill = recipe({
       ...(hours > 0 ? { time: hours } : {}),
     };
   },
-  cautions: (_given, answer) => (answer.mass !== undefined && answer.mass > 25 ? [note('over 25 kg: lift it with two or more, or in parts (common practice; the guidance where you work goes first)')] : []),
+  cautions: (_given, answer) =>
+    answer.mass !== undefined && answer.mass > 25
+      ? [
+          note(
+            'over 25 kg: lift it with two or more, or in parts (common practice; the guidance where you work goes first)',
+          ),
+        ]
+      : [],
   chart: (given, answer) => {
     if (answer.subtotal === 0) return undefined;
     const currency = given.lines.find((l) => l.price?.currency)?.price?.currency ?? given.hourly?.currency;
-    const money = (value: number): string => formatQuantity({ kind: 'money', value, ...(currency ? { currency } : {}) });
+    const money = (value: number): string =>
+      formatQuantity({ kind: 'money', value, ...(currency ? { currency } : {}) });
     const most = Math.max(...answer.byKind.map((k) => k.cost));
     return barChart({
       title: `${money(answer.total)} in all${answer.mass === undefined ? '' : `, ${formatQuantity({ kind: 'mass', value: answer.mass }, { digits: 3 })}`}`,
       of: '',
       value: currency ? { title: 'Cost', unit: currency } : { title: 'Cost' },
-      bars: answer.byKind.map((k) => ({ name: k.kind, value: k.cost, label: `${money(k.cost)}, ${formatQuantity({ kind: 'share', value: k.share })}`, chosen: k.cost === most })),
+      bars: answer.byKind.map((k) => ({
+        name: k.kind,
+        value: k.cost,
+        label: `${money(k.cost)}, ${formatQuantity({ kind: 'share', value: k.share })}`,
+        chosen: k.cost === most,
+      })),
     });
   },
   example: {
     lines: [
-      { item: 'rafters, salvaged', kind: 'timber', quantity: '0.062 m3', price: '180/m3', density: '500 kg/m3' },
+      {
+        item: 'rafters, salvaged',
+        kind: 'timber',
+        quantity: '0.062 m3',
+        price: '180/m3',
+        density: '500 kg/m3',
+      },
       { item: 'battens for the frame', kind: 'timber', quantity: '11.4 m', price: '1.20/m', mass: '8.2 kg' },
       { item: 'wood glue', kind: 'glue', quantity: '750 mL', price: '14/L', mass: '0.8 kg' },
       { item: 'oil varnish', kind: 'finish', quantity: 2, unit: 'tins', price: 16.5, massEach: '0.45 kg' },
       { item: 'screws 5 x 60', kind: 'fixings', quantity: 48, price: 0.11, massEach: '6 g' },
       { item: 'bench work', kind: 'time', quantity: '14.5 h' },
     ],
-    hourly: 24, forgotten: '10 %',
+    hourly: 24,
+    forgotten: '10 %',
   },
 });
 
-/** To the hundredth, halves up: what a bill can print. */
-const cents = (n: number): number => Math.round(n * 100 * (1 + 1e-15)) / 100;
-
-const listed = (names: readonly string[]): string => (names.length > 6 ? `${names.slice(0, 6).join(', ')} and ${String(names.length - 6)} more` : names.join(', '));
+const listed = (names: readonly string[]): string =>
+  names.length > 6
+    ? `${names.slice(0, 6).join(', ')} and ${String(names.length - 6)} more`
+    : names.join(', ');

@@ -31,28 +31,39 @@ export interface LinePrice {
 }
 
 const measures: readonly By[] = ['length', 'area', 'liquid', 'mass', 'time'];
-const pieces = /^(?:pieces?|pcs?|each|off|no\.?|box(?:es)?|packs?|packets?|tins?|bags?|pairs?|sets?|sheets?|bottles?|tubes?|rolls?|discs?|boards?|screws?|jobs?|trips?)$/i;
+const pieces =
+  /^(?:pieces?|pcs?|each|off|no\.?|box(?:es)?|packs?|packets?|tins?|bags?|pairs?|sets?|sheets?|bottles?|tubes?|rolls?|discs?|boards?|screws?|jobs?|trips?)$/i;
 const plain = /^\+?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?$|^\d+(?:[ -]\d+)?\/\d+$/i;
-const takesQuantity = 'how much, a number of pieces such as 12, or with a unit such as "4.2 m", "1.3 m2", "750 mL", "2 kg" or "6 h"';
+const takesQuantity =
+  'how much, a number of pieces such as 12, or with a unit such as "4.2 m", "1.3 m2", "750 mL", "2 kg" or "6 h"';
 
 /** Reads how much of something there is. @throws Refusal */
 export function measured(value: unknown): Measured {
   const refuse = (): never => {
-    throw new Refusal(`got ${shown(value instanceof Quantity ? value.toString() : value)}, takes ${takesQuantity}, from 0 to a billion`);
+    throw new Refusal(
+      `got ${shown(value instanceof Quantity ? value.toString() : value)}, takes ${takesQuantity}, from 0 to a billion`,
+    );
   };
-  const whole = (by: By, n: number, per: number, bare: boolean, written: string): Measured => (n >= 0 && n / per <= 1e9 ? { by, value: n, per, bare, written } : refuse());
+  const whole = (by: By, n: number, per: number, bare: boolean, written: string): Measured =>
+    n >= 0 && n / per <= 1e9 ? { by, value: n, per, bare, written } : refuse();
   if (typeof value === 'number') return whole('count', value, 1, true, String(value));
   if (value instanceof Quantity) {
-    const by = value.kind === 'volume' || value.kind === 'boardFeet' || value.kind === 'superFeet' ? 'liquid' : measures.find((m) => m === value.kind);
+    const by =
+      value.kind === 'volume' || value.kind === 'boardFeet' || value.kind === 'superFeet'
+        ? 'liquid'
+        : measures.find((m) => m === value.kind);
     const unit = value.toJSON().unit;
-    return by ? whole(by, value.value, unitOf(value.kind as Kind, unit).scale, false, value.toString()) : refuse();
+    return by
+      ? whole(by, value.value, unitOf(value.kind as Kind, unit).scale, false, value.toString())
+      : refuse();
   }
   if (typeof value !== 'string' || value.length > 120) return refuse();
   const text = value.trim();
   if (plain.test(text)) return whole('count', parseQuantity(text, 'ratio').value, 1, true, text);
   const unit = /[^\d\s.,/+-][^]*$/.exec(text)?.[0] ?? '';
   const number = text.slice(0, text.length - unit.length).trim();
-  if (pieces.test(unit) && plain.test(number)) return whole('count', parseQuantity(number, 'ratio').value, 1, false, text);
+  if (pieces.test(unit) && plain.test(number))
+    return whole('count', parseQuantity(number, 'ratio').value, 1, false, text);
   for (const by of measures) {
     try {
       const q = parseQuantity(text, by);
@@ -78,7 +89,8 @@ const priceKinds: readonly { readonly by: By; readonly kind: Kind }[] = [
   { by: 'mass', kind: 'pricePerMass' },
   { by: 'time', kind: 'pricePerTime' },
 ];
-const each = /\s*(?:(?:\/|\bper\s+|\ba\s+|\s)\s*)(?:pieces?|pcs?|each|box|pack|tin|bag|pair|set|sheet|bottle|tube|roll)$/i;
+const each =
+  /\s*(?:(?:\/|\bper\s+|\ba\s+|\s)\s*)(?:pieces?|pcs?|each|box|pack|tin|bag|pair|set|sheet|bottle|tube|roll)$/i;
 
 type QuantityWritten = string | number | Quantity;
 type Maybe<O, T> = O extends { optional: true } ? T | undefined : T;
@@ -88,17 +100,31 @@ interface Options {
   readonly optional?: true;
 }
 
-export function quantityField<const O extends Options>(options: O): Field<QuantityWritten, Maybe<O, Measured>, IsOptional<O>> {
+export function quantityField<const O extends Options>(
+  options: O,
+): Field<QuantityWritten, Maybe<O, Measured>, IsOptional<O>> {
   return makeField<QuantityWritten, Measured, O>(
-    { kind: 'measured', takes: takesQuantity, read: measured, show: (m) => m.written, fits: (v) => typeof v === 'string' || typeof v === 'number' || v instanceof Quantity },
+    {
+      kind: 'measured',
+      takes: takesQuantity,
+      read: measured,
+      show: (m) => m.written,
+      fits: (v) => typeof v === 'string' || typeof v === 'number' || v instanceof Quantity,
+    },
     options,
   ) as unknown as Field<QuantityWritten, Maybe<O, Measured>, IsOptional<O>>;
 }
 
-export function linePriceField<const O extends Options>(options: O): Field<QuantityWritten, Maybe<O, LinePrice>, IsOptional<O>> {
-  const takes = "a price of 0 or more: for one of the unit the quantity is in, such as 12.50, or with what it is for, such as '4.20/m', '38/m2', '18/L', '9/kg' or '40/h'";
+export function linePriceField<const O extends Options>(
+  options: O,
+): Field<QuantityWritten, Maybe<O, LinePrice>, IsOptional<O>> {
+  const takes =
+    "a price of 0 or more: for one of the unit the quantity is in, such as 12.50, or with what it is for, such as '4.20/m', '38/m2', '18/L', '9/kg' or '40/h'";
   const money = field.money({ says: options.says, min: 0, max: 1e9 });
-  const readers = priceKinds.map((p) => ({ ...p, field: field.quantity(p.kind, { says: options.says, min: 0 }) }));
+  const readers = priceKinds.map((p) => ({
+    ...p,
+    field: field.quantity(p.kind, { says: options.says, min: 0 }),
+  }));
   const read = (value: unknown): LinePrice => {
     const written = typeof value === 'string' ? value.trim().replace(each, '') : value;
     const perPiece = typeof value === 'string' && written !== value.trim();
@@ -114,23 +140,47 @@ export function linePriceField<const O extends Options>(options: O): Field<Quant
     try {
       const amount = money.read(written);
       const currency = toQuantity(written, 'money').currency;
-      return { by: 'count', amount, bare: !perPiece, text: formatQuantity({ kind: 'money', value: amount, ...(currency ? { currency } : {}) }) + (perPiece ? ' each' : ''), ...(currency ? { currency } : {}) };
+      return {
+        by: 'count',
+        amount,
+        bare: !perPiece,
+        text:
+          formatQuantity({ kind: 'money', value: amount, ...(currency ? { currency } : {}) }) +
+          (perPiece ? ' each' : ''),
+        ...(currency ? { currency } : {}),
+      };
     } catch (error) {
       if (!(error instanceof Refusal) || error.message.includes('one currency')) throw error;
       throw new Refusal(`got ${shown(value)}, takes ${takes}`);
     }
   };
   return makeField<QuantityWritten, LinePrice, O>(
-    { kind: 'price', takes, read, show: (p) => p.text, fits: (v) => typeof v === 'string' || typeof v === 'number' || v instanceof Quantity },
+    {
+      kind: 'price',
+      takes,
+      read,
+      show: (p) => p.text,
+      fits: (v) => typeof v === 'string' || typeof v === 'number' || v instanceof Quantity,
+    },
     options,
   ) as unknown as Field<QuantityWritten, Maybe<O, LinePrice>, IsOptional<O>>;
 }
 
-const called: Readonly<Record<By, string>> = { count: 'pieces', length: 'a length', area: 'an area', liquid: 'a volume', mass: 'a mass', time: 'a time' };
+const called: Readonly<Record<By, string>> = {
+  count: 'pieces',
+  length: 'a length',
+  area: 'an area',
+  liquid: 'a volume',
+  mass: 'a mass',
+  time: 'a time',
+};
 
 /** Units bought and money for one, so that one times the other is the cost. @throws Refusal where price and quantity measure different things */
 export function bought(m: Measured, p: LinePrice): { units: number; price: number } {
   if (p.bare) return { units: m.value / m.per, price: p.amount };
-  if (p.by !== m.by) throw new Refusal(`got a price for ${called[p.by]} with a quantity that is ${called[m.by]} (${shown(m.written)}); takes both of one measure`);
+  if (p.by !== m.by)
+    throw new Refusal(
+      `got a price for ${called[p.by]} with a quantity that is ${called[m.by]} (${shown(m.written)}); takes both of one measure`,
+    );
   return { units: m.value / m.per, price: p.amount * m.per };
 }

@@ -51,7 +51,10 @@ export function amountField<const O extends FieldOptions>(options: O): Field<Wri
     {
       kind: 'amount',
       takes,
-      fits: (v) => typeof v === 'string' || v instanceof Quantity || (typeof v === 'object' && v !== null && 'value' in v && 'unit' in v),
+      fits: (v) =>
+        typeof v === 'string' ||
+        v instanceof Quantity ||
+        (typeof v === 'object' && v !== null && 'value' in v && 'unit' in v),
       show: (a) => both(new Quantity(a.kind, a.value)),
       read,
     },
@@ -60,12 +63,15 @@ export function amountField<const O extends FieldOptions>(options: O): Field<Wri
 }
 
 /** An output that is shown as it was measured: litres of what is poured, grams of what is weighed. */
-export function amountOutput(options: { readonly says: string }): Output<Amount, Quantity<'liquid'> | Quantity<'mass'>, false> {
+export function amountOutput(options: {
+  readonly says: string;
+}): Output<Amount, Quantity<'liquid'> | Quantity<'mass'>, false> {
   return {
     kind: 'amount',
     says: options.says,
     optional: false,
-    wrap: (raw) => (raw.kind === 'liquid' ? new Quantity('liquid', raw.value) : new Quantity('mass', raw.value)),
+    wrap: (raw) =>
+      raw.kind === 'liquid' ? new Quantity('liquid', raw.value) : new Quantity('mass', raw.value),
     show: (raw) => {
       const q = { kind: raw.kind, value: raw.value };
       return { metric: formatQuantity(q), inch: formatQuantity(q, { system: 'inch' }) };

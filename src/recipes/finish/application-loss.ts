@@ -3,7 +3,13 @@ import type { Work } from '../../recipe/work.js';
 import { tableRows } from '../../timber/tables.js';
 
 /** Ways of putting finish on that the table knows. */
-export const methods = ['brush or roller', 'HVLP spray', 'airless spray', 'air-assisted airless spray', 'cup gun spray'] as const;
+export const methods = [
+  'brush or roller',
+  'HVLP spray',
+  'airless spray',
+  'air-assisted airless spray',
+  'cup gun spray',
+] as const;
 
 /** The loss of a method, the middle of its printed range, as a share of what leaves the tin; none without a method. */
 export function lossOf(method: (typeof methods)[number] | undefined, work: Work): number {
@@ -12,6 +18,9 @@ export function lossOf(method: (typeof methods)[number] | undefined, work: Work)
   if (!row) throw new Error(`data/application-loss.various.csv has no row for ${method}`);
   const [low, high] = [row.number('loss_low_pct') as number, row.number('loss_high_pct') as number];
   const middle = (low + high) / 2;
-  work.say(`Loss with ${method}: ${low === high ? `${String(low)} %` : `printed ${String(low)} to ${String(high)} %, the middle ${String(middle)} % is taken`}.`, row.citation);
+  work.say(
+    `Loss with ${method}: ${low === high ? `${String(low)} %` : `printed ${String(low)} to ${String(high)} %, the middle ${String(middle)} % is taken`}.`,
+    row.citation,
+  );
   return middle / 100;
 }

@@ -14,11 +14,41 @@ const dry = letter('thickness', 'dry film of a coat', { in: 'um', bare: true });
 const solidsByVolume = letter('share', 'solids by volume', { in: '%' });
 const rate = letter('coverage', 'area that a litre covers', { in: 'm2/L', bare: true });
 
-const wetFromRate = formula({ symbol: 'w', gives: wet, text: '1000 / c', where: { c: rate }, source: cite('painting-advice-2014', 'wet film from spread rate') });
-const dryFromWet = formula({ symbol: 'd', gives: dry, text: 'w S / 100', where: { w: wet, S: solidsByVolume }, source: cite('coatings-tech-note-5-3', 'wet and dry film') });
-const wetFromDry = formula({ symbol: 'w', gives: wet, text: 'd 100 / S', where: { d: dry, S: solidsByVolume }, source: cite('coatings-tech-note-5-3', 'wet and dry film') });
-const coverageOf = formula({ symbol: 'c', gives: rate, text: '10 S / d', where: { S: solidsByVolume, d: dry }, source: cite('coatings-spreading-rate', 'theoretical spreading rate') });
-const build = formula({ symbol: 'D', gives: letter('thickness', 'dry film of all coats', { in: 'um' }), text: 'N d', where: { N: letter('count', 'coats'), d: letter('thickness', 'dry film of a coat', { in: 'um' }) }, basis: 'definition' });
+const wetFromRate = formula({
+  symbol: 'w',
+  gives: wet,
+  text: '1000 / c',
+  where: { c: rate },
+  source: cite('painting-advice-2014', 'wet film from spread rate'),
+});
+const dryFromWet = formula({
+  symbol: 'd',
+  gives: dry,
+  text: 'w S / 100',
+  where: { w: wet, S: solidsByVolume },
+  source: cite('coatings-tech-note-5-3', 'wet and dry film'),
+});
+const wetFromDry = formula({
+  symbol: 'w',
+  gives: wet,
+  text: 'd 100 / S',
+  where: { d: dry, S: solidsByVolume },
+  source: cite('coatings-tech-note-5-3', 'wet and dry film'),
+});
+const coverageOf = formula({
+  symbol: 'c',
+  gives: rate,
+  text: '10 S / d',
+  where: { S: solidsByVolume, d: dry },
+  source: cite('coatings-spreading-rate', 'theoretical spreading rate'),
+});
+const build = formula({
+  symbol: 'D',
+  gives: letter('thickness', 'dry film of all coats', { in: 'um' }),
+  text: 'N d',
+  where: { N: letter('count', 'coats'), d: letter('thickness', 'dry film of a coat', { in: 'um' }) },
+  basis: 'definition',
+});
 
 /**
  * The film a finish leaves: wet and dry thickness and coverage, from how far a litre goes, from a wet film measured
@@ -30,13 +60,36 @@ export const filmBuild = recipe({
   name: 'filmBuild',
   title: 'Film of a finish',
   topic: 'finish',
-  about: 'How thick a film a finish leaves, wet and dry, and how far a litre goes, from its solids. For film finishes; not for oils that soak in.',
+  about:
+    'How thick a film a finish leaves, wet and dry, and how far a litre goes, from its solids. For film finishes; not for oils that soak in.',
   sources: [],
   inputs: {
-    volumeSolids: field.share({ symbol: 'S', says: 'solids by volume, from the data sheet; after thinning, see thinToSolids', above: '0 %', max: '100 %' }),
-    spreadingRate: field.coverage({ symbol: 'c', says: 'area that a litre covers in one coat', min: '0.1 m2/L', max: '200 m2/L', optional: true }),
-    wetFilm: field.thickness({ symbol: 'w', says: 'wet film of one coat, as a comb shows it', min: '1 um', max: '10 mm', optional: true }),
-    targetFilm: field.thickness({ says: 'dry film wanted, all coats together', min: '0.1 um', max: '50 mm', optional: true }),
+    volumeSolids: field.share({
+      symbol: 'S',
+      says: 'solids by volume, from the data sheet; after thinning, see thinToSolids',
+      above: '0 %',
+      max: '100 %',
+    }),
+    spreadingRate: field.coverage({
+      symbol: 'c',
+      says: 'area that a litre covers in one coat',
+      min: '0.1 m2/L',
+      max: '200 m2/L',
+      optional: true,
+    }),
+    wetFilm: field.thickness({
+      symbol: 'w',
+      says: 'wet film of one coat, as a comb shows it',
+      min: '1 um',
+      max: '10 mm',
+      optional: true,
+    }),
+    targetFilm: field.thickness({
+      says: 'dry film wanted, all coats together',
+      min: '0.1 um',
+      max: '50 mm',
+      optional: true,
+    }),
     coats: field.count({ symbol: 'N', says: 'number of like coats', min: 1, max: 100, default: 1 }),
   },
   outputs: {
@@ -51,15 +104,38 @@ export const filmBuild = recipe({
     const S = given.volumeSolids;
     const ways = (['spreadingRate', 'wetFilm', 'targetFilm'] as const).filter((n) => given[n] !== undefined);
     if (ways.length !== 1) {
-      throw new Refusal({ field: ways[1] ?? 'spreadingRate', says: `got ${ways.length === 0 ? 'none' : ways.join(' and ')}, takes one of spreadingRate such as "8 m2/L", wetFilm such as "125 um", or targetFilm such as "80 um"` });
+      throw new Refusal({
+        field: ways[1] ?? 'spreadingRate',
+        says: `got ${ways.length === 0 ? 'none' : ways.join(' and ')}, takes one of spreadingRate such as "8 m2/L", wetFilm such as "125 um", or targetFilm such as "80 um"`,
+      });
     }
-    if (given.targetFilm !== undefined) work.say(`One of ${String(given.coats)} coat${given.coats === 1 ? '' : 's'} gives its share of the film wanted.`);
-    const w = given.wetFilm ?? (given.spreadingRate !== undefined ? work.apply(wetFromRate, { c: given.spreadingRate }) : work.apply(wetFromDry, { d: (given.targetFilm as number) / given.coats, S }));
+    if (given.targetFilm !== undefined)
+      work.say(
+        `One of ${String(given.coats)} coat${given.coats === 1 ? '' : 's'} gives its share of the film wanted.`,
+      );
+    const w =
+      given.wetFilm ??
+      (given.spreadingRate !== undefined
+        ? work.apply(wetFromRate, { c: given.spreadingRate })
+        : work.apply(wetFromDry, { d: (given.targetFilm as number) / given.coats, S }));
     const d = work.apply(dryFromWet, { w, S });
     const c = work.apply(coverageOf, { S, d });
-    return { wetFilm: w, dryPerCoat: d, coverage: c, dryFilm: work.apply(build, { N: given.coats, d }), perArea: given.coats / c };
+    return {
+      wetFilm: w,
+      dryPerCoat: d,
+      coverage: c,
+      dryFilm: work.apply(build, { N: given.coats, d }),
+      perArea: given.coats / c,
+    };
   },
-  cautions: [...[note('theoretical: no loss, and nothing that soaks in; on bare wood the first coats mostly fill the pores')], ...finishDangers([])],
+  cautions: [
+    ...[
+      note(
+        'theoretical: no loss, and nothing that soaks in; on bare wood the first coats mostly fill the pores',
+      ),
+    ],
+    ...finishDangers([]),
+  ],
   chart: (given, answer) => {
     const low = Math.max(1, answer.coverage / 1000 / 3);
     const rates = Array.from({ length: 41 }, (_, i) => low + ((answer.coverage / 1000) * 2 * i) / 40);
@@ -70,11 +146,18 @@ export const filmBuild = recipe({
       y: { title: 'Film of one coat', unit: 'µm', zero: true },
       series: [
         { name: 'wet', values: rates.map((r) => 1000 / r) },
-        { name: `dry, ${String(Number((given.volumeSolids * 100).toPrecision(3)))} % solids`, values: rates.map((r) => (1000 * given.volumeSolids) / r) },
+        {
+          name: `dry, ${String(Number((given.volumeSolids * 100).toPrecision(3)))} % solids`,
+          values: rates.map((r) => (1000 * given.volumeSolids) / r),
+        },
       ],
       marks: [
         { x: answer.coverage / 1000, y: answer.wetFilm * 1e6, label: `${rounded(answer.wetFilm)} µm wet` },
-        { x: answer.coverage / 1000, y: answer.dryPerCoat * 1e6, label: `${rounded(answer.dryPerCoat)} µm dry` },
+        {
+          x: answer.coverage / 1000,
+          y: answer.dryPerCoat * 1e6,
+          label: `${rounded(answer.dryPerCoat)} µm dry`,
+        },
       ],
     });
   },

@@ -1,32 +1,35 @@
 import { barChart } from '../../charts/barChart.js';
 import { timeline } from '../../charts/timeline.js';
 import { formatQuantity } from '../../quantities/format.js';
-import { note, type Caution } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { cite } from '../../recipe/source.js';
-import type { Work } from '../../recipe/work.js';
 import { lossOf, methods } from './application-loss.js';
+import { coverageNotes, printedCoverages } from './coverage.js';
 import { finishDangers } from './dangers.js';
-
-const L = letter('length', 'length', { in: 'mm' });
-const W = letter('length', 'width', { in: 'mm' });
-const t = letter('length', 'thickness', { in: 'mm' });
-const faceArea = letter('area', 'area to coat', { in: 'mm2' });
-
-const allFaces = formula({ symbol: 'A', gives: faceArea, text: '2 (L W + L t + W t)', where: { L, W, t }, basis: 'geometry' });
-const topAndEdges = formula({ symbol: 'A', gives: faceArea, text: 'L W + 2 t * (L + W)', where: { L, W, t }, basis: 'geometry' });
-const topAndBottom = formula({ symbol: 'A', gives: faceArea, text: '2 L W', where: { L, W }, basis: 'geometry' });
-const topOnly = formula({ symbol: 'A', gives: faceArea, text: 'L W', where: { L, W }, basis: 'geometry' });
+import {
+  allFaces,
+  piece,
+  pieceArea,
+  surface,
+  topAndBottom,
+  topAndEdges,
+  topOnly,
+  type Piece,
+} from './surface.js';
 
 // Loss is a share of what leaves the tin, as coatings notes take it; adding it on top of the net volume gives too little.
 const oneCoat = formula({
   symbol: 'V',
   gives: letter('liquid', 'for a coat', { in: 'L' }),
   text: 'A / (c * (1 - q / 100))',
-  where: { A: letter('area', 'area to coat', { in: 'm2' }), c: letter('coverage', 'coverage of what goes on', { in: 'm2/L' }), q: letter('share', 'loss, of what leaves the tin', { in: '%' }) },
+  where: {
+    A: letter('area', 'area to coat', { in: 'm2' }),
+    c: letter('coverage', 'coverage of what goes on', { in: 'm2/L' }),
+    q: letter('share', 'loss, of what leaves the tin', { in: '%' }),
+  },
   source: cite('coatings-spreading-rate', 'consumption from area and rate'),
 });
 const unthinned = formula({
@@ -41,21 +44,12 @@ const tinCount = formula({
   symbol: 'n',
   gives: letter('count', 'tins to buy'),
   text: 'ceil(F / T - 10^(-9))',
-  where: { F: letter('liquid', 'finish from the tin', { in: 'L' }), T: letter('liquid', 'what a tin holds', { in: 'L' }) },
+  where: {
+    F: letter('liquid', 'finish from the tin', { in: 'L' }),
+    T: letter('liquid', 'what a tin holds', { in: 'L' }),
+  },
   basis: 'definition',
 });
-
-const piece = field.group(
-  {
-    length: field.length({ says: 'length of the piece', above: '0 mm', max: '100 m' }),
-    width: field.length({ says: 'width of the piece', above: '0 mm', max: '100 m' }),
-    thickness: field.length({ says: 'thickness of the piece', above: '0 mm', max: '10 m' }),
-    faces: field.choice(['all', 'top and edges', 'top and bottom', 'top'], { says: 'which faces are coated', default: 'all' }),
-    count: field.count({ says: 'how many such pieces', min: 1, max: 100_000, default: 1 }),
-  },
-  { says: 'a piece by its dimensions' },
-);
-const surface = field.area({ says: 'an area to coat', above: '0 mm2', max: '100000 m2' });
 
 /**
  * How much finish a job takes and how many tins: from areas, or from the pieces' own dimensions with all faces or
@@ -67,20 +61,68 @@ export const finishQuantity = recipe({
   name: 'finishQuantity',
   title: 'Finish for a job',
   topic: 'finish',
-  about: 'How much finish a job takes, coat by coat, and how many tins to buy: from areas or from the dimensions of the pieces. Not for filling grain or for poured coats.',
+  about:
+    'How much finish a job takes, coat by coat, and how many tins to buy: from areas or from the dimensions of the pieces. Not for filling grain or for poured coats.',
   sources: [],
   inputs: {
-    surfaces: field.either([piece, field.list(field.either([surface, piece], { says: 'an area, or a piece by its dimensions' }), { says: 'areas or pieces', most: 2000 })], { says: 'what is coated: a list of areas, or the dimensions of a piece or of several' }),
+    surfaces: field.either(
+      [
+        piece,
+        field.list(field.either([surface, piece], { says: 'an area, or a piece by its dimensions' }), {
+          says: 'areas or pieces',
+          most: 2000,
+        }),
+      ],
+      { says: 'what is coated: a list of areas, or the dimensions of a piece or of several' },
+    ),
     coats: field.count({ symbol: 'N', says: 'number of coats', min: 1, max: 50 }),
-    coverage: field.coverage({ symbol: 'c', says: 'area that a litre covers in one coat, as printed on the tin', min: '0.5 m2/L', max: '60 m2/L' }),
-    firstCoverage: field.coverage({ says: 'the same for the first coat, on bare wood; default as the others', min: '0.5 m2/L', max: '60 m2/L', optional: true }),
-    loss: field.share({ symbol: 'q', says: 'share of what leaves the tin that never reaches the piece; default that of the method, or none', min: '0 %', max: '95 %', optional: true }),
+    coverage: field.coverage({
+      symbol: 'c',
+      says: 'area that a litre covers in one coat, as printed on the tin',
+      min: '0.5 m2/L',
+      max: '60 m2/L',
+    }),
+    firstCoverage: field.coverage({
+      says: 'the same for the first coat, on bare wood; default as the others',
+      min: '0.5 m2/L',
+      max: '60 m2/L',
+      optional: true,
+    }),
+    loss: field.share({
+      symbol: 'q',
+      says: 'share of what leaves the tin that never reaches the piece; default that of the method, or none',
+      min: '0 %',
+      max: '95 %',
+      optional: true,
+    }),
     method: field.choice(methods, { says: 'how it is put on, which sets the loss', optional: true }),
-    thinnerParts: field.ratio({ symbol: 'k', says: 'parts of thinner to one part of finish', min: 0, max: 20, default: 0 }),
-    firstThinnerParts: field.ratio({ says: 'the same for the first coat; default as the others', min: 0, max: 20, optional: true }),
-    tinSize: field.liquid({ symbol: 'T', says: 'what a tin holds', min: '10 mL', max: '1000 L', default: '1 L' }),
+    thinnerParts: field.ratio({
+      symbol: 'k',
+      says: 'parts of thinner to one part of finish',
+      min: 0,
+      max: 20,
+      default: 0,
+    }),
+    firstThinnerParts: field.ratio({
+      says: 'the same for the first coat; default as the others',
+      min: 0,
+      max: 20,
+      optional: true,
+    }),
+    tinSize: field.liquid({
+      symbol: 'T',
+      says: 'what a tin holds',
+      min: '10 mL',
+      max: '1000 L',
+      default: '1 L',
+    }),
     coatTime: field.time({ says: 'to put on one coat', min: '0 s', max: '7 day', default: '30 min' }),
-    dryTime: field.time({ says: 'to wait between coats, as the tin says; with it a time line is drawn', above: '0 s', max: '60 day', optional: true }),
+    dryTime: field.time({
+      says: 'to wait between coats, as the tin says; with it a time line is drawn',
+      above: '0 s',
+      max: '60 day',
+      optional: true,
+    }),
     finish: field.text({ says: 'what it is, such as oil varnish: for the cautions', optional: true }),
   },
   outputs: {
@@ -96,15 +138,27 @@ export const finishQuantity = recipe({
   },
   formulas: [allFaces, topAndEdges, topAndBottom, topOnly, oneCoat, unthinned, tinCount],
   solve: (given, work) => {
-    const items = Array.isArray(given.surfaces) ? (given.surfaces as readonly (number | Piece)[]) : [given.surfaces as Piece];
-    const areas = items.map((s, i) => (typeof s === 'number' ? s : s.count * pieceArea(s, items.length > 1 ? ` of piece ${i + 1}` : '', work)));
+    const items = Array.isArray(given.surfaces)
+      ? (given.surfaces as readonly (number | Piece)[])
+      : [given.surfaces as Piece];
+    const areas = items.map((s, i) =>
+      typeof s === 'number' ? s : s.count * pieceArea(s, items.length > 1 ? ` of piece ${i + 1}` : '', work),
+    );
     const A = areas.reduce((a, b) => a + b, 0);
-    if (!work.silent && (areas.length > 1 || items.some((s) => typeof s !== 'number' && s.count > 1))) work.say(`Together ${formatQuantity({ kind: 'area', value: A })}.`);
+    if (!work.silent && (areas.length > 1 || items.some((s) => typeof s !== 'number' && s.count > 1)))
+      work.say(`Together ${formatQuantity({ kind: 'area', value: A })}.`);
     const loss = given.loss ?? lossOf(given.method, work);
     const coat = (first: boolean): { V: number; F: number } => {
       const c = (first ? given.firstCoverage : undefined) ?? given.coverage;
       const k = (first ? given.firstThinnerParts : undefined) ?? given.thinnerParts;
-      const says = given.coats === 1 ? 'the coat' : given.firstCoverage === undefined && given.firstThinnerParts === undefined ? 'each coat' : first ? 'the first coat' : 'each later coat';
+      const says =
+        given.coats === 1
+          ? 'the coat'
+          : given.firstCoverage === undefined && given.firstThinnerParts === undefined
+            ? 'each coat'
+            : first
+              ? 'the first coat'
+              : 'each later coat';
       const V = work.apply(oneCoat, { A, c, q: loss }, `mix for ${says}`);
       return { V, F: k === 0 ? V : work.apply(unthinned, { V, k }, `finish in it for ${says}`) };
     };
@@ -114,21 +168,42 @@ export const finishQuantity = recipe({
     const perCoat = Array.from({ length: given.coats }, (_, i) => (i === 0 ? first.V : later.V));
     const volume = first.V + (given.coats - 1) * later.V;
     const finish = first.F + (given.coats - 1) * later.F;
-    const tins = work.apply(tinCount, { F: finish, T: given.tinSize }, `tins of ${formatQuantity({ kind: 'liquid', value: given.tinSize })} for ${String(given.coats)} coat${given.coats === 1 ? '' : 's'}`);
+    const tins = work.apply(
+      tinCount,
+      { F: finish, T: given.tinSize },
+      `tins of ${formatQuantity({ kind: 'liquid', value: given.tinSize })} for ${String(given.coats)} coat${given.coats === 1 ? '' : 's'}`,
+    );
     const bought = tins * given.tinSize;
     return {
-      volume, perCoat, tins, finish, thinner: volume - finish, area: A, bought, spare: Math.max(0, bought - finish),
+      volume,
+      perCoat,
+      tins,
+      finish,
+      thinner: volume - finish,
+      area: A,
+      bought,
+      spare: Math.max(0, bought - finish),
       ...(given.dryTime === undefined ? {} : { elapsed: given.coats * (given.coatTime + given.dryTime) }),
     };
   },
   limits: [
     {
-      when: (given) => given.coverage < 3700 || given.coverage > 17000,
-      says: 'printed coverages read here run from 3.7 m²/L (penetrating stain) to 17 m²/L (gloss paint); look at the tin again',
-      source: cite('stain-coverage-engineerfix', '150 to 400 ft2 a US gallon', { also: cite('self-sufficiency-painting', 'coverage of gloss') }),
+      when: (given) =>
+        given.coverage < printedCoverages().low.amount - 1e-9 ||
+        given.coverage > printedCoverages().high.amount + 1e-9,
+      says: () => {
+        const { low, high } = printedCoverages();
+        return `printed coverages read here run from ${low.text} to ${high.text}; look at the tin again`;
+      },
+      source: cite('stain-coverage-engineerfix', '150 to 400 ft2 a US gallon', {
+        also: cite('self-sufficiency-painting', 'coverage of gloss'),
+      }),
     },
   ],
-  cautions: (given) => [...finishDangers(given.finish === undefined ? [] : [given.finish], { food: true }), ...careOf(given)],
+  cautions: (given) => [
+    ...finishDangers(given.finish === undefined ? [] : [given.finish], { food: true }),
+    ...coverageNotes(given),
+  ],
   chart: (given, answer) => {
     const text = (v: number): string => formatQuantity({ kind: 'liquid', value: v }, { digits: 3 });
     if (given.dryTime !== undefined) {
@@ -139,8 +214,17 @@ export const finishQuantity = recipe({
         title: `${String(given.coats)} coat${given.coats === 1 ? '' : 's'} on ${formatQuantity({ kind: 'area', value: answer.area }, { digits: 3 })}`,
         unit: long ? 'days' : 'h',
         stretches: answer.perCoat.flatMap((v, i) => [
-          { name: `coat ${String(i + 1)}, ${text(v)}`, start: (i * step) / unit, end: (i * step + given.coatTime) / unit },
-          { name: `coat ${String(i + 1)}, ${text(v)}`, start: (i * step + given.coatTime) / unit, end: ((i + 1) * step) / unit, waiting: true },
+          {
+            name: `coat ${String(i + 1)}, ${text(v)}`,
+            start: (i * step) / unit,
+            end: (i * step + given.coatTime) / unit,
+          },
+          {
+            name: `coat ${String(i + 1)}, ${text(v)}`,
+            start: (i * step + given.coatTime) / unit,
+            end: ((i + 1) * step) / unit,
+            waiting: true,
+          },
         ]),
       });
     }
@@ -153,42 +237,14 @@ export const finishQuantity = recipe({
   },
   example: {
     surfaces: { length: '1.95 m', width: '640 mm', thickness: '42 mm' },
-    coats: 3, coverage: '12 m2/L', firstCoverage: '8 m2/L', method: 'brush or roller', firstThinnerParts: 0.5, tinSize: '500 mL', coatTime: '30 min', dryTime: '12 h', finish: 'oil varnish',
+    coats: 3,
+    coverage: '12 m2/L',
+    firstCoverage: '8 m2/L',
+    method: 'brush or roller',
+    firstThinnerParts: 0.5,
+    tinSize: '500 mL',
+    coatTime: '30 min',
+    dryTime: '12 h',
+    finish: 'oil varnish',
   },
 });
-
-interface Piece {
-  readonly length: number;
-  readonly width: number;
-  readonly thickness: number;
-  readonly faces: 'all' | 'top and edges' | 'top and bottom' | 'top';
-  readonly count: number;
-}
-
-function pieceArea(p: Piece, which: string, work: Work): number {
-  const at = { L: p.length, W: p.width };
-  const says = `area${which}${p.count > 1 ? ', one of them' : ''}, ${p.faces === 'all' ? 'all faces' : p.faces}`;
-  switch (p.faces) {
-    case 'all': return work.apply(allFaces, { ...at, t: p.thickness }, says);
-    case 'top and edges': return work.apply(topAndEdges, { ...at, t: p.thickness }, says);
-    case 'top and bottom': return work.apply(topAndBottom, at, says);
-    case 'top': return work.apply(topOnly, at, says);
-  }
-}
-
-interface Asked {
-  readonly surfaces: unknown;
-  readonly loss?: number | undefined;
-  readonly method?: string | undefined;
-  readonly thinnerParts: number;
-}
-
-function careOf(given: Asked): Caution[] {
-  const pieces = [given.surfaces].flat().filter((s): s is Piece => typeof s === 'object' && s !== null);
-  return [
-    ...(pieces.some((p) => p.faces === 'top' || p.faces === 'top and edges') ? [note('a top left bare underneath takes up and gives off moisture faster on that side and can cup: give the underside as many coats as the top (common practice)')] : []),
-    ...(given.loss === undefined && given.method === undefined ? [note('no loss was counted: what stays in brush, roller, tray and tin comes on top')] : []),
-    ...(given.thinnerParts > 0 ? [note('the coverage is taken as that of the thinned mix; thinned finish leaves a thinner film, see filmBuild')] : []),
-    note('coverage varies with timber, sanding and hand: measure it on the first coat and reckon again'),
-  ];
-}

@@ -12,14 +12,21 @@ const step = formula({
   symbol: 'q',
   gives: letter('ratio', 'how many times finer the next grit is'),
   text: 'a / b',
-  where: { a: letter('thickness', 'grain of the grit before', { in: 'um' }), b: letter('thickness', 'grain of the next grit', { in: 'um' }) },
+  where: {
+    a: letter('thickness', 'grain of the grit before', { in: 'um' }),
+    b: letter('thickness', 'grain of the next grit', { in: 'um' }),
+  },
   basis: 'definition',
 });
 const leastSteps = formula({
   symbol: 'n',
   gives: letter('count', 'steps that no sequence can go below'),
   text: 'ceil(log(a / b) / log(q) - 10^(-9))',
-  where: { a: letter('thickness', 'grain of the first grit', { in: 'um' }), b: letter('thickness', 'grain of the last grit', { in: 'um' }), q: letter('ratio', 'the greatest step allowed') },
+  where: {
+    a: letter('thickness', 'grain of the first grit', { in: 'um' }),
+    b: letter('thickness', 'grain of the last grit', { in: 'um' }),
+    q: letter('ratio', 'the greatest step allowed'),
+  },
   basis: 'geometry',
 });
 
@@ -33,17 +40,32 @@ export const gritSequence = recipe({
   name: 'gritSequence',
   title: 'Grits from coarse to fine',
   topic: 'finish',
-  about: 'Which grits to sand with, the fewest whose steps are small enough to take the last scratches out. For papers of the FEPA (P) series.',
+  about:
+    'Which grits to sand with, the fewest whose steps are small enough to take the last scratches out. For papers of the FEPA (P) series.',
   sources: [],
   inputs: {
     from: gritField({ says: 'the first grit, coarse enough for the worst scratch' }),
     to: gritField({ says: 'the last grit' }),
-    stepRatio: field.ratio({ symbol: 'q', says: 'greatest step: how many times finer the next grit may be', min: 1.1, max: 4, default: 1.8 }),
-    grits: field.list(gritField({ says: 'a grit' }), { says: 'the grits there are; default all of the series', optional: true, most: 100 }),
+    stepRatio: field.ratio({
+      symbol: 'q',
+      says: 'greatest step: how many times finer the next grit may be',
+      min: 1.1,
+      max: 4,
+      default: 1.8,
+    }),
+    grits: field.list(gritField({ says: 'a grit' }), {
+      says: 'the grits there are; default all of the series',
+      optional: true,
+      most: 100,
+    }),
   },
   outputs: {
     steps: out.table(
-      { grit: out.text({ says: 'grit' }), grain: out.thickness({ says: 'average grain' }), finer: out.ratio({ says: 'times finer than the one before', optional: true }) },
+      {
+        grit: out.text({ says: 'grit' }),
+        grain: out.thickness({ says: 'average grain' }),
+        finer: out.ratio({ says: 'times finer than the one before', optional: true }),
+      },
       { says: 'Sand in this order' },
     ),
     grades: out.text({ says: 'the sequence' }),
@@ -53,26 +75,54 @@ export const gritSequence = recipe({
   formulas: [leastSteps, step],
   solve: (given, work) => {
     const { from, to, stepRatio } = given;
-    if (to.size > from.size) throw new Refusal({ field: 'to', says: `got ${to.name}, coarser than ${from.name}; takes ${from.name} or a finer grit` });
+    if (to.size > from.size)
+      throw new Refusal({
+        field: 'to',
+        says: `got ${to.name}, coarser than ${from.name}; takes ${from.name} or a finer grit`,
+      });
     const there = (given.grits ?? grits()).filter((g) => g.size <= from.size && g.size >= to.size);
-    const owned = [...new Map([from, ...there, to].map((g) => [g.name, g])).values()].sort((a, b) => b.size - a.size);
+    const owned = [...new Map([from, ...there, to].map((g) => [g.name, g])).values()].sort(
+      (a, b) => b.size - a.size,
+    );
     for (const g of owned) if (g.row.read === 'memory') work.source(g.row.citation);
     work.source((owned[0] as Grit).row.citation);
     if (from.name !== to.name) work.apply(leastSteps, { a: from.size, b: to.size, q: stepRatio });
     const path = shortest(owned, stepRatio);
-    work.say(`${String(path.length)} grits out of the ${String(owned.length)} from ${from.name} to ${to.name}: the fewest whose steps are all at most ${String(stepRatio)}, and the most even of those.`);
-    const finer = path.slice(1).map((g, i) => work.apply(step, { a: (path[i] as Grit).size, b: g.size }, `${(path[i] as Grit).name} to ${g.name}`));
+    work.say(
+      `${String(path.length)} grits out of the ${String(owned.length)} from ${from.name} to ${to.name}: the fewest whose steps are all at most ${String(stepRatio)}, and the most even of those.`,
+    );
+    const finer = path
+      .slice(1)
+      .map((g, i) =>
+        work.apply(step, { a: (path[i] as Grit).size, b: g.size }, `${(path[i] as Grit).name} to ${g.name}`),
+      );
     return {
-      steps: path.map((g, i) => ({ grit: g.name, grain: g.size, ...(i === 0 ? {} : { finer: finer[i - 1] as number }) })),
+      steps: path.map((g, i) => ({
+        grit: g.name,
+        grain: g.size,
+        ...(i === 0 ? {} : { finer: finer[i - 1] as number }),
+      })),
       grades: path.map((g) => g.name).join(', '),
       count: path.length,
       largestStep: Math.max(1, ...finer),
     };
   },
   cautions: (given) => [
-    danger('wood dust harms lungs and nose: extract at the tool and wear a fitted mask; limits run from 1 to 5 mg/m³ by country and wood', cite('hse-wood-dust', 'UK limits', { also: cite('osha-wood-dust', 'NIOSH and ACGIH limits') })),
-    note('how large a step may be is common practice, not a published rule; look for scratches under a raking light after each grit'),
-    ...(given.to.size < 67e-6 ? [note('under a film finish there is little to gain past P220, and stain takes less well on finer sanding (common practice)', cite('fine-lumber-sanding', 'final grit'))] : []),
+    danger(
+      'wood dust harms lungs and nose: extract at the tool and wear a fitted mask; limits run from 1 to 5 mg/m³ by country and wood',
+      cite('hse-wood-dust', 'UK limits', { also: cite('osha-wood-dust', 'NIOSH and ACGIH limits') }),
+    ),
+    note(
+      'how large a step may be is common practice, not a published rule; look for scratches under a raking light after each grit',
+    ),
+    ...(given.to.size < 67e-6
+      ? [
+          note(
+            'under a film finish there is little to gain past P220, and stain takes less well on finer sanding (common practice)',
+            cite('fine-lumber-sanding', 'final grit'),
+          ),
+        ]
+      : []),
   ],
   chart: (_given, answer) =>
     barChart({
@@ -80,14 +130,22 @@ export const gritSequence = recipe({
       subtitle: 'Average of the FEPA series; beside it how many times finer than the one before',
       of: '',
       value: { title: 'Average grain', unit: 'µm' },
-      bars: answer.steps.map((s) => ({ name: s.grit, value: s.grain * 1e6, label: `${String(Number((s.grain * 1e6).toPrecision(4)))} µm${s.finer === undefined ? '' : `, ${s.finer.toFixed(2)} times finer`}` })),
+      bars: answer.steps.map((s) => ({
+        name: s.grit,
+        value: s.grain * 1e6,
+        label: `${String(Number((s.grain * 1e6).toPrecision(4)))} µm${s.finer === undefined ? '' : `, ${s.finer.toFixed(2)} times finer`}`,
+      })),
     }),
   example: { from: 'P80', to: 'P220' },
 });
 
 /** The path with the fewest grits; among those the least sum of squared logarithms of its steps. @throws Refusal naming the gap */
 function shortest(owned: readonly Grit[], stepRatio: number): Grit[] {
-  const best: { count: number; uneven: number; before: number }[] = owned.map((_, i) => ({ count: i === 0 ? 1 : Infinity, uneven: 0, before: -1 }));
+  const best: { count: number; uneven: number; before: number }[] = owned.map((_, i) => ({
+    count: i === 0 ? 1 : Infinity,
+    uneven: 0,
+    before: -1,
+  }));
   for (let i = 1; i < owned.length; i++) {
     for (let j = 0; j < i; j++) {
       const ratio = (owned[j] as Grit).size / (owned[i] as Grit).size;
@@ -95,15 +153,20 @@ function shortest(owned: readonly Grit[], stepRatio: number): Grit[] {
       if (ratio > stepRatio * (1 + 1e-9) || b.count === Infinity) continue;
       const uneven = b.uneven + Math.log(ratio) ** 2;
       const now = best[i] as (typeof best)[number];
-      if (b.count + 1 < now.count || (b.count + 1 === now.count && uneven < now.uneven)) best[i] = { count: b.count + 1, uneven, before: j };
+      if (b.count + 1 < now.count || (b.count + 1 === now.count && uneven < now.uneven))
+        best[i] = { count: b.count + 1, uneven, before: j };
     }
   }
   const gap = best.findIndex((b) => b.count === Infinity);
   if (gap > 0) {
     const [a, b] = [owned[gap - 1] as Grit, owned[gap] as Grit];
-    throw new Refusal({ field: 'stepRatio', says: `got ${String(stepRatio)}, but from ${a.name} to ${b.name} the grain gets ${(a.size / b.size).toFixed(2)} times finer with no grit between; takes at least that, or a grit between them` });
+    throw new Refusal({
+      field: 'stepRatio',
+      says: `got ${String(stepRatio)}, but from ${a.name} to ${b.name} the grain gets ${(a.size / b.size).toFixed(2)} times finer with no grit between; takes at least that, or a grit between them`,
+    });
   }
   const path: Grit[] = [];
-  for (let i = owned.length - 1; i >= 0; i = (best[i] as (typeof best)[number]).before) path.unshift(owned[i] as Grit);
+  for (let i = owned.length - 1; i >= 0; i = (best[i] as (typeof best)[number]).before)
+    path.unshift(owned[i] as Grit);
   return path;
 }

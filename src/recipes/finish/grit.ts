@@ -29,15 +29,34 @@ interface Options {
 export function gritField<const O extends Options>(options: O): Field<string | number, Grit, false> {
   const takes = 'a FEPA grit such as "P80", from P12 to P2500';
   const read = (value: unknown): Grit => {
-    const digits = typeof value === 'number' ? String(value) : typeof value === 'string' ? (/^\s*[pP]?\s*(\d{2,4})\s*$/.exec(value)?.[1] ?? '') : '';
+    const digits =
+      typeof value === 'number'
+        ? String(value)
+        : typeof value === 'string'
+          ? (/^\s*[pP]?\s*(\d{2,4})\s*$/.exec(value)?.[1] ?? '')
+          : '';
     const found = grits().find((g) => g.name === `P${digits}`);
     if (found) return found;
     const n = Number(digits);
-    const near = digits === '' ? [] : [...grits()].sort((a, b) => Math.abs(Number(a.name.slice(1)) - n) - Math.abs(Number(b.name.slice(1)) - n)).slice(0, 2).map((g) => g.name);
-    throw new Refusal(`got ${shown(value)}, takes ${takes}${near.length > 0 ? `; the nearest are ${near.join(' and ')}` : ''}`);
+    const near =
+      digits === ''
+        ? []
+        : [...grits()]
+            .sort((a, b) => Math.abs(Number(a.name.slice(1)) - n) - Math.abs(Number(b.name.slice(1)) - n))
+            .slice(0, 2)
+            .map((g) => g.name);
+    throw new Refusal(
+      `got ${shown(value)}, takes ${takes}${near.length > 0 ? `; the nearest are ${near.join(' and ')}` : ''}`,
+    );
   };
   return makeField<string | number, Grit, O>(
-    { kind: 'grit', takes, read, fits: (v) => typeof v === 'string' || typeof v === 'number', show: (g) => g.name },
+    {
+      kind: 'grit',
+      takes,
+      read,
+      fits: (v) => typeof v === 'string' || typeof v === 'number',
+      show: (g) => g.name,
+    },
     options,
   ) as unknown as Field<string | number, Grit, false>;
 }

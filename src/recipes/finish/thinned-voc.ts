@@ -17,21 +17,38 @@ const lessWater = formula({
   symbol: 'C_0',
   gives: voc('VOC of the finish, less water'),
   text: 'D * (100 - s - w) / (100 - w D / D_w)',
-  where: { s: share('solids by mass'), w: share('water by mass'), D: voc('density of the finish'), D_w: voc('density of water') },
+  where: {
+    s: share('solids by mass'),
+    w: share('water by mass'),
+    D: voc('density of the finish'),
+    D_w: voc('density of water'),
+  },
   source: cite('paintcenter-2004', 'VOC less water'),
 });
 const mixed = formula({
   symbol: 'C',
   gives: voc('VOC of the mix, less water and exempt solvent'),
   text: '(C_0 * (1 - e / 100) + k C_1 * (1 - u / 100)) / ((1 - e / 100) + k * (1 - u / 100))',
-  where: { C_0: voc('VOC of the finish'), C_1: voc('VOC of the thinner'), k: letter('ratio', 'parts of thinner to one of finish'), e: share('water and exempt solvent in the finish, by volume'), u: share('water and exempt solvent in the thinner, by volume') },
+  where: {
+    C_0: voc('VOC of the finish'),
+    C_1: voc('VOC of the thinner'),
+    k: letter('ratio', 'parts of thinner to one of finish'),
+    e: share('water and exempt solvent in the finish, by volume'),
+    u: share('water and exempt solvent in the thinner, by volume'),
+  },
   source: cite('metal-finishing-2013', 'appendix B, VOC of a mix, water excluded'),
 });
 const asIs = formula({
   symbol: 'C_a',
   gives: voc('VOC in a litre of the mix as it stands'),
   text: '(C_0 * (1 - e / 100) + k C_1 * (1 - u / 100)) / (1 + k)',
-  where: { C_0: voc('VOC of the finish'), C_1: voc('VOC of the thinner'), k: letter('ratio', 'parts of thinner to one of finish'), e: share('water and exempt solvent in the finish, by volume'), u: share('water and exempt solvent in the thinner, by volume') },
+  where: {
+    C_0: voc('VOC of the finish'),
+    C_1: voc('VOC of the thinner'),
+    k: letter('ratio', 'parts of thinner to one of finish'),
+    e: share('water and exempt solvent in the finish, by volume'),
+    u: share('water and exempt solvent in the thinner, by volume'),
+  },
   basis: 'definition',
 });
 const waterDensity = 8.33 * 119.82642731689663; // kg/m3; the source takes 8.33 lb a US gallon
@@ -47,18 +64,71 @@ export const thinnedVoc = recipe({
   name: 'thinnedVoc',
   title: 'VOC of a thinned finish',
   topic: 'finish',
-  about: 'The volatile organic compounds of a finish once thinned, as the rules reckon them, less water and exempt solvent. Not a statement of compliance.',
+  about:
+    'The volatile organic compounds of a finish once thinned, as the rules reckon them, less water and exempt solvent. Not a statement of compliance.',
   sources: [],
   inputs: {
-    voc: field.concentration({ symbol: 'C_0', says: 'VOC of the finish as it comes, less water, from its label', min: '0 g/L', max: '1500 g/L', optional: true }),
-    thinnerParts: field.ratio({ symbol: 'k', says: 'parts of thinner to one part of finish', min: 0, max: 100 }),
-    density: field.density({ says: 'density of a thinner all of which evaporates', min: '600 g/L', max: '1600 g/L', default: '790 g/L' }),
-    thinnerVoc: field.concentration({ symbol: 'C_1', says: 'VOC of the thinner or second part, where not all of it evaporates; default its density', min: '0 g/L', max: '1600 g/L', optional: true }),
-    exempt: field.share({ symbol: 'e', says: 'water and exempt solvent in the finish, by volume', min: '0 %', max: '99 %', default: '0 %' }),
-    thinnerExempt: field.share({ symbol: 'u', says: 'water and exempt solvent in the thinner, by volume; water is 100 %', min: '0 %', max: '100 %', default: '0 %' }),
-    solidsByMass: field.share({ symbol: 's', says: 'solids of the finish by mass, where voc is not given', min: '0 %', max: '100 %', optional: true }),
-    waterByMass: field.share({ symbol: 'w', says: 'water in the finish by mass, where voc is not given', min: '0 %', max: '100 %', optional: true }),
-    finishDensity: field.density({ symbol: 'D', says: 'density of the finish, where voc is not given', min: '600 g/L', max: '3000 g/L', optional: true }),
+    voc: field.concentration({
+      symbol: 'C_0',
+      says: 'VOC of the finish as it comes, less water, from its label',
+      min: '0 g/L',
+      max: '1500 g/L',
+      optional: true,
+    }),
+    thinnerParts: field.ratio({
+      symbol: 'k',
+      says: 'parts of thinner to one part of finish',
+      min: 0,
+      max: 100,
+    }),
+    density: field.density({
+      says: 'density of a thinner all of which evaporates',
+      min: '600 g/L',
+      max: '1600 g/L',
+      default: '790 g/L',
+    }),
+    thinnerVoc: field.concentration({
+      symbol: 'C_1',
+      says: 'VOC of the thinner or second part, where not all of it evaporates; default its density',
+      min: '0 g/L',
+      max: '1600 g/L',
+      optional: true,
+    }),
+    exempt: field.share({
+      symbol: 'e',
+      says: 'water and exempt solvent in the finish, by volume',
+      min: '0 %',
+      max: '99 %',
+      default: '0 %',
+    }),
+    thinnerExempt: field.share({
+      symbol: 'u',
+      says: 'water and exempt solvent in the thinner, by volume; water is 100 %',
+      min: '0 %',
+      max: '100 %',
+      default: '0 %',
+    }),
+    solidsByMass: field.share({
+      symbol: 's',
+      says: 'solids of the finish by mass, where voc is not given',
+      min: '0 %',
+      max: '100 %',
+      optional: true,
+    }),
+    waterByMass: field.share({
+      symbol: 'w',
+      says: 'water in the finish by mass, where voc is not given',
+      min: '0 %',
+      max: '100 %',
+      optional: true,
+    }),
+    finishDensity: field.density({
+      symbol: 'D',
+      says: 'density of the finish, where voc is not given',
+      min: '600 g/L',
+      max: '3000 g/L',
+      optional: true,
+    }),
   },
   outputs: {
     voc: out.concentration({ says: 'VOC of the mix, less water and exempt solvent' }),
@@ -71,20 +141,47 @@ export const thinnedVoc = recipe({
     const { solidsByMass: s, waterByMass: w, finishDensity: D } = given;
     let C_0 = given.voc;
     if (C_0 === undefined) {
-      if (s === undefined || D === undefined) throw new Refusal({ field: 'voc', says: 'missing; takes a mass per volume such as "350 g/L", or solidsByMass and finishDensity (and waterByMass) from the data sheet' });
+      if (s === undefined || D === undefined)
+        throw new Refusal({
+          field: 'voc',
+          says: 'missing; takes a mass per volume such as "350 g/L", or solidsByMass and finishDensity (and waterByMass) from the data sheet',
+        });
       const water = w ?? 0;
-      if (s + water > 1) throw new Refusal({ field: 'waterByMass', says: `got ${((s + water) * 100).toPrecision(4)} % together with the solids, takes at most 100 %` });
-      if (water * D >= waterDensity * 0.999) throw new Refusal({ field: 'waterByMass', says: 'got water that alone fills the whole volume at this density; takes the mass shares of one data sheet' });
+      if (s + water > 1)
+        throw new Refusal({
+          field: 'waterByMass',
+          says: `got ${((s + water) * 100).toPrecision(4)} % together with the solids, takes at most 100 %`,
+        });
+      if (water * D >= waterDensity * 0.999)
+        throw new Refusal({
+          field: 'waterByMass',
+          says: 'got water that alone fills the whole volume at this density; takes the mass shares of one data sheet',
+        });
       C_0 = work.apply(lessWater, { s, w: water, D, D_w: waterDensity });
     }
-    const at = { C_0, C_1: given.thinnerVoc ?? given.density, k: given.thinnerParts, e: given.exempt, u: given.thinnerExempt };
+    const at = {
+      C_0,
+      C_1: given.thinnerVoc ?? given.density,
+      k: given.thinnerParts,
+      e: given.exempt,
+      u: given.thinnerExempt,
+    };
     const C = work.apply(mixed, at);
     return { voc: C, vocAsIs: work.apply(asIs, at), before: C_0, rise: C - C_0 };
   },
   cautions: (given) => [
     ...finishDangers([]),
-    note('what counts as exempt, and how much is allowed where and for what use, is local law: ask before you sell'),
-    ...(given.thinnerVoc === undefined && given.thinnerParts > 0 ? [note('the thinner is taken to evaporate whole, at the density given (790 g/L unless you gave one: between the 6.4 and 6.8 lb a gallon of the printed examples)', cite('metal-finishing-2013', 'appendix B, examples'))] : []),
+    note(
+      'what counts as exempt, and how much is allowed where and for what use, is local law: ask before you sell',
+    ),
+    ...(given.thinnerVoc === undefined && given.thinnerParts > 0
+      ? [
+          note(
+            'the thinner is taken to evaporate whole, at the density given (790 g/L unless you gave one: between the 6.4 and 6.8 lb a gallon of the printed examples)',
+            cite('metal-finishing-2013', 'appendix B, examples'),
+          ),
+        ]
+      : []),
   ],
   chart: (given, answer) => {
     const thin = given.thinnerVoc ?? given.density;
@@ -95,10 +192,19 @@ export const thinnedVoc = recipe({
       x: { title: 'Parts of thinner to one of finish', values: ks },
       y: { title: 'VOC', unit: 'g/L' },
       series: [
-        { name: 'less water and exempt', values: ks.map((k) => (answer.before * e + k * thin * u) / (e + k * u)) },
+        {
+          name: 'less water and exempt',
+          values: ks.map((k) => (answer.before * e + k * thin * u) / (e + k * u)),
+        },
         { name: 'as it stands', values: ks.map((k) => (answer.before * e + k * thin * u) / (1 + k)) },
       ].slice(0, given.exempt > 0 || given.thinnerExempt > 0 ? 2 : 1),
-      marks: [{ x: given.thinnerParts, y: answer.voc, label: formatQuantity({ kind: 'concentration', value: answer.voc }) }],
+      marks: [
+        {
+          x: given.thinnerParts,
+          y: answer.voc,
+          label: formatQuantity({ kind: 'concentration', value: answer.voc }),
+        },
+      ],
     });
   },
   example: { voc: '350 g/L', thinnerParts: 0.25, density: '6.6 lb/gal' },

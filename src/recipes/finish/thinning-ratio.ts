@@ -1,29 +1,29 @@
 import { barChart } from '../../charts/barChart.js';
 import { formatQuantity } from '../../quantities/format.js';
-import { kinds } from '../../quantities/kind.js';
-import { Refusal, nearest, shown } from '../../quantities/refusal.js';
+import { Refusal } from '../../quantities/refusal.js';
 import { note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
-import type { Work } from '../../recipe/work.js';
 import { amountField, amountOutput, type Amount, type Measure } from './amount.js';
 import { finishDangers } from './dangers.js';
-
-const ratio = letter('ratio', 'parts of this one');
-const allParts = letter('ratio', 'parts in all');
-
-const shareOfMix = formula({ symbol: 's', gives: letter('share', 'share of the mix', { in: '%' }), text: '100 r / R', where: { r: ratio, R: allParts }, basis: 'definition' });
-const poured = formula({ symbol: 'v', gives: letter('liquid', 'to pour', { in: 'mL' }), text: 'V r / R', where: { V: letter('liquid', 'batch', { in: 'mL' }), r: ratio, R: allParts }, basis: 'definition' });
-const weighed = formula({ symbol: 'm', gives: letter('mass', 'to weigh', { in: 'g' }), text: 'M r / R', where: { M: letter('mass', 'batch', { in: 'g' }), r: ratio, R: allParts }, basis: 'definition' });
-const partPoured = formula({ symbol: 'u', gives: letter('liquid', 'what one part could be', { in: 'mL' }), text: 'h / r', where: { h: letter('liquid', 'what is there', { in: 'mL' }), r: ratio }, basis: 'definition' });
-const partWeighed = formula({ symbol: 'u', gives: letter('mass', 'what one part could be', { in: 'g' }), text: 'h / r', where: { h: letter('mass', 'what is there', { in: 'g' }), r: ratio }, basis: 'definition' });
-const toMass = formula({ symbol: 'm', gives: letter('mass', 'mass', { in: 'g' }), text: 'rho v', where: { rho: letter('density', 'density', { in: 'g/mL' }), v: letter('liquid', 'volume', { in: 'mL' }) }, basis: 'definition' });
-const toVolume = formula({ symbol: 'v', gives: letter('liquid', 'volume', { in: 'mL' }), text: 'm / rho', where: { m: letter('mass', 'mass', { in: 'g' }), rho: letter('density', 'density', { in: 'g/mL' }) }, basis: 'definition' });
-// The slip that this recipe is asked to explain: what is added, against what the mix then holds.
-const added = formula({ symbol: 't', gives: letter('share', 'thinner added, against what it is added to', { in: '%' }), text: '100 r / (R - r)', where: { r: letter('ratio', 'parts of thinner'), R: allParts }, basis: 'definition' });
-const ofMix = formula({ symbol: 's', gives: letter('share', 'the same thinner as a share of the mix', { in: '%' }), text: '100 t / (100 + t)', where: { t: letter('share', 'thinner added, against what it is added to', { in: '%' }) }, basis: 'definition' });
+import {
+  added,
+  batchIn,
+  checkNames,
+  converted,
+  firstOf,
+  ofMix,
+  part,
+  partPoured,
+  partWeighed,
+  poured,
+  shareOfMix,
+  thinnerOf,
+  toMass,
+  toVolume,
+  weighed,
+} from './mix.js';
 
 /**
  * How much of each part goes into a mix of finish (oil, varnish, stain, spirit, any number of them): for a batch of a
@@ -37,15 +37,30 @@ export const thinningRatio = recipe({
   name: 'thinningRatio',
   title: 'Parts of a mixed finish',
   topic: 'finish',
-  about: 'How much of each part to pour or weigh for a batch, or the most that what is left in the tins will make. Not for two-pack finishes with a hardener.',
+  about:
+    'How much of each part to pour or weigh for a batch, or the most that what is left in the tins will make. Not for two-pack finishes with a hardener.',
   sources: [],
   inputs: {
-    parts: field.record(field.ratio({ says: 'parts of it in the mix', above: 0, max: 10_000 }), { says: 'the parts by name, such as oil 2, varnish 1, spirit 1' }),
+    parts: field.record(field.ratio({ says: 'parts of it in the mix', above: 0, max: 10_000 }), {
+      says: 'the parts by name, such as oil 2, varnish 1, spirit 1',
+    }),
     batch: amountField({ says: 'how much mix is wanted', optional: true }),
-    have: field.record(amountField({ says: 'how much of it is there', orNone: true }), { says: 'what is left of each part; a part not named can be bought', optional: true }),
-    by: field.choice(['volume', 'mass'], { says: 'whether the parts are of volume or of mass; default as the amounts are given', optional: true }),
-    densities: field.record(field.density({ says: 'its density', min: '400 kg/m3', max: '3000 kg/m3' }), { says: 'density of each part, to go between volume and mass', optional: true }),
-    thinner: field.text({ says: 'which part is the thinner; default the one whose name says so, else the last', optional: true }),
+    have: field.record(amountField({ says: 'how much of it is there', orNone: true }), {
+      says: 'what is left of each part; a part not named can be bought',
+      optional: true,
+    }),
+    by: field.choice(['volume', 'mass'], {
+      says: 'whether the parts are of volume or of mass; default as the amounts are given',
+      optional: true,
+    }),
+    densities: field.record(field.density({ says: 'its density', min: '400 kg/m3', max: '3000 kg/m3' }), {
+      says: 'density of each part, to go between volume and mass',
+      optional: true,
+    }),
+    thinner: field.text({
+      says: 'which part is the thinner; default the one whose name says so, else the last',
+      optional: true,
+    }),
   },
   outputs: {
     amounts: out.record(amountOutput({ says: 'amount' }), { says: 'amount of each part' }),
@@ -56,7 +71,12 @@ export const thinningRatio = recipe({
     thinnerAdded: out.share({ says: 'thinner added, against what it is added to', optional: true }),
     thinnerShare: out.share({ says: 'thinner as a share of the mix', optional: true }),
     pour: out.table(
-      { part: out.text({ says: 'part' }), add: amountOutput({ says: 'to add' }), fillTo: amountOutput({ says: 'the jug or the scale then shows' }), share: out.share({ says: 'share of the mix' }) },
+      {
+        part: out.text({ says: 'part' }),
+        add: amountOutput({ says: 'to add' }),
+        fillTo: amountOutput({ says: 'the jug or the scale then shows' }),
+        share: out.share({ says: 'share of the mix' }),
+      },
       { says: 'In the order given, into one jug or on one scale' },
     ),
   },
@@ -66,40 +86,90 @@ export const thinningRatio = recipe({
     const R = names.reduce((sum, n) => sum + (given.parts[n] as number), 0);
     checkNames('have', given.have, names);
     checkNames('densities', given.densities, names);
-    const measure: Measure = given.by === undefined ? (given.batch?.kind ?? firstOf(given.have)?.kind ?? 'liquid') : given.by === 'mass' ? 'mass' : 'liquid';
-    if (!work.silent) work.say(`${names.map((n) => `${n} ${String(given.parts[n])}`).join(' + ')}: ${String(Number(R.toPrecision(10)))} parts in all, by ${measure === 'mass' ? 'mass' : 'volume'}.`);
-    const asMeasured = (name: string, a: Amount, where: string): number => converted(name, a, measure, given.densities, where, work);
-    const have = given.have && Object.fromEntries(Object.entries(given.have).map(([n, a]) => [n, asMeasured(n, a, `have.${n}`)]));
+    const measure: Measure =
+      given.by === undefined
+        ? (given.batch?.kind ?? firstOf(given.have)?.kind ?? 'liquid')
+        : given.by === 'mass'
+          ? 'mass'
+          : 'liquid';
+    if (!work.silent)
+      work.say(
+        `${names.map((n) => `${n} ${String(given.parts[n])}`).join(' + ')}: ${String(Number(R.toPrecision(10)))} parts in all, by ${measure === 'mass' ? 'mass' : 'volume'}.`,
+      );
+    const asMeasured = (name: string, a: Amount, where: string): number =>
+      converted(name, a, measure, given.densities, where, work);
+    const have =
+      given.have &&
+      Object.fromEntries(Object.entries(given.have).map(([n, a]) => [n, asMeasured(n, a, `have.${n}`)]));
 
-    const one = have && Object.entries(have).map(([n, h]) => [n, part(measure, h, given.parts[n] as number, work, `${n}: what one part could be`)] as const);
+    const one =
+      have &&
+      Object.entries(have).map(
+        ([n, h]) =>
+          [n, part(measure, h, given.parts[n] as number, work, `${n}: what one part could be`)] as const,
+      );
     const least = one?.reduce((a, b) => (b[1] < a[1] ? b : a));
     let whole: number;
-    if (given.batch) whole = given.batch.kind === measure ? given.batch.value : batchIn(measure, given.batch, given.parts, R, given.densities, work);
+    if (given.batch)
+      whole =
+        given.batch.kind === measure
+          ? given.batch.value
+          : batchIn(measure, given.batch, given.parts, R, given.densities, work);
     else if (least) {
       whole = least[1] * R;
       work.say(`${least[0]} gives the smallest part, so it runs out first and sets the whole.`);
-    } else throw new Refusal({ field: 'batch', says: 'missing; takes how much mix is wanted, such as "2 L", or give have with what is left in the tins' });
+    } else
+      throw new Refusal({
+        field: 'batch',
+        says: 'missing; takes how much mix is wanted, such as "2 L", or give have with what is left in the tins',
+      });
 
     const amounts: Record<string, Amount> = {};
     let level = 0;
     const pour = names.map((n) => {
       const r = given.parts[n] as number;
-      const value = measure === 'mass' ? work.apply(weighed, { M: whole, r, R }, `${n} to weigh`) : work.apply(poured, { V: whole, r, R }, `${n} to pour`);
+      const value =
+        measure === 'mass'
+          ? work.apply(weighed, { M: whole, r, R }, `${n} to weigh`)
+          : work.apply(poured, { V: whole, r, R }, `${n} to pour`);
       level += value;
       amounts[n] = { kind: measure, value };
-      return { part: n, add: { kind: measure, value }, fillTo: { kind: measure, value: level }, share: work.apply(shareOfMix, { r, R }, `${n} as a share of the mix`) };
+      return {
+        part: n,
+        add: { kind: measure, value },
+        fillTo: { kind: measure, value: level },
+        share: work.apply(shareOfMix, { r, R }, `${n} as a share of the mix`),
+      };
     });
     const thin = names.length > 1 ? thinnerOf(names, given.thinner) : undefined;
-    const t = thin === undefined ? undefined : work.apply(added, { r: given.parts[thin] as number, R }, `${thin} added, against the rest`);
+    const t =
+      thin === undefined
+        ? undefined
+        : work.apply(added, { r: given.parts[thin] as number, R }, `${thin} added, against the rest`);
     const s = t === undefined ? undefined : work.apply(ofMix, { t }, `${thin ?? ''} as a share of the mix`);
-    if (thin !== undefined) work.say(`The two are not the same figure: adding 20 % of ${thin} to a tin does not make a mix that is 20 % ${thin}, since the mix has grown too; 20 on 100 is 20 of 120, or 16.7 %. For 20 % of the mix, 25 % must be added.`);
+    if (thin !== undefined)
+      work.say(
+        `The two are not the same figure: adding 20 % of ${thin} to a tin does not make a mix that is 20 % ${thin}, since the mix has grown too; 20 on 100 is 20 of 120, or 16.7 %. For 20 % of the mix, 25 % must be added.`,
+      );
 
     const amount = (value: number): Amount => ({ kind: measure, value });
     // Short by less than a billionth of the batch is the arithmetic's, not the tin's.
-    const short = have && names.flatMap((n) => ((amounts[n] as Amount).value - (have[n] ?? 0) > whole * 1e-9 ? [[n, amount((amounts[n] as Amount).value - (have[n] ?? 0))] as const] : []));
-    const left = have && Object.entries(have).map(([n, h]) => [n, amount(Math.max(0, h - (amounts[n] as Amount).value))] as const);
+    const short =
+      have &&
+      names.flatMap((n) =>
+        (amounts[n] as Amount).value - (have[n] ?? 0) > whole * 1e-9
+          ? [[n, amount((amounts[n] as Amount).value - (have[n] ?? 0))] as const]
+          : [],
+      );
+    const left =
+      have &&
+      Object.entries(have).map(
+        ([n, h]) => [n, amount(Math.max(0, h - (amounts[n] as Amount).value))] as const,
+      );
     return {
-      amounts, total: amount(whole), pour,
+      amounts,
+      total: amount(whole),
+      pour,
       ...(least && (!given.batch || short?.some(([n]) => n === least[0])) ? { limiting: least[0] } : {}),
       ...(left ? { left: Object.fromEntries(left) } : {}),
       ...(short && short.length > 0 ? { toBuy: Object.fromEntries(short) } : {}),
@@ -108,64 +178,42 @@ export const thinningRatio = recipe({
   },
   cautions: (given, answer) => [
     ...finishDangers(Object.keys(given.parts), { food: true }),
-    ...(answer.total.value === 0 ? [note(`there is no ${answer.limiting ?? 'part'} left, so nothing can be mixed`)] : []),
-    ...(Object.keys(given.parts).some((n) => /hardener|part\s*b|catalyst/i.test(n)) ? [note('a hardener is not a thinner: keep to its maker’s ratio exactly and mix no more than its pot life allows')] : []),
-    note('make a test patch of the mix on an offcut of the same timber, and label the jar with parts and date'),
+    ...(answer.total.value === 0
+      ? [note(`there is no ${answer.limiting ?? 'part'} left, so nothing can be mixed`)]
+      : []),
+    ...(Object.keys(given.parts).some((n) => /hardener|part\s*b|catalyst/i.test(n))
+      ? [
+          note(
+            'a hardener is not a thinner: keep to its maker’s ratio exactly and mix no more than its pot life allows',
+          ),
+        ]
+      : []),
+    note(
+      'make a test patch of the mix on an offcut of the same timber, and label the jar with parts and date',
+    ),
   ],
   chart: (_given, answer) => {
     if (answer.total.value === 0) return undefined;
-    const unit = answer.total.kind === 'mass' ? (answer.total.value < 1 ? 'g' : 'kg') : answer.total.value < 1e-3 ? 'mL' : 'L';
+    const unit =
+      answer.total.kind === 'mass'
+        ? answer.total.value < 1
+          ? 'g'
+          : 'kg'
+        : answer.total.value < 1e-3
+          ? 'mL'
+          : 'L';
     const scale = { g: 1000, kg: 1, mL: 1e6, L: 1000 }[unit];
     return barChart({
       title: `${formatQuantity(answer.total)} of mix, part by part`,
       of: '',
       value: { title: answer.total.kind === 'mass' ? 'To weigh' : 'To pour', unit },
-      bars: answer.pour.map((p) => ({ name: p.part + (p.part === answer.limiting ? ' (runs out first)' : ''), value: p.add.value * scale, label: `${formatQuantity(p.add)}, ${formatQuantity({ kind: 'share', value: p.share })}`, chosen: p.part === answer.limiting })),
+      bars: answer.pour.map((p) => ({
+        name: p.part + (p.part === answer.limiting ? ' (runs out first)' : ''),
+        value: p.add.value * scale,
+        label: `${formatQuantity(p.add, { digits: 3 })}, ${formatQuantity({ kind: 'share', value: p.share })}`,
+        chosen: p.part === answer.limiting,
+      })),
     });
   },
   example: { parts: { oil: 2, varnish: 1, spirit: 1 }, batch: '2 L' },
 });
-
-type Densities = Readonly<Record<string, number>> | undefined;
-
-const firstOf = (have: Readonly<Record<string, Amount>> | undefined): Amount | undefined => (have ? Object.values(have)[0] : undefined);
-
-function part(measure: Measure, h: number, r: number, work: Work, says: string): number {
-  return measure === 'mass' ? work.apply(partWeighed, { h, r }, says) : work.apply(partPoured, { h, r }, says);
-}
-
-function checkNames(where: string, record: Readonly<Record<string, unknown>> | undefined, names: readonly string[]): void {
-  for (const n of Object.keys(record ?? {})) {
-    if (names.includes(n)) continue;
-    const near = nearest(n, names);
-    throw new Refusal({ field: `${where}.${n.slice(0, 60)}`, says: `got ${shown(n)}, which is not among the parts; takes ${names.map((p) => shown(p)).join(', ').slice(0, 300)}${near ? `; did you mean ${shown(near)}?` : ''}` });
-  }
-}
-
-function thinnerOf(names: readonly string[], wanted: string | undefined): string {
-  if (wanted !== undefined) {
-    checkNames('thinner', { [wanted]: 1 }, names);
-    return wanted;
-  }
-  return names.find((n) => /thinner|spirit|turp|solvent|alcohol|meths|naphtha|acetone|water/i.test(n)) ?? (names[names.length - 1] as string);
-}
-
-function densityOf(name: string, densities: Densities, where: string, got: Measure): number {
-  const d = densities?.[name];
-  if (d !== undefined) return d;
-  throw new Refusal({ field: `densities.${name.slice(0, 60)}`, says: `missing; ${where} is ${kinds[got].called} while the parts are by ${got === 'mass' ? 'volume' : 'mass'}: takes the density of ${shown(name)} such as "0.8 kg/L", or set by to ${shown(got === 'mass' ? 'mass' : 'volume')}` });
-}
-
-function converted(name: string, a: Amount, to: Measure, densities: Densities, where: string, work: Work): number {
-  if (a.kind === to) return a.value;
-  const rho = densityOf(name, densities, where, a.kind);
-  return to === 'mass' ? work.apply(toMass, { rho, v: a.value }, `${name}: mass`) : work.apply(toVolume, { m: a.value, rho }, `${name}: volume`);
-}
-
-/** A batch asked for in kilograms of parts by volume, or in litres of parts by mass: through the density of the mix. */
-function batchIn(measure: Measure, batch: Amount, parts: Readonly<Record<string, number>>, R: number, densities: Densities, work: Work): number {
-  const each = Object.entries(parts).map(([n, r]) => ({ r, rho: densityOf(n, densities, 'batch', batch.kind) }));
-  const rho = measure === 'liquid' ? each.reduce((sum, p) => sum + p.r * p.rho, 0) / R : R / each.reduce((sum, p) => sum + p.r / p.rho, 0);
-  if (!work.silent) work.say(`Density of the mix, from its parts: ${formatQuantity({ kind: 'density', value: rho })}.`);
-  return measure === 'liquid' ? work.apply(toVolume, { m: batch.value, rho }, 'the batch as volume') : work.apply(toMass, { rho, v: batch.value }, 'the batch as mass');
-}

@@ -12,13 +12,28 @@ const knives = letter('count', 'knives that cut on the same circle');
 const feed = letter('speed', 'feed of the timber', { in: 'mm/min' });
 const spacing = letter('length', 'distance from one knife mark to the next', { in: 'mm' });
 
-const pitch = formula({ symbol: 'p', gives: spacing, text: 'v / (z n)', where: { v: feed, z: knives, n: spindleSpeed }, source: cite('fdm-knife-marks', 'marks from speed, knives and feed') });
-const marks = formula({ symbol: 'N', gives: letter('marks', 'knife marks by length', { in: '1/in' }), text: '1 / p', where: { p: letter('length', 'distance from one knife mark to the next', { in: 'in' }) }, basis: 'definition' });
+const pitch = formula({
+  symbol: 'p',
+  gives: spacing,
+  text: 'v / (z n)',
+  where: { v: feed, z: knives, n: spindleSpeed },
+  source: cite('fdm-knife-marks', 'marks from speed, knives and feed'),
+});
+const marks = formula({
+  symbol: 'N',
+  gives: letter('marks', 'knife marks by length', { in: '1/in' }),
+  text: '1 / p',
+  where: { p: letter('length', 'distance from one knife mark to the next', { in: 'in' }) },
+  basis: 'definition',
+});
 const wave = formula({
   symbol: 'h',
   gives: letter('length', 'depth of the ripple a knife leaves', { in: 'um' }),
   text: 'p^2 / (4 d)',
-  where: { p: letter('length', 'distance from one knife mark to the next', { in: 'um' }), d: letter('length', 'cutting circle diameter', { in: 'um' }) },
+  where: {
+    p: letter('length', 'distance from one knife mark to the next', { in: 'um' }),
+    d: letter('length', 'cutting circle diameter', { in: 'um' }),
+  },
   basis: 'geometry',
 });
 const feedFor = formula({
@@ -28,7 +43,16 @@ const feedFor = formula({
   where: { z: knives, n: spindleSpeed, N_w: letter('marks', 'marks wanted', { in: '1/m' }) },
   source: cite('fdm-knife-marks', 'marks from speed, knives and feed, turned round'),
 });
-const rim = formula({ symbol: 'u', gives: letter('speed', 'speed of the cutting edge', { in: 'm/s' }), text: 'pi d n', where: { d: letter('length', 'cutting circle diameter', { in: 'm' }), n: letter('rotation', 'speed of the cutter block', { in: '1/s' }) }, basis: 'geometry' });
+const rim = formula({
+  symbol: 'u',
+  gives: letter('speed', 'speed of the cutting edge', { in: 'm/s' }),
+  text: 'pi d n',
+  where: {
+    d: letter('length', 'cutting circle diameter', { in: 'm' }),
+    n: letter('rotation', 'speed of the cutter block', { in: '1/s' }),
+  },
+  basis: 'geometry',
+});
 
 /**
  * How close the knife marks of a planer or moulder stand, how deep the ripple is, and the feed that gives the marks
@@ -39,14 +63,32 @@ export const cutterMarks = recipe({
   name: 'cutterMarks',
   title: 'Knife marks of a planer',
   topic: 'machining',
-  about: 'How close the knife marks stand and how deep the ripple is, from speed, knives and feed, and the feed for the marks wanted. Not for spiral blocks.',
+  about:
+    'How close the knife marks stand and how deep the ripple is, from speed, knives and feed, and the feed for the marks wanted. Not for spiral blocks.',
   sources: [],
   inputs: {
-    spindleSpeed: field.quantity('rotation', { symbol: 'n', says: 'speed of the cutter block', above: '0 rpm', max: '60000 rpm' }),
+    spindleSpeed: field.quantity('rotation', {
+      symbol: 'n',
+      says: 'speed of the cutter block',
+      above: '0 rpm',
+      max: '60000 rpm',
+    }),
     knives: field.count({ symbol: 'z', says: 'knives that cut on the same circle', min: 1, max: 24 }),
     feed: field.speed({ symbol: 'v', says: 'feed of the timber', above: '0 m/min', max: '300 m/min' }),
-    cutterDiameter: field.length({ symbol: 'd', says: 'diameter of the cutting circle', min: '10 mm', max: '1000 mm', default: '72 mm' }),
-    wanted: field.quantity('marks', { symbol: 'N_w', says: 'marks wanted', min: '1 1/in', max: '200 1/in', default: '20 1/in' }),
+    cutterDiameter: field.length({
+      symbol: 'd',
+      says: 'diameter of the cutting circle',
+      min: '10 mm',
+      max: '1000 mm',
+      default: '72 mm',
+    }),
+    wanted: field.quantity('marks', {
+      symbol: 'N_w',
+      says: 'marks wanted',
+      min: '1 1/in',
+      max: '200 1/in',
+      default: '20 1/in',
+    }),
   },
   steps: [pitch, marks, wave, feedFor, rim],
   outputs: {
@@ -57,19 +99,32 @@ export const cutterMarks = recipe({
     rimSpeed: out.speed({ symbol: 'u', says: 'speed of the cutting edge', unit: 'm/s' }),
   },
   limits: [
-    { when: (given, answer) => answer.pitch > given.cutterDiameter / 4, says: 'the ripple is reckoned for marks much closer than the cutting circle is wide; here it is a rough figure' },
+    {
+      when: (given, answer) => answer.pitch > given.cutterDiameter / 4,
+      says: 'the ripple is reckoned for marks much closer than the cutting circle is wide; here it is a rough figure',
+    },
   ],
   cautions: (given, answer) => [
-    danger('keep to the machine maker’s least length and greatest cut; never plane timber that a metal detector has not passed', cite('club-planer-rules', 'reclaimed lumber')),
+    danger(
+      'keep to the machine maker’s least length and greatest cut; never plane timber that a metal detector has not passed',
+      cite('club-planer-rules', 'reclaimed lumber'),
+    ),
     ...gradeOf(answer.marksPerInch * 0.0254),
-    ...(given.knives > 1 ? [note('knives set a few hundredths of a millimetre apart cut as one: then reckon with one knife (common practice)')] : []),
+    ...(given.knives > 1
+      ? [
+          note(
+            'knives set a few hundredths of a millimetre apart cut as one: then reckon with one knife (common practice)',
+          ),
+        ]
+      : []),
   ],
   chart: (given, answer) => {
     const perFeed = 1000 / (given.knives * given.spindleSpeed * 60);
     const most = Math.max(given.feed * 60 * 1.6, 2.4 / perFeed);
     const feeds = Array.from({ length: 41 }, (_, i) => (most * i) / 40);
     const grades = tableRows('knife-marks.various').filter((r) => r.text('grade').includes('grade millwork'));
-    const least = (name: string): number => grades.find((r) => r.text('grade').startsWith(name))?.number('low_per_in') as number;
+    const least = (name: string): number =>
+      grades.find((r) => r.text('grade').startsWith(name))?.number('low_per_in') as number;
     const [fine, medium] = [25.4 / least('highest'), 25.4 / least('medium')];
     return lineChart({
       title: 'Spacing of the knife marks against feed',
@@ -86,7 +141,13 @@ export const cutterMarks = recipe({
         { y: fine, label: `below: highest grade, ${String(least('highest'))} marks an inch` },
         { y: medium, label: `below: medium grade, ${String(least('medium'))} marks an inch` },
       ],
-      marks: [{ x: given.feed * 60, y: answer.pitch * 1000, label: `${String(Number((answer.pitch * 1000).toPrecision(3)))} mm` }],
+      marks: [
+        {
+          x: given.feed * 60,
+          y: answer.pitch * 1000,
+          label: `${String(Number((answer.pitch * 1000).toPrecision(3)))} mm`,
+        },
+      ],
     });
   },
   example: { spindleSpeed: '6000 rpm', knives: 4, feed: '60 ft/min' },
@@ -95,6 +156,15 @@ export const cutterMarks = recipe({
 /** Where the marks stand among the printed grades of millwork. */
 function gradeOf(perInch: number): Caution[] {
   const rows = tableRows('knife-marks.various').filter((r) => r.text('grade').includes('grade millwork'));
-  const row = [...rows].sort((a, b) => (b.number('low_per_in') ?? 0) - (a.number('low_per_in') ?? 0)).find((r) => perInch >= (r.number('low_per_in') ?? 0) - 1e-9);
-  return row ? [note(`${perInch.toFixed(1)} marks an inch: ${row.text('grade')}; a hardwood to be finished wants 20 or more`, row.citation)] : [];
+  const row = [...rows]
+    .sort((a, b) => (b.number('low_per_in') ?? 0) - (a.number('low_per_in') ?? 0))
+    .find((r) => perInch >= (r.number('low_per_in') ?? 0) - 1e-9);
+  return row
+    ? [
+        note(
+          `${perInch.toFixed(1)} marks an inch: ${row.text('grade')}; a hardwood to be finished wants 20 or more`,
+          row.citation,
+        ),
+      ]
+    : [];
 }

@@ -11,16 +11,36 @@ import { cite } from '../../recipe/source.js';
 const passCount = letter('count', 'passes of each piece');
 // A billionth is taken off before rounding up, or 3 mm by 1 mm a pass could come out as 4.
 const passesFor = formula({
-  symbol: 'P', gives: passCount, text: 'ceil(x / a - 10^(-9))',
-  where: { x: letter('length', 'to take off', { in: 'mm' }), a: letter('length', 'taken off in a pass', { in: 'mm' }) }, basis: 'definition',
+  symbol: 'P',
+  gives: passCount,
+  text: 'ceil(x / a - 10^(-9))',
+  where: {
+    x: letter('length', 'to take off', { in: 'mm' }),
+    a: letter('length', 'taken off in a pass', { in: 'mm' }),
+  },
+  basis: 'definition',
 });
 const cutting = formula({
-  symbol: 't_c', gives: letter('time', 'timber under the knives', { in: 'min' }), text: 'L P / v',
-  where: { L: letter('length', 'length of all pieces together', { in: 'm' }), P: passCount, v: letter('speed', 'feed', { in: 'm/min' }) }, basis: 'definition',
+  symbol: 't_c',
+  gives: letter('time', 'timber under the knives', { in: 'min' }),
+  text: 'L P / v',
+  where: {
+    L: letter('length', 'length of all pieces together', { in: 'm' }),
+    P: passCount,
+    v: letter('speed', 'feed', { in: 'm/min' }),
+  },
+  basis: 'definition',
 });
 const carrying = formula({
-  symbol: 't_h', gives: letter('time', 'handling', { in: 'min' }), text: 'b P h',
-  where: { b: letter('count', 'pieces'), P: passCount, h: letter('time', 'handling a piece, each pass', { in: 'min' }) }, basis: 'estimate',
+  symbol: 't_h',
+  gives: letter('time', 'handling', { in: 'min' }),
+  text: 'b P h',
+  where: {
+    b: letter('count', 'pieces'),
+    P: passCount,
+    h: letter('time', 'handling a piece, each pass', { in: 'min' }),
+  },
+  basis: 'estimate',
 });
 
 /**
@@ -33,29 +53,67 @@ export const planingTime = recipe({
   name: 'planingTime',
   title: 'Time at the thicknesser',
   topic: 'machining',
-  about: 'How long a pile takes through the thicknesser, passes and handling counted. For feed by rollers; not for a hand-fed jointer.',
+  about:
+    'How long a pile takes through the thicknesser, passes and handling counted. For feed by rollers; not for a hand-fed jointer.',
   sources: [],
   inputs: {
-    totalLength: field.length({ symbol: 'L', says: 'length of all pieces together', above: '0 mm', max: '100 km' }),
-    passes: field.count({ symbol: 'P', says: 'passes of each piece; default from what is to come off', min: 1, max: 1000, optional: true }),
+    totalLength: field.length({
+      symbol: 'L',
+      says: 'length of all pieces together',
+      above: '0 mm',
+      max: '100 km',
+    }),
+    passes: field.count({
+      symbol: 'P',
+      says: 'passes of each piece; default from what is to come off',
+      min: 1,
+      max: 1000,
+      optional: true,
+    }),
     feed: field.speed({ symbol: 'v', says: 'feed of the machine', above: '0 m/min', max: '300 m/min' }),
-    handling: field.time({ symbol: 'h', says: 'handling a piece, each pass', min: '0 s', max: '1 h', default: '15 s' }),
+    handling: field.time({
+      symbol: 'h',
+      says: 'handling a piece, each pass',
+      min: '0 s',
+      max: '1 h',
+      default: '15 s',
+    }),
     pieces: field.count({ symbol: 'b', says: 'how many pieces', min: 1, max: 100_000, default: 1 }),
-    removal: field.length({ symbol: 'x', says: 'to take off each piece, both faces together', above: '0 mm', max: '500 mm', optional: true }),
-    depthPerPass: field.length({ symbol: 'a', says: 'taken off in one pass', above: '0 mm', max: '20 mm', default: '1 mm' }),
+    removal: field.length({
+      symbol: 'x',
+      says: 'to take off each piece, both faces together',
+      above: '0 mm',
+      max: '500 mm',
+      optional: true,
+    }),
+    depthPerPass: field.length({
+      symbol: 'a',
+      says: 'taken off in one pass',
+      above: '0 mm',
+      max: '20 mm',
+      default: '1 mm',
+    }),
   },
   outputs: {
     time: out.time({ says: 'in all' }),
     passes: out.count({ says: 'passes of each piece' }),
     cutting: out.time({ says: 'with timber under the knives' }),
     handlingTime: out.time({ says: 'handling' }),
-    run: out.length({ says: 'length that runs through' , unit: 'm' }),
+    run: out.length({ says: 'length that runs through', unit: 'm' }),
   },
   formulas: [passesFor, cutting, carrying],
   solve: (given, work) => {
-    if (given.passes === undefined && given.removal === undefined) throw new Refusal({ field: 'passes', says: 'missing; takes a whole number such as 4, or give removal, what is to come off, such as "6 mm"' });
+    if (given.passes === undefined && given.removal === undefined)
+      throw new Refusal({
+        field: 'passes',
+        says: 'missing; takes a whole number such as 4, or give removal, what is to come off, such as "6 mm"',
+      });
     const P = given.passes ?? work.apply(passesFor, { x: given.removal as number, a: given.depthPerPass });
-    if (P > 10_000) throw new Refusal({ field: 'depthPerPass', says: `needs ${String(P)} passes, takes a cut that does it in 10 000 or fewer` });
+    if (P > 10_000)
+      throw new Refusal({
+        field: 'depthPerPass',
+        says: `needs ${String(P)} passes, takes a cut that does it in 10 000 or fewer`,
+      });
     const t_c = work.apply(cutting, { L: given.totalLength, P, v: given.feed });
     const t_h = work.apply(carrying, { b: given.pieces, P, h: given.handling });
     return { time: t_c + t_h, passes: P, cutting: t_c, handlingTime: t_h, run: given.totalLength * P };
@@ -68,13 +126,22 @@ export const planingTime = recipe({
     },
     {
       when: (given) => given.totalLength / given.pieces < 0.3048 - 1e-9,
-      says: (given) => `pieces of ${formatQuantity({ kind: 'length', value: given.totalLength / given.pieces })} on average are shorter than the 12 in (305 mm) that safety rules ask for; a longer piece with waste at its end, or another method`,
-      source: cite('insurer-planer-talk', 'minimum length', { also: cite('hse-surface-planer', 'short work') }),
+      says: (given) =>
+        `pieces of ${formatQuantity({ kind: 'length', value: given.totalLength / given.pieces })} on average are shorter than the 12 in (305 mm) that safety rules ask for; a longer piece with waste at its end, or another method`,
+      source: cite('insurer-planer-talk', 'minimum length', {
+        also: cite('hse-surface-planer', 'short work'),
+      }),
     },
   ],
   cautions: [
-    danger('stand to one side of the line of feed, keep hands out of the mouth, and pass a metal detector over salvaged timber first', cite('club-planer-rules', 'reclaimed lumber')),
-    danger('planing is loud, up to 105 dB at a planer moulder: wear ear defenders; hearing protection is due from a daily 85 dB(A)', cite('hse-noise-examples', 'planer moulder', { also: cite('hse-wis13', 'action values') })),
+    danger(
+      'stand to one side of the line of feed, keep hands out of the mouth, and pass a metal detector over salvaged timber first',
+      cite('club-planer-rules', 'reclaimed lumber'),
+    ),
+    danger(
+      'planing is loud, up to 105 dB at a planer moulder: wear ear defenders; hearing protection is due from a daily 85 dB(A)',
+      cite('hse-noise-examples', 'planer moulder', { also: cite('hse-wis13', 'action values') }),
+    ),
     note('time your own handling over ten pieces and put it in: it often outweighs the cutting'),
   ],
   chart: (_given, answer) => {
@@ -91,5 +158,12 @@ export const planingTime = recipe({
       ],
     });
   },
-  example: { totalLength: '31.2 m', pieces: 16, removal: '6 mm', depthPerPass: '1 mm', feed: '6 m/min', handling: '15 s' },
+  example: {
+    totalLength: '31.2 m',
+    pieces: 16,
+    removal: '6 mm',
+    depthPerPass: '1 mm',
+    feed: '6 m/min',
+    handling: '15 s',
+  },
 });

@@ -1,0 +1,51 @@
+// Coverages as printed, from data/coverage.various.csv, and what to mind in reckoning with one.
+import { note, type Caution } from '../../recipe/caution.js';
+import { tableRows } from '../../timber/tables.js';
+import type { Piece } from './surface.js';
+
+/** The least and the greatest coverage of data/coverage.various.csv, in m² a cubic metre. */
+export function printedCoverages() {
+  const rows = tableRows('coverage.various').map((r) => ({
+    finish: r.text('finish'),
+    low: r.number('low') as number,
+    high: r.number('high') as number,
+  }));
+  const low = rows.reduce((a, b) => (b.low < a.low ? b : a));
+  const high = rows.reduce((a, b) => (b.high > a.high ? b : a));
+  return {
+    low: { amount: low.low * 1000, text: `${String(low.low)} m²/L (${low.finish})` },
+    high: { amount: high.high * 1000, text: `${String(high.high)} m²/L (${high.finish})` },
+  };
+}
+
+interface Asked {
+  readonly surfaces: unknown;
+  readonly loss?: number | undefined;
+  readonly method?: string | undefined;
+  readonly thinnerParts: number;
+}
+
+/** What to mind: faces left bare, loss not counted, thinned mix. */
+export function coverageNotes(given: Asked): Caution[] {
+  const pieces = [given.surfaces].flat().filter((s): s is Piece => typeof s === 'object' && s !== null);
+  return [
+    ...(pieces.some((p) => p.faces === 'top' || p.faces === 'top and edges')
+      ? [
+          note(
+            'a top left bare underneath takes up and gives off moisture faster on that side and can cup: give the underside as many coats as the top (common practice)',
+          ),
+        ]
+      : []),
+    ...(given.loss === undefined && given.method === undefined
+      ? [note('no loss was counted: what stays in brush, roller, tray and tin comes on top')]
+      : []),
+    ...(given.thinnerParts > 0
+      ? [
+          note(
+            'the coverage is taken as that of the thinned mix; thinned finish leaves a thinner film, see filmBuild',
+          ),
+        ]
+      : []),
+    note('coverage varies with timber, sanding and hand: measure it on the first coat and reckon again'),
+  ];
+}
