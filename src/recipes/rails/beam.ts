@@ -67,6 +67,8 @@ const outputs = {
   bendingUse: out.share({ says: 'bending stress as a share of the stress to stay under', optional: true }),
   shearUse: out.share({ says: 'shear stress as a share of the stress to stay under', optional: true }),
   verdict: out.text({ says: 'whether the stresses stay under theirs' }),
+  secondMoment: out.secondMoment({ says: 'second moment of area; where moduli differ, as if all had that of the timber' }),
+  sectionModulus: out.sectionModulus({ says: 'section modulus: moment over greatest bending stress' }),
   basis: out.text({ says: 'the timber’s figures' }),
   reactions: out.table({ position: out.length({ says: 'from the left end' }), force: out.force({ says: 'up on the beam' }), moment: out.moment({ says: 'clockwise on the beam', optional: true }) }, { says: 'What the supports bear' }),
   diagrams: out.table(
@@ -114,6 +116,8 @@ export const beam = recipe({
       bendingUse: stuff.bending === undefined ? undefined : sigma / stuff.bending,
       shearUse: stuff.shear === undefined ? undefined : tau / stuff.shear,
       verdict: verdict(sigma, tau, stuff),
+      secondMoment: facts.EI / stuff.E,
+      sectionModulus: 1 / facts.stressByMoment,
       basis: stuff.basis,
       reactions: solved.reactions.map((r) => ({ position: r.position, force: clean(r.force, size.V), moment: r.moment === 0 ? undefined : clean(r.moment, size.M) })),
       diagrams: places.slice(0, 400).map((x) => {
