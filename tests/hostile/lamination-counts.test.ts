@@ -17,7 +17,13 @@ function refused(run: () => unknown): { fields: string[]; message: string } {
 }
 
 describe('stripCount refuses', () => {
-  const good = { topWidth: '640 mm', stripWidth: '48 mm', jointing: '3 mm', finalTrim: '10 mm', machineWidth: '330 mm' };
+  const good = {
+    topWidth: '640 mm',
+    stripWidth: '48 mm',
+    jointing: '3 mm',
+    finalTrim: '10 mm',
+    machineWidth: '330 mm',
+  };
 
   it('jointing that eats the strip', () => {
     for (const jointing of ['48 mm', '60 mm']) {
@@ -33,10 +39,22 @@ describe('stripCount refuses', () => {
     expect(r.message).toMatch(/45 mm/);
   });
   it('a strip so thin that the count means nothing', () => {
-    expect(refused(() => stripCount({ topWidth: '20 m', stripWidth: '0.1 mm', jointing: '0 mm' })).fields).toEqual(['stripWidth']);
+    expect(
+      refused(() => stripCount({ topWidth: '20 m', stripWidth: '0.1 mm', jointing: '0 mm' })).fields,
+    ).toEqual(['stripWidth']);
   });
   it('every wrong field at once', () => {
-    expect(refused(() => stripCount({ topWidth: '-1 mm', stripWidth: '0 mm', jointing: '-1 mm', finalTrim: 'ten', machineWidth: '5 kg' })).fields.sort()).toEqual(['finalTrim', 'jointing', 'machineWidth', 'stripWidth', 'topWidth']);
+    expect(
+      refused(() =>
+        stripCount({
+          topWidth: '-1 mm',
+          stripWidth: '0 mm',
+          jointing: '-1 mm',
+          finalTrim: 'ten',
+          machineWidth: '5 kg',
+        }),
+      ).fields.sort(),
+    ).toEqual(['finalTrim', 'jointing', 'machineWidth', 'stripWidth', 'topWidth']);
   });
   it('a number without a unit, and a misspelt field with the right name offered', () => {
     expect(refused(() => stripCount({ ...good, topWidth: 640 as never })).fields).toEqual(['topWidth']);
@@ -46,24 +64,44 @@ describe('stripCount refuses', () => {
 
 describe('stripCount takes the edges of its range', () => {
   it('one strip as wide as the top, and a machine as wide as the strip', () => {
-    const one = stripCount({ topWidth: '100 mm', stripWidth: '100 mm', jointing: '0 mm', finalTrim: '0 mm', machineWidth: '100 mm' });
+    const one = stripCount({
+      topWidth: '100 mm',
+      stripWidth: '100 mm',
+      jointing: '0 mm',
+      finalTrim: '0 mm',
+      machineWidth: '100 mm',
+    });
     expect(one.strips).toBe(1);
     expect(one.spare.value).toBe(0);
   });
   it('a width that divides exactly takes no strip too many, in any unit', () => {
     for (const unit of ['mm', 'cm', 'm', 'in', 'ft']) {
       for (const n of [3, 7, 13, 29, 99]) {
-        expect(stripCount({ topWidth: `${(n * 7) / 100} ${unit}`, stripWidth: `0.07 ${unit}`, jointing: '0 mm', finalTrim: '0 mm' }).strips, `${n} ${unit}`).toBe(n);
+        expect(
+          stripCount({
+            topWidth: `${(n * 7) / 100} ${unit}`,
+            stripWidth: `0.07 ${unit}`,
+            jointing: '0 mm',
+            finalTrim: '0 mm',
+          }).strips,
+          `${n} ${unit}`,
+        ).toBe(n);
       }
     }
   });
 });
 
 describe('layerCount refuses', () => {
-  const good = { topThickness: '54 mm', stripThickness: '22 mm', planePerFace: '1 mm', flattenPerGlueUp: '2 mm' };
+  const good = {
+    topThickness: '54 mm',
+    stripThickness: '22 mm',
+    planePerFace: '1 mm',
+    flattenPerGlueUp: '2 mm',
+  };
 
   it('planing that eats the board', () => {
-    for (const planePerFace of ['11 mm', '12 mm']) expect(refused(() => layerCount({ ...good, planePerFace })).fields).toEqual(['planePerFace']);
+    for (const planePerFace of ['11 mm', '12 mm'])
+      expect(refused(() => layerCount({ ...good, planePerFace })).fields).toEqual(['planePerFace']);
   });
   it('more glue-ups than glue lines', () => {
     const r = refused(() => layerCount({ ...good, glueUps: 5 }));
@@ -71,7 +109,9 @@ describe('layerCount refuses', () => {
     expect(r.message).toMatch(/at most/);
   });
   it('a board so thin that the count means nothing', () => {
-    expect(refused(() => layerCount({ topThickness: '2 m', stripThickness: '1 mm', planePerFace: '0 mm' })).fields).toEqual(['stripThickness']);
+    expect(
+      refused(() => layerCount({ topThickness: '2 m', stripThickness: '1 mm', planePerFace: '0 mm' })).fields,
+    ).toEqual(['stripThickness']);
   });
   it('half a glue-up', () => {
     expect(refused(() => layerCount({ ...good, glueUps: 1.5 })).fields).toEqual(['glueUps']);

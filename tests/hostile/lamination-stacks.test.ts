@@ -18,26 +18,37 @@ function refused(run: () => unknown): { fields: string[]; message: string } {
 describe('stackUp refuses', () => {
   const ok = { nominal: '45 mm', plusMinus: '0.3 mm' };
   it('a part with neither or both spreads, by its row', () => {
-    expect(refused(() => stackUp({ parts: [ok, { nominal: '12 mm' }] })).fields).toEqual(['parts[2].plusMinus']);
+    expect(refused(() => stackUp({ parts: [ok, { nominal: '12 mm' }] })).fields).toEqual([
+      'parts[2].plusMinus',
+    ]);
     expect(refused(() => stackUp({ parts: [{ ...ok, sd: '0.1 mm' }] })).message).toMatch(/both/);
   });
   it('every wrong row of a CSV by its line', () => {
-    const r = refused(() => stackUp({ parts: 'name,nominal (mm),plusMinus (mm)\na,45,0.3\nb,x,0.3\nc,12,-1\n' }));
+    const r = refused(() =>
+      stackUp({ parts: 'name,nominal (mm),plusMinus (mm)\na,45,0.3\nb,x,0.3\nc,12,-1\n' }),
+    );
     expect(r.fields.length).toBe(2);
     expect(r.message).toMatch(/line 3/);
     expect(r.message).toMatch(/line 4/);
   });
   it('limits the wrong way round, no parts, a confidence of all', () => {
-    expect(refused(() => stackUp({ parts: [ok], limits: { low: '46 mm', high: '44 mm' } })).fields).toEqual(['limits']);
+    expect(refused(() => stackUp({ parts: [ok], limits: { low: '46 mm', high: '44 mm' } })).fields).toEqual([
+      'limits',
+    ]);
     expect(refused(() => stackUp({ parts: [] })).fields).toEqual(['parts']);
     expect(refused(() => stackUp({ parts: [ok], confidence: '100 %' })).fields).toEqual(['confidence']);
     expect(refused(() => stackUp({ parts: [{ ...ok, count: 0 }] })).fields[0]).toMatch(/^parts\[1\]/);
   });
   it('but takes a stack that cannot be off', () => {
     const a = stackUp({ parts: [{ nominal: '45 mm', plusMinus: '0 mm' }], limits: '0.1 mm' });
-    expect([a.chanceInside!.value, a.worstCase.value, a.low.in('mm'), a.high.in('mm')]).toEqual([1, 0, 45, 45]);
+    expect([a.chanceInside!.value, a.worstCase.value, a.low.in('mm'), a.high.in('mm')]).toEqual([
+      1, 0, 45, 45,
+    ]);
     expect(a.chart).toBeUndefined();
-    expect(stackUp({ parts: [{ nominal: '45 mm', plusMinus: '0 mm' }], target: '50 mm', limits: '0.1 mm' }).chanceInside!.value).toBe(0);
+    expect(
+      stackUp({ parts: [{ nominal: '45 mm', plusMinus: '0 mm' }], target: '50 mm', limits: '0.1 mm' })
+        .chanceInside!.value,
+    ).toBe(0);
   });
   it('but draws 200 parts in good time', () => {
     const start = performance.now();
@@ -53,7 +64,10 @@ describe('matchSlabs refuses', () => {
     expect(r.message).toMatch(/41 mm/);
   });
   it('slabs without thickness, and says which', () => {
-    expect(refused(() => matchSlabs({ slabs: [{ name: 'a', thickness: '40 mm' }, { name: 'b' } as never] })).fields).toEqual(['slabs[2].thickness']);
+    expect(
+      refused(() => matchSlabs({ slabs: [{ name: 'a', thickness: '40 mm' }, { name: 'b' } as never] }))
+        .fields,
+    ).toEqual(['slabs[2].thickness']);
     expect(refused(() => matchSlabs({ slabs: '40 mm, thick' })).fields).toEqual(['slabs[2]']);
     expect(refused(() => matchSlabs({ slabs: [] })).fields).toEqual(['slabs']);
     expect(refused(() => matchSlabs({ slabs: 'nowhere.csv' })).message).toMatch(/does not exist/);

@@ -10,22 +10,42 @@ const whole = (min: number, max: number) => fc.integer({ min, max });
 describe('glueQuantity', () => {
   it('is in proportion to joints, sides and spread, and alike in both systems', () => {
     fc.assert(
-      fc.property(whole(100, 5000), whole(5, 300), whole(1, 60), whole(50, 400), whole(0, 50), (L, h, n, g, w) => {
-        const mass = (more: object = {}) => glueQuantity({ jointLength: `${L} mm`, jointHeight: `${h} mm`, joints: n, spread: `${g} g/m2`, waste: `${w} %`, ...more }).mass.in('g');
-        const one = mass();
-        // By hand, in square millimetres.
-        expect(one).toBeCloseTo(((L * h * n) / 1e6) * g * (1 + w / 100), 6);
-        expect(mass({ joints: 2 * n })).toBeCloseTo(2 * one, 6);
-        expect(mass({ sides: 2 })).toBeCloseTo(2 * one, 6);
-        expect(mass({ jointLength: `${L / 25.4} in` })).toBeCloseTo(one, 6);
-      }),
+      fc.property(
+        whole(100, 5000),
+        whole(5, 300),
+        whole(1, 60),
+        whole(50, 400),
+        whole(0, 50),
+        (L, h, n, g, w) => {
+          const mass = (more: object = {}) =>
+            glueQuantity({
+              jointLength: `${L} mm`,
+              jointHeight: `${h} mm`,
+              joints: n,
+              spread: `${g} g/m2`,
+              waste: `${w} %`,
+              ...more,
+            }).mass.in('g');
+          const one = mass();
+          // By hand, in square millimetres.
+          expect(one).toBeCloseTo(((L * h * n) / 1e6) * g * (1 + w / 100), 6);
+          expect(mass({ joints: 2 * n })).toBeCloseTo(2 * one, 6);
+          expect(mass({ sides: 2 })).toBeCloseTo(2 * one, 6);
+          expect(mass({ jointLength: `${L / 25.4} in` })).toBeCloseTo(one, 6);
+        },
+      ),
       { numRuns: 200 },
     );
   });
 });
 
 describe('glueTiming', () => {
-  const times = fc.record({ joints: whole(1, 60), per: whole(5, 240), open: whole(240, 3600), up: whole(0, 120) });
+  const times = fc.record({
+    joints: whole(1, 60),
+    per: whole(5, 240),
+    open: whole(240, 3600),
+    up: whole(0, 120),
+  });
   it('never leaves glue wet longer than its open time, and needs every batch', () => {
     fc.assert(
       fc.property(times, ({ joints, per, open, up }) => {
@@ -47,7 +67,13 @@ describe('glueTiming', () => {
   it('halves the open time with ten degrees more', () => {
     fc.assert(
       fc.property(whole(5, 34), (t) => {
-        const at = (c: number) => glueTiming({ joints: 1, perJoint: '1 s', openTime: '10 min', temperature: `${c} degC` }).openHere.in('s');
+        const at = (c: number) =>
+          glueTiming({
+            joints: 1,
+            perJoint: '1 s',
+            openTime: '10 min',
+            temperature: `${c} degC`,
+          }).openHere.in('s');
         expect(at(t + 10)).toBeCloseTo(at(t) / 2, 9);
         expect(at(20)).toBeCloseTo(600, 9);
       }),
@@ -56,9 +82,25 @@ describe('glueTiming', () => {
 });
 
 describe('clampPlan', () => {
-  const jobs = fc.record({ L: whole(200, 5000), h: whole(12, 120), p: whole(100, 2000), q: whole(500, 8000), w: whole(20, 300), t: whole(0, 40), a: whole(0, 100) });
+  const jobs = fc.record({
+    L: whole(200, 5000),
+    h: whole(12, 120),
+    p: whole(100, 2000),
+    q: whole(500, 8000),
+    w: whole(20, 300),
+    t: whole(0, 40),
+    a: whole(0, 100),
+  });
   const plan = (j: { L: number; h: number; p: number; q: number; w: number; t: number; a: number }) =>
-    clampPlan({ length: `${j.L} mm`, jointHeight: `${j.h} mm`, pressure: `${j.p} kPa`, clampForce: `${j.q} N`, outerWidth: `${j.w} mm`, pad: `${j.t} mm`, padLength: `${j.a} mm` });
+    clampPlan({
+      length: `${j.L} mm`,
+      jointHeight: `${j.h} mm`,
+      pressure: `${j.p} kPa`,
+      clampForce: `${j.q} N`,
+      outerWidth: `${j.w} mm`,
+      pad: `${j.t} mm`,
+      padLength: `${j.a} mm`,
+    });
 
   it('presses enough, reaches every point of the first glue line, and takes no clamp too many', () => {
     fc.assert(
@@ -86,7 +128,8 @@ describe('clampPlan', () => {
         fc.pre((j.p * 1000 * j.L * j.h) / 1e6 / j.q <= 1000);
         const { positions } = plan(j);
         const fromMiddle = positions.map((x) => Math.abs(x.position.in('mm') - j.L / 2));
-        for (let i = 1; i < fromMiddle.length; i++) expect(fromMiddle[i]!).toBeGreaterThanOrEqual(fromMiddle[i - 1]! - 1e-6);
+        for (let i = 1; i < fromMiddle.length; i++)
+          expect(fromMiddle[i]!).toBeGreaterThanOrEqual(fromMiddle[i - 1]! - 1e-6);
         const inOrder = [...positions].sort((x, y) => x.clamp - y.clamp);
         inOrder.forEach((x, i) => expect(x.side).toBe(i % 2 === 0 ? 'below' : 'above'));
       }),
@@ -97,9 +140,26 @@ describe('clampPlan', () => {
 
 describe('caulCamber', () => {
   const cauls = fc.record({ L: whole(300, 2000), b: whole(20, 120), d: whole(25, 120), F: whole(200, 8000) });
-  const at = (c: { L: number; b: number; d: number; F: number }, times: Partial<Record<'L' | 'b' | 'd' | 'F', number>> = {}) =>
-    caulCamber.evaluate({ length: (c.L / 1000) * (times.L ?? 1), width: (c.b / 1000) * (times.b ?? 1), depth: (c.d / 1000) * (times.d ?? 1), clampForceEach: c.F * (times.F ?? 1), timber: wood });
-  const wood = { ...caulCamber.read({ length: '1 m', width: '40 mm', depth: '40 mm', timber: 'unknown softwood', clampForceEach: '1 kN' }).timber };
+  const at = (
+    c: { L: number; b: number; d: number; F: number },
+    times: Partial<Record<'L' | 'b' | 'd' | 'F', number>> = {},
+  ) =>
+    caulCamber.evaluate({
+      length: (c.L / 1000) * (times.L ?? 1),
+      width: (c.b / 1000) * (times.b ?? 1),
+      depth: (c.d / 1000) * (times.d ?? 1),
+      clampForceEach: c.F * (times.F ?? 1),
+      timber: wood,
+    });
+  const wood = {
+    ...caulCamber.read({
+      length: '1 m',
+      width: '40 mm',
+      depth: '40 mm',
+      timber: 'unknown softwood',
+      clampForceEach: '1 kN',
+    }).timber,
+  };
 
   it('agrees with the deflected shape summed by small steps', () => {
     fc.assert(

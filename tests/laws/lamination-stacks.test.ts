@@ -6,7 +6,8 @@ import { stackUp } from '../../src/recipes/lamination/stack-up.js';
 const whole = (min: number, max: number) => fc.integer({ min, max });
 const part = fc.record({ nominal: whole(-200, 2000), off: whole(1, 50), count: whole(1, 20) });
 const parts = fc.array(part, { minLength: 1, maxLength: 6 });
-const given = (list: readonly { nominal: number; off: number; count: number }[]) => list.map((p) => ({ nominal: `${p.nominal} mm`, plusMinus: `${p.off / 10} mm`, count: p.count }));
+const given = (list: readonly { nominal: number; off: number; count: number }[]) =>
+  list.map((p) => ({ nominal: `${p.nominal} mm`, plusMinus: `${p.off / 10} mm`, count: p.count }));
 
 /** A generator of the test's own, so that the recipe is not checked by its own draws: Marsaglia's xorshift with the polar method. */
 function normals(seed: number): () => number {
@@ -31,8 +32,14 @@ describe('stackUp', () => {
     fc.assert(
       fc.property(parts, (list) => {
         const a = stackUp.evaluate({ parts: stackUp.read({ parts: given(list) }).parts });
-        expect(a.nominal * 1000).toBeCloseTo(list.reduce((s, p) => s + p.nominal * p.count, 0), 6);
-        expect(a.worstCase * 1000).toBeCloseTo(list.reduce((s, p) => s + (p.off * p.count) / 10, 0), 6);
+        expect(a.nominal * 1000).toBeCloseTo(
+          list.reduce((s, p) => s + p.nominal * p.count, 0),
+          6,
+        );
+        expect(a.worstCase * 1000).toBeCloseTo(
+          list.reduce((s, p) => s + (p.off * p.count) / 10, 0),
+          6,
+        );
         expect(a.rss).toBeLessThanOrEqual(a.worstCase + 1e-12);
         expect(a.rss * 1000).toBeGreaterThanOrEqual(Math.max(...list.map((p) => p.off / 10)) - 1e-9);
         expect(a.rss / 3).toBeCloseTo(a.sd, 12);
@@ -45,7 +52,10 @@ describe('stackUp', () => {
     fc.assert(
       fc.property(part, (p) => {
         const once = stackUp.evaluate({ parts: stackUp.read({ parts: given([p]) }).parts });
-        const apart = stackUp.evaluate({ parts: stackUp.read({ parts: given(Array.from({ length: p.count }, () => ({ ...p, count: 1 }))) }).parts });
+        const apart = stackUp.evaluate({
+          parts: stackUp.read({ parts: given(Array.from({ length: p.count }, () => ({ ...p, count: 1 }))) })
+            .parts,
+        });
         expect(apart.rss).toBeCloseTo(once.rss, 12);
         expect(apart.worstCase).toBeCloseTo(once.worstCase, 12);
       }),
@@ -54,8 +64,18 @@ describe('stackUp', () => {
   });
 
   // Twenty thousand stacks of the test's own: the interval holds the share it states, within 1 %.
-  it.each([[0.5, 11], [0.8, 12], [0.9, 13], [0.95, 14], [0.99, 15]])('holds %f of stacks in its interval', (confidence, seed) => {
-    const list = [{ nominal: 45, off: 3, count: 14 }, { nominal: 12, off: 6, count: 1 }, { nominal: -3, off: 2, count: 2 }];
+  it.each([
+    [0.5, 11],
+    [0.8, 12],
+    [0.9, 13],
+    [0.95, 14],
+    [0.99, 15],
+  ])('holds %f of stacks in its interval', (confidence, seed) => {
+    const list = [
+      { nominal: 45, off: 3, count: 14 },
+      { nominal: 12, off: 6, count: 1 },
+      { nominal: -3, off: 2, count: 2 },
+    ];
     const a = stackUp({ parts: given(list), confidence: `${confidence * 100} %` });
     const normal = normals(seed * 7919);
     let inside = 0;
@@ -80,14 +100,20 @@ describe('stackUp', () => {
 
   it('counts pieces that err evenly as they are: two of them make a triangle', () => {
     // The sum of two even errors of 1 has the triangle's distribution: inside x with chance 1 - (1 - x/2)^2.
-    const a = stackUp({ parts: [{ nominal: '10 mm', plusMinus: '1 mm', count: 2 }], shape: 'even', limits: '1 mm' });
+    const a = stackUp({
+      parts: [{ nominal: '10 mm', plusMinus: '1 mm', count: 2 }],
+      shape: 'even',
+      limits: '1 mm',
+    });
     expect(Math.abs(a.chanceInside!.value - 0.75)).toBeLessThanOrEqual(0.01);
     expect(a.low.in('mm')).toBeGreaterThanOrEqual(18);
     expect(a.high.in('mm')).toBeLessThanOrEqual(22);
   });
 
   it('gives the same answer twice, and another with another seed', () => {
-    const at = (seed: number) => stackUp({ parts: given([{ nominal: 45, off: 3, count: 14 }]), limits: '0.5 mm', seed }).chanceSimulated!.value;
+    const at = (seed: number) =>
+      stackUp({ parts: given([{ nominal: 45, off: 3, count: 14 }]), limits: '0.5 mm', seed }).chanceSimulated!
+        .value;
     expect(at(5)).toBe(at(5));
     expect(at(5)).not.toBe(at(6));
   });
@@ -114,7 +140,11 @@ describe('matchSlabs', () => {
     );
   });
   it('weighs the loss by the size of each slab', () => {
-    const row = (thickness: number, width: number) => ({ thickness: `${thickness} mm`, width: `${width} mm`, length: '1 m' });
+    const row = (thickness: number, width: number) => ({
+      thickness: `${thickness} mm`,
+      width: `${width} mm`,
+      length: '1 m',
+    });
     // 2 mm off 100 mm and 0 off 300 mm: 2 x 100 x 1000 mm3 of 42 x 100 + 40 x 300 by 1000.
     const a = matchSlabs({ slabs: [row(42, 100), row(40, 300)] });
     expect(a.lossVolume!.value).toBeCloseTo(2e-4, 12);

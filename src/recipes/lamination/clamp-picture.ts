@@ -8,7 +8,16 @@ interface Plan {
 }
 
 /** The glue-up in plan: slab, outermost glue lines, clamps below (outline) and above (solid), and the spread of pressure. */
-export function clampPicture(given: { readonly length: number; readonly outerWidth: number; readonly pad: number; readonly padLength: number; readonly needReach: number | undefined }, plan: Plan) {
+export function clampPicture(
+  given: {
+    readonly length: number;
+    readonly outerWidth: number;
+    readonly pad: number;
+    readonly padLength: number;
+    readonly needReach: number | undefined;
+  },
+  plan: Plan,
+) {
   const L = given.length * 1000;
   const w = given.outerWidth * 1000;
   const t = given.pad * 1000;
@@ -25,7 +34,19 @@ export function clampPicture(given: { readonly length: number; readonly outerWid
     { kind: 'rectangle', x: 0, y: w, width: L, height: W - 2 * w, fill: 'wood', hatch: 'grain' },
     { kind: 'rectangle', x: 0, y: W - w, width: L, height: w, fill: 'woodDark', hatch: 'grain' },
   ];
-  const pads: Shape[] = t > 0 && few ? places.flatMap(({ position }) => [-t, W].map((y): Shape => ({ kind: 'rectangle', x: position * 1000 - Math.max(a, bar) / 2, y, width: Math.max(a, bar), height: t, fill: 'ground' }))) : [];
+  const pads: Shape[] =
+    t > 0 && few
+      ? places.flatMap(({ position }) =>
+          [-t, W].map((y): Shape => ({
+            kind: 'rectangle',
+            x: position * 1000 - Math.max(a, bar) / 2,
+            y,
+            width: Math.max(a, bar),
+            height: t,
+            fill: 'ground',
+          })),
+        )
+      : [];
   const cones: Shape[] = few
     ? places.flatMap(({ position: p }) => {
         const x = p * 1000;
@@ -33,7 +54,12 @@ export function clampPicture(given: { readonly length: number; readonly outerWid
         const left: Place = x - a / 2 - w - t >= 0 ? [x - a / 2 - w - t, w] : [0, x - a / 2 - t];
         const right: Place = x + a / 2 + w + t <= L ? [x + a / 2 + w + t, w] : [L, L - x - a / 2 - t];
         return [
-          { kind: 'polyline', points: [left, [Math.max(x - a / 2, 0), -t], [Math.min(x + a / 2, L), -t], right], dashed: true, weight: 0.8 },
+          {
+            kind: 'polyline',
+            points: [left, [Math.max(x - a / 2, 0), -t], [Math.min(x + a / 2, L), -t], right],
+            dashed: true,
+            weight: 0.8,
+          },
         ] as Shape[];
       })
     : [];
@@ -44,13 +70,32 @@ export function clampPicture(given: { readonly length: number; readonly outerWid
       : { kind: 'rectangle', x, y: -over, width: bar, height: W + 2 * over, fill: 'none', weight: 1.8 };
   });
   const every = Math.ceil(plan.clamps / 24);
-  const names: Shape[] = places.filter((_, i) => i % every === 0).map(({ clamp, position, side }) => ({ kind: 'text', x: position * 1000, y: W + over, text: `${clamp}${side === 'above' ? 'a' : 'b'}`, dy: 9, size: plan.clamps > 16 ? 10 : 12 }));
+  const names: Shape[] = places
+    .filter((_, i) => i % every === 0)
+    .map(({ clamp, position, side }) => ({
+      kind: 'text',
+      x: position * 1000,
+      y: W + over,
+      text: `${clamp}${side === 'above' ? 'a' : 'b'}`,
+      dy: 9,
+      size: plan.clamps > 16 ? 10 : 12,
+    }));
   // Spacing is shown off to the right, where it cannot run into the distance from the end.
   const k = Math.floor(plan.clamps / 2) - (plan.clamps > 1 && plan.clamps < 4 ? 1 : 0);
   const dims: Shape[] = [
     { kind: 'dimension', from: [0, -over], to: [L, -over], text: mm(given.length), offset: -44 },
     { kind: 'dimension', from: [0, -over], to: [s / 2, -over], text: mm(plan.spacing / 2), offset: -16 },
-    ...(plan.clamps > 1 ? [{ kind: 'dimension', from: [(k + 0.5) * s, -over], to: [(k + 1.5) * s, -over], text: mm(plan.spacing), offset: -16 } as const] : []),
+    ...(plan.clamps > 1
+      ? [
+          {
+            kind: 'dimension',
+            from: [(k + 0.5) * s, -over],
+            to: [(k + 1.5) * s, -over],
+            text: mm(plan.spacing),
+            offset: -16,
+          } as const,
+        ]
+      : []),
   ];
   return drawing({
     title: `${plan.clamps} clamps, seen from above`,

@@ -5,8 +5,9 @@ import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { cite } from '../../recipe/source.js';
+import { forceOf, pressureOf } from './clamp-figures.js';
 import { clampPicture } from './clamp-picture.js';
-import { measuredClamps, measuredForce, printedPressure, timberKinds, weakerHand, type MeasuredClamp } from './gluing.js';
+import { measuredClamps, timberKinds, weakerHand } from './gluing.js';
 import { mm } from './salvage.js';
 
 const spreadRule = cite('fww-2010-clamp-position', 'spread of pressure');
@@ -18,7 +19,11 @@ const total = formula({
   symbol: 'F',
   gives: need,
   text: 'p L h',
-  where: { p: letter('pressure', 'clamping pressure', { in: 'MPa' }), L: jointLength, h: letter('length', 'height of the joint', { in: 'mm' }) },
+  where: {
+    p: letter('pressure', 'clamping pressure', { in: 'MPa' }),
+    L: jointLength,
+    h: letter('length', 'height of the joint', { in: 'mm' }),
+  },
   basis: 'definition',
 });
 
@@ -71,19 +76,67 @@ export const clampPlan = recipe({
   name: 'clampPlan',
   title: 'Clamps for a glue-up',
   topic: 'lamination',
-  about: 'How many clamps a glue-up takes, by force and by spacing, and where each stands, below and above by turns.',
+  about:
+    'How many clamps a glue-up takes, by force and by spacing, and where each stands, below and above by turns.',
   sources: [],
   inputs: {
     length: field.length({ symbol: 'L', says: 'length of the joint', above: '0 mm', max: '50 m' }),
-    jointHeight: field.length({ symbol: 'h', says: 'height of the joint: thickness of the slab at an edge joint', above: '0 mm', max: '5 m' }),
-    pressure: field.pressure({ symbol: 'p', says: 'clamping pressure on the glue line; or give timberKind', above: '0 kPa', max: '10 MPa', optional: true }),
-    timberKind: field.choice(timberKinds, { says: 'kind of timber (and glue) whose printed pressure is taken, at the upper end; or give pressure', optional: true }),
-    clampForce: field.either([field.force({ says: 'force', above: '0 N', max: '100 kN' }), field.choice(measuredClamps, { says: 'a kind of clamp' })], { says: 'force that one clamp gives, or a kind of clamp whose force was measured' }),
-    outerWidth: field.length({ symbol: 'w', says: 'width of the outermost board, from the edge that is pressed to the first glue line', above: '0 mm', max: '2 m' }),
-    pad: field.length({ symbol: 't', says: 'thickness of the pad or batten between clamp and edge', min: '0 mm', max: '500 mm', default: '0 mm' }),
-    padLength: field.length({ symbol: 'a', says: 'length of the pad along the joint', min: '0 mm', max: '2 m', default: '0 mm' }),
-    reach: field.length({ says: 'how far the clamps reach: the opening of a bar, the throat of a screw clamp', above: '0 mm', max: '20 m', optional: true }),
-    needReach: field.length({ says: 'how far they have to reach: the width of the slab with both pads', above: '0 mm', max: '20 m', optional: true }),
+    jointHeight: field.length({
+      symbol: 'h',
+      says: 'height of the joint: thickness of the slab at an edge joint',
+      above: '0 mm',
+      max: '5 m',
+    }),
+    pressure: field.pressure({
+      symbol: 'p',
+      says: 'clamping pressure on the glue line; or give timberKind',
+      above: '0 kPa',
+      max: '10 MPa',
+      optional: true,
+    }),
+    timberKind: field.choice(timberKinds, {
+      says: 'kind of timber (and glue) whose printed pressure is taken, at the upper end; or give pressure',
+      optional: true,
+    }),
+    clampForce: field.either(
+      [
+        field.force({ says: 'force', above: '0 N', max: '100 kN' }),
+        field.choice(measuredClamps, { says: 'a kind of clamp' }),
+      ],
+      { says: 'force that one clamp gives, or a kind of clamp whose force was measured' },
+    ),
+    outerWidth: field.length({
+      symbol: 'w',
+      says: 'width of the outermost board, from the edge that is pressed to the first glue line',
+      above: '0 mm',
+      max: '2 m',
+    }),
+    pad: field.length({
+      symbol: 't',
+      says: 'thickness of the pad or batten between clamp and edge',
+      min: '0 mm',
+      max: '500 mm',
+      default: '0 mm',
+    }),
+    padLength: field.length({
+      symbol: 'a',
+      says: 'length of the pad along the joint',
+      min: '0 mm',
+      max: '2 m',
+      default: '0 mm',
+    }),
+    reach: field.length({
+      says: 'how far the clamps reach: the opening of a bar, the throat of a screw clamp',
+      above: '0 mm',
+      max: '20 m',
+      optional: true,
+    }),
+    needReach: field.length({
+      says: 'how far they have to reach: the width of the slab with both pads',
+      above: '0 mm',
+      max: '20 m',
+      optional: true,
+    }),
   },
   outputs: {
     clamps: out.count({ says: 'clamps' }),
@@ -96,7 +149,14 @@ export const clampPlan = recipe({
     pressure: out.pressure({ says: 'clamping pressure taken' }),
     coverEach: out.length({ symbol: 'c', says: 'length of joint that one clamp presses' }),
     reachOk: out.flag({ says: 'do the clamps reach?', optional: true }),
-    positions: out.table({ clamp: out.count({ says: 'clamp' }), position: out.length({ says: 'from the end of the joint' }), side: out.text({ says: 'below or above the slab' }) }, { says: 'Where the clamps stand, in the order to tighten: from the middle outward' }),
+    positions: out.table(
+      {
+        clamp: out.count({ says: 'clamp' }),
+        position: out.length({ says: 'from the end of the joint' }),
+        side: out.text({ says: 'below or above the slab' }),
+      },
+      { says: 'Where the clamps stand, in the order to tighten: from the middle outward' },
+    ),
   },
   formulas: [total, byForce, cover, bySpacing, pitch],
   solve: (given, work) => {
@@ -107,49 +167,89 @@ export const clampPlan = recipe({
     const c = work.apply(cover, { a: given.padLength, w: given.outerWidth, t: given.pad });
     const nc = work.apply(bySpacing, { L: given.length, c });
     const n = Math.max(nF, nc);
-    if (n > 1000) throw new Refusal({ field: nF >= nc ? 'clampForce' : 'outerWidth', says: `needs ${n} clamps, takes what needs 1000 or fewer` });
+    if (n > 1000)
+      throw new Refusal({
+        field: nF >= nc ? 'clampForce' : 'outerWidth',
+        says: `needs ${n} clamps, takes what needs 1000 or fewer`,
+      });
     const s = work.apply(pitch, { L: given.length, n });
-    const places = Array.from({ length: n }, (_, i) => ({ clamp: i + 1, position: (i + 0.5) * s, side: i % 2 === 0 ? 'below' : 'above' }));
+    const places = Array.from({ length: n }, (_, i) => ({
+      clamp: i + 1,
+      position: (i + 0.5) * s,
+      side: i % 2 === 0 ? 'below' : 'above',
+    }));
     // From the middle outward, so that squeezed glue and a bowed strip can go somewhere.
-    const positions = [...places].sort((x, y) => Math.abs(x.position - given.length / 2) - Math.abs(y.position - given.length / 2) || x.position - y.position);
+    const positions = [...places].sort(
+      (x, y) =>
+        Math.abs(x.position - given.length / 2) - Math.abs(y.position - given.length / 2) ||
+        x.position - y.position,
+    );
     return {
-      clamps: n, spacing: s, totalForce: F, byForce: nF, bySpacing: nc, forceEach: F / n, pressure: p, coverEach: c, positions,
+      clamps: n,
+      spacing: s,
+      totalForce: F,
+      byForce: nF,
+      bySpacing: nc,
+      forceEach: F / n,
+      pressure: p,
+      coverEach: c,
+      positions,
       governedBy: nF === nc ? 'force and spacing alike' : nF > nc ? 'force' : 'spacing',
-      ...(given.reach !== undefined && given.needReach !== undefined ? { reachOk: given.reach >= given.needReach - 1e-9 } : {}),
+      ...(given.reach !== undefined && given.needReach !== undefined
+        ? { reachOk: given.reach >= given.needReach - 1e-9 }
+        : {}),
     };
   },
   cautions: (given, answer) => {
     const weak = weakerHand();
     return [
-      ...(answer.reachOk === false ? [danger(`the clamps reach ${mm(given.reach ?? 0)} and ${mm(given.needReach ?? 0)} is asked: join two head to head, or glue in narrower slabs; do not hang on a clamp at its last notch`)] : []),
-      danger('a clamp that slips flies: keep face and fingers out of its line, check that heads sit square, and never lengthen the handle'),
-      note(`hands differ: of two testers the weaker pulled ${weak.factor} times the mean; by the weaker hand the force alone asks for ${Math.ceil(answer.byForce / weak.factor - 1e-9)} clamps`, weak.citation),
-      ...(answer.clamps > 1 && answer.spacing < 0.075 ? [note(`every ${mm(answer.spacing)} is closer than most clamps stand side by side: take stronger clamps, or glue with fewer joints of this height at a time`)] : []),
-      ...(answer.clamps === 1 ? [note('with one clamp nothing stands against bowing: set a second on the other side')] : []),
-      ...(given.timberKind?.startsWith('hardwood') && !given.timberKind.includes('poly') ? [note('a quarter-sawn hardwood edge takes about half the pressure of a flat-sawn one', cite('rabiej-fww-194', 'radial and tangential glue lines'))] : []),
-      note('tighten till a fine even bead shows along the whole joint; a dry stretch wants another clamp, a flood wants less glue'),
+      ...(answer.reachOk === false
+        ? [
+            danger(
+              `the clamps reach ${mm(given.reach ?? 0)} and ${mm(given.needReach ?? 0)} is asked: join two head to head, or glue in narrower slabs; do not hang on a clamp at its last notch`,
+            ),
+          ]
+        : []),
+      danger(
+        'a clamp that slips flies: keep face and fingers out of its line, check that heads sit square, and never lengthen the handle',
+      ),
+      note(
+        `hands differ: of two testers the weaker pulled ${weak.factor} times the mean; by the weaker hand the force alone asks for ${Math.ceil(answer.byForce / weak.factor - 1e-9)} clamps`,
+        weak.citation,
+      ),
+      ...(answer.clamps > 1 && answer.spacing < 0.075
+        ? [
+            note(
+              `every ${mm(answer.spacing)} is closer than most clamps stand side by side: take stronger clamps, or glue with fewer joints of this height at a time`,
+            ),
+          ]
+        : []),
+      ...(answer.clamps === 1
+        ? [note('with one clamp nothing stands against bowing: set a second on the other side')]
+        : []),
+      ...(given.timberKind?.startsWith('hardwood') && !given.timberKind.includes('poly')
+        ? [
+            note(
+              'a quarter-sawn hardwood edge takes about half the pressure of a flat-sawn one',
+              cite('rabiej-fww-194', 'radial and tangential glue lines'),
+            ),
+          ]
+        : []),
+      note(
+        'tighten till a fine even bead shows along the whole joint; a dry stretch wants another clamp, a flood wants less glue',
+      ),
     ];
   },
   chart: (given, answer) => clampPicture(given, answer),
-  example: { length: '2 m', jointHeight: '40 mm', timberKind: 'softwood', clampForce: 'I-beam bar (sash) clamp', outerWidth: '45 mm', pad: '20 mm', padLength: '60 mm', reach: '900 mm', needReach: '715 mm' },
+  example: {
+    length: '2 m',
+    jointHeight: '40 mm',
+    timberKind: 'softwood',
+    clampForce: 'I-beam bar (sash) clamp',
+    outerWidth: '45 mm',
+    pad: '20 mm',
+    padLength: '60 mm',
+    reach: '900 mm',
+    needReach: '715 mm',
+  },
 });
-
-type Say = (text: string, source?: ReturnType<typeof cite>) => void;
-
-function pressureOf(given: { readonly pressure: number | undefined; readonly timberKind: (typeof timberKinds)[number] | undefined }, say: Say): number {
-  if ((given.pressure === undefined) === (given.timberKind === undefined)) {
-    throw new Refusal({ field: 'pressure', says: `got ${given.pressure === undefined ? 'neither pressure nor timberKind' : 'both pressure and timberKind'}, takes one of them; timberKind is one of ${timberKinds.join(', ')}` });
-  }
-  if (given.timberKind === undefined) return given.pressure as number;
-  const printed = printedPressure(given.timberKind);
-  const mpa = (pa: number): string => `${Number((pa / 1e6).toPrecision(3))} MPa`;
-  say(`Printed for ${given.timberKind}: ${printed.low === printed.high ? mpa(printed.high) : `${mpa(printed.low)} to ${mpa(printed.high)}; the upper end is taken, for too little pressure spoils more joints than too much`}.`, printed.citation);
-  return printed.high;
-}
-
-function forceOf(given: number | string, say: Say): number {
-  if (typeof given === 'number') return given;
-  const measured = measuredForce(given as MeasuredClamp);
-  say(`Measured mean force, ${given}: ${Math.round(measured.force)} N.`, measured.citation);
-  return measured.force;
-}

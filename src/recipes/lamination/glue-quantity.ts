@@ -27,7 +27,11 @@ const mass = formula({
   symbol: 'm',
   gives: massLetter,
   text: 'A g * (1 + w)',
-  where: { A: areaLetter, g: letter('spread', 'spread of glue', { in: 'g/m2' }), w: letter('share', 'added for what is squeezed out or left in the pot') },
+  where: {
+    A: areaLetter,
+    g: letter('spread', 'spread of glue', { in: 'g/m2' }),
+    w: letter('share', 'added for what is squeezed out or left in the pot'),
+  },
   basis: 'definition',
 });
 
@@ -53,12 +57,46 @@ export const glueQuantity = recipe({
   sources: [],
   inputs: {
     jointLength: field.length({ symbol: 'L', says: 'length of a joint', above: '0 mm', max: '50 m' }),
-    jointHeight: field.length({ symbol: 'h', says: 'height of a joint: the thickness of the slab in edge joints, the width of the boards between faces', above: '0 mm', max: '5 m' }),
-    joints: field.count({ symbol: 'n', says: 'joints: one less than the strips or layers', min: 1, max: 10_000 }),
-    spread: field.quantity('spread', { symbol: 'g', says: 'glue on each spread face', above: '0 g/m2', max: '2 kg/m2', default: '200 g/m2' }),
-    sides: field.count({ symbol: 'c', says: 'faces of a joint that are spread: 1, or 2 when both are wetted at the full spread', min: 1, max: 2, default: 1 }),
-    waste: field.share({ symbol: 'w', says: 'added for what is squeezed out or left in the pot', min: '0 %', max: '300 %', default: '0 %' }),
-    glueDensity: field.density({ symbol: 'rho', says: 'density of the glue, from its label', min: '500 kg/m3', max: '2500 kg/m3', default: '1100 kg/m3' }),
+    jointHeight: field.length({
+      symbol: 'h',
+      says: 'height of a joint: the thickness of the slab in edge joints, the width of the boards between faces',
+      above: '0 mm',
+      max: '5 m',
+    }),
+    joints: field.count({
+      symbol: 'n',
+      says: 'joints: one less than the strips or layers',
+      min: 1,
+      max: 10_000,
+    }),
+    spread: field.quantity('spread', {
+      symbol: 'g',
+      says: 'glue on each spread face',
+      above: '0 g/m2',
+      max: '2 kg/m2',
+      default: '200 g/m2',
+    }),
+    sides: field.count({
+      symbol: 'c',
+      says: 'faces of a joint that are spread: 1, or 2 when both are wetted at the full spread',
+      min: 1,
+      max: 2,
+      default: 1,
+    }),
+    waste: field.share({
+      symbol: 'w',
+      says: 'added for what is squeezed out or left in the pot',
+      min: '0 %',
+      max: '300 %',
+      default: '0 %',
+    }),
+    glueDensity: field.density({
+      symbol: 'rho',
+      says: 'density of the glue, from its label',
+      min: '500 kg/m3',
+      max: '2500 kg/m3',
+      default: '1100 kg/m3',
+    }),
   },
   outputs: {
     mass: out.mass({ symbol: 'm', says: 'glue to have at hand' }),
@@ -69,23 +107,40 @@ export const glueQuantity = recipe({
   formulas: [area, mass, volume],
   solve: (given, work) => {
     const printed = printedSpread();
-    if (!work.silent) work.say(`Printed for edge and face gluing: ${Math.round(printed.low * 1000)} to ${Math.round(printed.high * 1000)} g/m².`, printed.citation);
-    const A = work.apply(area, { n: given.joints, c: given.sides, L: given.jointLength, h: given.jointHeight });
+    if (!work.silent)
+      work.say(
+        `Printed for edge and face gluing: ${Math.round(printed.low * 1000)} to ${Math.round(printed.high * 1000)} g/m².`,
+        printed.citation,
+      );
+    const A = work.apply(area, {
+      n: given.joints,
+      c: given.sides,
+      L: given.jointLength,
+      h: given.jointHeight,
+    });
     const m = work.apply(mass, { A, g: given.spread, w: given.waste });
     const V = work.apply(volume, { m, rho: given.glueDensity });
     return { mass: m, volume: V, area: A, massPerJoint: m / given.joints };
   },
   limits: [
     {
-      when: (given) => given.spread < printedSpread().low * 0.999 || given.spread > printedSpread().high * 1.03,
-      says: (given) => `${Math.round(given.spread * 1000)} g/m² lies outside the 171 to 244 g/m² printed for edge and face gluing: too little starves the joint, too much only runs; the glue’s own sheet decides`,
+      when: (given) =>
+        given.spread < printedSpread().low * 0.999 || given.spread > printedSpread().high * 1.03,
+      says: (given) =>
+        `${Math.round(given.spread * 1000)} g/m² lies outside the 171 to 244 g/m² printed for edge and face gluing: too little starves the joint, too much only runs; the glue’s own sheet decides`,
     },
   ],
   cautions: (given) => [
     freshSurfaces,
-    danger('read the glue’s label: gloves and eye protection, and fresh air with glues that give off vapour (polyurethane, epoxy, urea)'),
-    ...(given.waste === 0 ? [note('nothing is added for squeeze-out or what stays in the pot; 10 % more is common practice')] : []),
-    note('the density of 1.1 kg/L is usual for white and yellow glue (an estimate); take the label’s where it prints one'),
+    danger(
+      'read the glue’s label: gloves and eye protection, and fresh air with glues that give off vapour (polyurethane, epoxy, urea)',
+    ),
+    ...(given.waste === 0
+      ? [note('nothing is added for squeeze-out or what stays in the pot; 10 % more is common practice')]
+      : []),
+    note(
+      'the density of 1.1 kg/L is usual for white and yellow glue (an estimate); take the label’s where it prints one',
+    ),
   ],
   chart: (given, answer) => {
     const range = printedSpread();
@@ -94,13 +149,26 @@ export const glueQuantity = recipe({
     return lineChart({
       title: 'Glue against spread',
       x: { title: 'Spread', unit: 'g/m²', values: xs },
-      y: { title: 'Glue', unit: 'g', domain: [0, ((answer.mass * 1000 * top) / (given.spread * 1000)) * 1.4] },
+      y: {
+        title: 'Glue',
+        unit: 'g',
+        domain: [0, ((answer.mass * 1000 * top) / (given.spread * 1000)) * 1.4],
+      },
       series: [{ name: 'glue', values: xs.map((g) => (answer.mass * 1000 * g) / (given.spread * 1000)) }],
       rules: [
         { x: range.low * 1000, label: 'printed, least' },
         { x: range.high * 1000, label: 'printed, most' },
       ],
-      marks: given.spread * 1000 < 80 ? [] : [{ x: given.spread * 1000, y: answer.mass * 1000, label: `${Math.round(answer.mass * 1000)} g at this spread` }],
+      marks:
+        given.spread * 1000 < 80
+          ? []
+          : [
+              {
+                x: given.spread * 1000,
+                y: answer.mass * 1000,
+                label: `${Math.round(answer.mass * 1000)} g at this spread`,
+              },
+            ],
     });
   },
   example: { jointLength: '2 m', jointHeight: '40 mm', joints: 14, spread: '200 g/m2', waste: '10 %' },

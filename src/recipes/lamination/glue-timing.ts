@@ -1,10 +1,10 @@
-import { timeline, type Stretch } from '../../charts/timeline.js';
 import { Refusal } from '../../quantities/refusal.js';
 import { danger, note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
+import { clockChart, minutes } from './glue-clock.js';
 import { printedOpenTime } from './gluing.js';
 
 const openLetter = letter('time', 'open time in this air', { in: 'min' });
@@ -14,7 +14,10 @@ const openHere = formula({
   symbol: 'o',
   gives: openLetter,
   text: 'O 2^((20 - T) / 10)',
-  where: { O: letter('time', 'open time at 20 °C', { in: 'min' }), T: letter('temperature', 'temperature of room and timber') },
+  where: {
+    O: letter('time', 'open time at 20 °C', { in: 'min' }),
+    T: letter('temperature', 'temperature of room and timber'),
+  },
   basis: 'estimate',
 });
 
@@ -23,7 +26,11 @@ const most = formula({
   symbol: 'k',
   gives: letter('count', 'most joints in one batch'),
   text: 'floor((o - c) / p + 10^(-9))',
-  where: { o: openLetter, c: letter('time', 'open time used up by setting the clamps', { in: 'min' }), p: letter('time', 'time to spread one joint', { in: 'min' }) },
+  where: {
+    o: openLetter,
+    c: letter('time', 'open time used up by setting the clamps', { in: 'min' }),
+    p: letter('time', 'time to spread one joint', { in: 'min' }),
+  },
   basis: 'definition',
 });
 
@@ -39,7 +46,12 @@ const left = formula({
   symbol: 'e',
   gives: letter('time', 'open time left over', { in: 'min' }),
   text: 'o - c - k p',
-  where: { o: openLetter, c: letter('time', 'open time used up by setting the clamps', { in: 'min' }), k: letter('count', 'joints in the batch'), p: letter('time', 'time to spread one joint', { in: 'min' }) },
+  where: {
+    o: openLetter,
+    c: letter('time', 'open time used up by setting the clamps', { in: 'min' }),
+    k: letter('count', 'joints in the batch'),
+    p: letter('time', 'time to spread one joint', { in: 'min' }),
+  },
   basis: 'definition',
 });
 
@@ -55,16 +67,49 @@ export const glueTiming = recipe({
   name: 'glueTiming',
   title: 'Glue-up against the clock',
   topic: 'lamination',
-  about: 'Will the glue skin before the clamps are on? How many joints go in one batch, and how many batches it takes.',
+  about:
+    'Will the glue skin before the clamps are on? How many joints go in one batch, and how many batches it takes.',
   sources: [],
   inputs: {
     joints: field.count({ symbol: 'N', says: 'joints in the whole glue-up', min: 1, max: 10_000 }),
-    perJoint: field.time({ symbol: 'p', says: 'time to spread one joint and lay it ready', above: '0 s', max: '2 h' }),
-    openTime: field.time({ symbol: 'O', says: 'how long spread glue stays wet in the open, from its sheet; at 20 °C when a temperature is given', above: '0 s', max: '24 h' }),
-    closedTime: field.time({ says: 'how long a closed joint may wait for pressure, from the glue’s sheet', above: '0 s', max: '24 h', optional: true }),
-    temperature: field.temperature({ symbol: 'T', says: 'temperature of room and timber; the times are then taken as printed for 20 °C and corrected', min: '0 degC', max: '45 degC', optional: true }),
-    clampsUp: field.time({ symbol: 'c', says: 'time to set all clamps of one batch', min: '0 s', max: '2 h', default: '0 min' }),
-    hold: field.time({ says: 'how long the clamps stay on before they serve the next batch', min: '0 s', max: '7 day', default: '30 min' }),
+    perJoint: field.time({
+      symbol: 'p',
+      says: 'time to spread one joint and lay it ready',
+      above: '0 s',
+      max: '2 h',
+    }),
+    openTime: field.time({
+      symbol: 'O',
+      says: 'how long spread glue stays wet in the open, from its sheet; at 20 °C when a temperature is given',
+      above: '0 s',
+      max: '24 h',
+    }),
+    closedTime: field.time({
+      says: 'how long a closed joint may wait for pressure, from the glue’s sheet',
+      above: '0 s',
+      max: '24 h',
+      optional: true,
+    }),
+    temperature: field.temperature({
+      symbol: 'T',
+      says: 'temperature of room and timber; the times are then taken as printed for 20 °C and corrected',
+      min: '0 degC',
+      max: '45 degC',
+      optional: true,
+    }),
+    clampsUp: field.time({
+      symbol: 'c',
+      says: 'time to set all clamps of one batch',
+      min: '0 s',
+      max: '2 h',
+      default: '0 min',
+    }),
+    hold: field.time({
+      says: 'how long the clamps stay on before they serve the next batch',
+      min: '0 s',
+      max: '7 day',
+      default: '30 min',
+    }),
   },
   outputs: {
     batches: out.count({ symbol: 'B', says: 'batches' }),
@@ -73,23 +118,43 @@ export const glueTiming = recipe({
     openHere: out.time({ symbol: 'o', says: 'open time in this air' }),
     total: out.time({ says: 'from the first glue to the last clamp off, with one set of clamps' }),
     plan: out.table(
-      { batch: out.count({ says: 'batch' }), joints: out.count({ says: 'joints' }), start: out.time({ says: 'first glue' }), closed: out.time({ says: 'joints closed' }), clampsOff: out.time({ says: 'clamps off' }), spare: out.time({ says: 'open time left over' }) },
+      {
+        batch: out.count({ says: 'batch' }),
+        joints: out.count({ says: 'joints' }),
+        start: out.time({ says: 'first glue' }),
+        closed: out.time({ says: 'joints closed' }),
+        clampsOff: out.time({ says: 'clamps off' }),
+        spare: out.time({ says: 'open time left over' }),
+      },
       { says: 'Batches as equal as whole joints allow' },
     ),
   },
   formulas: [openHere, most, batchesOf, left],
   solve: (given, work) => {
     const printed = printedOpenTime();
-    if (!work.silent) work.say(`Printed for PVA glue at 20 °C: ${printed.low / 60} to ${printed.high / 60} min in the open; the maker’s own sheet decides.`, printed.citation);
-    const here = (time: number, says?: string): number => (given.temperature === undefined ? time : work.apply(openHere, { O: time, T: given.temperature }, says));
+    if (!work.silent)
+      work.say(
+        `Printed for PVA glue at 20 °C: ${printed.low / 60} to ${printed.high / 60} min in the open; the maker’s own sheet decides.`,
+        printed.citation,
+      );
+    const here = (time: number, says?: string): number =>
+      given.temperature === undefined ? time : work.apply(openHere, { O: time, T: given.temperature }, says);
     const o = here(given.openTime);
-    const closed = given.closedTime === undefined ? undefined : here(given.closedTime, 'closed time in this air');
+    const closed =
+      given.closedTime === undefined ? undefined : here(given.closedTime, 'closed time in this air');
     // A closed time of its own covers the setting of clamps; otherwise that eats into the open time.
     const c = closed === undefined ? given.clampsUp : 0;
-    if (closed !== undefined && given.clampsUp > closed + 1e-9) throw new Refusal({ field: 'clampsUp', says: `got ${minutes(given.clampsUp)}, takes at most the closed time of ${minutes(closed)}${given.temperature === undefined ? '' : ' in this air'}` });
+    if (closed !== undefined && given.clampsUp > closed + 1e-9)
+      throw new Refusal({
+        field: 'clampsUp',
+        says: `got ${minutes(given.clampsUp)}, takes at most the closed time of ${minutes(closed)}${given.temperature === undefined ? '' : ' in this air'}`,
+      });
     const k = Math.min(given.joints, work.apply(most, { o, c, p: given.perJoint }));
     if (k < 1) {
-      throw new Refusal({ field: 'perJoint', says: `got ${minutes(given.perJoint)}${c > 0 ? ` beside ${minutes(c)} for the clamps` : ''}, takes at most ${minutes(Math.max(0, o - c))}: the glue skins in ${minutes(o)}${given.temperature === undefined ? '' : ' in this air'}, before one joint is closed; take a slower glue, a second pair of hands or cooler air` });
+      throw new Refusal({
+        field: 'perJoint',
+        says: `got ${minutes(given.perJoint)}${c > 0 ? ` beside ${minutes(c)} for the clamps` : ''}, takes at most ${minutes(Math.max(0, o - c))}: the glue skins in ${minutes(o)}${given.temperature === undefined ? '' : ' in this air'}, before one joint is closed; take a slower glue, a second pair of hands or cooler air`,
+      });
     }
     const B = work.apply(batchesOf, { N: given.joints, k });
     const e = work.apply(left, { o, c, k, p: given.perJoint });
@@ -99,44 +164,50 @@ export const glueTiming = recipe({
       const start = clock;
       const shut = start + joints * given.perJoint;
       clock = shut + given.clampsUp + given.hold;
-      return { batch: i + 1, joints, start, closed: shut, clampsOff: clock, spare: o - c - joints * given.perJoint };
+      return {
+        batch: i + 1,
+        joints,
+        start,
+        closed: shut,
+        clampsOff: clock,
+        spare: o - c - joints * given.perJoint,
+      };
     });
     return { batches: B, jointsPerBatch: k, spare: e, openHere: o, total: clock, plan };
   },
   limits: [
-    { when: (given) => given.temperature !== undefined && given.temperature < 10, says: 'below about 10 °C white and yellow glue turns chalky and does not hold (common practice; the label prints its own least): warm the timber, not only the air' },
-    { when: (given) => given.temperature !== undefined && given.temperature > 35, says: 'above about 35 °C the rule that halves the open time with every 10 °C is a guess: try it on scrap' },
+    {
+      when: (given) => given.temperature !== undefined && given.temperature < 10,
+      says: 'below about 10 °C white and yellow glue turns chalky and does not hold (common practice; the label prints its own least): warm the timber, not only the air',
+    },
+    {
+      when: (given) => given.temperature !== undefined && given.temperature > 35,
+      says: 'above about 35 °C the rule that halves the open time with every 10 °C is a guess: try it on scrap',
+    },
   ],
   cautions: (given, answer) => [
-    ...(answer.plan.some((b) => b.spare < 0.1 * answer.openHere) ? [danger('less than a tenth of the open time is left: the glue may skin before the joints are closed, and a skinned joint looks sound and fails; make the batches smaller')] : []),
-    note('set everything up dry first: clamps open to size, cauls at hand, and the time of one joint taken with a watch'),
+    ...(answer.plan.some((b) => b.spare < 0.1 * answer.openHere)
+      ? [
+          danger(
+            'less than a tenth of the open time is left: the glue may skin before the joints are closed, and a skinned joint looks sound and fails; make the batches smaller',
+          ),
+        ]
+      : []),
+    note(
+      'set everything up dry first: clamps open to size, cauls at hand, and the time of one joint taken with a watch',
+    ),
     note('a skin shows when a fingertip comes away dry: scrape that joint clean and spread it anew'),
-    ...(given.closedTime === undefined ? [note('no closed time was given: spreading and clamping together must fit the open time')] : []),
+    ...(given.closedTime === undefined
+      ? [note('no closed time was given: spreading and clamping together must fit the open time')]
+      : []),
   ],
   chart: (given, answer) => clockChart(given, answer),
-  example: { joints: 14, perJoint: '45 s', openTime: '10 min', temperature: '24 degC', clampsUp: '2 min', hold: '40 min' },
+  example: {
+    joints: 14,
+    perJoint: '45 s',
+    openTime: '10 min',
+    temperature: '24 degC',
+    clampsUp: '2 min',
+    hold: '40 min',
+  },
 });
-
-const minutes = (seconds: number): string => (seconds < 60 ? `${Number(seconds.toFixed(1))} s` : `${Number((seconds / 60).toFixed(1))} min`);
-
-function clockChart(given: { readonly clampsUp: number; readonly hold: number; readonly openTime: number; readonly closedTime: number | undefined }, answer: { readonly openHere: number; readonly plan: readonly { readonly batch: number; readonly joints: number; readonly start: number; readonly closed: number; readonly clampsOff: number; readonly spare: number }[] }) {
-  // The hold is long beside the rest: with several batches it would squeeze the minutes that matter, so each batch has a clock of its own.
-  const shown = answer.plan.slice(0, 5);
-  const min = (s: number): number => s / 60;
-  const closed = given.closedTime === undefined ? undefined : (given.closedTime * answer.openHere) / given.openTime;
-  const stretches = shown.flatMap((b): Stretch[] => {
-    const t = min(b.closed - b.start);
-    return [
-      { name: `Batch ${b.batch}: spread ${b.joints} joint${b.joints === 1 ? '' : 's'}`, start: 0, end: t },
-      ...(given.clampsUp > 0 ? [{ name: `Batch ${b.batch}: set clamps`, start: t, end: t + min(given.clampsUp) }] : []),
-      { name: `Batch ${b.batch}: first glue is wet`, start: 0, end: min(answer.openHere), waiting: true, note: `${minutes(b.spare)} to spare` },
-      ...(closed === undefined ? [] : [{ name: `Batch ${b.batch}: closed joint may wait`, start: t, end: t + min(closed), waiting: true }]),
-    ];
-  });
-  return timeline({
-    title: 'Will the glue skin before the clamps are on?',
-    subtitle: `Each batch from its own first glue${answer.plan.length > shown.length ? `; the first ${shown.length} of ${answer.plan.length} batches` : ''}. Clamps then stay on ${minutes(given.hold)}.`,
-    unit: 'min',
-    stretches,
-  });
-}

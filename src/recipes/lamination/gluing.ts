@@ -12,7 +12,9 @@ export interface PrintedRange {
 }
 
 const rowOf = (topic: string, item?: string): DataRow => {
-  const row = tableRows('gluing.various').find((r) => r.text('topic') === topic && r.preferred && (item === undefined || r.text('item') === item));
+  const row = tableRows('gluing.various').find(
+    (r) => r.text('topic') === topic && r.preferred && (item === undefined || r.text('item') === item),
+  );
   if (!row) throw new Error(`data/gluing.various.csv has no row for ${topic} ${item ?? ''}`);
   return row;
 };
@@ -23,11 +25,20 @@ function rangeOf(row: DataRow, kind: Kind): PrintedRange {
 }
 
 /** Timbers and glues that a clamping pressure is printed for. */
-export const timberKinds = ['softwood', 'hardwood', 'low-density', 'mid-density', 'high-density', 'softwood polyurethane', 'hardwood polyurethane'] as const;
+export const timberKinds = [
+  'softwood',
+  'hardwood',
+  'low-density',
+  'mid-density',
+  'high-density',
+  'softwood polyurethane',
+  'hardwood polyurethane',
+] as const;
 export type TimberKind = (typeof timberKinds)[number];
 
 /** Clamping pressure printed for a kind of timber, Pa. */
-export const printedPressure = (kind: TimberKind): PrintedRange => rangeOf(rowOf('pressure', kind), 'pressure');
+export const printedPressure = (kind: TimberKind): PrintedRange =>
+  rangeOf(rowOf('pressure', kind), 'pressure');
 
 /** Spread printed for edge and face gluing, kg/m². */
 export const printedSpread = (): PrintedRange => rangeOf(rowOf('spread'), 'spread');
@@ -36,7 +47,13 @@ export const printedSpread = (): PrintedRange => rangeOf(rowOf('spread'), 'sprea
 export const printedOpenTime = (): PrintedRange => rangeOf(rowOf('time'), 'time');
 
 /** Clamps whose force was measured. */
-export const measuredClamps = ['parallel-jaw clamp', 'one-hand trigger bar clamp', 'aluminium bar clamp', '3/4 in pipe clamp', 'I-beam bar (sash) clamp'] as const;
+export const measuredClamps = [
+  'parallel-jaw clamp',
+  'one-hand trigger bar clamp',
+  'aluminium bar clamp',
+  '3/4 in pipe clamp',
+  'I-beam bar (sash) clamp',
+] as const;
 export type MeasuredClamp = (typeof measuredClamps)[number];
 
 /** Mean force measured of a kind of clamp, N. */

@@ -1,10 +1,10 @@
-import { drawing, type Shape } from '../../charts/drawing.js';
 import { Refusal } from '../../quantities/refusal.js';
 import { note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
+import { layerPicture } from './layer-picture.js';
 import { freshSurfaces, metalFirst, mm, thicknesserLeast } from './salvage.js';
 
 const planed = letter('length', 'thickness of a layer once planed', { in: 'mm' });
@@ -16,7 +16,10 @@ const layer = formula({
   symbol: 'l',
   gives: planed,
   text: 's - 2 p',
-  where: { s: letter('length', 'rough thickness of a board', { in: 'mm' }), p: letter('length', 'taken off each face of a board before gluing', { in: 'mm' }) },
+  where: {
+    s: letter('length', 'rough thickness of a board', { in: 'mm' }),
+    p: letter('length', 'taken off each face of a board before gluing', { in: 'mm' }),
+  },
   basis: 'geometry',
 });
 
@@ -24,7 +27,10 @@ const flattened = formula({
   symbol: 'F',
   gives: flattening,
   text: 'u f',
-  where: { u: letter('count', 'glue-ups one after another'), f: letter('length', 'taken off the slab after each glue-up', { in: 'mm' }) },
+  where: {
+    u: letter('count', 'glue-ups one after another'),
+    f: letter('length', 'taken off the slab after each glue-up', { in: 'mm' }),
+  },
   basis: 'geometry',
 });
 
@@ -74,42 +80,95 @@ export const layerCount = recipe({
   name: 'layerCount',
   title: 'Layers of a thick top',
   topic: 'lamination',
-  about: 'How many boards to glue face to face for a thick top, and how thick to plane each so that the slab is balanced.',
+  about:
+    'How many boards to glue face to face for a thick top, and how thick to plane each so that the slab is balanced.',
   sources: [],
   inputs: {
-    topThickness: field.length({ symbol: 'T', says: 'thickness of the finished top', above: '0 mm', max: '2 m' }),
-    stripThickness: field.length({ symbol: 's', says: 'rough thickness of a board; give that of the thinnest', above: '0 mm', max: '1 m' }),
-    planePerFace: field.length({ symbol: 'p', says: 'taken off each of the two faces of a board before gluing', min: '0 mm', max: '100 mm', default: '1 mm' }),
-    flattenPerGlueUp: field.length({ symbol: 'f', says: 'taken off the slab’s thickness in flattening it after a glue-up, both faces together', min: '0 mm', max: '200 mm', default: '2 mm' }),
-    glueUps: field.count({ symbol: 'u', says: 'glue-ups one after another, each followed by a flattening; 1 when all layers are glued at once', min: 1, max: 999, default: 1 }),
+    topThickness: field.length({
+      symbol: 'T',
+      says: 'thickness of the finished top',
+      above: '0 mm',
+      max: '2 m',
+    }),
+    stripThickness: field.length({
+      symbol: 's',
+      says: 'rough thickness of a board; give that of the thinnest',
+      above: '0 mm',
+      max: '1 m',
+    }),
+    planePerFace: field.length({
+      symbol: 'p',
+      says: 'taken off each of the two faces of a board before gluing',
+      min: '0 mm',
+      max: '100 mm',
+      default: '1 mm',
+    }),
+    flattenPerGlueUp: field.length({
+      symbol: 'f',
+      says: 'taken off the slab’s thickness in flattening it after a glue-up, both faces together',
+      min: '0 mm',
+      max: '200 mm',
+      default: '2 mm',
+    }),
+    glueUps: field.count({
+      symbol: 'u',
+      says: 'glue-ups one after another, each followed by a flattening; 1 when all layers are glued at once',
+      min: 1,
+      max: 999,
+      default: 1,
+    }),
   },
   outputs: {
     layers: out.count({ symbol: 'n', says: 'layers' }),
-    finalThickness: out.length({ symbol: 'H', says: 'thickness of the slab once flattened, before the spare is planed off' }),
+    finalThickness: out.length({
+      symbol: 'H',
+      says: 'thickness of the slab once flattened, before the spare is planed off',
+    }),
     spare: out.length({ symbol: 'e', says: 'thickness to spare over the finished top' }),
     layerPlaned: out.length({ symbol: 'l', says: 'thickness of a layer planed as little as possible' }),
-    layerBalanced: out.length({ symbol: 'b', says: 'thickness to plane every layer to, so that all are alike and nothing is to spare' }),
+    layerBalanced: out.length({
+      symbol: 'b',
+      says: 'thickness to plane every layer to, so that all are alike and nothing is to spare',
+    }),
     middle: out.text({ says: 'what lies at the middle of the slab' }),
   },
   formulas: [layer, flattened, layers, final, over, even],
   solve: (given, work) => {
     if (2 * given.planePerFace >= given.stripThickness) {
-      throw new Refusal({ field: 'planePerFace', says: `got ${mm(given.planePerFace)} from each face, takes less than half of the board's ${mm(given.stripThickness)}` });
+      throw new Refusal({
+        field: 'planePerFace',
+        says: `got ${mm(given.planePerFace)} from each face, takes less than half of the board's ${mm(given.stripThickness)}`,
+      });
     }
     const l = work.apply(layer, { s: given.stripThickness, p: given.planePerFace });
     // One board is enough: nothing is glued, so nothing is flattened.
     const single = l >= given.topThickness - 1e-12;
-    if (single) work.say('One planed board reaches the thickness: nothing is glued, so nothing is taken for flattening.');
+    if (single)
+      work.say(
+        'One planed board reaches the thickness: nothing is glued, so nothing is taken for flattening.',
+      );
     const F = single ? 0 : work.apply(flattened, { u: given.glueUps, f: given.flattenPerGlueUp });
     const n = work.apply(layers, { T: given.topThickness, F, l });
-    if (n > 1000) throw new Refusal({ field: 'stripThickness', says: `got ${mm(given.stripThickness)}, which needs ${n} layers; takes a thickness that needs 1000 or fewer` });
+    if (n > 1000)
+      throw new Refusal({
+        field: 'stripThickness',
+        says: `got ${mm(given.stripThickness)}, which needs ${n} layers; takes a thickness that needs 1000 or fewer`,
+      });
     if (!single && given.glueUps > n - 1) {
-      throw new Refusal({ field: 'glueUps', says: `got ${given.glueUps}, takes at most ${n - 1} for ${n} layers: each glue-up adds a layer or more` });
+      throw new Refusal({
+        field: 'glueUps',
+        says: `got ${given.glueUps}, takes at most ${n - 1} for ${n} layers: each glue-up adds a layer or more`,
+      });
     }
     const H = work.apply(final, { n, l, F });
     const e = work.apply(over, { H, T: given.topThickness });
     const b = work.apply(even, { T: given.topThickness, F, n });
-    const middle = n === 1 ? 'the board itself' : n % 2 === 1 ? `layer ${(n + 1) / 2} of ${n}` : `the glue line between layers ${n / 2} and ${n / 2 + 1}`;
+    const middle =
+      n === 1
+        ? 'the board itself'
+        : n % 2 === 1
+          ? `layer ${(n + 1) / 2} of ${n}`
+          : `the glue line between layers ${n / 2} and ${n / 2 + 1}`;
     return { layers: n, finalThickness: H, spare: e, layerPlaned: l, layerBalanced: b, middle };
   },
   cautions: (given, answer) => [
@@ -118,40 +177,24 @@ export const layerCount = recipe({
     ...(answer.layers > 1
       ? [
           freshSurfaces,
-          note('keep the slab the same above and below its middle: layers of one thickness, of one timber or mirrored pairs, and the same taken off both faces; a slab that is not balanced bows when the air changes'),
+          note(
+            'keep the slab the same above and below its middle: layers of one thickness, of one timber or mirrored pairs, and the same taken off both faces; a slab that is not balanced bows when the air changes',
+          ),
         ]
       : []),
-    ...(answer.spare > 0.5 * answer.layerPlaned ? [note(`${mm(answer.spare)} would go to shavings: plane each layer to ${mm(answer.layerBalanced)}, or see whether ${answer.layers - 1} thicker boards are to be had`)] : []),
+    ...(answer.spare > 0.5 * answer.layerPlaned
+      ? [
+          note(
+            `${mm(answer.spare)} would go to shavings: plane each layer to ${mm(answer.layerBalanced)}, or see whether ${answer.layers - 1} thicker boards are to be had`,
+          ),
+        ]
+      : []),
   ],
-  chart: (given, answer) => stack(given.topThickness, answer),
-  example: { topThickness: '54 mm', stripThickness: '22 mm', planePerFace: '1.5 mm', flattenPerGlueUp: '2 mm' },
+  chart: (given, answer) => layerPicture(given.topThickness, answer),
+  example: {
+    topThickness: '54 mm',
+    stripThickness: '22 mm',
+    planePerFace: '1.5 mm',
+    flattenPerGlueUp: '2 mm',
+  },
 });
-
-/** The layers seen from the end of the slab, with what flattening and the spare take from either face hatched. */
-function stack(topThickness: number, answer: { readonly layers: number; readonly layerPlaned: number }) {
-  const l = answer.layerPlaned * 1000;
-  const glued = answer.layers * l;
-  const T = topThickness * 1000;
-  const wide = glued * 2.4;
-  const off = (glued - T) / 2;
-  const boards: Shape[] =
-    answer.layers > 60
-      ? [{ kind: 'rectangle', x: 0, y: 0, width: wide, height: glued, fill: 'wood', hatch: 'grain' }]
-      : Array.from({ length: answer.layers }, (_, i): Shape => ({ kind: 'rectangle', x: 0, y: i * l, width: wide, height: l, fill: i % 2 === 0 ? 'wood' : 'woodDark' }));
-  // The name of a layer stands in what is left of it.
-  const names: Shape[] = Array.from({ length: answer.layers > 12 ? 0 : answer.layers }, (_, i): Shape => ({ kind: 'text', x: wide / 4, y: (Math.max(off, i * l) + Math.min(glued - off, (i + 1) * l)) / 2, text: `layer ${i + 1}` }));
-  const waste: Shape[] = off > 1e-6 ? [0, glued - off].map((y) => ({ kind: 'rectangle', x: 0, y, width: wide, height: off, fill: 'waste', hatch: 'waste' })) : [];
-  return drawing({
-    title: 'The slab seen from its end',
-    subtitle: off > 1e-6 ? `Hatched: planed off, ${mm(off / 1000)} from each face` : 'Nothing is planed off',
-    maxHeight: 320,
-    shapes: [
-      ...boards,
-      ...waste,
-      ...names,
-      { kind: 'dimension', from: [0, 0], to: [0, glued], text: `${answer.layers} × ${mm(answer.layerPlaned)} = ${mm(glued / 1000)}`, offset: 14 },
-      { kind: 'dimension', from: [wide, off], to: [wide, glued - off], text: `top ${mm(topThickness)}`, offset: -14 },
-      { kind: 'polyline', points: [[-0.03 * wide, glued / 2], [1.03 * wide, glued / 2]], dashed: true },
-    ],
-  });
-}

@@ -1,23 +1,13 @@
-import { cumulativeNormal, quantileNormal } from 'vega-statistics';
+import { quantileNormal } from 'vega-statistics';
 import { histogram } from '../../charts/barChart.js';
-import { Refusal } from '../../quantities/refusal.js';
 import { note } from '../../recipe/caution.js';
-import { field, type Read } from '../../recipe/field.js';
+import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { tableField } from '../../recipe/table.js';
 import { mm } from './salvage.js';
-import { seeded } from './seeded.js';
-
-const columns = {
-  name: field.text({ says: 'name of the part', default: 'part' }),
-  nominal: field.length({ says: 'size it should have; less than nothing for what is taken off', min: '-20 m', max: '20 m' }),
-  plusMinus: field.length({ says: 'how far a piece may be off, either way; or give sd', min: '0 mm', max: '1 m', optional: true }),
-  sd: field.length({ says: 'standard deviation of the pieces, from measuring some; or give plusMinus', min: '0 mm', max: '1 m', optional: true }),
-  count: field.count({ says: 'pieces alike, each off by itself', min: 1, max: 1000, default: 1 }),
-} as const;
-const shapes = ['normal', 'even'] as const;
+import { chance, columns, draws, limitsOf, partsOf, shapes, simulate, type Part } from './stack-draws.js';
 
 const sumOfSquares = letter('area', 'sum of the squares', { in: 'mm2' });
 
@@ -25,7 +15,10 @@ const deviation = formula({
   symbol: 's',
   gives: letter('length', 'standard deviation of a piece', { in: 'mm' }),
   text: 't / k',
-  where: { t: letter('length', 'how far a piece may be off', { in: 'mm' }), k: letter('ratio', 'standard deviations that plus-or-minus stands for') },
+  where: {
+    t: letter('length', 'how far a piece may be off', { in: 'mm' }),
+    k: letter('ratio', 'standard deviations that plus-or-minus stands for'),
+  },
   basis: 'common practice',
 });
 
@@ -41,7 +34,11 @@ const score = formula({
   symbol: 'z',
   gives: letter('ratio', 'distance of a limit from the middle, in standard deviations'),
   text: '(x - N) / S',
-  where: { x: letter('length', 'limit', { in: 'mm' }), N: letter('length', 'nominal size of the stack', { in: 'mm' }), S: letter('length', 'standard deviation of the stack', { in: 'mm' }) },
+  where: {
+    x: letter('length', 'limit', { in: 'mm' }),
+    N: letter('length', 'nominal size of the stack', { in: 'mm' }),
+    S: letter('length', 'standard deviation of the stack', { in: 'mm' }),
+  },
   basis: 'definition',
 });
 
@@ -49,11 +46,12 @@ const shimOf = formula({
   symbol: 'h',
   gives: letter('length', 'shim (or, less than nothing, to plane off)', { in: 'mm' }),
   text: 'G - N',
-  where: { G: letter('length', 'size wanted', { in: 'mm' }), N: letter('length', 'nominal size of the stack', { in: 'mm' }) },
+  where: {
+    G: letter('length', 'size wanted', { in: 'mm' }),
+    N: letter('length', 'nominal size of the stack', { in: 'mm' }),
+  },
   basis: 'geometry',
 });
-
-const draws = 20_000;
 
 /**
  * How far a stack of pieces may come out off its size: at the very worst, and as it will most likely be, since pieces
@@ -67,19 +65,57 @@ export const stackUp = recipe({
   name: 'stackUp',
   title: 'How far a stack may be off',
   topic: 'lamination',
-  about: 'How far a glued-up stack may come out off its size: at worst, most likely, and the chance that it falls inside limits.',
+  about:
+    'How far a glued-up stack may come out off its size: at worst, most likely, and the chance that it falls inside limits.',
   sources: [],
   inputs: {
     parts: tableField(columns, { says: 'the parts of the stack', most: 200 }),
-    target: field.length({ symbol: 'G', says: 'size wanted of the whole stack', min: '-100 m', max: '100 m', optional: true }),
+    target: field.length({
+      symbol: 'G',
+      says: 'size wanted of the whole stack',
+      min: '-100 m',
+      max: '100 m',
+      optional: true,
+    }),
     limits: field.either(
-      [field.length({ says: 'either way of the target', above: '0 mm', max: '10 m' }), field.group({ low: field.length({ says: 'least', min: '-100 m', max: '100 m' }), high: field.length({ says: 'most', min: '-100 m', max: '100 m' }) }, { says: 'least and most' })],
-      { says: 'limits of the whole stack: a length either way of the target (or, without one, of the nominal size), or { low, high }', optional: true },
+      [
+        field.length({ says: 'either way of the target', above: '0 mm', max: '10 m' }),
+        field.group(
+          {
+            low: field.length({ says: 'least', min: '-100 m', max: '100 m' }),
+            high: field.length({ says: 'most', min: '-100 m', max: '100 m' }),
+          },
+          { says: 'least and most' },
+        ),
+      ],
+      {
+        says: 'limits of the whole stack: a length either way of the target (or, without one, of the nominal size), or { low, high }',
+        optional: true,
+      },
     ),
-    sigmas: field.ratio({ symbol: 'k', says: 'standard deviations that plusMinus stands for', min: 1, max: 6, default: 3 }),
-    shape: field.choice(shapes, { says: 'how pieces err: normal (most near the middle) or even (any size between the limits is as likely)', default: 'normal' }),
-    confidence: field.share({ says: 'share of stacks that the interval is to hold', min: '50 %', max: '99.9 %', default: '95 %' }),
-    seed: field.count({ says: 'seed of the simulation: same seed, same draws', min: 0, max: 4_000_000_000, default: 1 }),
+    sigmas: field.ratio({
+      symbol: 'k',
+      says: 'standard deviations that plusMinus stands for',
+      min: 1,
+      max: 6,
+      default: 3,
+    }),
+    shape: field.choice(shapes, {
+      says: 'how pieces err: normal (most near the middle) or even (any size between the limits is as likely)',
+      default: 'normal',
+    }),
+    confidence: field.share({
+      says: 'share of stacks that the interval is to hold',
+      min: '50 %',
+      max: '99.9 %',
+      default: '95 %',
+    }),
+    seed: field.count({
+      says: 'seed of the simulation: same seed, same draws',
+      min: 0,
+      max: 4_000_000_000,
+      default: 1,
+    }),
   },
   outputs: {
     nominal: out.length({ symbol: 'N', says: 'size of the stack when every piece is right' }),
@@ -90,7 +126,11 @@ export const stackUp = recipe({
     sd: out.length({ symbol: 'S', says: 'standard deviation of the stack' }),
     chanceInside: out.share({ says: 'chance that the stack falls inside the limits', optional: true }),
     chanceSimulated: out.share({ says: 'the same, counted in simulated stacks', optional: true }),
-    shim: out.length({ symbol: 'h', says: 'to shim (or, less than nothing, to plane off) so that the middle falls on the target', optional: true }),
+    shim: out.length({
+      symbol: 'h',
+      says: 'to shim (or, less than nothing, to plane off) so that the middle falls on the target',
+      optional: true,
+    }),
   },
   formulas: [deviation, rootSum, score, shimOf],
   solve: (given, work) => {
@@ -99,103 +139,114 @@ export const stackUp = recipe({
     const N = sum((p) => p.nominal);
     const worst = sum((p) => p.most);
     const pieces = parts.reduce((n, p) => n + p.count, 0);
-    work.say(`${pieces} piece${pieces === 1 ? '' : 's'}: nominal ${mm(N, 3)}, worst case ${mm(worst, 3)} either way (all added up).`);
-    const rss = work.apply(rootSum, { Q: sum((p) => p.most ** 2) }, 'off by, either way: root of the sum of the squares of plus-or-minus');
+    work.say(
+      `${pieces} piece${pieces === 1 ? '' : 's'}: nominal ${mm(N, 3)}, worst case ${mm(worst, 3)} either way (all added up).`,
+    );
+    const rss = work.apply(
+      rootSum,
+      { Q: sum((p) => p.most ** 2) },
+      'off by, either way: root of the sum of the squares of plus-or-minus',
+    );
     const S = work.apply(rootSum, { Q: sum((p) => p.sd ** 2) }, 'standard deviation of the stack');
     const limits = limitsOf(given, N);
     const shim = given.target === undefined ? {} : { shim: work.apply(shimOf, { G: given.target, N }) };
     const half = -quantileNormal((1 - given.confidence) / 2) * S;
     const face = { nominal: N, worstCase: worst, rss, sd: S, ...shim };
-    if (work.silent && given.shape === 'normal') return { ...face, low: N - half, high: N + half, ...(limits ? { chanceInside: chance(limits, N, S) } : {}) };
+    if (work.silent && given.shape === 'normal')
+      return {
+        ...face,
+        low: N - half,
+        high: N + half,
+        ...(limits ? { chanceInside: chance(limits, N, S) } : {}),
+      };
 
     const stacks = simulate(parts, given.shape, given.seed);
-    const counted = limits ? { chanceSimulated: stacks.reduce((n, x) => n + Number(x >= limits.low - 1e-12 && x <= limits.high + 1e-12), 0) / draws } : {};
+    const counted = limits
+      ? {
+          chanceSimulated:
+            stacks.reduce((n, x) => n + Number(x >= limits.low - 1e-12 && x <= limits.high + 1e-12), 0) /
+            draws,
+        }
+      : {};
     if (given.shape === 'even') {
       work.say(`Pieces err evenly, so shares are counted in 20 000 simulated stacks (seed ${given.seed}).`);
       const sorted = Float64Array.from(stacks).sort();
       const at = (share: number): number => sorted[Math.min(draws - 1, Math.floor(share * draws))] as number;
-      return { ...face, low: at((1 - given.confidence) / 2), high: at((1 + given.confidence) / 2), ...counted, ...(limits ? { chanceInside: counted.chanceSimulated as number } : {}) };
+      return {
+        ...face,
+        low: at((1 - given.confidence) / 2),
+        high: at((1 + given.confidence) / 2),
+        ...counted,
+        ...(limits ? { chanceInside: counted.chanceSimulated as number } : {}),
+      };
     }
     if (limits && S > 0) {
       work.apply(score, { x: limits.low, N, S }, 'the lower limit, in standard deviations from the middle');
       work.apply(score, { x: limits.high, N, S }, 'the upper limit, in standard deviations from the middle');
-      work.say(`Chance inside by the normal distribution; counted again in 20 000 simulated stacks (seed ${given.seed}).`);
+      work.say(
+        `Chance inside by the normal distribution; counted again in 20 000 simulated stacks (seed ${given.seed}).`,
+      );
     }
-    return { ...face, low: N - half, high: N + half, ...counted, ...(limits ? { chanceInside: chance(limits, N, S) } : {}) };
+    return {
+      ...face,
+      low: N - half,
+      high: N + half,
+      ...counted,
+      ...(limits ? { chanceInside: chance(limits, N, S) } : {}),
+    };
   },
   cautions: (given, answer) => [
-    note('this holds for pieces that err each by itself; pieces cut at one setting err together, and then the worst case is what to plan for'),
-    ...(given.parts.some((p) => p.sd !== undefined) ? [note(`a normal spread has no end: for parts given by standard deviation the worst case counts ${given.sigmas} of them`)] : []),
-    ...(answer.chanceInside !== undefined && answer.chanceInside < 0.9 ? [note(`one stack in ${Math.max(1, Math.round(1 / (1 - answer.chanceInside)))} falls outside: leave something to plane or trim, or measure the stack dry before gluing`)] : []),
+    note(
+      'this holds for pieces that err each by itself; pieces cut at one setting err together, and then the worst case is what to plan for',
+    ),
+    ...(given.parts.some((p) => p.sd !== undefined)
+      ? [
+          note(
+            `a normal spread has no end: for parts given by standard deviation the worst case counts ${given.sigmas} of them`,
+          ),
+        ]
+      : []),
+    ...(answer.chanceInside !== undefined && answer.chanceInside < 0.9
+      ? [
+          note(
+            `one stack in ${Math.max(1, Math.round(1 / (1 - answer.chanceInside)))} falls outside: leave something to plane or trim, or measure the stack dry before gluing`,
+          ),
+        ]
+      : []),
   ],
   chart: (given, answer) => {
-    const stacks = simulate(partsOf(given, (t) => t / given.sigmas), given.shape, given.seed);
+    const stacks = simulate(
+      partsOf(given, (t) => t / given.sigmas),
+      given.shape,
+      given.seed,
+    );
     const limits = limitsOf(given, answer.nominal);
     if (answer.sd === 0) return undefined;
     return histogram({
       title: '20 000 simulated stacks',
-      subtitle: limits && answer.chanceSimulated !== undefined ? `${Number((answer.chanceSimulated * 100).toFixed(1))} % fall inside the limits` : `${Number((given.confidence * 100).toFixed(1))} % lie from ${mm(answer.low, 2)} to ${mm(answer.high, 2)}`,
+      subtitle:
+        limits && answer.chanceSimulated !== undefined
+          ? `${Number((answer.chanceSimulated * 100).toFixed(1))} % fall inside the limits`
+          : `${Number((given.confidence * 100).toFixed(1))} % lie from ${mm(answer.low, 2)} to ${mm(answer.high, 2)}`,
       value: { title: 'Size of the stack', unit: 'mm' },
       values: Array.from(stacks, (x) => x * 1000),
-      rules: limits ? [{ at: limits.low * 1000, label: 'lower limit' }, { at: limits.high * 1000, label: 'upper limit' }] : [{ at: answer.low * 1000, label: 'interval, least' }, { at: answer.high * 1000, label: 'interval, most' }],
+      rules: limits
+        ? [
+            { at: limits.low * 1000, label: 'lower limit' },
+            { at: limits.high * 1000, label: 'upper limit' },
+          ]
+        : [
+            { at: answer.low * 1000, label: 'interval, least' },
+            { at: answer.high * 1000, label: 'interval, most' },
+          ],
     });
   },
   example: {
-    parts: [{ name: 'strip', nominal: '45 mm', plusMinus: '0.3 mm', count: 14 }, { name: 'edge strip', nominal: '12 mm', sd: '0.2 mm' }],
+    parts: [
+      { name: 'strip', nominal: '45 mm', plusMinus: '0.3 mm', count: 14 },
+      { name: 'edge strip', nominal: '12 mm', sd: '0.2 mm' },
+    ],
     target: '642 mm',
     limits: '1 mm',
   },
 });
-
-interface Part {
-  readonly nominal: number;
-  /** Errs by at most this, either way; of a part given by its standard deviation, the agreed number of them. */
-  readonly most: number;
-  readonly sd: number;
-  readonly count: number;
-}
-interface Given {
-  readonly parts: readonly Read<typeof columns>[];
-  readonly sigmas: number;
-  readonly shape: (typeof shapes)[number];
-  readonly target: number | undefined;
-  readonly limits: number | { readonly low: number; readonly high: number } | undefined;
-}
-
-function partsOf(given: Given, sdOf: (plusMinus: number) => number): Part[] {
-  return given.parts.map((p, i) => {
-    if ((p.plusMinus === undefined) === (p.sd === undefined)) throw new Refusal({ field: `parts[${i + 1}].plusMinus`, says: `got ${p.sd === undefined ? 'neither plusMinus nor sd' : 'both plusMinus and sd'}, takes one of them` });
-    if (p.plusMinus === undefined) return { nominal: p.nominal, most: (p.sd as number) * given.sigmas, sd: p.sd as number, count: p.count };
-    // Evenly between -t and t the standard deviation is t / sqrt(3), whatever was agreed.
-    return { nominal: p.nominal, most: p.plusMinus, sd: given.shape === 'even' ? p.plusMinus / Math.sqrt(3) : sdOf(p.plusMinus), count: p.count };
-  });
-}
-
-function limitsOf(given: Given, nominal: number): { low: number; high: number } | undefined {
-  if (given.limits === undefined) return undefined;
-  if (typeof given.limits === 'number') return { low: (given.target ?? nominal) - given.limits, high: (given.target ?? nominal) + given.limits };
-  if (given.limits.low > given.limits.high) throw new Refusal({ field: 'limits', says: `got a least of ${mm(given.limits.low)} above a most of ${mm(given.limits.high)}, takes them the other way round` });
-  return given.limits;
-}
-
-function chance(limits: { low: number; high: number }, N: number, S: number): number {
-  if (S === 0) return N >= limits.low - 1e-12 && N <= limits.high + 1e-12 ? 1 : 0;
-  return Math.max(0, cumulativeNormal(limits.high, N, S) - cumulativeNormal(limits.low, N, S));
-}
-
-/** Sizes of simulated stacks, m. Many alike pieces that err evenly add up to a normal sum, and are drawn as one. */
-function simulate(parts: readonly Part[], shape: (typeof shapes)[number], seed: number): Float64Array {
-  const random = seeded(seed);
-  const normal = (): number => quantileNormal(Math.max(random(), 1e-12));
-  const stacks = new Float64Array(draws);
-  for (let i = 0; i < draws; i++) {
-    let x = 0;
-    for (const p of parts) {
-      x += p.count * p.nominal;
-      if (shape === 'even' && p.count <= 12) for (let k = 0; k < p.count; k++) x += (2 * random() - 1) * p.sd * Math.sqrt(3);
-      else x += normal() * p.sd * Math.sqrt(p.count);
-    }
-    stacks[i] = x;
-  }
-  return stacks;
-}

@@ -20,7 +20,10 @@ const jointed = formula({
   symbol: 's',
   gives: finished,
   text: 'r - j',
-  where: { r: letter('length', 'rough width of a strip', { in: 'mm' }), j: letter('length', 'taken off a strip in jointing both edges', { in: 'mm' }) },
+  where: {
+    r: letter('length', 'rough width of a strip', { in: 'mm' }),
+    j: letter('length', 'taken off a strip in jointing both edges', { in: 'mm' }),
+  },
   basis: 'geometry',
 });
 
@@ -60,14 +63,37 @@ export const stripCount = recipe({
   name: 'stripCount',
   title: 'Strips across a glued top',
   topic: 'lamination',
-  about: 'How many strips a top takes across its width, and in how many slabs to glue them so that each passes the thicknesser.',
+  about:
+    'How many strips a top takes across its width, and in how many slabs to glue them so that each passes the thicknesser.',
   sources: [warpRule],
   inputs: {
     topWidth: field.length({ symbol: 'W', says: 'width of the finished top', above: '0 mm', max: '20 m' }),
-    stripWidth: field.length({ symbol: 'r', says: 'rough width of a strip, as it will stand across the top', above: '0 mm', max: '2 m' }),
-    jointing: field.length({ symbol: 'j', says: 'taken off each strip in jointing, both edges together', min: '0 mm', max: '100 mm', default: '3 mm' }),
-    finalTrim: field.length({ symbol: 't', says: 'kept for trimming the glued top to width, both edges together', min: '0 mm', max: '500 mm', default: '10 mm' }),
-    machineWidth: field.length({ says: 'widest board that the thicknesser takes', above: '0 mm', max: '5 m', optional: true }),
+    stripWidth: field.length({
+      symbol: 'r',
+      says: 'rough width of a strip, as it will stand across the top',
+      above: '0 mm',
+      max: '2 m',
+    }),
+    jointing: field.length({
+      symbol: 'j',
+      says: 'taken off each strip in jointing, both edges together',
+      min: '0 mm',
+      max: '100 mm',
+      default: '3 mm',
+    }),
+    finalTrim: field.length({
+      symbol: 't',
+      says: 'kept for trimming the glued top to width, both edges together',
+      min: '0 mm',
+      max: '500 mm',
+      default: '10 mm',
+    }),
+    machineWidth: field.length({
+      says: 'widest board that the thicknesser takes',
+      above: '0 mm',
+      max: '5 m',
+      optional: true,
+    }),
   },
   outputs: {
     strips: out.count({ says: 'strips across the top' }),
@@ -82,33 +108,74 @@ export const stripCount = recipe({
   formulas: [jointed, strips, glued, spareWidth],
   solve: (given, work) => {
     if (given.jointing >= given.stripWidth) {
-      throw new Refusal({ field: 'jointing', says: `got ${mm(given.jointing)}, takes less than the strip's rough width of ${mm(given.stripWidth)}` });
+      throw new Refusal({
+        field: 'jointing',
+        says: `got ${mm(given.jointing)}, takes less than the strip's rough width of ${mm(given.stripWidth)}`,
+      });
     }
     const s = work.apply(jointed, { r: given.stripWidth, j: given.jointing });
     const n = work.apply(strips, { W: given.topWidth, t: given.finalTrim, s });
     const G = work.apply(glued, { n, s });
     const spare = work.apply(spareWidth, { G, t: given.finalTrim, W: given.topWidth });
-    if (n > 10_000) throw new Refusal({ field: 'stripWidth', says: `needs ${n} strips, takes a strip wide enough for 10 000 or fewer` });
+    if (n > 10_000)
+      throw new Refusal({
+        field: 'stripWidth',
+        says: `needs ${n} strips, takes a strip wide enough for 10 000 or fewer`,
+      });
     const most = given.machineWidth === undefined ? n : Math.floor(given.machineWidth / s + 1e-9);
-    if (most < 1) throw new Refusal({ field: 'machineWidth', says: `got ${mm(given.machineWidth ?? 0)}, takes at least the ${mm(s)} of a single jointed strip` });
+    if (most < 1)
+      throw new Refusal({
+        field: 'machineWidth',
+        says: `got ${mm(given.machineWidth ?? 0)}, takes at least the ${mm(s)} of a single jointed strip`,
+      });
     const count = Math.ceil(n / most);
-    if (count > 1) work.say(`At most ${most} strips pass the thicknesser together, so ${count} slabs, as equal as whole strips allow.`);
+    if (count > 1)
+      work.say(
+        `At most ${most} strips pass the thicknesser together, so ${count} slabs, as equal as whole strips allow.`,
+      );
     // Equal slabs plane alike and leave the last joints where they are easy to reach.
-    const slabs = Array.from({ length: count }, (_, i) => Math.floor(n / count) + (i < n % count ? 1 : 0)).map((k) => ({ strips: k, width: k * s }));
+    const slabs = Array.from(
+      { length: count },
+      (_, i) => Math.floor(n / count) + (i < n % count ? 1 : 0),
+    ).map((k) => ({ strips: k, width: k * s }));
     return { strips: n, stripFinished: s, gluedWidth: G, spare, slabs };
   },
   cautions: (given, answer) => [
     metalFirst,
-    ...(given.machineWidth === undefined ? [note('no machine width was given: the whole top is counted as one slab')] : [thicknesserLeast]),
-    ...(answer.slabs.length > 1 ? [note('slabs are jointed once more on the edges that meet: keep that in the final trim')] : []),
-    ...(answer.stripFinished > widestStill ? [note(`strips of ${mm(answer.stripFinished, 0)} are wider than the trade’s 3 in (76 mm) for a panel that stays flat (common practice): rip them, or match the growth rings with care`, warpRule)] : []),
+    ...(given.machineWidth === undefined
+      ? [note('no machine width was given: the whole top is counted as one slab')]
+      : [thicknesserLeast]),
+    ...(answer.slabs.length > 1
+      ? [note('slabs are jointed once more on the edges that meet: keep that in the final trim')]
+      : []),
+    ...(answer.stripFinished > widestStill
+      ? [
+          note(
+            `strips of ${mm(answer.stripFinished, 0)} are wider than the trade’s 3 in (76 mm) for a panel that stays flat (common practice): rip them, or match the growth rings with care`,
+            warpRule,
+          ),
+        ]
+      : []),
   ],
   chart: (given, answer) => endView(given.topWidth, answer),
-  example: { topWidth: '640 mm', stripWidth: '48 mm', jointing: '3 mm', finalTrim: '10 mm', machineWidth: '330 mm' },
+  example: {
+    topWidth: '640 mm',
+    stripWidth: '48 mm',
+    jointing: '3 mm',
+    finalTrim: '10 mm',
+    machineWidth: '330 mm',
+  },
 });
 
 /** The top seen from its end: slabs by turns light and dark, and what the trim takes from either edge hatched. */
-function endView(topWidth: number, answer: { readonly stripFinished: number; readonly gluedWidth: number; readonly slabs: readonly { readonly strips: number; readonly width: number }[] }) {
+function endView(
+  topWidth: number,
+  answer: {
+    readonly stripFinished: number;
+    readonly gluedWidth: number;
+    readonly slabs: readonly { readonly strips: number; readonly width: number }[];
+  },
+) {
   const high = Math.max(40, topWidth * 1000 * 0.1);
   const s = answer.stripFinished * 1000;
   const G = answer.gluedWidth * 1000;
@@ -122,14 +189,47 @@ function endView(topWidth: number, answer: { readonly stripFinished: number; rea
     // Hundreds of strips would be a grey smear: then the slab is drawn whole.
     const boards: Shape[] = many
       ? [{ kind: 'rectangle', x: from, y: 0, width: x - from, height: high, fill }]
-      : Array.from({ length: slab.strips }, (_, k): Shape => ({ kind: 'rectangle', x: from + k * s, y: 0, width: s, height: high, fill }));
+      : Array.from({ length: slab.strips }, (_, k): Shape => ({
+          kind: 'rectangle',
+          x: from + k * s,
+          y: 0,
+          width: s,
+          height: high,
+          fill,
+        }));
     const words = `${slab.strips} × ${mm(answer.stripFinished)} = ${mm(slab.width)}`;
-    return [...boards, ...(answer.slabs.length > 6 ? [] : [{ kind: 'dimension', from: [from, high], to: [x, high], text: words, offset: 14 } as const])];
+    return [
+      ...boards,
+      ...(answer.slabs.length > 6
+        ? []
+        : [{ kind: 'dimension', from: [from, high], to: [x, high], text: words, offset: 14 } as const]),
+    ];
   });
-  const edges: Shape[] = trimmed > 0 ? [0, G - trimmed].map((at) => ({ kind: 'rectangle', x: at, y: 0, width: trimmed, height: high, fill: 'waste', hatch: 'waste' })) : [];
+  const edges: Shape[] =
+    trimmed > 0
+      ? [0, G - trimmed].map((at) => ({
+          kind: 'rectangle',
+          x: at,
+          y: 0,
+          width: trimmed,
+          height: high,
+          fill: 'waste',
+          hatch: 'waste',
+        }))
+      : [];
   return drawing({
     title: 'The top seen from its end',
     subtitle: `${answer.slabs.length === 1 ? 'One slab' : `${answer.slabs.length} slabs`}${trimmed > 0 ? `; hatched: trimmed off, ${mm(trimmed / 1000)} from each edge` : ''}`,
-    shapes: [...shapes, ...edges, { kind: 'dimension', from: [trimmed, 0], to: [G - trimmed, 0], text: `top ${mm(topWidth)}`, offset: -14 }],
+    shapes: [
+      ...shapes,
+      ...edges,
+      {
+        kind: 'dimension',
+        from: [trimmed, 0],
+        to: [G - trimmed, 0],
+        text: `top ${mm(topWidth)}`,
+        offset: -14,
+      },
+    ],
   });
 }

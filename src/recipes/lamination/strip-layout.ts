@@ -1,44 +1,25 @@
 import { Refusal } from '../../quantities/refusal.js';
 import { danger, note } from '../../recipe/caution.js';
-import { field, makeField, type Given, type Read } from '../../recipe/field.js';
+import { field } from '../../recipe/field.js';
 import { out } from '../../recipe/output.js';
 import { longRecipe } from '../../recipe/recipe.js';
-import { tableField, type TableGiven } from '../../recipe/table.js';
 import { metalFirst, mm, shortestThroughThicknesser, thicknesserLeast } from './salvage.js';
 import { seeded } from './seeded.js';
+import { cutsOf, jobOf, piecesField } from './strip-job.js';
 import { layoutPicture } from './strip-picture.js';
-import { wasteOf, type Job, type Stock } from './strip-row.js';
+import type { Stock } from './strip-row.js';
 import { search, wasteBound } from './strip-search.js';
 
-const columns = {
-  name: field.text({ says: 'name of the piece', optional: true }),
-  length: field.length({ says: 'usable length, ends square and sound', above: '0 mm', max: '20 m' }),
-  tone: field.either([field.text({ says: 'tone' }), field.ratio({ says: 'tone by number' })], { says: 'its tone, in any words or numbers: light, dark', optional: true }),
-  count: field.count({ says: 'pieces alike', min: 1, max: 1000, default: 1 }),
+const laidColumns = {
+  piece: out.text({ says: 'piece' }),
+  start: out.length({ says: 'where it starts, from the left end' }),
+  length: out.length({ says: 'length laid' }),
+  tone: out.text({ says: 'tone', optional: true }),
+  cut: out.flag({ says: 'is it cut?' }),
 } as const;
-const lengths = field.list(columns.length, { says: 'lengths', most: 2000 });
-const table = tableField(columns, { says: 'pieces', most: 2000 });
-type Piece = Read<typeof columns>;
-
-/** Pieces as bare lengths or as a table. */
-const piecesField = makeField<readonly (string | Given<typeof columns>)[] | TableGiven<typeof columns>, readonly Piece[], { says: string }>(
-  {
-    kind: 'table',
-    takes: "lengths such as '640 mm, 815 mm, 590 mm', or a table with columns name?, length, tone?, count?",
-    fits: (v) => lengths.fits(v) || table.fits(v),
-    show: (pieces) => `${pieces.reduce((n, p) => n + p.count, 0)} pieces, ${mm(pieces.reduce((sum, p) => sum + p.count * p.length, 0))} in all`,
-    read: (v) => {
-      const bare = typeof v === 'string' ? !/[\r\n]|\.(csv|tsv|txt)$/i.test(v.trim()) : Array.isArray(v) && !v.some((x) => typeof x === 'object' && x !== null && !('value' in x));
-      return bare ? lengths.read(v).map((length) => ({ name: undefined, length, tone: undefined, count: 1 })) : table.read(v);
-    },
-  },
-  { says: 'the pieces to lay: their lengths, or a table with names, tones and counts' },
-  { fields: columns },
-);
-
-const nano = (metres: number): number => Math.round(metres * 1e9);
-const laidColumns = { piece: out.text({ says: 'piece' }), start: out.length({ says: 'where it starts, from the left end' }), length: out.length({ says: 'length laid' }), tone: out.text({ says: 'tone', optional: true }), cut: out.flag({ says: 'is it cut?' }) } as const;
-const rowsOut = out.list(out.table(laidColumns, { says: 'pieces of a row' }), { says: 'the rows, each its pieces from left to right' });
+const rowsOut = out.list(out.table(laidColumns, { says: 'pieces of a row' }), {
+  says: 'the rows, each its pieces from left to right',
+});
 
 /**
  * Lays a slab from pieces of random length: every row filled end to end, the joints of neighbouring rows at least so far
@@ -53,30 +34,71 @@ export const stripLayout = longRecipe({
   name: 'stripLayout',
   title: 'Rows from random lengths',
   topic: 'lamination',
-  about: 'Lays a slab from random lengths: rows filled end to end, joints staggered, like tones kept apart, little wasted.',
+  about:
+    'Lays a slab from random lengths: rows filled end to end, joints staggered, like tones kept apart, little wasted.',
   sources: [],
   inputs: {
     topLength: field.length({ says: 'length of the slab, and so of every row', above: '0 mm', max: '20 m' }),
     rows: field.count({ says: 'rows side by side', min: 1, max: 200 }),
     lengths: piecesField,
-    minStagger: field.length({ says: 'least distance of a joint from any joint in the next row', min: '0 mm', max: '5 m' }),
+    minStagger: field.length({
+      says: 'least distance of a joint from any joint in the next row',
+      min: '0 mm',
+      max: '5 m',
+    }),
     kerf: field.length({ says: 'width of a saw cut', min: '0 mm', max: '20 mm', default: '3 mm' }),
-    shortest: field.length({ says: 'least length of a piece that is cut, and of an offcut worth keeping; when left out, the stagger, 100 mm at most', min: '0 mm', max: '5 m', optional: true }),
-    rowWidth: field.length({ says: 'width of a row, for the picture', above: '0 mm', max: '1 m', default: '45 mm' }),
-    timeLimit: field.time({ says: 'how long to search at most', min: '50 ms', max: '10 min', default: '1 s' }),
+    shortest: field.length({
+      says: 'least length of a piece that is cut, and of an offcut worth keeping; when left out, the stagger, 100 mm at most',
+      min: '0 mm',
+      max: '5 m',
+      optional: true,
+    }),
+    rowWidth: field.length({
+      says: 'width of a row, for the picture',
+      above: '0 mm',
+      max: '1 m',
+      default: '45 mm',
+    }),
+    timeLimit: field.time({
+      says: 'how long to search at most',
+      min: '50 ms',
+      max: '10 min',
+      default: '1 s',
+    }),
     seed: field.count({ says: 'seed of the search', min: 0, max: 4_000_000_000, default: 1 }),
   },
   outputs: {
-    rows: { ...rowsOut, show: (rows: readonly (readonly unknown[])[]) => ({ metric: `${rows.length}, with ${rows.map((r) => r.length).join(', ')} pieces`, inch: '' }) } as typeof rowsOut,
-    plan: out.table({ row: out.count({ says: 'row' }), pieces: out.text({ says: 'pieces from left to right' }), joints: out.text({ says: 'joints, from the left end' }) }, { says: 'The rows in words' }),
+    rows: {
+      ...rowsOut,
+      show: (rows: readonly (readonly unknown[])[]) => ({
+        metric: `${rows.length}, with ${rows.map((r) => r.length).join(', ')} pieces`,
+        inch: '',
+      }),
+    } as typeof rowsOut,
+    plan: out.table(
+      {
+        row: out.count({ says: 'row' }),
+        pieces: out.text({ says: 'pieces from left to right' }),
+        joints: out.text({ says: 'joints, from the left end' }),
+      },
+      { says: 'The rows in words' },
+    ),
     cuts: out.table(
-      { piece: out.text({ says: 'piece' }), from: out.length({ says: 'its length' }), parts: out.text({ says: 'cut to' }), left: out.length({ says: 'left over' }), fate: out.text({ says: 'what becomes of it' }) },
+      {
+        piece: out.text({ says: 'piece' }),
+        from: out.length({ says: 'its length' }),
+        parts: out.text({ says: 'cut to' }),
+        left: out.length({ says: 'left over' }),
+        fate: out.text({ says: 'what becomes of it' }),
+      },
       { says: 'Pieces to cut' },
     ),
     cutCount: out.count({ says: 'saw cuts' }),
     waste: out.length({ says: 'length lost to sawdust and to offcuts too short to keep' }),
     leastWaste: out.length({ says: 'no layout of these pieces can waste less' }),
-    worstStagger: out.length({ says: 'least distance of joints in neighbouring rows; the length of the slab where there are none' }),
+    worstStagger: out.length({
+      says: 'least distance of joints in neighbouring rows; the length of the slab where there are none',
+    }),
     sameTone: out.length({ says: 'length over which like tones lie side by side' }),
     unused: out.length({ says: 'left on the pile: pieces not used and offcuts kept' }),
     optimal: out.flag({ says: 'proven: none wastes less, and no like tones touch' }),
@@ -84,36 +106,69 @@ export const stripLayout = longRecipe({
   search: async (given, work) => {
     const job = jobOf(given);
     const bound = wasteBound(job);
-    work.say(`${job.stocks.length} pieces of ${mm(job.stocks.reduce((s, x) => s + x.length, 0) / 1e9)} in all for ${job.rows} rows of ${mm(given.topLength)}.`);
+    work.say(
+      `${job.stocks.length} pieces of ${mm(job.stocks.reduce((s, x) => s + x.length, 0) / 1e9)} in all for ${job.rows} rows of ${mm(given.topLength)}.`,
+    );
     const best = await search(job, {
       seconds: given.timeLimit,
       random: seeded(given.seed),
       bound,
       signal: work.signal,
-      onBetter: (l, done) => work.progress({ done, says: l ? `waste ${mm(l.waste / 1e9)}, like tones side by side ${mm(l.sameTone / 1e9, 0)}` : 'looking for a first layout', ...(l ? { best: l.waste / 1e9 } : {}), bound: bound / 1e9 }),
+      onBetter: (l, done) =>
+        work.progress({
+          done,
+          says: l
+            ? `waste ${mm(l.waste / 1e9)}, like tones side by side ${mm(l.sameTone / 1e9, 0)}`
+            : 'looking for a first layout',
+          ...(l ? { best: l.waste / 1e9 } : {}),
+          bound: bound / 1e9,
+        }),
     });
     if (!best) {
-      if (work.signal?.aborted) throw new Refusal('stopped before a first layout was found; give it more time');
-      throw new Refusal({ field: 'minStagger', says: `got ${mm(given.minStagger)}, and no layout was found in ${given.timeLimit} s (which does not prove that there is none); takes a smaller stagger, more or shorter pieces, or a longer timeLimit` });
+      if (work.signal?.aborted)
+        throw new Refusal('stopped before a first layout was found; give it more time');
+      throw new Refusal({
+        field: 'minStagger',
+        says: `got ${mm(given.minStagger)}, and no layout was found in ${given.timeLimit} s (which does not prove that there is none); takes a smaller stagger, more or shorter pieces, or a longer timeLimit`,
+      });
     }
     const stopped = work.signal?.aborted === true;
     const optimal = best.waste <= bound && best.sameTone === 0;
-    work.say(`Found by building rows and taking one to four out to build anew. Waste ${mm(best.waste / 1e9)}; no layout can waste less than ${mm(bound / 1e9)}.${optimal ? ' Proven best.' : stopped ? ' Stopped early.' : ' Not proven best.'}`);
+    work.say(
+      `Found by building rows and taking one to four out to build anew. Waste ${mm(best.waste / 1e9)}; no layout can waste less than ${mm(bound / 1e9)}.${optimal ? ' Proven best.' : stopped ? ' Stopped early.' : ' Not proven best.'}`,
+    );
     const rows = best.rows.map((row) => {
       let x = 0;
       return row.map((p) => {
         const stock = job.stocks[p.stock] as Stock;
         const start = x;
         x += p.length;
-        return { piece: stock.name, start: start / 1e9, length: p.length / 1e9, tone: job.toneNames[stock.tone], cut: p.length < stock.length };
+        return {
+          piece: stock.name,
+          start: start / 1e9,
+          length: p.length / 1e9,
+          tone: job.toneNames[stock.tone],
+          cut: p.length < stock.length,
+        };
       });
     });
     const cuts = cutsOf(job, best.rows);
     const laid = best.rows.flat().reduce((s, p) => s + p.length, 0);
     return {
-      rows, cuts,
+      rows,
+      cuts,
       cutCount: cuts.reduce((n, c) => n + c.saw, 0),
-      plan: rows.map((row, i) => ({ row: i + 1, pieces: row.map((p) => `${p.piece} ${mm(p.length)}${p.tone ? ` ${p.tone}` : ''}${p.cut ? ' (cut)' : ''}`).join(' | '), joints: row.slice(1).map((p) => mm(p.start)).join(', ') || 'none' })),
+      plan: rows.map((row, i) => ({
+        row: i + 1,
+        pieces: row
+          .map((p) => `${p.piece} ${mm(p.length)}${p.tone ? ` ${p.tone}` : ''}${p.cut ? ' (cut)' : ''}`)
+          .join(' | '),
+        joints:
+          row
+            .slice(1)
+            .map((p) => mm(p.start))
+            .join(', ') || 'none',
+      })),
       waste: best.waste / 1e9,
       leastWaste: bound / 1e9,
       worstStagger: Math.min(best.worstStagger, job.length) / 1e9,
@@ -124,51 +179,39 @@ export const stripLayout = longRecipe({
   },
   cautions: (given, answer) => [
     metalFirst,
-    ...(answer.rows.flat().some((p) => p.length < shortestThroughThicknesser) ? [danger(`some pieces are shorter than ${mm(shortestThroughThicknesser)}: dress them before they are cut to length, or by hand, and hold short pieces at the saw with a stop and a hold-down, never by fingers`)] : []),
+    ...(answer.rows.flat().some((p) => p.length < shortestThroughThicknesser)
+      ? [
+          danger(
+            `some pieces are shorter than ${mm(shortestThroughThicknesser)}: dress them before they are cut to length, or by hand, and hold short pieces at the saw with a stop and a hold-down, never by fingers`,
+          ),
+        ]
+      : []),
     thicknesserLeast,
-    note('butt joints in a row carry no bending: glue is weak on end grain, so the stagger does the work; keep joints out of the middle of a span and of the edges'),
-    ...(given.minStagger < 0.1 ? [note('joints nearer than about 100 mm (or twice a strip’s width) let cracks run from row to row (common practice)')] : []),
+    note(
+      'butt joints in a row carry no bending: glue is weak on end grain, so the stagger does the work; keep joints out of the middle of a span and of the edges',
+    ),
+    ...(given.minStagger < 0.1
+      ? [
+          note(
+            'joints nearer than about 100 mm (or twice a strip’s width) let cracks run from row to row (common practice)',
+          ),
+        ]
+      : []),
   ],
   chart: (given, answer) => layoutPicture(given, answer.rows),
   example: {
-    topLength: '2 m', rows: 8, minStagger: '150 mm', timeLimit: '500 ms',
+    topLength: '2 m',
+    rows: 8,
+    minStagger: '150 mm',
+    timeLimit: '500 ms',
     lengths: [
-      { name: 'A', length: '940 mm', tone: 'dark', count: 4 }, { name: 'B', length: '815 mm', tone: 'light', count: 5 }, { name: 'C', length: '640 mm', tone: 'dark', count: 6 },
-      { name: 'D', length: '555 mm', tone: 'light', count: 6 }, { name: 'E', length: '470 mm', tone: 'dark', count: 6 }, { name: 'F', length: '390 mm', tone: 'light', count: 8 }, { name: 'G', length: '310 mm', tone: 'dark', count: 4 },
+      { name: 'A', length: '940 mm', tone: 'dark', count: 4 },
+      { name: 'B', length: '815 mm', tone: 'light', count: 5 },
+      { name: 'C', length: '640 mm', tone: 'dark', count: 6 },
+      { name: 'D', length: '555 mm', tone: 'light', count: 6 },
+      { name: 'E', length: '470 mm', tone: 'dark', count: 6 },
+      { name: 'F', length: '390 mm', tone: 'light', count: 8 },
+      { name: 'G', length: '310 mm', tone: 'dark', count: 4 },
     ],
   },
 });
-
-type Input = { readonly topLength: number; readonly rows: number; readonly lengths: readonly Piece[]; readonly minStagger: number; readonly kerf: number; readonly shortest: number | undefined };
-
-function jobOf(given: Input): Job & { readonly toneNames: readonly string[] } {
-  const toneNames = [...new Set(given.lengths.flatMap((p) => (p.tone === undefined ? [] : [String(p.tone)])))].sort();
-  const shortest = nano(given.shortest ?? Math.min(given.minStagger, 0.1));
-  const total = given.lengths.reduce((n, p) => n + p.count, 0);
-  if (total > 5000) throw new Refusal({ field: 'lengths', says: `got ${total} pieces, takes 5000 at most` });
-  const all = given.lengths.flatMap((p, i) => {
-    const name = p.name ?? String(i + 1);
-    return Array.from({ length: p.count }, (_, k): Stock => ({ name: p.count > 1 ? `${name}${/\d$/.test(name) ? '.' : ''}${k + 1}` : name, length: nano(p.length), tone: p.tone === undefined ? -1 : toneNames.indexOf(String(p.tone)) }));
-  });
-  const stocks = given.shortest === undefined ? all : all.filter((s) => s.length >= shortest);
-  const length = nano(given.topLength);
-  const have = stocks.reduce((s, x) => s + x.length, 0);
-  if (have < given.rows * length) {
-    throw new Refusal({ field: 'lengths', says: `got ${mm(have / 1e9)} in all${stocks.length < all.length ? ` that is not shorter than ${mm(shortest / 1e9)}` : ''}, takes at least the ${mm((given.rows * length) / 1e9)} of ${given.rows} rows: ${mm((given.rows * length - have) / 1e9)} more, or fewer rows` });
-  }
-  return { length, rows: given.rows, stagger: nano(given.minStagger), kerf: nano(given.kerf), shortest, stocks, toneWeight: 0.02, toneNames };
-}
-
-/** Every stock piece that meets the saw: its parts in words, and what is left. */
-function cutsOf(job: Job, rows: readonly (readonly { readonly stock: number; readonly length: number }[])[]) {
-  const parts = new Map<number, { row: number; length: number }[]>();
-  rows.forEach((row, r) => row.forEach((p) => parts.set(p.stock, [...(parts.get(p.stock) ?? []), { row: r + 1, length: p.length }])));
-  return [...parts].flatMap(([i, list]) => {
-    const stock = job.stocks[i] as Stock;
-    const sum = list.reduce((s, p) => s + p.length, 0);
-    if (sum === stock.length) return [];
-    const kept = stock.length - sum - wasteOf(job, stock.length, sum, list.length);
-    const saw = stock.length - sum <= (list.length - 1) * job.kerf ? list.length - 1 : list.length;
-    return [{ piece: stock.name, from: stock.length / 1e9, parts: list.map((p) => `${mm(p.length / 1e9)} for row ${p.row}`).join(', '), left: Math.max(0, stock.length - sum - saw * job.kerf) / 1e9, fate: kept > 0 ? 'kept' : 'lost', saw }];
-  });
-}

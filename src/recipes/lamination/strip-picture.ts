@@ -19,7 +19,10 @@ const looks: readonly { readonly fill: Fill; readonly hatch?: 'grain' | 'grainUp
 ];
 
 /** The slab in plan: rows with their joints, tones and names, and the place where joints come nearest. */
-export function layoutPicture(given: { readonly topLength: number; readonly rowWidth: number; readonly minStagger: number }, rows: readonly (readonly Laid[])[]) {
+export function layoutPicture(
+  given: { readonly topLength: number; readonly rowWidth: number; readonly minStagger: number },
+  rows: readonly (readonly Laid[])[],
+) {
   const w = given.rowWidth * 1000;
   const L = given.topLength * 1000;
   const high = rows.length * w;
@@ -30,16 +33,49 @@ export function layoutPicture(given: { readonly topLength: number; readonly rowW
   const px = L / 575;
   const bottom = (r: number): number => high - (r + 1) * w;
   const pieces: Shape[] = rows.flatMap((row, r) =>
-    row.map((p): Shape => ({ kind: 'rectangle', x: p.start * 1000, y: bottom(r), width: p.length * 1000, height: w, ...lookOf(p.tone), ...(rows.length <= 40 ? { label: p.piece } : {}) })),
+    row.map((p): Shape => ({
+      kind: 'rectangle',
+      x: p.start * 1000,
+      y: bottom(r),
+      width: p.length * 1000,
+      height: w,
+      ...lookOf(p.tone),
+      ...(rows.length <= 40 ? { label: p.piece } : {}),
+    })),
   );
   const near = nearest(rows);
   const marks: Shape[] = near
     ? [
-        { kind: 'polyline', points: [[near.a * 1000, bottom(near.row)], [near.a * 1000, bottom(near.row) + w]], weight: 3.5 },
-        { kind: 'polyline', points: [[near.b * 1000, bottom(near.row) + w], [near.b * 1000, bottom(near.row) + 2 * w]], weight: 3.5 },
+        {
+          kind: 'polyline',
+          points: [
+            [near.a * 1000, bottom(near.row)],
+            [near.a * 1000, bottom(near.row) + w],
+          ],
+          weight: 3.5,
+        },
+        {
+          kind: 'polyline',
+          points: [
+            [near.b * 1000, bottom(near.row) + w],
+            [near.b * 1000, bottom(near.row) + 2 * w],
+          ],
+          weight: 3.5,
+        },
       ]
     : [];
-  const names: Shape[] = rows.length <= 40 ? rows.map((_, r): Shape => ({ kind: 'text', x: 0, y: bottom(r) + w / 2, text: String(r + 1), align: 'right', dx: -6, size: 11 })) : [];
+  const names: Shape[] =
+    rows.length <= 40
+      ? rows.map((_, r): Shape => ({
+          kind: 'text',
+          x: 0,
+          y: bottom(r) + w / 2,
+          text: String(r + 1),
+          align: 'right',
+          dx: -6,
+          size: 11,
+        }))
+      : [];
   const key: Shape[] =
     tones.length > 1
       ? tones.slice(0, looks.length).flatMap((tone, i): Shape[] => {
@@ -53,10 +89,21 @@ export function layoutPicture(given: { readonly topLength: number; readonly rowW
       : [];
   return drawing({
     title: 'The slab seen from above',
-    subtitle: near ? `Thick strokes: the nearest joints, ${mm(Math.abs(near.a - near.b))} apart (${mm(given.minStagger)} asked).` : 'No joints in neighbouring rows.',
+    subtitle: near
+      ? `Thick strokes: the nearest joints, ${mm(Math.abs(near.a - near.b))} apart (${mm(given.minStagger)} asked).`
+      : 'No joints in neighbouring rows.',
     stretch,
-    description: rows.map((row, r) => `Row ${r + 1}: ${row.map((p) => `${p.piece} ${mm(p.length)}`).join(', ')}.`).join(' ').slice(0, 2000),
-    shapes: [...pieces, ...marks, ...names, ...key, { kind: 'dimension', from: [0, 0], to: [L, 0], text: mm(given.topLength), offset: -16 }],
+    description: rows
+      .map((row, r) => `Row ${r + 1}: ${row.map((p) => `${p.piece} ${mm(p.length)}`).join(', ')}.`)
+      .join(' ')
+      .slice(0, 2000),
+    shapes: [
+      ...pieces,
+      ...marks,
+      ...names,
+      ...key,
+      { kind: 'dimension', from: [0, 0], to: [L, 0], text: mm(given.topLength), offset: -16 },
+    ],
   });
 }
 
@@ -78,6 +125,8 @@ function nearest(rows: readonly (readonly Laid[])[]): { row: number; a: number; 
   let found: { row: number; a: number; b: number } | undefined;
   for (let r = 1; r < rows.length; r++)
     for (const p of (rows[r] as readonly Laid[]).slice(1))
-      for (const q of (rows[r - 1] as readonly Laid[]).slice(1)) if (!found || Math.abs(p.start - q.start) < Math.abs(found.a - found.b)) found = { row: r, a: p.start, b: q.start };
+      for (const q of (rows[r - 1] as readonly Laid[]).slice(1))
+        if (!found || Math.abs(p.start - q.start) < Math.abs(found.a - found.b))
+          found = { row: r, a: p.start, b: q.start };
   return found;
 }

@@ -72,7 +72,8 @@ function sameOver(job: Job, neighbours: readonly Row[], tone: number, from: numb
     for (const p of row) {
       if (x >= to) break;
       const end = x + p.length;
-      if (end > from && (job.stocks[p.stock] as Stock).tone === tone) same += Math.min(end, to) - Math.max(x, from);
+      if (end > from && (job.stocks[p.stock] as Stock).tone === tone)
+        same += Math.min(end, to) - Math.max(x, from);
       x = end;
     }
   }
@@ -88,7 +89,14 @@ interface Choice {
  * Builds the cheapest row it finds in `tries` beginnings: pieces at random up to the last two, and those two by a full
  * look through every pair. With `only`, from pieces of that tone alone. Undefined when no row was found.
  */
-export function buildRow(job: Job, laid: Laid, neighbours: readonly Row[], random: () => number, tries: number, only = -1): { readonly row: Part[]; readonly cost: number } | undefined {
+export function buildRow(
+  job: Job,
+  laid: Laid,
+  neighbours: readonly Row[],
+  random: () => number,
+  tries: number,
+  only = -1,
+): { readonly row: Part[]; readonly cost: number } | undefined {
   const T = job.length;
   const forbidden = neighbours.flatMap(jointsOf);
   const legal = (x: number): boolean => {
@@ -109,7 +117,9 @@ export function buildRow(job: Job, laid: Laid, neighbours: readonly Row[], rando
     const [sum, count] = [laid.sum[i] as number, laid.count[i] as number];
     return wasteOf(job, length, sum + part, count + 1) - wasteOf(job, length, sum, count);
   };
-  const priceOf = (c: Choice, part: number, x: number): number => lost(c.stock, part) + job.toneWeight * sameOver(job, neighbours, (job.stocks[c.stock] as Stock).tone, x, x + part);
+  const priceOf = (c: Choice, part: number, x: number): number =>
+    lost(c.stock, part) +
+    job.toneWeight * sameOver(job, neighbours, (job.stocks[c.stock] as Stock).tone, x, x + part);
   const firstAtLeast = (length: number): number => {
     let [low, high] = [0, choices.length];
     while (low < high) {
@@ -148,9 +158,15 @@ export function buildRow(job: Job, laid: Laid, neighbours: readonly Row[], rando
         const b = choices[k] as Choice;
         if (b.stock === a.stock || taken.has(b.stock) || (b.length > rest && rest < job.shortest)) continue;
         looked++;
-        offer(parts, atA + priceOf(b, rest, x + a.length), { stock: a.stock, length: a.length }, { stock: b.stock, length: rest });
+        offer(
+          parts,
+          atA + priceOf(b, rest, x + a.length),
+          { stock: a.stock, length: a.length },
+          { stock: b.stock, length: rest },
+        );
         // Straight on to those that leave an offcut worth keeping.
-        if (looked === 2) k = Math.max(k, firstAtLeast(rest + job.kerf + job.shortest) + Math.floor(random() * 3) - 1);
+        if (looked === 2)
+          k = Math.max(k, firstAtLeast(rest + job.kerf + job.shortest) + Math.floor(random() * 3) - 1);
       }
     }
   };
@@ -185,7 +201,8 @@ export function buildRow(job: Job, laid: Laid, neighbours: readonly Row[], rando
       if (length < choice.length && length < job.shortest) continue;
       if (!legal(x + length)) {
         // Just short of the stagger before the joint that is in the way.
-        const back = Math.min(...forbidden.filter((f) => Math.abs(x + length - f) < job.stagger)) - job.stagger - x;
+        const back =
+          Math.min(...forbidden.filter((f) => Math.abs(x + length - f) < job.stagger)) - job.stagger - x;
         if (back < job.shortest || !legal(x + back)) continue;
         length = back;
       }

@@ -1,6 +1,16 @@
 // The search for a layout: rows built one after another, then taken out a few at a time and built anew while that makes
 // the whole cheaper. A bound on the waste of any layout tells when no more can be gained.
-import { buildRow, jointsOf, sameTone, wasteOf, type Job, type Laid, type Part, type Row, type Stock } from './strip-row.js';
+import {
+  buildRow,
+  jointsOf,
+  sameTone,
+  wasteOf,
+  type Job,
+  type Laid,
+  type Part,
+  type Row,
+  type Stock,
+} from './strip-row.js';
 
 export interface Layout {
   readonly rows: readonly Row[];
@@ -22,19 +32,23 @@ export interface SearchOptions {
 export function measure(job: Job, rows: readonly Row[]): Layout {
   const laid = laidOf(job, rows);
   let waste = 0;
-  job.stocks.forEach((s: Stock, i) => (waste += wasteOf(job, s.length, laid.sum[i] as number, laid.count[i] as number)));
+  job.stocks.forEach(
+    (s: Stock, i) => (waste += wasteOf(job, s.length, laid.sum[i] as number, laid.count[i] as number)),
+  );
   let same = 0;
   let worstStagger = Infinity;
   for (let r = 1; r < rows.length; r++) {
     const [a, b] = [rows[r - 1] as Row, rows[r] as Row];
     same += sameTone(job, a, b);
-    for (const x of jointsOf(a)) for (const y of jointsOf(b)) worstStagger = Math.min(worstStagger, Math.abs(x - y));
+    for (const x of jointsOf(a))
+      for (const y of jointsOf(b)) worstStagger = Math.min(worstStagger, Math.abs(x - y));
   }
   return { rows, waste, sameTone: same, worstStagger };
 }
 
 /** One number to compare layouts by; a wider worst stagger only breaks ties. */
-const price = (job: Job, l: Layout): number => l.waste + job.toneWeight * l.sameTone - 1e-3 * Math.min(l.worstStagger, job.length);
+const price = (job: Job, l: Layout): number =>
+  l.waste + job.toneWeight * l.sameTone - 1e-3 * Math.min(l.worstStagger, job.length);
 
 function laidOf(job: Job, rows: readonly (Row | undefined)[]): Laid {
   const laid = { sum: new Float64Array(job.stocks.length), count: new Int32Array(job.stocks.length) };
@@ -48,10 +62,20 @@ function put(laid: Laid, part: Part, sign: 1 | -1): void {
 }
 
 /** Fills the empty rows in the given order; false where one cannot be filled. */
-function fill(job: Job, rows: (Row | undefined)[], laid: Laid, order: readonly number[], random: () => number, tries: number, toneOf?: (row: number) => number): boolean {
+function fill(
+  job: Job,
+  rows: (Row | undefined)[],
+  laid: Laid,
+  order: readonly number[],
+  random: () => number,
+  tries: number,
+  toneOf?: (row: number) => number,
+): boolean {
   for (const r of order) {
     const neighbours = [rows[r - 1], rows[r + 1]].filter((x) => x !== undefined);
-    const built = (toneOf && buildRow(job, laid, neighbours, random, tries, toneOf(r))) ?? buildRow(job, laid, neighbours, random, tries);
+    const built =
+      (toneOf && buildRow(job, laid, neighbours, random, tries, toneOf(r))) ??
+      buildRow(job, laid, neighbours, random, tries);
     if (!built) return false;
     for (const p of built.row) put(laid, p, 1);
     rows[r] = built.row;
@@ -68,11 +92,22 @@ function begin(job: Job, random: () => number, tries: number): Row[] | undefined
   const tones = new Map<number, number>();
   for (const s of job.stocks) if (s.tone >= 0) tones.set(s.tone, (tones.get(s.tone) ?? 0) + s.length);
   // Tones there is enough of for a row, the commonest first; the first two or three take turns.
-  const order = [...tones].filter(([, have]) => have >= job.length).sort((a, b) => b[1] - a[1]).map(([tone]) => tone);
+  const order = [...tones]
+    .filter(([, have]) => have >= job.length)
+    .sort((a, b) => b[1] - a[1])
+    .map(([tone]) => tone);
   const turns = order.slice(0, 2 + Math.floor(random() * 2));
   const shift = Math.floor(random() * 6);
   const striped = turns.length > 1 && random() < 2 / 3;
-  const whole = fill(job, rows, laidOf(job, []), [...rows.keys()], random, tries, striped ? (r) => turns[(r + shift) % turns.length] as number : undefined);
+  const whole = fill(
+    job,
+    rows,
+    laidOf(job, []),
+    [...rows.keys()],
+    random,
+    tries,
+    striped ? (r) => turns[(r + shift) % turns.length] as number : undefined,
+  );
   return whole ? (rows as Row[]) : undefined;
 }
 
@@ -115,7 +150,10 @@ export async function search(job: Job, options: SearchOptions): Promise<Layout |
     if (fill(job, rows, laidOf(job, rows), out, random, 6)) {
       const next = measure(job, rows as Row[]);
       // Now and then a slightly worse layout is taken, or the search would sit in the first hollow it finds.
-      const slack = 0.05 * Math.abs(price(job, current)) * (random() < 0.1 ? random() * (1 - elapsed() / options.seconds) : 0);
+      const slack =
+        0.05 *
+        Math.abs(price(job, current)) *
+        (random() < 0.1 ? random() * (1 - elapsed() / options.seconds) : 0);
       if (price(job, next) < price(job, current)) sinceBetter = 0;
       if (price(job, next) <= price(job, current) + slack) current = next;
       if (price(job, next) < price(job, best)) best = next;
@@ -132,7 +170,8 @@ export async function search(job: Job, options: SearchOptions): Promise<Layout |
 function moveRow(job: Job, full: readonly Row[], rows: (Row | undefined)[], random: () => number): number[] {
   const seams = full.slice(1).map((row, i) => sameTone(job, full[i] as Row, row));
   const worst = seams.indexOf(Math.max(...seams));
-  const from = random() < 0.7 && worst >= 0 ? worst + Math.floor(random() * 2) : Math.floor(random() * rows.length);
+  const from =
+    random() < 0.7 && worst >= 0 ? worst + Math.floor(random() * 2) : Math.floor(random() * rows.length);
   const to = [0, rows.length - 1, Math.floor(random() * rows.length)][Math.floor(random() * 3)] as number;
   rows.splice(from, 1);
   rows.splice(to, 0, undefined);
@@ -158,7 +197,8 @@ function pickRows(rows: number, random: () => number): number[] {
 export function wasteBound(job: Job): number {
   const excess = leastExcess(job);
   let least = Infinity;
-  for (let b = 0; b <= job.rows; b++) least = Math.min(least, (job.rows - b) * excess + Math.ceil(b / 2) * job.kerf);
+  for (let b = 0; b <= job.rows; b++)
+    least = Math.min(least, (job.rows - b) * excess + Math.ceil(b / 2) * job.kerf);
   return least;
 }
 

@@ -9,18 +9,44 @@ function pileOf(count: number, from: number, to: number, tones: readonly string[
     s = (Math.imul(s ^ (s >>> 15), 2246822519) + 374761393) | 0;
     return ((s ^ (s >>> 13)) >>> 0) / 4_294_967_296;
   };
-  return Array.from({ length: count }, (_, i) => ({ name: `p${i + 1}x`, length: Math.round(from + random() * (to - from)), ...(tones.length ? { tone: tones[Math.floor(random() * tones.length)]! } : {}) }));
+  return Array.from({ length: count }, (_, i) => ({
+    name: `p${i + 1}x`,
+    length: Math.round(from + random() * (to - from)),
+    ...(tones.length ? { tone: tones[Math.floor(random() * tones.length)]! } : {}),
+  }));
 }
 
-async function lay(pile: readonly Pile[], topLength: number, rows: number, minStagger: number, more: { kerf?: number; timeLimit?: string } = {}) {
+async function lay(
+  pile: readonly Pile[],
+  topLength: number,
+  rows: number,
+  minStagger: number,
+  more: { kerf?: number; timeLimit?: string } = {},
+) {
   const start = performance.now();
   const answer = await stripLayout({
-    topLength: `${topLength} mm`, rows, minStagger: `${minStagger} mm`, kerf: `${more.kerf ?? 3} mm`, timeLimit: more.timeLimit ?? '1 s',
-    lengths: pile.map((p) => ({ name: p.name, length: `${p.length} mm`, ...(p.tone ? { tone: p.tone } : {}) })),
+    topLength: `${topLength} mm`,
+    rows,
+    minStagger: `${minStagger} mm`,
+    kerf: `${more.kerf ?? 3} mm`,
+    timeLimit: more.timeLimit ?? '1 s',
+    lengths: pile.map((p) => ({
+      name: p.name,
+      length: `${p.length} mm`,
+      ...(p.tone ? { tone: p.tone } : {}),
+    })),
   });
   const seconds = (performance.now() - start) / 1000;
-  const plain = answer.rows.map((row) => row.map((p) => ({ ...p, start: p.start.in('mm'), length: p.length.in('mm') })));
-  const faults = faultsOfLayout(plain, pile, { topLength, rows, minStagger, kerf: more.kerf ?? 3, shortest: Math.min(minStagger, 100) });
+  const plain = answer.rows.map((row) =>
+    row.map((p) => ({ ...p, start: p.start.in('mm'), length: p.length.in('mm') })),
+  );
+  const faults = faultsOfLayout(plain, pile, {
+    topLength,
+    rows,
+    minStagger,
+    kerf: more.kerf ?? 3,
+    shortest: Math.min(minStagger, 100),
+  });
   // What the answer says of itself must agree with the layout.
   const used = pile.reduce((s, p) => s + p.length, 0) - answer.unused.in('mm') - answer.waste.in('mm');
   expect(used).toBeCloseTo(topLength * rows, 3);
@@ -40,7 +66,13 @@ describe('stripLayout', () => {
       expect(answer.waste.in('mm')).toBeLessThanOrEqual(12);
     });
     it('keeps two tones wholly apart', async () => {
-      const { faults, seconds, answer } = await lay(pileOf(120, 300, 900, ['light', 'dark'], seed), 1950, 12, 150, { timeLimit: '1.5 s' });
+      const { faults, seconds, answer } = await lay(
+        pileOf(120, 300, 900, ['light', 'dark'], seed),
+        1950,
+        12,
+        150,
+        { timeLimit: '1.5 s' },
+      );
       expect(faults).toEqual([]);
       expect(seconds).toBeLessThan(2);
       // Chance would put half of the eleven seams, 10.7 m, side by side.
@@ -54,7 +86,12 @@ describe('stripLayout', () => {
     const topLength = Math.floor((total - 400) / 12);
     const { faults, answer } = await lay(pile, topLength, 12, 100);
     expect(faults).toEqual([]);
-    expect(answer.cutCount).toBe(answer.cuts.reduce((n, c) => n + c.parts.split(', ').length - (c.left.value === 0 && c.parts.includes(', ') ? 1 : 0), 0));
+    expect(answer.cutCount).toBe(
+      answer.cuts.reduce(
+        (n, c) => n + c.parts.split(', ').length - (c.left.value === 0 && c.parts.includes(', ') ? 1 : 0),
+        0,
+      ),
+    );
   });
 
   it('lays long pieces that each reach over a row, and short ones five to a row', async () => {
@@ -71,9 +108,16 @@ describe('stripLayout', () => {
   });
 
   it('proves a layout that fits as it lies', async () => {
-    const { answer } = await lay(['A', 'B', 'C', 'D'].map((name, i) => ({ name, length: i % 2 === 0 ? 600 : 400 })), 1000, 2, 100);
+    const { answer } = await lay(
+      ['A', 'B', 'C', 'D'].map((name, i) => ({ name, length: i % 2 === 0 ? 600 : 400 })),
+      1000,
+      2,
+      100,
+    );
     expect([answer.waste.value, answer.cutCount, answer.optimal]).toEqual([0, 0, true]);
-    expect(answer.rows.map((r) => r.map((p) => p.length.in('mm'))).map((r) => r[0]! + r[1]!)).toEqual([1000, 1000]);
+    expect(answer.rows.map((r) => r.map((p) => p.length.in('mm'))).map((r) => r[0]! + r[1]!)).toEqual([
+      1000, 1000,
+    ]);
   });
 
   it('tells its progress with best and bound, and stops when told, with the best it has', async () => {
@@ -84,12 +128,22 @@ describe('stripLayout', () => {
     const start = performance.now();
     setTimeout(() => stop.abort(), 400);
     const answer = await stripLayout(
-      { topLength: `${topLength} mm`, rows: 12, minStagger: '100 mm', timeLimit: '5 min', lengths: pile.map((p) => ({ name: p.name, length: `${p.length} mm`, tone: p.tone! })) },
+      {
+        topLength: `${topLength} mm`,
+        rows: 12,
+        minStagger: '100 mm',
+        timeLimit: '5 min',
+        lengths: pile.map((p) => ({ name: p.name, length: `${p.length} mm`, tone: p.tone! })),
+      },
       { signal: stop.signal, onProgress: (p) => told.push(p) },
     );
     expect(performance.now() - start).toBeLessThan(1500);
-    const plain = answer.rows.map((row) => row.map((p) => ({ ...p, start: p.start.in('mm'), length: p.length.in('mm') })));
-    expect(faultsOfLayout(plain, pile, { topLength, rows: 12, minStagger: 100, kerf: 3, shortest: 100 })).toEqual([]);
+    const plain = answer.rows.map((row) =>
+      row.map((p) => ({ ...p, start: p.start.in('mm'), length: p.length.in('mm') })),
+    );
+    expect(
+      faultsOfLayout(plain, pile, { topLength, rows: 12, minStagger: 100, kerf: 3, shortest: 100 }),
+    ).toEqual([]);
     expect(told.length).toBeGreaterThan(2);
     const best = told.flatMap((p) => p.best ?? []);
     expect(best.length).toBeGreaterThan(0);
@@ -100,17 +154,33 @@ describe('stripLayout', () => {
 
 // The checker is worth nothing if it passes what is wrong.
 describe('the checker', () => {
-  const pile: Pile[] = [{ name: 'a', length: 600 }, { name: 'b', length: 400 }, { name: 'c', length: 550 }, { name: 'd', length: 450 }];
+  const pile: Pile[] = [
+    { name: 'a', length: 600 },
+    { name: 'b', length: 400 },
+    { name: 'c', length: 550 },
+    { name: 'd', length: 450 },
+  ];
   const rules = { topLength: 1000, rows: 2, minStagger: 40, kerf: 3, shortest: 100 };
   const p = (piece: string, start: number, length: number, cut = false) => ({ piece, start, length, cut });
-  const good = [[p('a', 0, 600), p('b', 600, 400)], [p('c', 0, 550), p('d', 550, 450)]];
+  const good = [
+    [p('a', 0, 600), p('b', 600, 400)],
+    [p('c', 0, 550), p('d', 550, 450)],
+  ];
   it('passes a legal layout and finds every kind of fault', () => {
     expect(faultsOfLayout(good, pile, rules)).toEqual([]);
     expect(faultsOfLayout(good, pile, { ...rules, minStagger: 51 })).toHaveLength(1);
     expect(faultsOfLayout([good[0]!], pile, rules)).toHaveLength(1);
-    expect(faultsOfLayout([good[0]!, [p('c', 0, 550), p('d', 560, 450)]], pile, rules).join()).toMatch(/starts at/);
-    expect(faultsOfLayout([good[0]!, [p('c', 0, 550), p('d', 550, 440, true)]], pile, rules).join()).toMatch(/long, not/);
-    expect(faultsOfLayout([good[0]!, [p('c', 0, 550), p('a', 550, 450, true)]], pile, rules).join()).toMatch(/is cut from/);
-    expect(faultsOfLayout([good[0]!, [p('c', 0, 550), p('d', 550, 450, true)]], pile, rules).join()).toMatch(/cut is true/);
+    expect(faultsOfLayout([good[0]!, [p('c', 0, 550), p('d', 560, 450)]], pile, rules).join()).toMatch(
+      /starts at/,
+    );
+    expect(faultsOfLayout([good[0]!, [p('c', 0, 550), p('d', 550, 440, true)]], pile, rules).join()).toMatch(
+      /long, not/,
+    );
+    expect(faultsOfLayout([good[0]!, [p('c', 0, 550), p('a', 550, 450, true)]], pile, rules).join()).toMatch(
+      /is cut from/,
+    );
+    expect(faultsOfLayout([good[0]!, [p('c', 0, 550), p('d', 550, 450, true)]], pile, rules).join()).toMatch(
+      /cut is true/,
+    );
   });
 });

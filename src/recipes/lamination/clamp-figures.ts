@@ -1,0 +1,37 @@
+import { Refusal } from '../../quantities/refusal.js';
+import type { Citation } from '../../recipe/source.js';
+import { measuredForce, printedPressure, timberKinds, type MeasuredClamp } from './gluing.js';
+
+type Say = (text: string, source?: Citation) => void;
+
+/** The pressure given, or the upper end of what is printed for a kind of timber. @throws Refusal without exactly one */
+export function pressureOf(
+  given: {
+    readonly pressure: number | undefined;
+    readonly timberKind: (typeof timberKinds)[number] | undefined;
+  },
+  say: Say,
+): number {
+  if ((given.pressure === undefined) === (given.timberKind === undefined)) {
+    throw new Refusal({
+      field: 'pressure',
+      says: `got ${given.pressure === undefined ? 'neither pressure nor timberKind' : 'both pressure and timberKind'}, takes one of them; timberKind is one of ${timberKinds.join(', ')}`,
+    });
+  }
+  if (given.timberKind === undefined) return given.pressure as number;
+  const printed = printedPressure(given.timberKind);
+  const mpa = (pa: number): string => `${Number((pa / 1e6).toPrecision(3))} MPa`;
+  say(
+    `Printed for ${given.timberKind}: ${printed.low === printed.high ? mpa(printed.high) : `${mpa(printed.low)} to ${mpa(printed.high)}; the upper end is taken, for too little pressure spoils more joints than too much`}.`,
+    printed.citation,
+  );
+  return printed.high;
+}
+
+/** The force given, or the mean measured of a kind of clamp. */
+export function forceOf(given: number | string, say: Say): number {
+  if (typeof given === 'number') return given;
+  const measured = measuredForce(given as MeasuredClamp);
+  say(`Measured mean force, ${given}: ${Math.round(measured.force)} N.`, measured.citation);
+  return measured.force;
+}
