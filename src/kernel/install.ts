@@ -8,8 +8,15 @@ import { built } from './place.ts';
 export const kernelName = 'reckoner';
 export const displayName = "Joiner's Reckoner (TypeScript)";
 
-/** What Node needs to survive the tearing down of a looping cell, and to stay silent about what a cell cannot change. */
-export const nodeFlags = ['--no-force-async-hooks-checks', '--disable-warning=ExperimentalWarning'];
+export const nodeFlags = [
+  // To survive the tearing down of a looping cell.
+  '--no-force-async-hooks-checks',
+  // To stay silent about what a cell cannot change.
+  '--disable-warning=ExperimentalWarning',
+  // To let code run a while before it is optimised: the compiler's thousands of functions are not worth it at once, and
+  // a start and a fresh cell take half the work. A hot loop of a cell is still optimised, a few milliseconds later.
+  '--interrupt-budget=1000000',
+];
 
 /** Where a kernelspec goes: `prefix` (its share/jupyter/kernels), else the user's own Jupyter data folder. */
 export interface InstallPlace {

@@ -11,7 +11,9 @@ from jupyter_client.session import Session
 ROUNDS = int(sys.argv[1]) if len(sys.argv) > 1 else 20
 WARM = 20
 
-RECIPE = "equilibriumMoisture({ temperature: '21 degC', humidity: '50 %' })"
+RECIPE = "equilibriumMoisture({ temperature: '21 degC', humidity: '50 %' }).moisture"
+
+CHART = "equilibriumMoisture({ temperature: '20 degC', humidity: '60 %' })"
 
 
 def lines_ts(n):
@@ -55,10 +57,13 @@ class Raw:
         heard = set()
         while len(heard) < 2:
             self.session.send(self.shell, "kernel_info_request", {})
-            until = time.perf_counter() + (0.1 if heard else 10)
+            until = time.perf_counter() + 30
             while len(heard) < 2 and time.perf_counter() < until:
-                for sock, _ in self.poller.poll(20):
+                for sock, _ in self.poller.poll(5):
                     self.session.recv(sock)
+                    if not heard:
+                        # A subscriber may miss what was published before it had joined: then it is asked again.
+                        until = time.perf_counter() + 0.05
                     heard.add(sock)
         self.drain()
         return time.perf_counter() - self.begin
@@ -101,6 +106,12 @@ class Raw:
             raise RuntimeError(f"{self.name}: {code[:60]}: {reply}")
         return last - start, lines
 
+    def processor_ms(self):
+        """Processor time of all its threads: what the wall clock would show on a machine with nothing else to do, or more."""
+        with open(f"/proc/{self.km.provisioner.pid}/stat") as stat:
+            user, system = stat.read().rsplit(")", 1)[1].split()[11:13]
+        return (int(user) + int(system)) * 1000 / os.sysconf("SC_CLK_TCK")
+
     def memory(self):
         with open(f"/proc/{self.km.provisioner.pid}/status") as status:
             return next(int(line.split()[1]) for line in status if line.startswith("VmRSS")) / 1024
@@ -119,6 +130,9 @@ def measure(name, round_no):
         got = {"kernel_info ms": k.kernel_info() * 1000}
         k.run(spec["first"])
         got["first result ms"] = (time.perf_counter() - k.begin) * 1000
+        got["work until then ms"] = k.processor_ms()
+        if name == "reckoner":
+            got["recipe with table and chart ms"] = k.run(CHART)[0] * 1000
         for _ in range(5):
             k.run("1+1")
         got["1+1 warm ms"] = statistics.median(k.run("1+1")[0] for _ in range(WARM)) * 1000
@@ -145,12 +159,12 @@ def main():
             found[name].append(measure(name, round_no))
         print(f"round {round_no + 1} of {ROUNDS}", file=sys.stderr, end="\r", flush=True)
     keys = list(found["reckoner"][0])
-    medians = {name: {key: statistics.median(r[key] for r in rows) for key in keys} for name, rows in found.items()}
+    medians = {name: {key: statistics.median(r.get(key, float("nan")) for r in rows) for key in keys} for name, rows in found.items()}
     limits = {"first result ms": 0.9, "1+1 warm ms": 1.0, "30 lines ms": 3.0, "20000 log lines ms": 1.0}
     print(f"\nmedians of {ROUNDS} interleaved rounds{'':>9}" + "".join(f"{name:>14}" for name in names) + f"{'/ python3':>12}{'at most':>9}")
     failed = False
     for key in keys:
-        ratio = medians["reckoner"][key] / max(1e-9, medians["python3"][key])
+        ratio = medians["reckoner"][key] / medians["python3"][key]
         limit = limits.get(key)
         verdict = "" if limit is None else f"{limit:>9}" + ("" if ratio <= limit else "  MISSED")
         failed |= limit is not None and ratio > limit

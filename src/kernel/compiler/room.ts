@@ -8,7 +8,7 @@
  * read back.
  */
 import { existsSync, readFileSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, posix } from 'node:path';
 import type TS from 'typescript';
 import { built, packageName, packageRoot } from '../place.ts';
 import { libFolder, loadCompiler, nodeTypesFolder, type Compiler } from '../tslab.ts';
@@ -119,8 +119,13 @@ export class CompilerRoom {
     };
     const cache = ts.createModuleResolutionCache(this.cwd, (name) => name, this.options);
     const face = built('index.d.ts');
+    const ownTypes = built('').replaceAll('\\', '/');
     host.resolveModuleNames = (names, containing) =>
       names.map((name) => {
+        // Within our own build every import names a neighbour: no need to ask the disk.
+        if (containing.startsWith(ownTypes) && /^\..*\.js$/.test(name)) {
+          return { resolvedFileName: posix.join(posix.dirname(containing), name.replace(/js$/, 'd.ts')), extension: ts.Extension.Dts };
+        }
         if (name === packageName && existsSync(face)) return { resolvedFileName: face, extension: ts.Extension.Dts };
         const found = ts.resolveModuleName(name, containing, this.options, host, name.startsWith('.') ? undefined : cache).resolvedModule;
         if (found || name.startsWith('.') || isNodeModule(name)) return found;
