@@ -94,7 +94,7 @@ export function configFor(ground: ChartGround): ChartSpec {
       labelLimit: 260,
       titleLimit: 520,
       // Numbers that nearly touch read as one number.
-      labelOverlap: 'greedy',
+      labelOverlap: true,
       labelSeparation: 8,
     },
     axisY: { titleLimit: 320 },

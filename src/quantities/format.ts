@@ -48,14 +48,14 @@ export function formatQuantity(q: Shown, options: FormatOptions = {}): string {
     const amount = money(Math.abs(n));
     return `${n < 0 ? '-' : ''}${sign}${sign.length > 1 ? ' ' : ''}${amount}${per}`;
   }
-  const text = number(n, options.digits ?? digitsFor(q.kind, n));
+  const text = number(n, options.digits ?? digitsFor(q.kind, n, u.name));
   if (u.name === '') return text;
   return u.name === 'deg' ? `${text}°` : `${text} ${pretty(u.name)}`;
 }
 
-function digitsFor(kind: Kind, n: number): number {
+function digitsFor(kind: Kind, n: number, unit: string): number {
   // A saw is set to a tenth of a millimetre at best; more digits would pretend.
-  if (kind === 'length') return Math.abs(n) >= 1000 ? 5 : Math.abs(n) >= 100 ? 4 : 3;
+  if (kind === 'length' && unit === 'mm') return Math.abs(n) >= 1000 ? 5 : Math.abs(n) >= 100 ? 4 : 3;
   if (kind === 'moisture' || kind === 'humidity' || kind === 'share' || kind === 'temperature')
     return Math.abs(n) >= 100 ? 4 : 3;
   if (kind === 'secondMoment' || kind === 'sectionModulus') return 4;
