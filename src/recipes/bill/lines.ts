@@ -1,4 +1,5 @@
 // The lines of a bill: the columns of its table, and what each line costs and weighs.
+import { pretty } from '../../quantities/format.js';
 import { Refusal, type Trouble } from '../../quantities/refusal.js';
 import { field, type Read } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
@@ -121,7 +122,7 @@ export function readLines(
     return {
       item: line.item,
       kind: line.kind as LineKind,
-      quantity: written,
+      quantity: pretty(written),
       ...(p ? { price: p === hourly && p.bare ? `${p.text}/h` : p.text } : {}),
       cost: C,
       ...(mass === undefined ? {} : { mass }),

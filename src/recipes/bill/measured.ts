@@ -1,6 +1,6 @@
 // What a line of a bill measures, and what one of it costs. A quantity may be pieces, metres, square metres, litres or
 // board feet, kilograms or hours; a price is for one of the unit written, or says itself what it is for.
-import { formatQuantity } from '../../quantities/format.js';
+import { formatQuantity, pretty } from '../../quantities/format.js';
 import type { Kind } from '../../quantities/kind.js';
 import { parseQuantity, toQuantity } from '../../quantities/parse.js';
 import { Quantity } from '../../quantities/quantity.js';
@@ -132,7 +132,13 @@ export function linePriceField<const O extends Options>(
       try {
         const amount = r.field.read(written);
         const currency = toQuantity(written, r.kind).currency;
-        return { by: r.by, amount, bare: false, text: String(written), ...(currency ? { currency } : {}) };
+        return {
+          by: r.by,
+          amount,
+          bare: false,
+          text: pretty(String(written)),
+          ...(currency ? { currency } : {}),
+        };
       } catch (error) {
         if (!(error instanceof Refusal) || error.message.includes('one currency')) throw error;
       }
