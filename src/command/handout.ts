@@ -29,7 +29,9 @@ export async function handoutCommand(words: readonly string[]): Promise<number> 
   try {
     const notebook = await runNotebook(file, {
       signal: interruptSignal(),
-      onProgress: (p) => p.state === 'done' && process.stderr.write(`  cell ${p.cell} of ${p.cells}\r`),
+      onProgress: (p) =>
+        p.state === 'done' &&
+        process.stderr.write(`  cell ${p.cell} of ${p.cells}${process.stderr.isTTY ? '\r\u001b[K' : '\n'}`),
     });
     const made = await handout(notebook, { cwd });
     await saveFile(output, made.page);

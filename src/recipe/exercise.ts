@@ -67,11 +67,11 @@ export function exercise(spec: ExerciseSpec): Exercise {
   };
   const check = (given: unknown): Verdict => {
     if (given === undefined || given === null || given === '' || given === '?')
-      return verdict('none', 'Write the answer between the quotation marks, with its unit.');
+      return verdict('none', 'Write the answer between the quotation marks, with its unit.', data);
     const wrong = faultOf(given, answer(), spec.tolerance ?? 0.01, spec.alsoRight ?? []);
-    if (wrong === undefined) return verdict('right', `Right: ${show()}.`);
+    if (wrong === undefined) return verdict('right', `Right: ${show()}.`, data);
     tries++;
-    return verdict('wrong', `${wrong}${tries > 1 && spec.hint ? ` Hint: ${spec.hint}` : ''}`);
+    return verdict('wrong', `${wrong}${tries > 1 && spec.hint ? ` Hint: ${spec.hint}` : ''}`, data);
   };
   const data = (): ExerciseData => {
     const a = answer();
@@ -110,7 +110,7 @@ const looks = {
   none: { sign: '?', word: 'No answer yet', edge: '#767676' },
 } as const;
 
-function verdict(kind: keyof typeof looks, says: string): Verdict {
+function verdict(kind: keyof typeof looks, says: string, about: () => ExerciseData): Verdict {
   const { sign, word, edge } = looks[kind];
   const text = `${sign} ${kind === 'none' ? `${word}. ` : ''}${says}`;
   return {
@@ -120,6 +120,7 @@ function verdict(kind: keyof typeof looks, says: string): Verdict {
     [Symbol.for('Jupyter.display')]: () => ({
       'text/plain': text,
       'text/html': `<p class="reckoner-verdict" style="margin:.3em 0;padding:.35em .7em;border-left:4px solid ${edge}"><strong>${sign} ${word}.</strong> ${escapeHtml(says.replace(/^Right: /, ''))}</p>`,
+      [exerciseType]: about(),
     }),
     [Symbol.for('nodejs.util.inspect.custom')]: () => text,
   } as Verdict;

@@ -17,6 +17,10 @@ export function aliveExercise(section: HTMLElement, data: ExerciseData, kept: Ke
   });
   form.addEventListener('submit', (event) => {
     event.preventDefault();
+    if (input.value.trim() === '') {
+      verdict.textContent = 'Write your answer first.';
+      return;
+    }
     const { right, says } = exercise.check(input.value);
     verdict.textContent = `${right ? '✓' : '✗'} ${says}`;
     section.classList.toggle('right', right);

@@ -12,7 +12,7 @@ import { exerciseFrom, exerciseType, type ExerciseData } from '../../recipe/exer
 import type { Field, Fields } from '../../recipe/field.js';
 import { catalogue } from '../../recipes/catalogue.js';
 import { bundleHtml, attachmentsOf, overprinted, titleOf, withoutColours } from '../html.js';
-import type { CodeCell, MimeBundle, Notebook } from '../notebook.js';
+import type { Cell, CodeCell, MimeBundle, Notebook } from '../notebook.js';
 import { handoutScript } from './bundle.js';
 import { handoutDataId, type HandoutData } from './data.js';
 import { handoutStyle } from './style.js';
@@ -46,18 +46,22 @@ export async function handout(notebook: Notebook, options: HandoutOptions = {}):
   const charts: HandoutData['charts'][number][] = [];
   const parts: string[] = [];
 
+  /** Whether the words just before speak of an exercise, and it needs no heading of ours. */
+  let headed = false;
+
   const output = async (data: MimeBundle): Promise<string> => {
     const task = data[exerciseType] as unknown as ExerciseData | undefined;
     if (task !== undefined) {
+      // The question and its check cell show the same exercise; what the check said to whoever wrote the notebook is nothing for the class.
+      if (exercises.some((x) => JSON.stringify(x.exercise) === JSON.stringify(task))) return '';
       const id = `exercise-${exercises.length + 1}`;
       exercises.push({ id, exercise: task });
-      return exerciseHtml(id, exercises.length, task, taken);
+      return exerciseHtml(id, headed ? undefined : exercises.length, task, taken);
     }
-    // What a check cell said to whoever wrote the notebook is nothing for the class.
-    if (typeof data['text/html'] === 'string' && data['text/html'].includes('reckoner-verdict')) return '';
     const alive = data[aliveType] as { recipe?: unknown; inputs?: unknown } | undefined;
     const recipe = catalogue.find((r) => r.name === alive?.recipe);
-    if (alive !== undefined && recipe !== undefined) {
+    // A search (a cutting plan) would take a phone too long: it is printed as the notebook reckoned it.
+    if (alive !== undefined && recipe !== undefined && !recipe.long) {
       const id = `result-${results.length + 1}`;
       results.push({
         id,
@@ -76,9 +80,11 @@ export async function handout(notebook: Notebook, options: HandoutOptions = {}):
   };
 
   for (const cell of notebook.cells) {
-    if (cell.cell_type === 'markdown')
+    if (leftOut(cell)) continue;
+    if (cell.cell_type === 'markdown') {
+      headed = /^#+ .*exercise/im.test(cell.source);
       parts.push(`<div class="words">${markdownHtml(cell.source, taken, attachmentsOf(cell)).html}</div>`);
-    else if (cell.cell_type === 'code') parts.push(...(await outputsOf(cell, output)));
+    } else if (cell.cell_type === 'code') parts.push(...(await outputsOf(cell, output)));
   }
   const key = `reckoner-handout-${createHash('sha256')
     .update(JSON.stringify([title, results, exercises]))
@@ -87,13 +93,16 @@ export async function handout(notebook: Notebook, options: HandoutOptions = {}):
   const data: HandoutData = { key, results, exercises, charts };
   const nameLine = '<p class="nameLine print">Name <span></span> Date <span></span></p>';
   const foot = `<footer><p class="screen">What you write stays in this browser. <button type="button" id="forget">Clear what I wrote</button></p><p>Figures are for learning and planning; local codes and licensed practice come first.</p></footer>`;
-  const script = await handoutScript([...new Set(results.map((r) => r.recipe))]);
+  // A page with nothing to bring to life needs no script.
+  const script =
+    results.length + exercises.length + charts.length === 0
+      ? undefined
+      : await handoutScript([...new Set(results.map((r) => r.recipe))]);
   const page = pageHtml({
     title,
     body: `${nameLine}<main>${parts.join('\n')}</main>${foot}`,
     style: handoutStyle,
-    script,
-    evaluates: true,
+    ...(script === undefined ? {} : { script, evaluates: true }),
     data: { id: handoutDataId, value: data },
   });
   return {
@@ -116,6 +125,12 @@ async function outputsOf(cell: CodeCell, output: (data: MimeBundle) => Promise<s
       parts.push(await output(o.data));
   }
   return parts.filter((p) => p !== '');
+}
+
+/** Cells tagged `notebook-only` speak of running cells, which a handout has none of. */
+function leftOut(cell: Cell): boolean {
+  const tags = cell.metadata['tags'];
+  return Array.isArray(tags) && tags.includes('notebook-only');
 }
 
 function sliderChart(data: MimeBundle): ChartSpec | undefined {
@@ -159,14 +174,14 @@ function rowsOf(given: string, cwd: string): unknown {
   return data.map((row) => Object.fromEntries(Object.entries(row).filter(([, v]) => v !== '')));
 }
 
-function exerciseHtml(id: string, number: number, task: ExerciseData, taken: Set<string>): string {
+function exerciseHtml(id: string, number: number | undefined, task: ExerciseData, taken: Set<string>): string {
   const unit =
     typeof task.answer === 'object'
       ? 'with its unit'
       : typeof task.answer === 'number'
         ? 'a plain number'
         : 'in a word';
-  return `<section class="exercise keep" id="${id}"><h3>Exercise ${number}</h3>${markdownHtml(task.question, taken).html}
+  return `<section class="exercise keep" id="${id}">${number === undefined ? '' : `<h3>Exercise ${number}</h3>`}${markdownHtml(task.question, taken).html}
 <div class="print workspace" aria-hidden="true"><i></i><i></i><i></i></div>
 <form><label>Your answer, ${unit} <input type="text" name="answer" autocomplete="off" autocapitalize="off" spellcheck="false"></label> <button type="submit" class="screen">Check</button></form>
 <output class="screen" role="status"></output></section>`;
