@@ -57,7 +57,7 @@ export const halfLap = recipe({
       { says: 'What to knife across each piece' },
     ),
     glueArea: out.area({ says: 'glued face' }),
-    removed: out.volume({ says: 'timber to be cut away, both pieces' }),
+    removed: out.volume({ says: 'timber to be cut away, both pieces', unit: 'cm3' }),
   },
   formulas: [depth, between, glued],
   solve: (given, work) => {
