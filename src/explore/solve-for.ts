@@ -256,7 +256,11 @@ function makeSolution(
       return shownChart(
         lineChart({
           title: `${words(output)} against ${words(input)}`.replace(/^./, (c) => c.toUpperCase()),
-          x: { title: capital(words(input)), unit: axisUnit(ux), values: Array.from(inUnit(field.kind, picked, ux)) },
+          x: {
+            title: capital(words(input)),
+            unit: axisUnit(ux),
+            values: Array.from(inUnit(field.kind, picked, ux)),
+          },
           y: { title: capital(words(output)), unit: axisUnit(uy) },
           series: [{ name: words(output), values: values.map((v) => (v === null ? null : inY(v))) }],
           rules: [{ y: inY(goal), label: 'target' }],

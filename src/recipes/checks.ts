@@ -9,7 +9,15 @@ import { tableRows } from '../timber/tables.js';
 import { catalogue } from './catalogue.js';
 import { equilibrium } from './moisture/sorption.js';
 
-export const checkTopics = ['moisture', 'stock', 'lamination', 'joinery', 'rails', 'finish', 'machining'] as const;
+export const checkTopics = [
+  'moisture',
+  'stock',
+  'lamination',
+  'joinery',
+  'rails',
+  'finish',
+  'machining',
+] as const;
 export type CheckTopic = (typeof checkTopics)[number];
 
 /** Rows of a topic; none where it has no file. */
@@ -28,14 +36,17 @@ const procedures: Readonly<Record<string, Answering>> = {
   /** A quantity of a kind, to be read in the printed unit. */
   unit: (g) => ({ value: toQuantity(g['value'], g['kind'] as Kind) }),
   /** The minimum mean modulus of an Australian strength group. */
-  strengthGroup: (g) => ({ modulus: toQuantity(`${strengthGroup(String(g['group']))?.text('moe_mpa')} MPa`, 'modulus') }),
+  strengthGroup: (g) => ({
+    modulus: toQuantity(`${strengthGroup(String(g['group']))?.text('moe_mpa')} MPa`, 'modulus'),
+  }),
   /** Mean size of the difference between the sorption equation and every cell of Table 4-2, in points. */
   sorptionAgainstTable: () => {
     const off: number[] = [];
     for (const row of tableRows('emc-table.fpl-gtr-190')) {
       // The Fahrenheit column is exact; the Celsius one is rounded to a tenth.
       const t = ((row.number('temperature_f') as number) - 32) / 1.8;
-      for (let h = 5; h <= 95; h += 5) off.push(Math.abs(equilibrium(t, h / 100) * 100 - (row.number(`emc_at_rh${h}_pct`) as number)));
+      for (let h = 5; h <= 95; h += 5)
+        off.push(Math.abs(equilibrium(t, h / 100) * 100 - (row.number(`emc_at_rh${h}_pct`) as number)));
     }
     return { mean: off.reduce((a, b) => a + b, 0) / off.length, most: Math.max(...off), cells: off.length };
   },

@@ -1,7 +1,20 @@
 import { nearest, Refusal, shown } from '../quantities/refusal.js';
 import { tableRows, type DataRow } from './tables.js';
 
-export const monthNames = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'] as const;
+export const monthNames = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
 const columns = monthNames.map((m) => `${m.slice(0, 3).toLowerCase()}_pct`);
 
 /** A place with the moisture that wood outdoors under cover comes to in each month, as fractions, January first. */
@@ -15,18 +28,32 @@ let all: readonly Climate[] | undefined;
 
 /** Every place in data/: outdoor equilibrium moisture by city and month. */
 export function climates(): readonly Climate[] {
-  return (all ??= tableRows('outdoor-moisture.fpl-gtr-190').map((row) => ({ place: `${row.text('place')}, ${row.text('state')}`, moisture: columns.map((c) => (row.number(c) as number) / 100), row })));
+  return (all ??= tableRows('outdoor-moisture.fpl-gtr-190').map((row) => ({
+    place: `${row.text('place')}, ${row.text('state')}`,
+    moisture: columns.map((c) => (row.number(c) as number) / 100),
+    row,
+  })));
 }
 
 const plain = (s: string): string => s.toLowerCase().replace(/[^a-z]/g, '');
 
 /** A place by name, with or without its state: `Seattle-Tacoma`, `Portland, OR`. @throws Refusal */
 export function findClimate(text: string): Climate {
-  const named = climates().filter((c) => plain(c.place) === plain(text) || plain(c.row.text('place')) === plain(text));
+  const named = climates().filter(
+    (c) => plain(c.place) === plain(text) || plain(c.row.text('place')) === plain(text),
+  );
   if (named.length === 1) return named[0] as Climate;
-  if (named.length > 1) throw new Refusal(`got ${shown(text)}, which is in the table ${named.length} times; takes ${named.map((c) => shown(c.place)).join(' or ')}`);
+  if (named.length > 1)
+    throw new Refusal(
+      `got ${shown(text)}, which is in the table ${named.length} times; takes ${named.map((c) => shown(c.place)).join(' or ')}`,
+    );
   const begins = climates().filter((c) => plain(text).length >= 4 && plain(c.place).includes(plain(text)));
   if (begins.length === 1) return begins[0] as Climate;
-  const near = nearest(text, [...climates().map((c) => c.row.text('place')), ...climates().map((c) => c.place)]);
-  throw new Refusal(`no place ${shown(text)}${near ? `; did you mean ${shown(near)}?` : `; takes one of ${climates().length} places such as "Seattle-Tacoma, WA", or your own twelve months`}`);
+  const near = nearest(text, [
+    ...climates().map((c) => c.row.text('place')),
+    ...climates().map((c) => c.place),
+  ]);
+  throw new Refusal(
+    `no place ${shown(text)}${near ? `; did you mean ${shown(near)}?` : `; takes one of ${climates().length} places such as "Seattle-Tacoma, WA", or your own twelve months`}`,
+  );
 }

@@ -21,14 +21,21 @@ type Out<O, T> = O extends { optional: true } ? T | undefined : T;
 const example = 'a timber by name, such as "white oak", "spotted gum" or "unknown hardwood"';
 
 /** A field that takes a timber's name and gives the {@link Timber}; a timber without the data asked for is refused, saying what it has. */
-export function timberField<const O extends TimberOptions>(options: O): Field<string | Timber, Out<O, Timber>, Opt<O>> {
+export function timberField<const O extends TimberOptions>(
+  options: O,
+): Field<string | Timber, Out<O, Timber>, Opt<O>> {
   const needs = [options.needs].flat() as Property[];
   return makeField<string | Timber, Timber, O>(
     {
       kind: 'timber',
       takes: example,
       fits: (v) => typeof v === 'string' || v instanceof Timber,
-      show: (t) => (t.isGroup ? `${t.name} (range over its published species)` : t.botanical ? `${t.name} (${t.botanical})` : t.name),
+      show: (t) =>
+        t.isGroup
+          ? `${t.name} (range over its published species)`
+          : t.botanical
+            ? `${t.name} (${t.botanical})`
+            : t.name,
       read: (v) => {
         if (v instanceof Timber) return withData(v, needs);
         if (typeof v !== 'string' || v.trim() === '') throw new Refusal(`got ${shown(v)}, takes ${example}`);
@@ -42,7 +49,9 @@ export function timberField<const O extends TimberOptions>(options: O): Field<st
 function withData(t: Timber, needs: readonly Property[]): Timber {
   if (needs.some((n) => t.has(n))) return t;
   const has = t.available().map((p) => propertyWords[p]);
-  const groups = allGroups().filter((g) => g.memberIds.includes(t.id) && needs.some((n) => g.has(n)) && g.id !== 'unknown-timber').map((g) => shown(g.name));
+  const groups = allGroups()
+    .filter((g) => g.memberIds.includes(t.id) && needs.some((n) => g.has(n)) && g.id !== 'unknown-timber')
+    .map((g) => shown(g.name));
   throw new Refusal(
     `${t.name} has no ${needs.map((n) => propertyWords[n]).join(' and no ')} in the data${has.length ? `; it has ${has.join(', ')}` : ''}${groups.length ? `; give ${groups.join(' or ')} for a range over its kind` : ''}`,
   );
@@ -55,7 +64,9 @@ interface WoodOptions {
 }
 
 /** A field that takes a grade (`C24`, `MGP10`, `F17`) or a timber's name and gives its stiffness and strength. */
-export function stiffWoodField<const O extends WoodOptions>(options: O): Field<string | Timber | Grade | StiffWood, Out<O, StiffWood>, Opt<O>> {
+export function stiffWoodField<const O extends WoodOptions>(
+  options: O,
+): Field<string | Timber | Grade | StiffWood, Out<O, StiffWood>, Opt<O>> {
   const takes = 'a grade such as "C24" or "MGP10", or a timber by name such as "Douglas-fir"';
   return makeField<string | Timber | Grade | StiffWood, StiffWood, O>(
     {
@@ -66,7 +77,8 @@ export function stiffWoodField<const O extends WoodOptions>(options: O): Field<s
       read: (v) => {
         if (typeof v === 'string' && v.trim() !== '') return stiffWood(v);
         if (v instanceof Timber) return stiffWood(v);
-        if (typeof v === 'object' && v !== null && 'basis' in v && 'modulus' in v) return 'row' in v ? stiffWood(v as Grade) : (v as StiffWood);
+        if (typeof v === 'object' && v !== null && 'basis' in v && 'modulus' in v)
+          return 'row' in v ? stiffWood(v as Grade) : (v as StiffWood);
         throw new Refusal(`got ${shown(v)}, takes ${takes}`);
       },
     },
@@ -78,13 +90,24 @@ export function stiffWoodField<const O extends WoodOptions>(options: O): Field<s
 export function citeTimber(work: Work, timber: Timber, figures: Sourced | undefined): void {
   if (work.silent || !figures) return;
   // A group rests on hundreds of rows: its sources are named table by table, not code by code.
-  for (const row of figures.rows) work.source(timber.isGroup ? { ...row.citation, locator: row.citation.locator.replace(/^species code \d+$/, 'species codes of the group') } : row.citation);
+  for (const row of figures.rows)
+    work.source(
+      timber.isGroup
+        ? {
+            ...row.citation,
+            locator: row.citation.locator.replace(/^species code \d+$/, 'species codes of the group'),
+          }
+        : row.citation,
+    );
   if (timber.readAs) work.caution(note(timber.readAs));
   if (timber.isGroup) {
-    work.say(`${timber.name}: 10th percentile, median and 90th percentile over ${figures.count} published species.`);
+    work.say(
+      `${timber.name}: 10th percentile, median and 90th percentile over ${figures.count} published species.`,
+    );
     return;
   }
-  for (const row of figures.rows) if (row.doubt) work.caution(dataCaution(`${row.printedAs}: ${row.doubt}`, row.citation));
+  for (const row of figures.rows)
+    if (row.doubt) work.caution(dataCaution(`${row.printedAs}: ${row.doubt}`, row.citation));
 }
 
 /** Notes that sources differ and which was taken. */
@@ -97,9 +120,14 @@ export function tellOthers(work: Work, timber: Timber): void {
     // Compared only where both give the direction.
     const differing = (['tangential', 'radial'] as const).flatMap((k) => {
       const [a, b] = [first[k]?.middle, other[k]?.middle];
-      return a !== undefined && b !== undefined && Math.abs(a - b) > 0.0005 ? [`${k} ${b.toFixed(3)} against ${a.toFixed(3)}`] : [];
+      return a !== undefined && b !== undefined && Math.abs(a - b) > 0.0005
+        ? [`${k} ${b.toFixed(3)} against ${a.toFixed(3)}`]
+        : [];
     });
     if (differing.length === 0) continue;
-    work.say(`Another source differs for ${row.printedAs} (% of width for each % of moisture: ${differing.join(', ')}). ${row.preferReason[0]?.toUpperCase()}${row.preferReason.slice(1)}.`, row.citation);
+    work.say(
+      `Another source differs for ${row.printedAs} (% of width for each % of moisture: ${differing.join(', ')}). ${row.preferReason[0]?.toUpperCase()}${row.preferReason.slice(1)}.`,
+      row.citation,
+    );
   }
 }

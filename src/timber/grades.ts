@@ -21,7 +21,12 @@ export interface Grade {
   readonly row: DataRow;
 }
 
-const tables = ['grades.en-338-2016', 'grades.as-1720-1-2010', 'grades.mgp-high-wind', 'grades.nds-supplement'] as const;
+const tables = [
+  'grades.en-338-2016',
+  'grades.as-1720-1-2010',
+  'grades.mgp-high-wind',
+  'grades.nds-supplement',
+] as const;
 
 let grades: readonly Grade[] | undefined;
 
@@ -65,5 +70,7 @@ export function findGrade(text: string): Grade {
   if (found) return found;
   const names = allGrades().map((g) => g.name);
   const near = nearest(text, names);
-  throw new Refusal(`no grade ${shown(text)}${near ? `; did you mean ${shown(near)}?` : `; takes ${names.slice(0, 12).join(', ')} ...`}`);
+  throw new Refusal(
+    `no grade ${shown(text)}${near ? `; did you mean ${shown(near)}?` : `; takes ${names.slice(0, 12).join(', ')} ...`}`,
+  );
 }

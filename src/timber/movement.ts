@@ -19,31 +19,67 @@ export interface Shrinkage extends Sourced {
   readonly fibreSaturation: number;
 }
 
-const read: readonly (readonly [table: string, reader: (row: DataRow) => Omit<Movement, 'rows' | 'count'>])[] = [
-  ['movement.fpl-gtr-190', (r) => ({ tangential: exactly(r.number('c_tangential_per_pct'), 100), radial: exactly(r.number('c_radial_per_pct'), 100) })],
-  ...['timber.qld-properties-of-timbers', 'timber.tq-tds-16b', 'timber.woodsolutions', 'timber.aus-forestry-2004'].map(
+const read: readonly (readonly [
+  table: string,
+  reader: (row: DataRow) => Omit<Movement, 'rows' | 'count'>,
+])[] = [
+  [
+    'movement.fpl-gtr-190',
+    (r) => ({
+      tangential: exactly(r.number('c_tangential_per_pct'), 100),
+      radial: exactly(r.number('c_radial_per_pct'), 100),
+    }),
+  ],
+  ...[
+    'timber.qld-properties-of-timbers',
+    'timber.tq-tds-16b',
+    'timber.woodsolutions',
+    'timber.aus-forestry-2004',
+  ].map(
     (table) =>
       [
         table,
         (r: DataRow) => ({
-          tangential: between(r.number('tangential_low_pct_per_pct'), r.number('tangential_high_pct_per_pct')),
+          tangential: between(
+            r.number('tangential_low_pct_per_pct'),
+            r.number('tangential_high_pct_per_pct'),
+          ),
           radial: between(r.number('radial_low_pct_per_pct'), r.number('radial_high_pct_per_pct')),
         }),
       ] as const,
   ),
   ...['movement.holzhandel-din-68100', 'movement.holzvomfach'].map(
-    (table) => [table, (r: DataRow) => ({ tangential: exactly(r.number('tangential_pct_per_pct')), radial: exactly(r.number('radial_pct_per_pct')) })] as const,
+    (table) =>
+      [
+        table,
+        (r: DataRow) => ({
+          tangential: exactly(r.number('tangential_pct_per_pct')),
+          radial: exactly(r.number('radial_pct_per_pct')),
+        }),
+      ] as const,
   ),
-  ['movement.nwfa-a200', (r) => ({ tangential: exactly(r.number('c_tangential_per_pct'), 100), radial: undefined })],
+  [
+    'movement.nwfa-a200',
+    (r) => ({ tangential: exactly(r.number('c_tangential_per_pct'), 100), radial: undefined }),
+  ],
 ];
 
 /** Every published movement of a species, the preferred first. */
 export function movementsOf(species: string): Movement[] {
-  const all = read.flatMap(([table, reader]) => rowsOf(table, species).map((row) => ({ ...reader(row), rows: [row], count: 1 })));
-  return all.filter((m) => m.tangential ?? m.radial).sort((a, b) => Number(b.rows[0]?.preferred) - Number(a.rows[0]?.preferred));
+  const all = read.flatMap(([table, reader]) =>
+    rowsOf(table, species).map((row) => ({ ...reader(row), rows: [row], count: 1 })),
+  );
+  return all
+    .filter((m) => m.tangential ?? m.radial)
+    .sort((a, b) => Number(b.rows[0]?.preferred) - Number(a.rows[0]?.preferred));
 }
 
-const shrinkageTables = ['shrinkage-domestic.fpl-gtr-190', 'shrinkage-imported.fpl-gtr-190', 'shrinkage.hoadley-1998', 'shrinkage.european-wood'] as const;
+const shrinkageTables = [
+  'shrinkage-domestic.fpl-gtr-190',
+  'shrinkage-imported.fpl-gtr-190',
+  'shrinkage.hoadley-1998',
+  'shrinkage.european-wood',
+] as const;
 
 /** Every published shrinkage of a species, the preferred first. */
 export function shrinkagesOf(species: string): Shrinkage[] {

@@ -13,12 +13,21 @@ interface Index {
 }
 
 /** British and American spellings, hyphens, spaces and capitals are one. */
-const plain = (text: string): string => text.toLowerCase().normalize('NFKD').replace(/[\u0300-\u036f]/g, '').replace(/grey/g, 'gray').replace(/[^a-z0-9]/g, '');
+const plain = (text: string): string =>
+  text
+    .toLowerCase()
+    .normalize('NFKD')
+    .replace(/[\u0300-\u036f]/g, '')
+    .replace(/grey/g, 'gray')
+    .replace(/[^a-z0-9]/g, '');
 
 let index: Index | undefined;
 function indexed(): Index {
   if (index) return index;
-  const { data } = Papa.parse<Record<string, string>>(readDataFile('species.csv'), { header: true, skipEmptyLines: true });
+  const { data } = Papa.parse<Record<string, string>>(readDataFile('species.csv'), {
+    header: true,
+    skipEmptyLines: true,
+  });
   const species = new Map<string, Timber>();
   const byName = new Map<string, string>();
   const families = new Map<string, string[]>();
@@ -26,28 +35,60 @@ function indexed(): Index {
   for (const row of data) {
     const id = row.id as string;
     const others = (row.other_names as string).split('; ').filter(Boolean);
-    const timber = new Timber({ id, name: row.name as string, group: row.group as 'hardwood' | 'softwood', ...(row.botanical ? { botanical: row.botanical } : {}), otherNames: others, memberIds: [] });
+    const timber = new Timber({
+      id,
+      name: row.name as string,
+      group: row.group as 'hardwood' | 'softwood',
+      ...(row.botanical ? { botanical: row.botanical } : {}),
+      otherNames: others,
+      memberIds: [],
+    });
     species.set(id, timber);
-    for (const family of (row.families as string).split('; ').filter(Boolean)) families.set(family, [...(families.get(family) ?? []), id]);
+    for (const family of (row.families as string).split('; ').filter(Boolean))
+      families.set(family, [...(families.get(family) ?? []), id]);
     for (const name of [timber.name, ...others]) {
       names.push(name);
       // "White oak (Quercus alba)" is found without its brackets too.
-      for (const form of [name, name.replace(/ \(.*\)$/, '')]) if (!byName.has(plain(form))) byName.set(plain(form), id);
+      for (const form of [name, name.replace(/ \(.*\)$/, '')])
+        if (!byName.has(plain(form))) byName.set(plain(form), id);
     }
     byName.set(plain(id), id);
   }
   const groups = new Map<string, Timber>();
-  const add = (id: string, name: string, group: Timber['group'], memberIds: readonly string[], otherNames: readonly string[]): void => {
+  const add = (
+    id: string,
+    name: string,
+    group: Timber['group'],
+    memberIds: readonly string[],
+    otherNames: readonly string[],
+  ): void => {
     groups.set(id, new Timber({ id, name, group, memberIds, otherNames }));
     for (const n of [id, name, ...otherNames]) if (!byName.has(plain(n))) byName.set(plain(n), id);
     names.push(name);
   };
   const all = [...species.values()];
   for (const kind of ['hardwood', 'softwood'] as const) {
-    add(`unknown-${kind}`, `unknown ${kind}`, kind, all.filter((t) => t.group === kind).map((t) => t.id), [`any ${kind}`, `mixed ${kind}`]);
+    add(
+      `unknown-${kind}`,
+      `unknown ${kind}`,
+      kind,
+      all.filter((t) => t.group === kind).map((t) => t.id),
+      [`any ${kind}`, `mixed ${kind}`],
+    );
   }
-  add('unknown-timber', 'unknown timber', 'mixed', all.map((t) => t.id), ['unknown']);
-  for (const [family, ids] of families) add(family, family, species.get(ids[0] as string)?.group ?? 'mixed', ids, [family.replace(/s$/, ''), family.replace(/ies$/, 'y'), family.replace(/es$/, '')]);
+  add(
+    'unknown-timber',
+    'unknown timber',
+    'mixed',
+    all.map((t) => t.id),
+    ['unknown'],
+  );
+  for (const [family, ids] of families)
+    add(family, family, species.get(ids[0] as string)?.group ?? 'mixed', ids, [
+      family.replace(/s$/, ''),
+      family.replace(/ies$/, 'y'),
+      family.replace(/es$/, ''),
+    ]);
   return (index = { species, groups, byName, names });
 }
 
@@ -62,7 +103,9 @@ export function findSpecies(text: string): Timber {
   const found = id === undefined ? undefined : (species.get(id) ?? groups.get(id));
   if (!found) {
     const near = nearest(text.trim(), names);
-    const hint = near ? `; did you mean ${shown(near)}?` : '; takes a species such as "white oak" or "spotted gum", or "unknown hardwood" or "unknown softwood" for a range';
+    const hint = near
+      ? `; did you mean ${shown(near)}?`
+      : '; takes a species such as "white oak" or "spotted gum", or "unknown hardwood" or "unknown softwood" for a range';
     throw new Refusal(`no species ${shown(text)}${hint}`);
   }
   return generalName(text, found, species) ?? found;
@@ -72,16 +115,22 @@ export function findSpecies(text: string): Timber {
 function generalName(text: string, found: Timber, species: ReadonlyMap<string, Timber>): Timber | undefined {
   const word = text.trim().toLowerCase();
   if (found.isGroup || !/^[a-z]+$/.test(word) || plain(found.name) === word) return undefined;
-  const others = [...species.values()].filter((t) => t !== found && t.name.toLowerCase().endsWith(` ${word}`) && t.has('movement')).map((t) => t.name);
+  const others = [...species.values()]
+    .filter((t) => t !== found && t.name.toLowerCase().endsWith(` ${word}`) && t.has('movement'))
+    .map((t) => t.name);
   if (others.length === 0) return undefined;
-  const few = others.length > 6 ? `${others.slice(0, 6).join(', ')} and ${others.length - 6} more` : others.join(', ');
+  const few =
+    others.length > 6 ? `${others.slice(0, 6).join(', ')} and ${others.length - 6} more` : others.join(', ');
   return new Timber({ ...found, readAs: `"${word}" was read as ${found.name}; the data also hold ${few}` });
 }
 
 /** Every species' own name, then the groups'. */
 export function speciesNames(): string[] {
   const { species, groups } = indexed();
-  return [...[...species.values()].map((t) => t.name).sort((a, b) => a.localeCompare(b)), ...[...groups.values()].map((t) => t.name)];
+  return [
+    ...[...species.values()].map((t) => t.name).sort((a, b) => a.localeCompare(b)),
+    ...[...groups.values()].map((t) => t.name),
+  ];
 }
 
 /** Every species, without the groups. */

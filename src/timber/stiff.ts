@@ -36,13 +36,26 @@ export function stiffWood(written: string | Timber | Grade): StiffWood {
 }
 
 function ofGrade(grade: Grade): StiffWood {
-  if (grade.modulus === undefined) throw new Refusal(`the grade ${grade.name} has no modulus of elasticity in the data; take another grade or a species`);
+  if (grade.modulus === undefined)
+    throw new Refusal(
+      `the grade ${grade.name} has no modulus of elasticity in the data; take another grade or a species`,
+    );
   const E = grade.modulus;
   return {
-    name: grade.name, timber: undefined, grade, basis: grade.basisWords,
-    modulus: E, modulusLow: grade.modulusLow ?? E, modulusHigh: E,
-    bending: grade.bending, shear: grade.shear, shearModulus: grade.shearModulus ?? E / 16, shearModulusAssumed: grade.shearModulus === undefined,
-    density: grade.density, citations: [grade.row.citation], doubts: grade.row.doubt ? [`${grade.name}: ${grade.row.doubt}`] : [],
+    name: grade.name,
+    timber: undefined,
+    grade,
+    basis: grade.basisWords,
+    modulus: E,
+    modulusLow: grade.modulusLow ?? E,
+    modulusHigh: E,
+    bending: grade.bending,
+    shear: grade.shear,
+    shearModulus: grade.shearModulus ?? E / 16,
+    shearModulusAssumed: grade.shearModulus === undefined,
+    density: grade.density,
+    citations: [grade.row.citation],
+    doubts: grade.row.doubt ? [`${grade.name}: ${grade.row.doubt}`] : [],
   };
 }
 
@@ -53,14 +66,24 @@ function ofTimber(timber: Timber): StiffWood {
   const density = timber.density();
   const rows = [...m.rows, ...(ratios?.rows ?? []), ...(density?.rows ?? [])];
   return {
-    name: timber.name, timber, grade: undefined, basis: m.basis,
-    modulus: m.modulus.middle, modulusLow: m.modulus.low, modulusHigh: m.modulus.high,
-    bending: m.bending?.middle, shear: m.shear?.middle,
-    shearModulus: m.modulus.middle * (ratios?.shearRadial.middle ?? 1 / 16), shearModulusAssumed: ratios === undefined,
+    name: timber.name,
+    timber,
+    grade: undefined,
+    basis: m.basis,
+    modulus: m.modulus.middle,
+    modulusLow: m.modulus.low,
+    modulusHigh: m.modulus.high,
+    bending: m.bending?.middle,
+    shear: m.shear?.middle,
+    shearModulus: m.modulus.middle * (ratios?.shearRadial.middle ?? 1 / 16),
+    shearModulusAssumed: ratios === undefined,
     density: density?.density.middle,
     citations: [...new Map(rows.map((r) => [`${r.citation.id}|${r.citation.locator}`, r.citation])).values()],
-    doubts: timber.isGroup ? [] : [...new Set(rows.flatMap((r) => (r.doubt ? [`${r.printedAs}: ${r.doubt}`] : [])))],
+    doubts: timber.isGroup
+      ? []
+      : [...new Set(rows.flatMap((r) => (r.doubt ? [`${r.printedAs}: ${r.doubt}`] : [])))],
   };
 }
 
-const lacking = (t: Timber): string => `${t.name} has no modulus of elasticity in the data; give a grade such as "C24", or "unknown ${t.group === 'softwood' ? 'softwood' : 'hardwood'}" for a range over its kind`;
+const lacking = (t: Timber): string =>
+  `${t.name} has no modulus of elasticity in the data; give a grade such as "C24", or "unknown ${t.group === 'softwood' ? 'softwood' : 'hardwood'}" for a range over its kind`;

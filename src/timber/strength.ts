@@ -40,17 +40,27 @@ function readings(species: string, condition: Condition): Reading[] {
   const direct = ['mechanical-domestic.fpl-gtr-190', 'mechanical-imported.fpl-gtr-190'].flatMap((t) =>
     rowsOf(t, species)
       .filter((r) => r.text('condition') === condition)
-      .map((row) => ({ row, modulus: scale(row.number('moe_million_psi'), 1e6 * psi), bending: scale(row.number('mor_psi'), psi), hardness: scale(row.number('side_hardness_lbf'), 4.4482216152605) })),
+      .map((row) => ({
+        row,
+        modulus: scale(row.number('moe_million_psi'), 1e6 * psi),
+        bending: scale(row.number('mor_psi'), psi),
+        hardness: scale(row.number('side_hardness_lbf'), 4.4482216152605),
+      })),
   );
-  const wide = ['mechanical-canadian.fpl-gtr-190', 'mechanical.osu-owic', 'mechanical.astm-d2555'].flatMap((t) =>
-    rowsOf(t, species).map((row) => ({
-      row,
-      modulus: scale(row.number(`moe_${s}_million_psi`), 1e6 * psi) ?? scale(row.number(`moe_${s}_thousand_psi`), 1e3 * psi),
-      bending: scale(row.number(`mor_${s}_psi`), psi),
-      hardness: scale(row.number(`side_hardness_${s}_lbf`), 4.4482216152605),
-    })),
+  const wide = ['mechanical-canadian.fpl-gtr-190', 'mechanical.osu-owic', 'mechanical.astm-d2555'].flatMap(
+    (t) =>
+      rowsOf(t, species).map((row) => ({
+        row,
+        modulus:
+          scale(row.number(`moe_${s}_million_psi`), 1e6 * psi) ??
+          scale(row.number(`moe_${s}_thousand_psi`), 1e3 * psi),
+        bending: scale(row.number(`mor_${s}_psi`), psi),
+        hardness: scale(row.number(`side_hardness_${s}_lbf`), 4.4482216152605),
+      })),
   );
-  return [...direct, ...wide].filter((r) => r.modulus !== undefined || r.bending !== undefined).sort((a, b) => Number(b.row.preferred) - Number(a.row.preferred));
+  return [...direct, ...wide]
+    .filter((r) => r.modulus !== undefined || r.bending !== undefined)
+    .sort((a, b) => Number(b.row.preferred) - Number(a.row.preferred));
 }
 
 const scale = (n: number | undefined, k: number): number | undefined => (n === undefined ? undefined : n * k);

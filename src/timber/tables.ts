@@ -45,14 +45,19 @@ export function parseTable(file: string, text: string): DataRow[] {
 }
 
 function rowOf(file: string, line: number, cells: Record<string, string>): DataRow {
-  const text = (column: string): string => (Object.hasOwn(cells, column) ? (cells[column] as string).trim() : '');
+  const text = (column: string): string =>
+    Object.hasOwn(cells, column) ? (cells[column] as string).trim() : '';
   const refuse = (says: string): never => {
     throw new Error(`data/${file}, line ${line}: ${says}`);
   };
   const source = text('source');
-  if (!source || !allSources().has(source)) refuse(`the source ${JSON.stringify(source)} is not in data/sources.json; a row without a source does not load`);
+  if (!source || !allSources().has(source))
+    refuse(
+      `the source ${JSON.stringify(source)} is not in data/sources.json; a row without a source does not load`,
+    );
   const read = text('read');
-  if (read !== 'text' && read !== 'memory') return refuse(`read is ${JSON.stringify(read)}, takes "text" or "memory"`);
+  if (read !== 'text' && read !== 'memory')
+    return refuse(`read is ${JSON.stringify(read)}, takes "text" or "memory"`);
   if (!text('locator')) refuse('locator is empty, takes the table, equation or page');
   return {
     table: file.replace(/\.csv$/, ''),

@@ -5,7 +5,8 @@ import { spreadOver, type Sourced, type Spread } from './spread.js';
 import { elasticRatiosOf, mechanicalOf, type ElasticRatios, type Mechanical } from './strength.js';
 
 /** Data that may be asked of a timber. */
-export type Property = 'movement' | 'shrinkage' | 'density' | 'stiffness' | 'strength' | 'gravity' | 'elasticRatios';
+export type Property =
+  'movement' | 'shrinkage' | 'density' | 'stiffness' | 'strength' | 'gravity' | 'elasticRatios';
 
 /** What a property is called in a sentence. */
 export const propertyWords: Readonly<Record<Property, string>> = {
@@ -86,7 +87,13 @@ export class Timber implements TimberFacts {
       const tangential = spreadOver(all.map((m) => m.tangential));
       const radial = spreadOver(all.map((m) => m.radial));
       if (!tangential && !radial) return undefined;
-      return { tangential, radial, volumetric: spreadOver(all.map((m) => m.volumetric)), fibreSaturation: 0.3, ...over(all) };
+      return {
+        tangential,
+        radial,
+        volumetric: spreadOver(all.map((m) => m.volumetric)),
+        fibreSaturation: 0.3,
+        ...over(all),
+      };
     });
   }
 
@@ -116,11 +123,21 @@ export class Timber implements TimberFacts {
       if (!this.isGroup) return mechanicalOf(this.id, condition);
       const all = this.#members((id) => mechanicalOf(id, condition));
       if (all.length === 0) return undefined;
-      const take = (k: 'modulus' | 'bending' | 'hardness' | 'shear' | 'tensionAcross'): Spread | undefined => spreadOver(all.map((m) => m[k]));
+      const take = (k: 'modulus' | 'bending' | 'hardness' | 'shear' | 'tensionAcross'): Spread | undefined =>
+        spreadOver(all.map((m) => m[k]));
       const modulus = take('modulus');
       const bending = take('bending');
       if (!modulus && !bending) return undefined;
-      return { condition, basis: 'mean of clear wood, range over the species', modulus, bending, hardness: take('hardness'), shear: take('shear'), tensionAcross: take('tensionAcross'), ...over(all) };
+      return {
+        condition,
+        basis: 'mean of clear wood, range over the species',
+        modulus,
+        bending,
+        hardness: take('hardness'),
+        shear: take('shear'),
+        tensionAcross: take('tensionAcross'),
+        ...over(all),
+      };
     });
   }
 
@@ -129,22 +146,39 @@ export class Timber implements TimberFacts {
     return this.#once('elastic', () => {
       if (!this.isGroup) return elasticRatiosOf(this.id);
       const all = this.#members(elasticRatiosOf);
-      const [tangential, radial, shearRadial] = [spreadOver(all.map((e) => e.tangential)), spreadOver(all.map((e) => e.radial)), spreadOver(all.map((e) => e.shearRadial))];
+      const [tangential, radial, shearRadial] = [
+        spreadOver(all.map((e) => e.tangential)),
+        spreadOver(all.map((e) => e.radial)),
+        spreadOver(all.map((e) => e.shearRadial)),
+      ];
       if (!tangential || !radial || !shearRadial) return undefined;
-      return { tangential, radial, shearRadial, shearTangential: spreadOver(all.map((e) => e.shearTangential)), ...over(all) };
+      return {
+        tangential,
+        radial,
+        shearRadial,
+        shearTangential: spreadOver(all.map((e) => e.shearTangential)),
+        ...over(all),
+      };
     });
   }
 
   /** Whether the data can answer. */
   has(property: Property): boolean {
     switch (property) {
-      case 'movement': return this.movement() !== undefined;
-      case 'shrinkage': return this.shrinkage() !== undefined;
-      case 'density': return this.density() !== undefined;
-      case 'stiffness': return this.mechanical()?.modulus !== undefined;
-      case 'strength': return this.mechanical()?.bending !== undefined;
-      case 'gravity': return this.specificGravity('green') !== undefined || this.specificGravity('12%') !== undefined;
-      case 'elasticRatios': return this.elasticRatios() !== undefined;
+      case 'movement':
+        return this.movement() !== undefined;
+      case 'shrinkage':
+        return this.shrinkage() !== undefined;
+      case 'density':
+        return this.density() !== undefined;
+      case 'stiffness':
+        return this.mechanical()?.modulus !== undefined;
+      case 'strength':
+        return this.mechanical()?.bending !== undefined;
+      case 'gravity':
+        return this.specificGravity('green') !== undefined || this.specificGravity('12%') !== undefined;
+      case 'elasticRatios':
+        return this.elasticRatios() !== undefined;
     }
   }
 
@@ -176,4 +210,7 @@ export class Timber implements TimberFacts {
   }
 }
 
-const over = (all: readonly Sourced[]): { rows: Sourced['rows']; count: number } => ({ rows: all.flatMap((a) => a.rows), count: all.length });
+const over = (all: readonly Sourced[]): { rows: Sourced['rows']; count: number } => ({
+  rows: all.flatMap((a) => a.rows),
+  count: all.length,
+});

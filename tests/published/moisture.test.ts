@@ -15,27 +15,41 @@ describe('moisture against print', () => {
   it.each(rows.map((r) => [r.id, r] as const))('%s', async (_id, row) => {
     const outcome = await runCheck(row, answering);
     expect(outcome.error).toBeUndefined();
-    expect(outcome.passes, `ours ${outcome.ours} ${row.unit}, printed ${row.printed}, tolerance ${outcome.tolerance}; ${row.source}, ${row.locator}`).toBe(true);
+    expect(
+      outcome.passes,
+      `ours ${outcome.ours} ${row.unit}, printed ${row.printed}, tolerance ${outcome.tolerance}; ${row.source}, ${row.locator}`,
+    ).toBe(true);
   });
 });
 
 // Wood Handbook, Table 4-2 (recalled): every cell of every row.
-describe.each(tableRows('emc-table.fpl-gtr-190').map((r) => [`${r.text('temperature_f')} °F`, r] as const))('Table 4-2 at %s', (_t, row) => {
-  it('agrees in every cell', () => {
-    for (let h = 5; h <= 95; h += 5) {
-      const ours = equilibriumMoisture({ temperature: `${row.text('temperature_f')} degF`, humidity: `${h} %` }).moisture.in('%');
-      // The reference found both sets of constants within 0.07 points of every recalled cell.
-      expect(Math.abs(ours - (row.number(`emc_at_rh${h}_pct`) as number)), `${h} %`).toBeLessThanOrEqual(0.07);
-    }
-  });
-});
+describe.each(tableRows('emc-table.fpl-gtr-190').map((r) => [`${r.text('temperature_f')} °F`, r] as const))(
+  'Table 4-2 at %s',
+  (_t, row) => {
+    it('agrees in every cell', () => {
+      for (let h = 5; h <= 95; h += 5) {
+        const ours = equilibriumMoisture({
+          temperature: `${row.text('temperature_f')} degF`,
+          humidity: `${h} %`,
+        }).moisture.in('%');
+        // The reference found both sets of constants within 0.07 points of every recalled cell.
+        expect(Math.abs(ours - (row.number(`emc_at_rh${h}_pct`) as number)), `${h} %`).toBeLessThanOrEqual(
+          0.07,
+        );
+      }
+    });
+  },
+);
 
 // Historic curve of FPL Technical Note F-13: half a point to nearly two above Table 4-2, so mixing the editions would show.
 it('is not the curve of Technical Note F-13', () => {
   const old = tableRows('emc-points.various').filter((r) => r.citation.id === 'fpl-f-13');
   expect(old.length).toBe(16);
   for (const r of old) {
-    const ours = equilibriumMoisture({ temperature: '70 degF', humidity: `${r.text('rh_low_pct')} %` }).moisture.in('%');
+    const ours = equilibriumMoisture({
+      temperature: '70 degF',
+      humidity: `${r.text('rh_low_pct')} %`,
+    }).moisture.in('%');
     const above = (r.number('emc_low_pct') as number) - ours;
     expect(above).toBeGreaterThan(0.4);
     expect(above).toBeLessThan(2);

@@ -5,37 +5,55 @@ import { allSpecies } from '../../src/timber/species.js';
 
 const folder = new URL('../../data/', import.meta.url);
 // Tables of published figures are named property.source; species.csv is our own index of names.
-const tables = readdirSync(folder).filter((f) => f.endsWith('.csv') && f !== 'species.csv').map((f) => f.replace(/\.csv$/, ''));
-const timberTables = tables.filter((t) => readFileSync(new URL(`${t}.csv`, folder), 'utf8').startsWith('species_id,'));
+const tables = readdirSync(folder)
+  .filter((f) => f.endsWith('.csv') && f !== 'species.csv')
+  .map((f) => f.replace(/\.csv$/, ''));
+const timberTables = tables.filter((t) =>
+  readFileSync(new URL(`${t}.csv`, folder), 'utf8').startsWith('species_id,'),
+);
 
 describe('the published tables', () => {
   it('are there', () => {
     expect(timberTables.length).toBeGreaterThan(15);
   });
 
-  it.each(timberTables)('%s: every row has its source, and a species of the index where it names one', (table) => {
-    const ids = new Set(allSpecies().map((s) => s.id));
-    const rows = tableRows(table);
-    expect(rows.length).toBeGreaterThan(0);
-    for (const row of rows) {
-      if (row.species !== '') expect(ids, `${table} line ${row.line}`).toContain(row.species);
-      expect(row.printedAs).not.toBe('');
-      if (!row.preferred) expect(row.preferReason, `${table} line ${row.line} is set aside without a reason`).not.toBe('');
-    }
-  });
+  it.each(timberTables)(
+    '%s: every row has its source, and a species of the index where it names one',
+    (table) => {
+      const ids = new Set(allSpecies().map((s) => s.id));
+      const rows = tableRows(table);
+      expect(rows.length).toBeGreaterThan(0);
+      for (const row of rows) {
+        if (row.species !== '') expect(ids, `${table} line ${row.line}`).toContain(row.species);
+        expect(row.printedAs).not.toBe('');
+        if (!row.preferred)
+          expect(row.preferReason, `${table} line ${row.line} is set aside without a reason`).not.toBe('');
+      }
+    },
+  );
 
   it('hold nothing of a machine: no path, no registry', () => {
     for (const f of readdirSync(folder).filter((f) => /\.(csv|json)$/.test(f))) {
-      expect(readFileSync(new URL(f, folder), 'utf8'), f).not.toMatch(/\/work\/|\/tmp\/|\/home\/|localhost|127\.0\.0\.1|file:\/\//);
+      expect(readFileSync(new URL(f, folder), 'utf8'), f).not.toMatch(
+        /\/work\/|\/tmp\/|\/home\/|localhost|127\.0\.0\.1|file:\/\//,
+      );
     }
   });
 
   const head = 'species_id,printed_as,c,source,locator,read,doubt\n';
   it('do not load a row without a source', () => {
-    expect(() => parseTable('x.csv', `${head}white-oak,Oak,0.1,,p. 1,text,\n`)).toThrow(/x\.csv, line 2: the source "" is not in data\/sources\.json/);
-    expect(() => parseTable('x.csv', `${head}white-oak,Oak,0.1,hearsay,p. 1,text,\n`)).toThrow(/line 2: the source "hearsay"/);
-    expect(() => parseTable('x.csv', `${head}white-oak,Oak,0.1,fpl-gtr-190,,text,\n`)).toThrow(/line 2: locator is empty/);
-    expect(() => parseTable('x.csv', `${head}white-oak,Oak,0.1,fpl-gtr-190,p. 1,seen,\n`)).toThrow(/read is "seen"/);
+    expect(() => parseTable('x.csv', `${head}white-oak,Oak,0.1,,p. 1,text,\n`)).toThrow(
+      /x\.csv, line 2: the source "" is not in data\/sources\.json/,
+    );
+    expect(() => parseTable('x.csv', `${head}white-oak,Oak,0.1,hearsay,p. 1,text,\n`)).toThrow(
+      /line 2: the source "hearsay"/,
+    );
+    expect(() => parseTable('x.csv', `${head}white-oak,Oak,0.1,fpl-gtr-190,,text,\n`)).toThrow(
+      /line 2: locator is empty/,
+    );
+    expect(() => parseTable('x.csv', `${head}white-oak,Oak,0.1,fpl-gtr-190,p. 1,seen,\n`)).toThrow(
+      /read is "seen"/,
+    );
   });
   it('say which cell is no number', () => {
     const [row] = parseTable('x.csv', `${head}white-oak,Oak,many,fpl-gtr-190,p. 1,text,\n`);

@@ -21,24 +21,42 @@ const change = letter('length', 'change of size across the grain', { in: 'mm' })
 const theta = letter('angle', 'angle of the rings to the face', { in: 'deg' });
 
 export const coefficientRule = formula({
-  symbol: 'Delta_D', gives: change, source: coefficientSource,
+  symbol: 'Delta_D',
+  gives: change,
+  source: coefficientSource,
   text: 'D * C * (M_F - M_I)',
   where: { D, C: letter('ratio', 'change of size for each per cent of moisture'), M_F: last, M_I: first },
 });
 export const greenRule = formula({
-  symbol: 'Delta_D', gives: change, source: greenSource,
+  symbol: 'Delta_D',
+  gives: change,
+  source: greenSource,
   text: 'D * (M_F - M_I) / (100 f / S - f + M_I)',
-  where: { D, M_F: last, M_I: first, f: letter('moisture', 'moisture at fibre saturation', { in: '%' }), S: letter('share', 'shrinkage from green to ovendry', { in: '%' }) },
+  where: {
+    D,
+    M_F: last,
+    M_I: first,
+    f: letter('moisture', 'moisture at fibre saturation', { in: '%' }),
+    S: letter('share', 'shrinkage from green to ovendry', { in: '%' }),
+  },
 });
 export const ringRule = formula({
-  symbol: 'C', gives: letter('ratio', 'coefficient for rings at an angle to the face'), basis: 'estimate',
+  symbol: 'C',
+  gives: letter('ratio', 'coefficient for rings at an angle to the face'),
+  basis: 'estimate',
   text: 'C_T * cos(pi * theta / 180)^2 + C_R * sin(pi * theta / 180)^2',
   where: { C_T: letter('ratio', 'along the rings'), C_R: letter('ratio', 'across the rings'), theta },
 });
 export const ringShrinkage = formula({
-  symbol: 'S', gives: letter('share', 'shrinkage for rings at an angle to the face', { in: '%' }), basis: 'estimate',
+  symbol: 'S',
+  gives: letter('share', 'shrinkage for rings at an angle to the face', { in: '%' }),
+  basis: 'estimate',
   text: 'S_T * cos(pi * theta / 180)^2 + S_R * sin(pi * theta / 180)^2',
-  where: { S_T: letter('share', 'along the rings', { in: '%' }), S_R: letter('share', 'across the rings', { in: '%' }), theta },
+  where: {
+    S_T: letter('share', 'along the rings', { in: '%' }),
+    S_R: letter('share', 'across the rings', { in: '%' }),
+    theta,
+  },
 });
 export const movementFormulas = [coefficientRule, greenRule, ringRule, ringShrinkage] as const;
 
@@ -70,7 +88,11 @@ export interface Moved {
 
 /** A figure for a ring angle, from those along (T) and across (R) the rings; undefined where one is wanting. */
 function atAngle(T: Spread | undefined, R: Spread | undefined, cut: Cut): Spread | undefined {
-  if (cut.unknown) return T && R && { low: Math.min(R.low, T.low), middle: (T.middle + R.middle) / 2, high: Math.max(T.high, R.high) };
+  if (cut.unknown)
+    return (
+      T &&
+      R && { low: Math.min(R.low, T.low), middle: (T.middle + R.middle) / 2, high: Math.max(T.high, R.high) }
+    );
   if (cut.angle === 0) return T;
   if (cut.angle === Math.PI / 2) return R;
   if (!T || !R) return undefined;
@@ -79,17 +101,26 @@ function atAngle(T: Spread | undefined, R: Spread | undefined, cut: Cut): Spread
 }
 
 /** Which rule holds for a timber between two moistures, and the figures it runs on. @throws Refusal when the data lack the direction */
-export function ruleFor(timber: Timber, cut: Cut, from: number, to: number): { readonly rule: Rule; readonly figure: Spread } {
+export function ruleFor(
+  timber: Timber,
+  cut: Cut,
+  from: number,
+  to: number,
+): { readonly rule: Rule; readonly figure: Spread } {
   const m = timber.movement();
   const s = timber.shrinkage();
-  const inside = Math.min(from, to) >= coefficientRange.low - 1e-9 && Math.max(from, to) <= coefficientRange.high + 1e-9;
+  const inside =
+    Math.min(from, to) >= coefficientRange.low - 1e-9 && Math.max(from, to) <= coefficientRange.high + 1e-9;
   const C = atAngle(m?.tangential, m?.radial, cut);
   const S = atAngle(s?.tangential, s?.radial, cut);
   if (inside && C) return { rule: 'coefficient', figure: C };
   if (S) return { rule: 'green shrinkage', figure: S };
   if (C) return { rule: 'coefficient beyond its range', figure: C };
   const only = m?.tangential || s?.tangential ? 'flat-sawn' : 'quarter-sawn';
-  throw new Refusal({ field: 'cut', says: `${timber.name} has a published figure for ${only} timber alone; got ${cutWords(cut)}, takes "${only}", or give "unknown ${timber.group === 'softwood' ? 'softwood' : 'hardwood'}" as the timber` });
+  throw new Refusal({
+    field: 'cut',
+    says: `${timber.name} has a published figure for ${only} timber alone; got ${cutWords(cut)}, takes "${only}", or give "unknown ${timber.group === 'softwood' ? 'softwood' : 'hardwood'}" as the timber`,
+  });
 }
 
 /** Above fibre saturation wood holds its size: moisture counts up to there. */
@@ -98,25 +129,43 @@ export function saturationOf(timber: Timber): number {
 }
 
 /** The change of width of one piece, reckoned with one rule over the whole change; notes why that rule. */
-export function moveAcross(work: Work, piece: Piece, from: number, to: number, forced?: { readonly rule: Rule; readonly figure: Spread }): Moved {
+export function moveAcross(
+  work: Work,
+  piece: Piece,
+  from: number,
+  to: number,
+  forced?: { readonly rule: Rule; readonly figure: Spread },
+): Moved {
   const f = saturationOf(piece.timber);
   const [a, b] = [Math.min(from, f), Math.min(to, f)];
   const { rule, figure } = forced ?? ruleFor(piece.timber, piece.cut, a, b);
   const quiet = work.silent;
   if (!quiet) {
     explain(work, piece, rule, from, to, f);
-    if (!piece.cut.unknown && piece.cut.angle > 0 && piece.cut.angle < Math.PI / 2) ringLine(work, piece, rule);
+    if (!piece.cut.unknown && piece.cut.angle > 0 && piece.cut.angle < Math.PI / 2)
+      ringLine(work, piece, rule);
   }
   const one = (value: number): number =>
-    rule === 'green shrinkage' ? greenRule.of({ D: piece.width, M_F: b, M_I: a, f, S: value }) : coefficientRule.of({ D: piece.width, C: value / 100, M_F: b, M_I: a });
+    rule === 'green shrinkage'
+      ? greenRule.of({ D: piece.width, M_F: b, M_I: a, f, S: value })
+      : coefficientRule.of({ D: piece.width, C: value / 100, M_F: b, M_I: a });
   if (!quiet) {
-    if (rule === 'green shrinkage') work.apply(greenRule, { D: piece.width, M_F: b, M_I: a, f, S: figure.middle });
+    if (rule === 'green shrinkage')
+      work.apply(greenRule, { D: piece.width, M_F: b, M_I: a, f, S: figure.middle });
     else work.apply(coefficientRule, { D: piece.width, C: figure.middle / 100, M_F: b, M_I: a });
   }
-  const ends = expected(figure, piece.timber).map(one).sort((x, y) => x - y) as [number, number];
+  const ends = expected(figure, piece.timber)
+    .map(one)
+    .sort((x, y) => x - y) as [number, number];
   const middle = one(figure.middle);
   // Adding 0 turns -0 into 0: no change of moisture gives exactly no movement.
-  return { change: middle + 0, low: ends[0] + 0, high: ends[1] + 0, rule, perPercent: a === b ? figureSlope(rule, figure.middle, f, a) : middle / piece.width / ((b - a) * 100) };
+  return {
+    change: middle + 0,
+    low: ends[0] + 0,
+    high: ends[1] + 0,
+    rule,
+    perPercent: a === b ? figureSlope(rule, figure.middle, f, a) : middle / piece.width / ((b - a) * 100),
+  };
 }
 
 function figureSlope(rule: Rule, value: number, f: number, a: number): number {
@@ -128,23 +177,46 @@ function explain(work: Work, piece: Piece, rule: Rule, from: number, to: number,
   citeTimber(work, timber, rule === 'green shrinkage' ? timber.shrinkage() : timber.movement());
   if (rule !== 'green shrinkage') tellOthers(work, timber);
   const p = (x: number): string => `${Number((x * 100).toFixed(1))} %`;
-  if (rule === 'coefficient') work.say(`Both moistures lie within 6 to 14 %, so the coefficient of ${timber.name} is used.`);
+  if (rule === 'coefficient')
+    work.say(`Both moistures lie within 6 to 14 %, so the coefficient of ${timber.name} is used.`);
   else if (rule === 'green shrinkage') {
-    const inside = Math.min(from, to) >= coefficientRange.low - 1e-9 && Math.max(from, to) <= coefficientRange.high + 1e-9;
+    const inside =
+      Math.min(from, to) >= coefficientRange.low - 1e-9 && Math.max(from, to) <= coefficientRange.high + 1e-9;
     work.say(
       inside
         ? `No coefficient is published for ${timber.name} in this direction, so its shrinkage from green is used.`
         : `${p(from)} to ${p(to)} leaves the 6 to 14 % for which coefficients hold${Math.min(from, to) < 0.14 && Math.max(from, to) > 0.06 ? ' (it crosses the range)' : ''}, so the shrinkage from green is used for the whole change.`,
     );
-  } else work.caution(outOfRange(`${timber.name}: the coefficient is published for about 6 to 14 % moisture and no shrinkage from green is at hand, so it was used beyond its range`, coefficientSource));
-  if (Math.max(from, to) > f) work.caution(note(`wood does not move above fibre saturation: moisture was counted up to ${p(f)}`, cite('fpl-gtr-190', 'p. 13-17')));
+  } else
+    work.caution(
+      outOfRange(
+        `${timber.name}: the coefficient is published for about 6 to 14 % moisture and no shrinkage from green is at hand, so it was used beyond its range`,
+        coefficientSource,
+      ),
+    );
+  if (Math.max(from, to) > f)
+    work.caution(
+      note(
+        `wood does not move above fibre saturation: moisture was counted up to ${p(f)}`,
+        cite('fpl-gtr-190', 'p. 13-17'),
+      ),
+    );
 }
 
 /** What low and high mean, for the recipes that show them. */
 export function spreadCautions(pieces: readonly { readonly timber: Timber; readonly cut: Cut }[]): Caution[] {
   return [
-    ...(pieces.some((p) => !p.timber.isGroup) ? [estimate('low and high are where four boards of the species in five are expected, from a coefficient of variation of about 15 %', scatterSource)] : []),
-    ...(pieces.some((p) => p.cut.unknown) ? [estimate('the sawing is not known: low and high run from quarter-sawn to flat-sawn')] : []),
+    ...(pieces.some((p) => !p.timber.isGroup)
+      ? [
+          estimate(
+            'low and high are where four boards of the species in five are expected, from a coefficient of variation of about 15 %',
+            scatterSource,
+          ),
+        ]
+      : []),
+    ...(pieces.some((p) => p.cut.unknown)
+      ? [estimate('the sawing is not known: low and high run from quarter-sawn to flat-sawn')]
+      : []),
   ];
 }
 
@@ -152,6 +224,7 @@ function ringLine(work: Work, piece: Piece, rule: Rule): void {
   const theta = piece.cut.angle;
   const m = rule === 'green shrinkage' ? piece.timber.shrinkage() : piece.timber.movement();
   if (!m?.tangential || !m.radial) return;
-  if (rule === 'green shrinkage') work.apply(ringShrinkage, { S_T: m.tangential.middle, S_R: m.radial.middle, theta });
+  if (rule === 'green shrinkage')
+    work.apply(ringShrinkage, { S_T: m.tangential.middle, S_R: m.radial.middle, theta });
   else work.apply(ringRule, { C_T: m.tangential.middle / 100, C_R: m.radial.middle / 100, theta });
 }

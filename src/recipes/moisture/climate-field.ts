@@ -23,15 +23,26 @@ interface MonthRow {
 }
 export type YearWritten = string | readonly StateWritten[] | readonly MonthRow[];
 
-const takes = 'a place such as "Seattle-Tacoma, WA", or twelve months of your own: a list of moistures ("9 %"), or a table or CSV with columns month?, and temperature and humidity, or moisture';
+const takes =
+  'a place such as "Seattle-Tacoma, WA", or twelve months of your own: a list of moistures ("9 %"), or a table or CSV with columns month?, and temperature and humidity, or moisture';
 
 const state = stateField('air or moisture of the month');
 const table = tableField(
   {
     month: field.text({ says: 'name of the month', optional: true }),
-    temperature: field.temperature({ says: 'mean temperature', min: airLimits.coldest, max: airLimits.hottest, optional: true }),
+    temperature: field.temperature({
+      says: 'mean temperature',
+      min: airLimits.coldest,
+      max: airLimits.hottest,
+      optional: true,
+    }),
     humidity: field.humidity({ says: 'mean relative humidity', min: '0 %', max: '100 %', optional: true }),
-    moisture: field.moisture({ says: 'moisture that wood comes to, in place of air', min: '0 %', max: '40 %', optional: true }),
+    moisture: field.moisture({
+      says: 'moisture that wood comes to, in place of air',
+      min: '0 %',
+      max: '40 %',
+      optional: true,
+    }),
   },
   { says: 'months', least: 12, most: 12 },
 );
@@ -50,10 +61,20 @@ export function climateField(says: string): Field<YearWritten, Year, false> {
           // "9 %, 9.5 %, ..." on a command line.
           if (/^[\s\d.,;%]+$/.test(v)) return ofStates(v.split(/[,;]/));
           const place = findClimate(v);
-          return { name: `${place.place}, outdoors under cover`, moisture: place.moisture, outside: false, place };
+          return {
+            name: `${place.place}, outdoors under cover`,
+            moisture: place.moisture,
+            outside: false,
+            place,
+          };
         }
-        if (Array.isArray(v) && !v.every((x) => typeof x === 'object' && x !== null && ('month' in x || 'moisture' in x))) return ofStates(v);
-        if (typeof v !== 'string' && !(typeof v === 'object' && v !== null)) throw new Refusal(`got ${shown(v)}, takes ${takes}`);
+        if (
+          Array.isArray(v) &&
+          !v.every((x) => typeof x === 'object' && x !== null && ('month' in x || 'moisture' in x))
+        )
+          return ofStates(v);
+        if (typeof v !== 'string' && !(typeof v === 'object' && v !== null))
+          throw new Refusal(`got ${shown(v)}, takes ${takes}`);
         return ofRows(v);
       },
     },
@@ -73,10 +94,19 @@ function ofStates(list: readonly unknown[]): Year {
 
 function ofRows(v: unknown): Year {
   const rows = table.read(v);
-  const lacking = rows.findIndex((r) => r.moisture === undefined && (r.temperature === undefined || r.humidity === undefined));
-  if (lacking >= 0) throw new Refusal({ field: `[${lacking + 1}]`, says: `got neither a moisture nor both temperature and humidity; takes ${takes}` });
+  const lacking = rows.findIndex(
+    (r) => r.moisture === undefined && (r.temperature === undefined || r.humidity === undefined),
+  );
+  if (lacking >= 0)
+    throw new Refusal({
+      field: `[${lacking + 1}]`,
+      says: `got neither a moisture nor both temperature and humidity; takes ${takes}`,
+    });
   const order = rows.map((r, i) => (r.month === undefined ? i : monthNumber(r.month, i)));
-  if (new Set(order).size !== 12) throw new Refusal(`got ${order.length - new Set(order).size} month(s) twice, takes each of the twelve once`);
+  if (new Set(order).size !== 12)
+    throw new Refusal(
+      `got ${order.length - new Set(order).size} month(s) twice, takes each of the twelve once`,
+    );
   const moisture = new Array<number>(12);
   let outside = false;
   rows.forEach((r, i) => {
@@ -87,7 +117,15 @@ function ofRows(v: unknown): Year {
 }
 
 function monthNumber(text: string, row: number): number {
-  const n = /^\d{1,2}$/.test(text) ? Number(text) - 1 : monthNames.findIndex((m) => text.length >= 3 && m.toLowerCase().startsWith(text.toLowerCase().slice(0, 3)));
-  if (n < 0 || n > 11) throw new Refusal({ field: `[${row + 1}].month`, says: `got ${shown(text)}, takes a month such as "January", "Jan" or 1` });
+  const n = /^\d{1,2}$/.test(text)
+    ? Number(text) - 1
+    : monthNames.findIndex(
+        (m) => text.length >= 3 && m.toLowerCase().startsWith(text.toLowerCase().slice(0, 3)),
+      );
+  if (n < 0 || n > 11)
+    throw new Refusal({
+      field: `[${row + 1}].month`,
+      says: `got ${shown(text)}, takes a month such as "January", "Jan" or 1`,
+    });
   return n;
 }

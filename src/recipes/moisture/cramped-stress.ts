@@ -17,27 +17,49 @@ const crushSource = cite('hoadley-1998', 'p. 18, compression across the grain');
 const crush = { begins: 0.005, sure: 0.01 } as const;
 
 const strainRule = formula({
-  symbol: 'epsilon', gives: letter('share', 'strain of a width that is not let move', { in: '%' }), basis: 'geometry',
+  symbol: 'epsilon',
+  gives: letter('share', 'strain of a width that is not let move', { in: '%' }),
+  basis: 'geometry',
   text: '100 abs(Delta) / w',
-  where: { Delta: letter('length', 'movement it would make if free', { in: 'mm' }), w: letter('length', 'width', { in: 'mm' }) },
+  where: {
+    Delta: letter('length', 'movement it would make if free', { in: 'mm' }),
+    w: letter('length', 'width', { in: 'mm' }),
+  },
 });
 const acrossRule = formula({
-  symbol: 'E_x', gives: letter('modulus', 'modulus of elasticity across the grain', { in: 'GPa' }), basis: 'published', source: cite('fpl-gtr-190', 'Table 5-1', { read: 'memory' }),
+  symbol: 'E_x',
+  gives: letter('modulus', 'modulus of elasticity across the grain', { in: 'GPa' }),
+  basis: 'published',
+  source: cite('fpl-gtr-190', 'Table 5-1', { read: 'memory' }),
   text: 'r E_L',
-  where: { r: letter('ratio', 'share of the modulus along the grain'), E_L: letter('modulus', 'modulus of elasticity along the grain', { in: 'GPa' }) },
+  where: {
+    r: letter('ratio', 'share of the modulus along the grain'),
+    E_L: letter('modulus', 'modulus of elasticity along the grain', { in: 'GPa' }),
+  },
 });
 const stressRule = formula({
-  symbol: 'sigma', gives: letter('stress', 'stress across the grain', { in: 'MPa' }), basis: 'estimate',
+  symbol: 'sigma',
+  gives: letter('stress', 'stress across the grain', { in: 'MPa' }),
+  basis: 'estimate',
   text: 'E_x epsilon',
-  where: { E_x: letter('modulus', 'modulus across the grain', { in: 'MPa' }), epsilon: letter('share', 'strain') },
+  where: {
+    E_x: letter('modulus', 'modulus across the grain', { in: 'MPa' }),
+    epsilon: letter('share', 'strain'),
+  },
 });
 
 /** Stiffness and strength across the grain: the timber's own, or the middle of its kind. */
-function acrossOf(work: Work, timber: Timber, cut: Cut): { readonly modulus: number; readonly tension: number } {
+function acrossOf(
+  work: Work,
+  timber: Timber,
+  cut: Cut,
+): { readonly modulus: number; readonly tension: number } {
   const kind = findSpecies(timber.group === 'softwood' ? 'unknown softwood' : 'unknown hardwood');
   const pick = <T>(what: string, own: T | undefined, other: T | undefined): T => {
     if (own !== undefined) return own;
-    work.caution(dataCaution(`${timber.name} has no ${what} in the data: the middle of the ${kind.group}s was taken`));
+    work.caution(
+      dataCaution(`${timber.name} has no ${what} in the data: the middle of the ${kind.group}s was taken`),
+    );
     return other as T;
   };
   const mechanical = timber.mechanical('12%');
@@ -60,11 +82,15 @@ export const crampedStress = recipe({
   name: 'crampedStress',
   title: 'A top that is not let move',
   topic: 'moisture',
-  about: 'Strain and stress across the grain of a top held hard along its width while its moisture changes, against the strength of the timber: why a top splits when it is screwed down tight. An estimate that leaves creep out.',
+  about:
+    'Strain and stress across the grain of a top held hard along its width while its moisture changes, against the strength of the timber: why a top splits when it is screwed down tight. An estimate that leaves creep out.',
   sources: [crushSource],
   inputs: {
     width: field.length({ says: 'width across the grain', above: '0 mm', max: '100 m' }),
-    timber: timberField({ needs: ['movement', 'shrinkage'], says: 'species, or a group for the middle of its range' }),
+    timber: timberField({
+      needs: ['movement', 'shrinkage'],
+      says: 'species, or a group for the middle of its range',
+    }),
     cut: cutField({ says: 'how it was sawn, or the angle of the rings to the face', default: 'flat-sawn' }),
     from: stateField('moisture when it was fixed, or air'),
     to: stateField('moisture it comes to, or air'),
@@ -86,26 +112,63 @@ export const crampedStress = recipe({
     const { modulus, tension } = acrossOf(work, given.timber, given.cut);
     const stress = work.apply(stressRule, { E_x: modulus, epsilon: strain });
     const swells = moved.change > 0;
-    if (swells) work.say('In swelling the wood is pressed: it begins to crush at about 0.5 % of strain and surely has at 1 %; crushed wood stays narrower and opens gaps when it dries.', crushSource);
+    if (swells)
+      work.say(
+        'In swelling the wood is pressed: it begins to crush at about 0.5 % of strain and surely has at 1 %; crushed wood stays narrower and opens gaps when it dries.',
+        crushSource,
+      );
     const strength = swells ? modulus * crush.begins : tension;
     const used = stress / strength;
     const verdict =
-      moved.change === 0 ? 'nothing: the moisture does not change its width'
+      moved.change === 0
+        ? 'nothing: the moisture does not change its width'
         : swells
-          ? strain <= crush.begins ? 'holds: within the elastic range' : strain <= crush.sure ? 'at risk: may begin to crush' : 'crushes: it will stay narrower, and gaps open when it dries'
-          : used < 0.5 ? 'holds: under half of its strength' : used < 1 ? 'at risk: a weak place or a nail hole may start a split' : 'likely to split';
-    return { strain, stress, strength, used, sense: moved.change === 0 ? 'none' : swells ? 'compression' : 'tension', verdict };
+          ? strain <= crush.begins
+            ? 'holds: within the elastic range'
+            : strain <= crush.sure
+              ? 'at risk: may begin to crush'
+              : 'crushes: it will stay narrower, and gaps open when it dries'
+          : used < 0.5
+            ? 'holds: under half of its strength'
+            : used < 1
+              ? 'at risk: a weak place or a nail hole may start a split'
+              : 'likely to split';
+    return {
+      strain,
+      stress,
+      strength,
+      used,
+      sense: moved.change === 0 ? 'none' : swells ? 'compression' : 'tension',
+      verdict,
+    };
   },
   cautions: [
-    estimate('creep is left out: over months wood eases by a third or more, so the true stress is lower; knots, shakes and nail holes take more than that off the strength'),
-    danger('a wide top that splits or pushes its frame apart can drop what stands on it: let tops move in slots'),
+    estimate(
+      'creep is left out: over months wood eases by a third or more, so the true stress is lower; knots, shakes and nail holes take more than that off the strength',
+    ),
+    danger(
+      'a wide top that splits or pushes its frame apart can drop what stands on it: let tops move in slots',
+    ),
   ],
-  chart: (_given, answer) => barChart({
-    title: answer.sense === 'compression' ? 'Compression across the grain' : 'Tension across the grain',
-    subtitle: answer.verdict,
-    of: '',
-    value: { title: 'Stress', unit: 'MPa' },
-    bars: [{ name: 'if held hard', value: answer.stress / 1e6, label: `${(answer.stress / 1e6).toFixed(2)} MPa`, chosen: true }, { name: answer.sense === 'compression' ? 'begins to crush' : 'splits', value: answer.strength / 1e6, label: `${(answer.strength / 1e6).toFixed(2)} MPa` }],
-  }),
+  chart: (_given, answer) =>
+    barChart({
+      title: answer.sense === 'compression' ? 'Compression across the grain' : 'Tension across the grain',
+      subtitle: answer.verdict,
+      of: '',
+      value: { title: 'Stress', unit: 'MPa' },
+      bars: [
+        {
+          name: 'if held hard',
+          value: answer.stress / 1e6,
+          label: `${(answer.stress / 1e6).toFixed(2)} MPa`,
+          chosen: true,
+        },
+        {
+          name: answer.sense === 'compression' ? 'begins to crush' : 'splits',
+          value: answer.strength / 1e6,
+          label: `${(answer.strength / 1e6).toFixed(2)} MPa`,
+        },
+      ],
+    }),
   example: { width: '640 mm', timber: 'white oak', from: '12 %', to: '8 %' },
 });

@@ -13,10 +13,16 @@ export const equilibriumMoisture = recipe({
   name: 'equilibriumMoisture',
   title: 'Moisture of wood at rest in air',
   topic: 'moisture',
-  about: 'The moisture content that wood comes to when it stays in air of one temperature and relative humidity, by the sorption equation of the Wood Handbook.',
+  about:
+    'The moisture content that wood comes to when it stays in air of one temperature and relative humidity, by the sorption equation of the Wood Handbook.',
   sources: [sorptionSource],
   inputs: {
-    temperature: field.temperature({ symbol: 'T', says: 'temperature of the air', min: airLimits.coldest, max: airLimits.hottest }),
+    temperature: field.temperature({
+      symbol: 'T',
+      says: 'temperature of the air',
+      min: airLimits.coldest,
+      max: airLimits.hottest,
+    }),
     humidity: field.humidity({ symbol: 'h', says: 'relative humidity of the air', min: '0 %', max: '100 %' }),
   },
   steps: sorptionSteps,
@@ -24,7 +30,11 @@ export const equilibriumMoisture = recipe({
     moisture: out.moisture({ symbol: 'M', says: 'moisture content the wood comes to' }),
   },
   limits: [{ when: (g) => !inTable(g.temperature, g.humidity), says: outsideTable, source: sorptionSource }],
-  cautions: [note('one curve for all species: oily or resinous timber, and wood long heated or very old, rests up to a point or two lower; drying wood rests a little higher than wetting wood')],
+  cautions: [
+    note(
+      'one curve for all species: oily or resinous timber, and wood long heated or very old, rests up to a point or two lower; drying wood rests a little higher than wetting wood',
+    ),
+  ],
   chart: (given, answer) => {
     const humidities = Array.from({ length: 48 }, (_, i) => i * 2);
     const temperatures = [0, 30, 50, 70].filter((t) => Math.abs(t - given.temperature) > 4);
@@ -34,7 +44,10 @@ export const equilibriumMoisture = recipe({
       title: 'Moisture that wood comes to in air',
       x: { title: 'Relative humidity', unit: '%', values: humidities, domain: [0, 100] },
       y: { title: 'Moisture content', unit: '%', zero: true },
-      series: [{ name: own, values: curve(given.temperature) }, ...temperatures.map((t) => ({ name: `${t} °C`, values: curve(t) }))],
+      series: [
+        { name: own, values: curve(given.temperature) },
+        ...temperatures.map((t) => ({ name: `${t} °C`, values: curve(t) })),
+      ],
       marks: [{ x: given.humidity * 100, y: answer.moisture * 100 }],
       rules: [{ y: answer.moisture * 100, label: `${(answer.moisture * 100).toFixed(1)} % moisture` }],
       points: false,

@@ -1,4 +1,3 @@
-import { drawing, type Shape } from '../../charts/drawing.js';
 import { Refusal } from '../../quantities/refusal.js';
 import { estimate, note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
@@ -9,17 +8,30 @@ import type { Work } from '../../recipe/work.js';
 import { timberField } from '../../timber/field.js';
 import type { Timber } from '../../timber/timber.js';
 import { expected, moveAcross, movementFormulas, ruleFor, saturationOf } from './across-grain.js';
-import { cutField, moistureOf, stateField, type Cut, type WoodState } from './wood-state.js';
+import { slotsPicture } from './slots-picture.js';
+import { cutField, moistureOf, optionalStateField, type Cut, type WoodState } from './wood-state.js';
 
 const shareRule = formula({
-  symbol: 'x', gives: letter('length', 'travel at a fixing', { in: 'mm' }), basis: 'geometry',
+  symbol: 'x',
+  gives: letter('length', 'travel at a fixing', { in: 'mm' }),
+  basis: 'geometry',
   text: 'm a / w',
-  where: { m: letter('length', 'movement of the whole width', { in: 'mm' }), a: letter('length', 'distance from the line that is held', { in: 'mm' }), w: letter('length', 'width of the top', { in: 'mm' }) },
+  where: {
+    m: letter('length', 'movement of the whole width', { in: 'mm' }),
+    a: letter('length', 'distance from the line that is held', { in: 'mm' }),
+    w: letter('length', 'width of the top', { in: 'mm' }),
+  },
 });
 const slotRule = formula({
-  symbol: 's', gives: letter('length', 'length of the slot', { in: 'mm' }), basis: 'geometry',
+  symbol: 's',
+  gives: letter('length', 'length of the slot', { in: 'mm' }),
+  basis: 'geometry',
   text: 'x + d + 2 e',
-  where: { x: letter('length', 'travel', { in: 'mm' }), d: letter('length', 'diameter of the fastener', { in: 'mm' }), e: letter('length', 'spare at each end', { in: 'mm' }) },
+  where: {
+    x: letter('length', 'travel', { in: 'mm' }),
+    d: letter('length', 'diameter of the fastener', { in: 'mm' }),
+    e: letter('length', 'spare at each end', { in: 'mm' }),
+  },
 });
 
 interface Asked {
@@ -37,7 +49,14 @@ function wholeMovement(work: Work, g: Asked): number {
   if (g.movement !== undefined) return Math.abs(g.movement);
   const missing = (['timber', 'from', 'to'] as const).filter((k) => g[k] === undefined);
   if (missing.length > 0) {
-    throw new Refusal(missing.length === 3 ? { field: 'movement', says: 'missing; takes a length such as "12 mm", or give timber, from and to' } : missing.map((k) => ({ field: k, says: `missing; takes ${k === 'timber' ? 'a timber by name such as "white oak"' : 'a moisture such as "8 %" or air'}, or give movement` })));
+    throw new Refusal(
+      missing.length === 3
+        ? { field: 'movement', says: 'missing; takes a length such as "12 mm", or give timber, from and to' }
+        : missing.map((k) => ({
+            field: k,
+            says: `missing; takes ${k === 'timber' ? 'a timber by name such as "white oak"' : 'a moisture such as "8 %" or air'}, or give movement`,
+          })),
+    );
   }
   const timber = g.timber as Timber;
   const from = moistureOf(work, g.from as WoodState, 'from');
@@ -47,24 +66,56 @@ function wholeMovement(work: Work, g: Asked): number {
   const most = expected(rule.figure, timber)[1];
   const figure = g.allowFor === 'middle' ? rule.figure : { low: most, middle: most, high: most };
   if (g.allowFor === 'most') work.say('Reckoned with the upper end of what the timber is expected to move.');
-  return Math.abs(moveAcross(work, { width: g.width, timber, cut: g.cut }, from, to, { rule: rule.rule, figure }).change);
+  return Math.abs(
+    moveAcross(work, { width: g.width, timber, cut: g.cut }, from, to, { rule: rule.rule, figure }).change,
+  );
 }
 
+/** Distance of the held line from the edge that is measured from. */
+const heldAt = (g: { readonly width: number; readonly fixedAt: 'centre' | 'edge' | number }): number =>
+  g.fixedAt === 'centre' ? g.width / 2 : g.fixedAt === 'edge' ? 0 : g.fixedAt;
+
 /** Where the fixings stand, measured from one edge. @throws Refusal */
-function placesOf(g: { width: number; positions: readonly number[] | undefined; spacing: number | undefined; edgeDistance: number }, fixed: number): number[] {
+function placesOf(
+  g: {
+    width: number;
+    positions: readonly number[] | undefined;
+    spacing: number | undefined;
+    edgeDistance: number;
+  },
+  fixed: number,
+): number[] {
   if ((g.positions === undefined) === (g.spacing === undefined)) {
-    throw new Refusal({ field: g.positions ? 'spacing' : 'positions', says: g.positions ? 'given together with positions; takes one of the two' : 'missing; takes a list of lengths from one edge such as "60 mm, 320 mm, 580 mm", or give spacing' });
+    throw new Refusal({
+      field: g.positions ? 'spacing' : 'positions',
+      says: g.positions
+        ? 'given together with positions; takes one of the two'
+        : 'missing; takes a list of lengths from one edge such as "60 mm, 320 mm, 580 mm", or give spacing',
+    });
   }
   if (g.positions) {
     g.positions.forEach((p, i) => {
-      if (p > g.width + 1e-9) throw new Refusal({ field: `positions[${i + 1}]`, says: `got ${(p * 1000).toFixed(1)} mm, takes a distance from one edge within the width of ${(g.width * 1000).toFixed(1)} mm` });
+      if (p > g.width + 1e-9)
+        throw new Refusal({
+          field: `positions[${i + 1}]`,
+          says: `got ${(p * 1000).toFixed(1)} mm, takes a distance from one edge within the width of ${(g.width * 1000).toFixed(1)} mm`,
+        });
     });
     return [...g.positions];
   }
   const spacing = g.spacing as number;
-  if (g.width / spacing > 2000) throw new Refusal({ field: 'spacing', says: `got ${(spacing * 1000).toFixed(2)} mm, takes a spacing that gives 2000 fixings or fewer` });
+  if (g.width / spacing > 2000)
+    throw new Refusal({
+      field: 'spacing',
+      says: `got ${(spacing * 1000).toFixed(2)} mm, takes a spacing that gives 2000 fixings or fewer`,
+    });
   const places: number[] = [];
-  for (let k = -Math.floor((fixed - g.edgeDistance) / spacing + 1e-9); fixed + k * spacing <= g.width - g.edgeDistance + 1e-9; k++) places.push(fixed + k * spacing);
+  for (
+    let k = -Math.floor((fixed - g.edgeDistance) / spacing + 1e-9);
+    fixed + k * spacing <= g.width - g.edgeDistance + 1e-9;
+    k++
+  )
+    places.push(fixed + k * spacing);
   return places.filter((p) => p >= g.edgeDistance - 1e-9);
 }
 
@@ -73,84 +124,137 @@ export const fixingSlots = recipe({
   name: 'fixingSlots',
   title: 'Slots that let a top move',
   topic: 'moisture',
-  about: 'Travel and slot length at each fixing across a solid top: the top is held along one line, and a fixing travels in proportion to its distance from it. Reckon from the driest to the wettest state it will see.',
+  about:
+    'Travel and slot length at each fixing across a solid top: the top is held along one line, and a fixing travels in proportion to its distance from it. Reckon from the driest to the wettest state it will see.',
   sources: [],
   inputs: {
     width: field.length({ says: 'width of the top across the grain', above: '0 mm', max: '100 m' }),
-    positions: field.list(field.length({ says: 'distance of a fixing from one edge', min: '0 mm', max: '100 m' }), { says: 'where the fixings are, from one edge', optional: true, most: 2000 }),
-    spacing: field.length({ says: 'distance between fixings, counted from the held line, in place of positions', above: '0 mm', max: '10 m', optional: true }),
-    edgeDistance: field.length({ says: 'least distance of a fixing from the edge, with spacing', min: '0 mm', max: '1 m', default: '30 mm' }),
-    fixedAt: field.either([field.choice(['centre', 'edge'], { says: 'middle or edge' }), field.length({ says: 'distance from the edge', min: '0 mm', max: '100 m' })], { says: 'the line where the top is held: centre, edge (the one measured from), or a distance from that edge', default: 'centre' }),
-    movement: field.length({ says: 'movement of the whole width, in place of timber and moistures', min: '-1 m', max: '1 m', optional: true }),
+    positions: field.list(
+      field.length({ says: 'distance of a fixing from one edge', min: '0 mm', max: '100 m' }),
+      { says: 'where the fixings are, from one edge', optional: true, most: 2000 },
+    ),
+    spacing: field.length({
+      says: 'distance between fixings, counted from the held line, in place of positions',
+      above: '0 mm',
+      max: '10 m',
+      optional: true,
+    }),
+    edgeDistance: field.length({
+      says: 'least distance of a fixing from the edge, with spacing',
+      min: '0 mm',
+      max: '1 m',
+      default: '30 mm',
+    }),
+    fixedAt: field.either(
+      [
+        field.choice(['centre', 'edge'], { says: 'middle or edge' }),
+        field.length({ says: 'distance from the edge', min: '0 mm', max: '100 m' }),
+      ],
+      {
+        says: 'the line where the top is held: centre, edge (the one measured from), or a distance from that edge',
+        default: 'centre',
+      },
+    ),
+    movement: field.length({
+      says: 'movement of the whole width, in place of timber and moistures',
+      min: '-1 m',
+      max: '1 m',
+      optional: true,
+    }),
     timber: timberField({ needs: ['movement', 'shrinkage'], says: 'species, or a group', optional: true }),
     cut: cutField({ says: 'how it was sawn, or the angle of the rings to the face', default: 'flat-sawn' }),
-    from: { ...stateField('moisture at first, or air'), ...optionalState('moisture at first, or air') },
-    to: { ...stateField('moisture at last, or air'), ...optionalState('moisture at last, or air') },
-    allowFor: field.choice(['middle', 'most'], { says: 'slots for the middle figure, or for the most that is expected', default: 'middle' }),
-    fastenerDiameter: field.length({ says: 'diameter of the screw or bolt', above: '0 mm', max: '100 mm', default: '5 mm' }),
-    margin: field.length({ says: 'spare at each end of a slot', min: '0 mm', max: '100 mm', default: '1 mm' }),
+    from: optionalStateField('moisture at first, or air'),
+    to: optionalStateField('moisture at last, or air'),
+    allowFor: field.choice(['middle', 'most'], {
+      says: 'slots for the middle figure, or for the most that is expected',
+      default: 'middle',
+    }),
+    fastenerDiameter: field.length({
+      says: 'diameter of the screw or bolt',
+      above: '0 mm',
+      max: '100 mm',
+      default: '5 mm',
+    }),
+    margin: field.length({
+      says: 'spare at each end of a slot',
+      min: '0 mm',
+      max: '100 mm',
+      default: '1 mm',
+    }),
   },
   outputs: {
     movement: out.length({ says: 'movement of the whole width' }),
     longest: out.length({ says: 'longest slot' }),
     slots: out.table(
-      { position: out.length({ says: 'from the edge' }), travel: out.length({ says: 'travel' }), slotLength: out.length({ says: 'slot length' }) },
+      {
+        position: out.length({ says: 'from the edge' }),
+        travel: out.length({ says: 'travel' }),
+        slotLength: out.length({ says: 'slot length' }),
+      },
       { says: 'Fixings across the top' },
     ),
   },
   formulas: [shareRule, slotRule, ...movementFormulas],
   solve: (given, work) => {
-    const fixed = given.fixedAt === 'centre' ? given.width / 2 : given.fixedAt === 'edge' ? 0 : given.fixedAt;
-    if (fixed > given.width) throw new Refusal({ field: 'fixedAt', says: `got ${(fixed * 1000).toFixed(1)} mm, takes a distance within the width of ${(given.width * 1000).toFixed(1)} mm` });
+    const fixed = heldAt(given);
+    if (fixed > given.width)
+      throw new Refusal({
+        field: 'fixedAt',
+        says: `got ${(fixed * 1000).toFixed(1)} mm, takes a distance within the width of ${(given.width * 1000).toFixed(1)} mm`,
+      });
     const places = placesOf(given, fixed);
-    if (places.length === 0) throw new Refusal({ field: 'edgeDistance', says: `got ${(given.edgeDistance * 1000).toFixed(1)} mm, which leaves no place for a fixing across ${(given.width * 1000).toFixed(1)} mm` });
+    if (places.length === 0)
+      throw new Refusal({
+        field: 'edgeDistance',
+        says: `got ${(given.edgeDistance * 1000).toFixed(1)} mm, which leaves no place for a fixing across ${(given.width * 1000).toFixed(1)} mm`,
+      });
     const m = wholeMovement(work, given);
     const farthest = places.reduce((a, p) => (Math.abs(p - fixed) > Math.abs(a - fixed) ? p : a), fixed);
-    const x = work.apply(shareRule, { m, a: Math.abs(farthest - fixed), w: given.width }, 'travel at the fixing farthest from the held line');
+    const x = work.apply(
+      shareRule,
+      { m, a: Math.abs(farthest - fixed), w: given.width },
+      'travel at the fixing farthest from the held line',
+    );
     work.apply(slotRule, { x, d: given.fastenerDiameter, e: given.margin }, 'length of its slot');
     const slots = places.map((position) => {
       const travel = shareRule.of({ m, a: Math.abs(position - fixed), w: given.width });
       // On the held line itself the top is fixed: a round hole.
-      return { position, travel, slotLength: Math.abs(position - fixed) < 1e-9 ? given.fastenerDiameter : slotRule.of({ x: travel, d: given.fastenerDiameter, e: given.margin }) };
+      return {
+        position,
+        travel,
+        slotLength:
+          Math.abs(position - fixed) < 1e-9
+            ? given.fastenerDiameter
+            : slotRule.of({ x: travel, d: given.fastenerDiameter, e: given.margin }),
+      };
     });
     return { movement: m, longest: Math.max(...slots.map((s) => s.slotLength)), slots };
   },
   cautions: (given) => [
-    note('cut the slots along the width, across the grain; set the screw in the middle of its slot at middling moisture, or at the end that leaves the coming travel free'),
-    ...(given.movement === undefined && given.allowFor === 'middle' ? [estimate('a board in ten moves more than the middle figure by a fifth or more: allowFor "most" makes the slots for it')] : []),
+    note(
+      'cut the slots along the width, across the grain; set the screw in the middle of its slot at middling moisture, or at the end that leaves the coming travel free',
+    ),
+    ...(given.movement === undefined && given.allowFor === 'middle'
+      ? [
+          estimate(
+            'a board in ten moves more than the middle figure by a fifth or more: allowFor "most" makes the slots for it',
+          ),
+        ]
+      : []),
   ],
-  chart: (given, answer) => {
-    const w = given.width * 1000;
-    const fixed = given.fixedAt === 'centre' ? w / 2 : given.fixedAt === 'edge' ? 0 : given.fixedAt * 1000;
-    const deep = w * 0.4;
-    // A slot of 10 mm in a top of a metre would be a speck: drawn larger, and said so.
-    const times = Math.max(1, Math.min(8, Math.round((w / Math.max(3, answer.slots.length * 1.6)) / Math.max(1, answer.longest * 1000))));
-    const few = answer.slots.length <= 9;
-    const d = given.fastenerDiameter * 1000;
-    // Of many slots the shortest and the longest are labelled.
-    const sorted = [...answer.slots].sort((a, b) => a.slotLength - b.slotLength);
-    const ends = [sorted[0], sorted[sorted.length - 1]];
-    const shapes: Shape[] = [
-      { kind: 'rectangle', x: 0, y: 0, width: w, height: deep, fill: 'wood', hatch: 'grainUp' },
-      { kind: 'polyline', points: [[fixed, -deep * 0.06], [fixed, deep * 1.06]], dashed: true },
-      { kind: 'text', x: fixed, y: deep * 1.06, text: 'held here', dy: 10, align: fixed < w * 0.08 ? 'left' : fixed > w * 0.92 ? 'right' : 'center' },
-      ...answer.slots.flatMap((s, i): Shape[] => {
-        const long = s.slotLength * 1000 * times;
-        const y = deep * (few ? 0.5 : i % 2 === 0 ? 0.62 : 0.38);
-        return [
-          { kind: 'rectangle', x: s.position * 1000 - long / 2, y: y - (d * times) / 2, width: long, height: d * times, fill: 'ground' },
-          { kind: 'circle', x: s.position * 1000, y, radius: (d * times) / 2, fill: 'accent' },
-          ...(few || s === ends[0] || s === ends[1] ? ([{ kind: 'text', x: s.position * 1000, y: y - (d * times) / 2, text: `${(s.slotLength * 1000).toFixed(1)} mm`, dy: -14, bold: true }, { kind: 'text', x: s.position * 1000, y: y - (d * times) / 2, text: `travel ${(s.travel * 1000).toFixed(1)}`, dy: -29, size: 11 }] as Shape[]) : []),
-        ];
-      }),
-      { kind: 'dimension', from: [w, 0], to: [0, 0], text: `${w.toFixed(0)} mm across the grain`, offset: 16 },
-    ];
-    return drawing({ title: 'The top in plan, with its slots', subtitle: times > 1 ? `Slots drawn ${times} times their size; length and travel in mm.` : 'Length and travel in mm.', shapes });
+  chart: (given, answer) =>
+    slotsPicture({
+      width: given.width,
+      fixed: heldAt(given),
+      diameter: given.fastenerDiameter,
+      slots: answer.slots,
+    }),
+  example: {
+    width: '640 mm',
+    positions: ['60 mm', '320 mm', '580 mm'],
+    timber: 'white oak',
+    from: '8 %',
+    to: '13 %',
+    fastenerDiameter: '5 mm',
   },
-  example: { width: '640 mm', positions: ['60 mm', '320 mm', '580 mm'], timber: 'white oak', from: '8 %', to: '13 %', fastenerDiameter: '5 mm' },
 });
-
-function optionalState(says: string): { readonly optional: true; readonly read: (v: unknown) => WoodState | undefined; readonly show: (v: WoodState | undefined) => string } {
-  const inner = stateField(says);
-  return { optional: true, read: (v) => (v === undefined ? undefined : inner.read(v)), show: (v) => (v === undefined ? 'not given' : inner.show(v)) };
-}

@@ -8,33 +8,57 @@ import { usualVolumetric } from '../../timber/gravity.js';
 import type { Timber } from '../../timber/timber.js';
 
 export const densitySource = cite('fpl-gtr-190', 'ch. 4, p. 4-9 to 4-11');
-const gravitySource = cite('fpl-gtr-190', 'ch. 4, specific gravity and volumetric shrinkage', { read: 'memory' });
+const gravitySource = cite('fpl-gtr-190', 'ch. 4, specific gravity and volumetric shrinkage', {
+  read: 'memory',
+});
 const ndsSource = cite('engineering-toolbox-wood-density', 'NDS form of density');
 
 const M = letter('moisture', 'moisture content', { in: '%' });
 const density = letter('density', 'density, with its water');
 
 export const densityRule = formula({
-  symbol: 'rho', gives: density, source: densitySource,
+  symbol: 'rho',
+  gives: density,
+  source: densitySource,
   text: 'rho_w G * (1 + M / 100)',
-  where: { rho_w: letter('density', 'density of water'), G: letter('ratio', 'specific gravity on the volume at this moisture'), M },
+  where: {
+    rho_w: letter('density', 'density of water'),
+    G: letter('ratio', 'specific gravity on the volume at this moisture'),
+    M,
+  },
 });
 export const shrunkRule = formula({
-  symbol: 'S_M', gives: letter('share', 'shrinkage of volume from green to this moisture', { in: '%' }), source: gravitySource,
+  symbol: 'S_M',
+  gives: letter('share', 'shrinkage of volume from green to this moisture', { in: '%' }),
+  source: gravitySource,
   text: 'S_v * (f - M) / f',
-  where: { S_v: letter('share', 'shrinkage of volume from green to ovendry', { in: '%' }), f: letter('moisture', 'moisture at fibre saturation', { in: '%' }), M },
+  where: {
+    S_v: letter('share', 'shrinkage of volume from green to ovendry', { in: '%' }),
+    f: letter('moisture', 'moisture at fibre saturation', { in: '%' }),
+    M,
+  },
 });
 export const gravityRule = formula({
-  symbol: 'G', gives: letter('ratio', 'specific gravity on the volume at this moisture'), source: gravitySource,
+  symbol: 'G',
+  gives: letter('ratio', 'specific gravity on the volume at this moisture'),
+  source: gravitySource,
   text: 'G_b / (1 - S_M / 100)',
-  where: { G_b: letter('ratio', 'specific gravity on the green volume'), S_M: letter('share', 'shrinkage of volume to this moisture', { in: '%' }) },
+  where: {
+    G_b: letter('ratio', 'specific gravity on the green volume'),
+    S_M: letter('share', 'shrinkage of volume to this moisture', { in: '%' }),
+  },
 });
 export const usualShrinkRule = formula({
-  symbol: 'S_v', gives: letter('share', 'shrinkage of volume from green to ovendry, where it is not known', { in: '%' }), source: gravitySource,
-  text: '26.5 G_b', where: { G_b: letter('ratio', 'specific gravity on the green volume') },
+  symbol: 'S_v',
+  gives: letter('share', 'shrinkage of volume from green to ovendry, where it is not known', { in: '%' }),
+  source: gravitySource,
+  text: '26.5 G_b',
+  where: { G_b: letter('ratio', 'specific gravity on the green volume') },
 });
 export const ndsRule = formula({
-  symbol: 'rho', gives: letter('density', 'density, with its water', { in: 'lb/ft3', bare: true }), source: ndsSource,
+  symbol: 'rho',
+  gives: letter('density', 'density, with its water', { in: 'lb/ft3', bare: true }),
+  source: ndsSource,
   text: '62.4 G_0 / (1 + 0.009 G_0 M) * (1 + M / 100)',
   where: { G_0: letter('ratio', 'specific gravity on the ovendry volume'), M },
 });
@@ -44,10 +68,16 @@ export const saturation = 0.3;
 export const waterDensity = 1000;
 
 /** Specific gravity on the volume at `moisture`, from that on the green volume. */
-export function gravityAt(work: Work, basic: number, moisture: number, volumetric: number | undefined): number {
+export function gravityAt(
+  work: Work,
+  basic: number,
+  moisture: number,
+  volumetric: number | undefined,
+): number {
   const S_v = volumetric ?? work.apply(usualShrinkRule, { G_b: basic });
   const S_M = moisture >= saturation ? 0 : work.apply(shrunkRule, { S_v, f: saturation, M: moisture });
-  if (moisture >= saturation) work.say('At or above fibre saturation (30 %) the volume is the green volume.', gravitySource);
+  if (moisture >= saturation)
+    work.say('At or above fibre saturation (30 %) the volume is the green volume.', gravitySource);
   return work.apply(gravityRule, { G_b: basic, S_M });
 }
 
@@ -70,19 +100,31 @@ export function basicGravityOf(work: Work, timber: Timber): BasicGravity {
     // G12 = Gb / (1 - 0.6 Sv) turned round, with Sv = 26.5 Gb where it is not published.
     const back = (rho: number): number => {
       const g12 = rho / (waterDensity * 1.12);
-      return volumetric === undefined ? g12 / (1 + 0.6 * usualVolumetric * g12) : g12 * (1 - 0.6 * volumetric);
+      return volumetric === undefined
+        ? g12 / (1 + 0.6 * usualVolumetric * g12)
+        : g12 * (1 - 0.6 * volumetric);
     };
-    work.say(`${timber.name}: ${Math.round(printed.density.middle)} kg/m³ at 12 % moisture is printed; specific gravity on the green volume follows from it.`);
-    return { low: back(printed.density.low), middle: back(printed.density.middle), high: back(printed.density.high), volumetric };
+    work.say(
+      `${timber.name}: ${Math.round(printed.density.middle)} kg/m³ at 12 % moisture is printed; specific gravity on the green volume follows from it.`,
+    );
+    return {
+      low: back(printed.density.low),
+      middle: back(printed.density.middle),
+      high: back(printed.density.high),
+      volumetric,
+    };
   }
   const g = published as NonNullable<typeof published>;
   citeTimber(work, timber, g);
-  if (shrinkage && volumetric !== undefined) citeTimber(work, timber, { rows: shrinkage.rows, count: shrinkage.count });
+  if (shrinkage && volumetric !== undefined)
+    citeTimber(work, timber, { rows: shrinkage.rows, count: shrinkage.count });
   return { ...g.gravity, volumetric };
 }
 
 /** Cautions that hold of every density. */
 export const densityCautions = (moisture: number) => [
-  estimate('boards of one species differ: about one in three lies more than a tenth away from the mean density (common experience)'),
+  estimate(
+    'boards of one species differ: about one in three lies more than a tenth away from the mean density (common experience)',
+  ),
   ...(moisture > 2 ? [outOfRange('over 200 % is more water than most wood can hold')] : []),
 ];

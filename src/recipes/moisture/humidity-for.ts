@@ -3,7 +3,15 @@ import { Refusal } from '../../quantities/refusal.js';
 import { field } from '../../recipe/field.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
-import { airLimits, equilibrium, inTable, outsideTable, sorptionSource, sorptionSteps, workEquilibrium } from './sorption.js';
+import {
+  airLimits,
+  equilibrium,
+  inTable,
+  outsideTable,
+  sorptionSource,
+  sorptionSteps,
+  workEquilibrium,
+} from './sorption.js';
 
 /** Humidity as a fraction at which the equation gives `moisture`; the curve only rises, so halving always finds it. */
 export function humidityAt(temperature: number, moisture: number): number {
@@ -25,10 +33,15 @@ export const humidityFor = recipe({
   name: 'humidityFor',
   title: 'Humidity that keeps wood at a moisture',
   topic: 'moisture',
-  about: 'The relative humidity at which wood rests at a given moisture content: the sorption equation solved the other way round.',
+  about:
+    'The relative humidity at which wood rests at a given moisture content: the sorption equation solved the other way round.',
   sources: [sorptionSource],
   inputs: {
-    temperature: field.temperature({ says: 'temperature of the air', min: airLimits.coldest, max: airLimits.hottest }),
+    temperature: field.temperature({
+      says: 'temperature of the air',
+      min: airLimits.coldest,
+      max: airLimits.hottest,
+    }),
     moisture: field.moisture({ says: 'moisture content to hold', min: '0 %', max: '40 %' }),
   },
   outputs: {
@@ -38,21 +51,30 @@ export const humidityFor = recipe({
   solve: (given, work) => {
     const most = equilibrium(given.temperature, 1);
     if (given.moisture > most) {
-      throw new Refusal({ field: 'moisture', says: `got ${(given.moisture * 100).toFixed(1)} %, takes at most ${(Math.floor(most * 1000) / 10).toFixed(1)} %, where air of this temperature is saturated; wetter wood only dries` });
+      throw new Refusal({
+        field: 'moisture',
+        says: `got ${(given.moisture * 100).toFixed(1)} %, takes at most ${(Math.floor(most * 1000) / 10).toFixed(1)} %, where air of this temperature is saturated; wetter wood only dries`,
+      });
     }
     const humidity = given.moisture === 0 ? 0 : humidityAt(given.temperature, given.moisture);
-    work.say('The equation cannot be turned round in closed form; its curve only rises, so the humidity is found by halving the interval until the last digit. Put back in:');
+    work.say(
+      'The equation cannot be turned round in closed form; its curve only rises, so the humidity is found by halving the interval until the last digit. Put back in:',
+    );
     workEquilibrium(work, given.temperature, humidity, 'moisture at the humidity found');
     return { humidity };
   },
-  limits: [{ when: (g, o) => !inTable(g.temperature, o.humidity), says: outsideTable, source: sorptionSource }],
+  limits: [
+    { when: (g, o) => !inTable(g.temperature, o.humidity), says: outsideTable, source: sorptionSource },
+  ],
   chart: (given, answer) => {
     const humidities = Array.from({ length: 50 }, (_, i) => i * 2);
     return lineChart({
       title: `Wood at rest in air of ${Number(given.temperature.toFixed(1))} °C`,
       x: { title: 'Relative humidity', unit: '%', values: humidities, domain: [0, 100] },
       y: { title: 'Moisture content', unit: '%', zero: true },
-      series: [{ name: 'moisture', values: humidities.map((h) => equilibrium(given.temperature, h / 100) * 100) }],
+      series: [
+        { name: 'moisture', values: humidities.map((h) => equilibrium(given.temperature, h / 100) * 100) },
+      ],
       marks: [{ x: answer.humidity * 100, y: given.moisture * 100 }],
       rules: [{ x: answer.humidity * 100, label: `${(answer.humidity * 100).toFixed(0)} % humidity` }],
       points: false,

@@ -2,10 +2,13 @@
 import { formula, letter } from '../../recipe/formula.js';
 
 export const lagRule = formula({
-  symbol: 'tau', gives: letter('time', 'time constant of the lag', { in: 'day', bare: true }), basis: 'estimate',
+  symbol: 'tau',
+  gives: letter('time', 'time constant of the lag', { in: 'day', bare: true }),
+  basis: 'estimate',
   text: 's t^2 / (pi^2 d)',
   where: {
-    s: letter('ratio', 'slowing by the finish'), t: letter('length', 'thickness, open on both faces', { in: 'mm', bare: true }),
+    s: letter('ratio', 'slowing by the finish'),
+    t: letter('length', 'thickness, open on both faces', { in: 'mm', bare: true }),
     d: letter('ratio', 'diffusion across the grain, mm² a day', { bare: true }),
   },
 });

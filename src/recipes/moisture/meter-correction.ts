@@ -11,11 +11,16 @@ import { tableRows } from '../../timber/tables.js';
 const source = cite('fpl-gtr-190', 'ch. 13, moisture meters');
 
 const correctionRule = formula({
-  symbol: 'M', gives: letter('moisture', 'moisture corrected for temperature', { in: '%' }), source,
+  symbol: 'M',
+  gives: letter('moisture', 'moisture corrected for temperature', { in: '%' }),
+  source,
   text: 'R + p * (T_c - T) / t',
   where: {
-    R: letter('moisture', 'reading of the meter', { in: '%' }), p: letter('moisture', 'points of moisture a step', { in: '%' }),
-    T_c: letter('temperature', 'temperature the meter is set for'), T: letter('temperature', 'temperature of the wood'), t: letter('ratio', 'degrees a step'),
+    R: letter('moisture', 'reading of the meter', { in: '%' }),
+    p: letter('moisture', 'points of moisture a step', { in: '%' }),
+    T_c: letter('temperature', 'temperature the meter is set for'),
+    T: letter('temperature', 'temperature of the wood'),
+    t: letter('ratio', 'degrees a step'),
   },
 });
 
@@ -24,7 +29,12 @@ const figures = () => {
   const rows = tableRows('meter-correction.fpl-gtr-190');
   const rule = rows.find((r) => r.number('points_pct') !== undefined);
   const range = rows.find((r) => r.number('low_pct') !== undefined);
-  return { points: (rule?.number('points_pct') as number) / 100, step: rule?.number('per_kelvin') as number, low: (range?.number('low_pct') as number) / 100, high: (range?.number('high_pct') as number) / 100 };
+  return {
+    points: (rule?.number('points_pct') as number) / 100,
+    step: rule?.number('per_kelvin') as number,
+    low: (range?.number('low_pct') as number) / 100,
+    high: (range?.number('high_pct') as number) / 100,
+  };
 };
 
 /** The reading of a resistance (pin) meter corrected for the temperature of the wood. The maker's correction for the species comes on top and is not in here. */
@@ -32,12 +42,22 @@ export const meterCorrection = recipe({
   name: 'meterCorrection',
   title: 'Moisture meter reading, corrected for temperature',
   topic: 'moisture',
-  about: 'The moisture behind the reading of a resistance meter when the wood is colder or warmer than the meter is set for. Apply the maker\'s correction for the species as well.',
+  about:
+    "The moisture behind the reading of a resistance meter when the wood is colder or warmer than the meter is set for. Apply the maker's correction for the species as well.",
   sources: [source],
   inputs: {
     reading: field.moisture({ says: 'what the meter shows', min: '0 %', max: '120 %' }),
-    woodTemperature: field.temperature({ says: 'temperature of the wood itself', min: '-30 degC', max: '90 degC' }),
-    calibrationTemperature: field.temperature({ says: 'temperature the meter is set for, from its leaflet', min: '-10 degC', max: '60 degC', default: '21.1 degC' }),
+    woodTemperature: field.temperature({
+      says: 'temperature of the wood itself',
+      min: '-30 degC',
+      max: '90 degC',
+    }),
+    calibrationTemperature: field.temperature({
+      says: 'temperature the meter is set for, from its leaflet',
+      min: '-10 degC',
+      max: '60 degC',
+      default: '21.1 degC',
+    }),
   },
   outputs: {
     moisture: out.moisture({ says: 'moisture content' }),
@@ -46,25 +66,54 @@ export const meterCorrection = recipe({
   formulas: [correctionRule],
   solve: (given, work) => {
     const { points, step } = figures();
-    const moisture = work.apply(correctionRule, { R: given.reading, p: points, T_c: given.calibrationTemperature, T: given.woodTemperature, t: step });
-    if (moisture < 0) throw new Refusal({ field: 'reading', says: `got ${(given.reading * 100).toFixed(1)} %, which the correction takes below 0 %; takes a reading on wood nearer the meter's temperature` });
+    const moisture = work.apply(correctionRule, {
+      R: given.reading,
+      p: points,
+      T_c: given.calibrationTemperature,
+      T: given.woodTemperature,
+      t: step,
+    });
+    if (moisture < 0)
+      throw new Refusal({
+        field: 'reading',
+        says: `got ${(given.reading * 100).toFixed(1)} %, which the correction takes below 0 %; takes a reading on wood nearer the meter's temperature`,
+      });
     return { moisture, correction: moisture - given.reading };
   },
   limits: [
-    { when: (g) => g.reading < figures().low || g.reading > figures().high, says: () => `a meter can be trusted from about ${figures().low * 100} to ${figures().high * 100} % moisture; this reading lies outside`, source },
-    { when: (g) => Math.abs(g.woodTemperature - g.calibrationTemperature) > 28, says: 'the straight rule is meant for moderate differences of temperature: better warm or cool the wood and read again', source },
+    {
+      when: (g) => g.reading < figures().low || g.reading > figures().high,
+      says: () =>
+        `a meter can be trusted from about ${figures().low * 100} to ${figures().high * 100} % moisture; this reading lies outside`,
+      source,
+    },
+    {
+      when: (g) => Math.abs(g.woodTemperature - g.calibrationTemperature) > 28,
+      says: 'the straight rule is meant for moderate differences of temperature: better warm or cool the wood and read again',
+      source,
+    },
   ],
-  cautions: [note('the rule is for pin meters and approximate; salt, glue, metal and wet surfaces throw a reading far off')],
+  cautions: [
+    note(
+      'the rule is for pin meters and approximate; salt, glue, metal and wet surfaces throw a reading far off',
+    ),
+  ],
   chart: (given, answer) => {
     const { points, step } = figures();
     const ts = Array.from({ length: 11 }, (_, i) => given.calibrationTemperature - 25 + i * 5);
-    const line = (shift: number): number[] => ts.map((t) => Math.max(0, given.reading + shift + (points * (given.calibrationTemperature - t)) / step) * 100);
+    const line = (shift: number): number[] =>
+      ts.map(
+        (t) =>
+          Math.max(0, given.reading + shift + (points * (given.calibrationTemperature - t)) / step) * 100,
+      );
     return lineChart({
       title: `A reading of ${Number((given.reading * 100).toFixed(1))} % in colder and warmer wood`,
       x: { title: 'Temperature of the wood', unit: '°C', values: ts },
       y: { title: 'Moisture content', unit: '%' },
       series: [{ name: 'moisture behind the reading', values: line(0) }],
-      ...(given.woodTemperature >= (ts[0] as number) && given.woodTemperature <= (ts[10] as number) ? { marks: [{ x: given.woodTemperature, y: answer.moisture * 100 }] } : {}),
+      ...(given.woodTemperature >= (ts[0] as number) && given.woodTemperature <= (ts[10] as number)
+        ? { marks: [{ x: given.woodTemperature, y: answer.moisture * 100 }] }
+        : {}),
       rules: [{ y: answer.moisture * 100, label: `${(answer.moisture * 100).toFixed(1)} %` }],
       points: false,
     });

@@ -10,12 +10,16 @@ const source = cite('fpl-gtr-190', 'Eq. 4-1');
 const dry = letter('mass', 'mass dried in the oven', { in: 'g' });
 
 const moistureRule = formula({
-  symbol: 'M', gives: letter('moisture', 'moisture content on ovendry mass', { in: '%' }), source,
+  symbol: 'M',
+  gives: letter('moisture', 'moisture content on ovendry mass', { in: '%' }),
+  source,
   text: '100 (m_wet - m_dry) / m_dry',
   where: { m_wet: letter('mass', 'mass as it is', { in: 'g' }), m_dry: dry },
 });
 const targetRule = formula({
-  symbol: 'm_t', gives: letter('mass', 'mass at the wanted moisture', { in: 'g' }), source,
+  symbol: 'm_t',
+  gives: letter('mass', 'mass at the wanted moisture', { in: 'g' }),
+  source,
   text: 'm_dry * (1 + M_t / 100)',
   where: { m_dry: dry, M_t: letter('moisture', 'wanted moisture', { in: '%' }) },
 });
@@ -25,11 +29,16 @@ export const moistureByWeight = recipe({
   name: 'moistureByWeight',
   title: 'Moisture by weighing',
   topic: 'moisture',
-  about: 'The moisture content of a sample from its mass now and its mass dried in an oven; and the mass it will have at a moisture you wait for.',
+  about:
+    'The moisture content of a sample from its mass now and its mass dried in an oven; and the mass it will have at a moisture you wait for.',
   sources: [source],
   inputs: {
     wetMass: field.mass({ says: 'mass of the sample as it is', above: '0 g', max: '10 t' }),
-    ovenDryMass: field.mass({ says: 'mass of the same sample dried at 103 °C until it loses no more', above: '0 g', max: '10 t' }),
+    ovenDryMass: field.mass({
+      says: 'mass of the same sample dried at 103 °C until it loses no more',
+      above: '0 g',
+      max: '10 t',
+    }),
     target: field.moisture({ says: 'moisture to wait for', min: '0 %', max: '300 %', optional: true }),
   },
   outputs: {
@@ -40,18 +49,27 @@ export const moistureByWeight = recipe({
   formulas: [moistureRule, targetRule],
   solve: (given, work) => {
     if (given.wetMass < given.ovenDryMass) {
-      throw new Refusal({ field: 'wetMass', says: `got ${(given.wetMass * 1000).toFixed(1)} g, less than the ovendry mass of ${(given.ovenDryMass * 1000).toFixed(1)} g; takes the mass before drying` });
+      throw new Refusal({
+        field: 'wetMass',
+        says: `got ${(given.wetMass * 1000).toFixed(1)} g, less than the ovendry mass of ${(given.ovenDryMass * 1000).toFixed(1)} g; takes the mass before drying`,
+      });
     }
     const moisture = work.apply(moistureRule, { m_wet: given.wetMass, m_dry: given.ovenDryMass });
     return {
       moisture,
       water: given.wetMass - given.ovenDryMass,
-      ...(given.target === undefined ? {} : { targetMass: work.apply(targetRule, { m_dry: given.ovenDryMass, M_t: given.target }) }),
+      ...(given.target === undefined
+        ? {}
+        : { targetMass: work.apply(targetRule, { m_dry: given.ovenDryMass, M_t: given.target }) }),
     };
   },
   cautions: (_given, answer) => [
-    danger('dry the sample in a ventilated oven kept for it and never leave it alone: wood above about 105 °C darkens, gases and can take fire'),
-    ...(answer.moisture > 3 ? [note('over 300 % is more water than any but the lightest green wood holds: check the two masses')] : []),
+    danger(
+      'dry the sample in a ventilated oven kept for it and never leave it alone: wood above about 105 °C darkens, gases and can take fire',
+    ),
+    ...(answer.moisture > 3
+      ? [note('over 300 % is more water than any but the lightest green wood holds: check the two masses')]
+      : []),
   ],
   example: { wetMass: '136 g', ovenDryMass: '100 g', target: '10 %' },
 });

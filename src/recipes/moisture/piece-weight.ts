@@ -14,12 +14,21 @@ const size = (says: string) => ({ says, above: '0 mm', max: '100 m', optional: t
 const length_ = letter('length', 'length', { in: 'm' });
 
 const volumeRule = formula({
-  symbol: 'V', gives: letter('volume', 'volume of the pieces'), basis: 'geometry',
+  symbol: 'V',
+  gives: letter('volume', 'volume of the pieces'),
+  basis: 'geometry',
   text: 'n l b t',
-  where: { n: letter('count', 'pieces alike'), l: length_, b: letter('length', 'width'), t: letter('length', 'thickness') },
+  where: {
+    n: letter('count', 'pieces alike'),
+    l: length_,
+    b: letter('length', 'width'),
+    t: letter('length', 'thickness'),
+  },
 });
 const massRule = formula({
-  symbol: 'm', gives: letter('mass', 'mass'), basis: 'definition',
+  symbol: 'm',
+  gives: letter('mass', 'mass'),
+  basis: 'definition',
   text: 'rho V',
   where: { rho: letter('density', 'density, with its water'), V: letter('volume', 'volume') },
 });
@@ -30,7 +39,11 @@ interface Dimensions {
   readonly thickness: number;
 }
 const three = field.group(
-  { length: field.length({ says: 'length', above: '0 mm', max: '100 m' }), width: field.length({ says: 'width', above: '0 mm', max: '100 m' }), thickness: field.length({ says: 'thickness', above: '0 mm', max: '100 m' }) },
+  {
+    length: field.length({ says: 'length', above: '0 mm', max: '100 m' }),
+    width: field.length({ says: 'width', above: '0 mm', max: '100 m' }),
+    thickness: field.length({ says: 'thickness', above: '0 mm', max: '100 m' }),
+  },
   { says: 'length, width and thickness' },
 );
 type Size = string | Quantity<'length'>;
@@ -38,7 +51,11 @@ type Written = string | { readonly length: Size; readonly width: Size; readonly 
 const takes = 'length x width x thickness such as "1950 x 640 x 40 mm", or { length, width, thickness }';
 
 /** Takes the three sizes in one text or as a group. */
-const dimensionsField: Field<Written, Dimensions | undefined, true> = makeField<Written, Dimensions, { says: string; optional: true }>(
+const dimensionsField: Field<Written, Dimensions | undefined, true> = makeField<
+  Written,
+  Dimensions,
+  { says: string; optional: true }
+>(
   {
     kind: 'dimensions',
     takes,
@@ -51,8 +68,14 @@ const dimensionsField: Field<Written, Dimensions | undefined, true> = makeField<
       if (parts.length !== 3 || !last) throw new Refusal(`got ${shown(v)}, takes ${takes}`);
       // A unit written once, at the end, is meant for all three.
       const unit = /[a-zA-Z"'″′]+$/.exec(last)?.[0] ?? '';
-      const [length, width, thickness] = parts.map((p) => parseQuantity(/\d$/.test(p) ? `${p} ${unit}` : p, 'length').value) as [number, number, number];
-      return three.read({ length: new Quantity('length', length), width: new Quantity('length', width), thickness: new Quantity('length', thickness) });
+      const [length, width, thickness] = parts.map(
+        (p) => parseQuantity(/\d$/.test(p) ? `${p} ${unit}` : p, 'length').value,
+      ) as [number, number, number];
+      return three.read({
+        length: new Quantity('length', length),
+        width: new Quantity('length', width),
+        thickness: new Quantity('length', thickness),
+      });
     },
   },
   { says: 'length, width and thickness in one', optional: true },
@@ -63,14 +86,20 @@ export const pieceWeight = recipe({
   name: 'pieceWeight',
   title: 'Weight of a piece',
   topic: 'moisture',
-  about: 'The mass of a board, a pile of boards alike or a glued top, from its size or volume, its timber and its moisture.',
+  about:
+    'The mass of a board, a pile of boards alike or a glued top, from its size or volume, its timber and its moisture.',
   sources: [densitySource],
   inputs: {
     dimensions: dimensionsField,
     length: field.length(size('length, where dimensions is not given')),
     width: field.length(size('width, where dimensions is not given')),
     thickness: field.length(size('thickness, where dimensions is not given')),
-    volume: field.volume({ says: 'volume, in place of the sizes', above: '0 m3', max: '1000 m3', optional: true }),
+    volume: field.volume({
+      says: 'volume, in place of the sizes',
+      above: '0 m3',
+      max: '1000 m3',
+      optional: true,
+    }),
     count: field.count({ says: 'pieces alike', min: 1, max: 100_000, default: 1 }),
     timber: timberField({ needs: ['density', 'gravity'], says: 'species, or a group for a range' }),
     moisture: field.moisture({ says: 'moisture content', min: '0 %', max: '300 %', default: '12 %' }),
@@ -84,22 +113,47 @@ export const pieceWeight = recipe({
   },
   formulas: [volumeRule, massRule, ...gravityFormulas],
   solve: (given, work) => {
-    const d = given.dimensions ?? (given.length !== undefined && given.width !== undefined && given.thickness !== undefined ? { length: given.length, width: given.width, thickness: given.thickness } : undefined);
+    const d =
+      given.dimensions ??
+      (given.length !== undefined && given.width !== undefined && given.thickness !== undefined
+        ? { length: given.length, width: given.width, thickness: given.thickness }
+        : undefined);
     if ((d === undefined) === (given.volume === undefined)) {
       const lacking = (['length', 'width', 'thickness'] as const).filter((k) => given[k] === undefined);
       throw new Refusal(
-        d ? { field: 'volume', says: 'given together with the sizes; takes one of the two' }
-          : lacking.length < 3 ? lacking.map((k) => ({ field: k, says: 'missing; takes a length such as "900 mm"' }))
-            : { field: 'dimensions', says: `missing; takes ${takes}, or give volume` });
+        d
+          ? { field: 'volume', says: 'given together with the sizes; takes one of the two' }
+          : lacking.length < 3
+            ? lacking.map((k) => ({ field: k, says: 'missing; takes a length such as "900 mm"' }))
+            : { field: 'dimensions', says: `missing; takes ${takes}, or give volume` },
+      );
     }
-    const V = d ? work.apply(volumeRule, { n: given.count, l: d.length, b: d.width, t: d.thickness }) : (given.volume as number) * given.count;
-    const dense = densityAt(work, { timber: given.timber, specificGravity: undefined, gravityBasis: 'at this moisture', volumetricShrinkage: undefined }, given.moisture);
+    const V = d
+      ? work.apply(volumeRule, { n: given.count, l: d.length, b: d.width, t: d.thickness })
+      : (given.volume as number) * given.count;
+    const dense = densityAt(
+      work,
+      {
+        timber: given.timber,
+        specificGravity: undefined,
+        gravityBasis: 'at this moisture',
+        volumetricShrinkage: undefined,
+      },
+      given.moisture,
+    );
     const mass = work.apply(massRule, { rho: dense.density, V });
-    return { mass, volume: V, density: dense.density, ...(dense.high > dense.low ? { low: dense.low * V, high: dense.high * V } : {}) };
+    return {
+      mass,
+      volume: V,
+      density: dense.density,
+      ...(dense.high > dense.low ? { low: dense.low * V, high: dense.high * V } : {}),
+    };
   },
   cautions: (given, answer) => [
     ...densityCautions(given.moisture),
-    ...(answer.mass > 25 ? [danger('over 25 kg: lift with two people or a trolley, and follow the lifting rules where you are')] : []),
+    ...(answer.mass > 25
+      ? [danger('over 25 kg: lift with two people or a trolley, and follow the lifting rules where you are')]
+      : []),
   ],
   example: { dimensions: '1950 x 640 x 40 mm', timber: 'unknown hardwood', moisture: '12 %' },
 });

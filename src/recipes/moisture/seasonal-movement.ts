@@ -5,14 +5,20 @@ import { recipe } from '../../recipe/recipe.js';
 import { silentWork } from '../../recipe/work.js';
 import { timberField } from '../../timber/field.js';
 import { monthNames } from '../../timber/climate.js';
-import { coefficientSource, expected, moveAcross, movementFormulas, ruleFor, saturationOf, spreadCautions } from './across-grain.js';
+import {
+  coefficientSource,
+  expected,
+  moveAcross,
+  movementFormulas,
+  ruleFor,
+  saturationOf,
+  spreadCautions,
+} from './across-grain.js';
 import { climateField } from './climate-field.js';
 import { diffusion, lagged, lagRule, sealings, timeConstant } from './lag.js';
 import { outsideTable, sorptionSource } from './sorption.js';
-import { cutField, cutWords, moistureOf, stateField } from './wood-state.js';
+import { cutField, cutWords, moistureOf, optionalStateField } from './wood-state.js';
 import { yearChart } from './year-chart.js';
-
-const madeAt = stateField('moisture when the width was measured, or the air of the workshop; left out it is the mean of the year');
 
 /**
  * A year in the life of a board or top: the air of twelve months, the moisture of the wood that lags behind it, and the width it
@@ -22,7 +28,8 @@ export const seasonalMovement = recipe({
   name: 'seasonalMovement',
   title: 'The year in a top',
   topic: 'moisture',
-  about: 'Width of a board or top month by month, from twelve months of air: wood follows the air with a lag that grows with the square of its thickness. Give the air of the room it will stand in; the table of places is outdoor air under cover.',
+  about:
+    'Width of a board or top month by month, from twelve months of air: wood follows the air with a lag that grows with the square of its thickness. Give the air of the room it will stand in; the table of places is outdoor air under cover.',
   sources: [coefficientSource],
   inputs: {
     width: field.length({ says: 'width across the grain, as measured', above: '0 mm', max: '100 m' }),
@@ -30,9 +37,20 @@ export const seasonalMovement = recipe({
     timber: timberField({ needs: ['movement', 'shrinkage'], says: 'species, or a group for a range' }),
     cut: cutField({ says: 'how it was sawn, or the angle of the rings to the face', default: 'flat-sawn' }),
     climate: climateField('a place in the data, or twelve months of your own'),
-    sealing: field.choice(Object.keys(sealings) as (keyof typeof sealings)[], { says: 'finish: bare, oiled, varnished on all faces, or open to the air on one face only', default: 'bare' }),
-    lag: field.time({ says: 'time constant of the lag, in place of the one reckoned from thickness and sealing', min: '0 s', max: '1e6 day', optional: true }),
-    madeAt: { ...madeAt, optional: true as const, read: (v: unknown) => (v === undefined ? undefined : madeAt.read(v)), show: (v: ReturnType<typeof madeAt.read> | undefined) => (v === undefined ? 'the mean of the year' : madeAt.show(v)) },
+    sealing: field.choice(Object.keys(sealings) as (keyof typeof sealings)[], {
+      says: 'finish: bare, oiled, varnished on all faces, or open to the air on one face only',
+      default: 'bare',
+    }),
+    lag: field.time({
+      says: 'time constant of the lag, in place of the one reckoned from thickness and sealing',
+      min: '0 s',
+      max: '1e6 day',
+      optional: true,
+    }),
+    madeAt: optionalStateField(
+      'moisture when the width was measured, or the air of the workshop; left out it is the mean of the year',
+      'the mean of the year',
+    ),
   },
   outputs: {
     widest: out.length({ says: 'greatest width in the year' }),
@@ -46,19 +64,27 @@ export const seasonalMovement = recipe({
     wettest: out.moisture({ says: 'greatest moisture of the wood' }),
     timeConstant: out.time({ says: 'time constant of the lag', unit: 'day' }),
     months: out.table(
-      { month: out.text({ says: 'month' }), airMoisture: out.moisture({ says: 'moisture the air asks for' }), moisture: out.moisture({ says: 'moisture of the wood' }), width: out.length({ says: 'width' }) },
+      {
+        month: out.text({ says: 'month' }),
+        airMoisture: out.moisture({ says: 'moisture the air asks for' }),
+        moisture: out.moisture({ says: 'moisture of the wood' }),
+        width: out.length({ says: 'width' }),
+      },
       { says: 'Month by month' },
     ),
   },
   formulas: [lagRule, ...movementFormulas],
   solve: (given, work) => {
     const tau = given.lag ?? timeConstant(given.thickness, given.sealing);
-    if (given.lag === undefined) work.apply(lagRule, { s: sealings[given.sealing], t: given.thickness, d: diffusion * 86400e6 });
+    if (given.lag === undefined)
+      work.apply(lagRule, { s: sealings[given.sealing], t: given.thickness, d: diffusion * 86400e6 });
     else work.say(`The lag is given: a time constant of ${Number((given.lag / 86400).toPrecision(3))} days.`);
     const air = given.climate.moisture;
     const wood = lagged(air, tau);
     const mean = air.reduce((a, b) => a + b, 0) / 12;
-    work.say('The air runs straight from the middle of one month to the middle of the next; the wood closes on it at a rate of the gap divided by the time constant, and the year repeats.');
+    work.say(
+      'The air runs straight from the middle of one month to the middle of the next; the wood closes on it at a rate of the gap divided by the time constant, and the year repeats.',
+    );
     if (given.climate.place) work.source(given.climate.place.row.citation);
     else work.source(sorptionSource);
     const start = given.madeAt === undefined ? mean : moistureOf(work, given.madeAt, 'madeAt');
@@ -74,23 +100,56 @@ export const seasonalMovement = recipe({
     const swing = widest - narrowest;
     const swingWith = (value: number): number => {
       const one = { rule: rule.rule, figure: { low: value, middle: value, high: value } };
-      return moveAcross(silentWork, piece, start, wet, one).change - moveAcross(silentWork, piece, start, dry, one).change;
+      return (
+        moveAcross(silentWork, piece, start, wet, one).change -
+        moveAcross(silentWork, piece, start, dry, one).change
+      );
     };
     const [little, much] = expected(rule.figure, given.timber);
     return {
-      widest, narrowest, swing,
-      swingLow: swingWith(little), swingHigh: swingWith(much),
-      widestIn: monthNames[widths.indexOf(widest)] as string, narrowestIn: monthNames[widths.indexOf(narrowest)] as string,
-      driest: dry, wettest: wet, timeConstant: tau,
-      months: monthNames.map((month, i) => ({ month, airMoisture: air[i] as number, moisture: wood[i] as number, width: widths[i] as number })),
+      widest,
+      narrowest,
+      swing,
+      swingLow: swingWith(little),
+      swingHigh: swingWith(much),
+      widestIn: monthNames[widths.indexOf(widest)] as string,
+      narrowestIn: monthNames[widths.indexOf(narrowest)] as string,
+      driest: dry,
+      wettest: wet,
+      timeConstant: tau,
+      months: monthNames.map((month, i) => ({
+        month,
+        airMoisture: air[i] as number,
+        moisture: wood[i] as number,
+        width: widths[i] as number,
+      })),
     };
   },
   cautions: (given) => [
     ...spreadCautions([given]),
-    estimate(`the lag is an estimate: diffusion of ${(diffusion * 86400e6).toFixed(1)} mm² a day across the grain and a slowing of ${sealings[given.sealing]} for "${given.sealing}"; a threefold error either way is possible, so look at the swing with half and double the lag`),
-    ...(given.climate.place ? [note('the table of places is the air outdoors under cover: a heated room is far drier in winter, so measure the air where the piece will stand')] : []),
+    estimate(
+      `the lag is an estimate: diffusion of ${(diffusion * 86400e6).toFixed(1)} mm² a day across the grain and a slowing of ${sealings[given.sealing]} for "${given.sealing}"; a threefold error either way is possible, so look at the swing with half and double the lag`,
+    ),
+    ...(given.climate.place
+      ? [
+          note(
+            'the table of places is the air outdoors under cover: a heated room is far drier in winter, so measure the air where the piece will stand',
+          ),
+        ]
+      : []),
     ...(given.climate.outside ? [outOfRange(outsideTable, sorptionSource)] : []),
   ],
-  chart: (given, answer) => yearChart({ title: `The year in ${(given.width * 1000).toFixed(0)} mm of ${given.timber.name}, ${cutWords(given.cut)}`, place: given.climate.name, months: answer.months }),
-  example: { width: '640 mm', thickness: '40 mm', timber: 'white oak', climate: 'Seattle-Tacoma', sealing: 'oiled' },
+  chart: (given, answer) =>
+    yearChart({
+      title: `The year in ${(given.width * 1000).toFixed(0)} mm of ${given.timber.name}, ${cutWords(given.cut)}`,
+      place: given.climate.name,
+      months: answer.months,
+    }),
+  example: {
+    width: '640 mm',
+    thickness: '40 mm',
+    timber: 'white oak',
+    climate: 'Seattle-Tacoma',
+    sealing: 'oiled',
+  },
 });

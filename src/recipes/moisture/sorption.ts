@@ -3,30 +3,47 @@ import { formula, letter } from '../../recipe/formula.js';
 import { cite } from '../../recipe/source.js';
 import type { Work } from '../../recipe/work.js';
 
-export const sorptionSource = cite('fpl-gtr-282', 'Eq. 4-5', { read: 'memory', also: cite('fpl-gtr-190', 'Eq. 4-5 and Table 4-2', { read: 'memory' }) });
+export const sorptionSource = cite('fpl-gtr-282', 'Eq. 4-5', {
+  read: 'memory',
+  also: cite('fpl-gtr-190', 'Eq. 4-5 and Table 4-2', { read: 'memory' }),
+});
 
 const T = letter('temperature', 'temperature of the air');
 const h = letter('humidity', 'relative humidity as a fraction');
 const ratio = (says: string) => letter('ratio', says);
 
 export const molar = formula({
-  symbol: 'W', gives: ratio('W, a constant of the sorption equation'), source: sorptionSource,
-  text: '349 + 1.29 T + 0.0135 T^2', where: { T },
+  symbol: 'W',
+  gives: ratio('W, a constant of the sorption equation'),
+  source: sorptionSource,
+  text: '349 + 1.29 T + 0.0135 T^2',
+  where: { T },
 });
 export const monolayer = formula({
-  symbol: 'K', gives: ratio('K, a constant of the sorption equation'), source: sorptionSource,
-  text: '0.805 + 0.000736 T - 0.00000273 T^2', where: { T },
+  symbol: 'K',
+  gives: ratio('K, a constant of the sorption equation'),
+  source: sorptionSource,
+  text: '0.805 + 0.000736 T - 0.00000273 T^2',
+  where: { T },
 });
 export const firstSite = formula({
-  symbol: 'K1', gives: ratio('K1, a constant of the sorption equation'), source: sorptionSource,
-  text: '6.27 - 0.00938 T - 0.000303 T^2', where: { T },
+  symbol: 'K1',
+  gives: ratio('K1, a constant of the sorption equation'),
+  source: sorptionSource,
+  text: '6.27 - 0.00938 T - 0.000303 T^2',
+  where: { T },
 });
 export const secondSite = formula({
-  symbol: 'K2', gives: ratio('K2, a constant of the sorption equation'), source: sorptionSource,
-  text: '1.91 + 0.0407 T - 0.000293 T^2', where: { T },
+  symbol: 'K2',
+  gives: ratio('K2, a constant of the sorption equation'),
+  source: sorptionSource,
+  text: '1.91 + 0.0407 T - 0.000293 T^2',
+  where: { T },
 });
 export const sorbed = formula({
-  symbol: 'M', gives: letter('moisture', 'moisture that wood comes to in this air', { in: '%' }), source: sorptionSource,
+  symbol: 'M',
+  gives: letter('moisture', 'moisture that wood comes to in this air', { in: '%' }),
+  source: sorptionSource,
   text: '1800 / W * (K h / (1 - K h) + (K1 K h + 2 K1 K2 K^2 h^2) / (1 + K1 K h + K1 K2 K^2 h^2))',
   where: { W: ratio('W'), K: ratio('K'), K1: ratio('K1'), K2: ratio('K2'), h },
 });
@@ -37,12 +54,20 @@ export const sorptionSteps = [molar, monolayer, firstSite, secondSite, sorbed] a
 export const airLimits = { coldest: '-40 degC', hottest: '120 degC' } as const;
 
 /** Table 4-2, against which the equation is checked, spans this air. */
-export const inTable = (temperature: number, humidity: number): boolean => temperature >= -1.2 && temperature <= 99 && (humidity <= 0.9501 && (humidity >= 0.0499 || humidity === 0));
-export const outsideTable = 'the sorption equation is checked against Table 4-2 from -1.1 to 98.9 °C and 5 to 95 % relative humidity; this air lies outside it';
+export const inTable = (temperature: number, humidity: number): boolean =>
+  temperature >= -1.2 && temperature <= 99 && humidity <= 0.9501 && (humidity >= 0.0499 || humidity === 0);
+export const outsideTable =
+  'the sorption equation is checked against Table 4-2 from -1.1 to 98.9 °C and 5 to 95 % relative humidity; this air lies outside it';
 
 /** Equilibrium moisture as a fraction, from °C and a fraction of humidity. */
 export function equilibrium(temperature: number, humidity: number): number {
-  return sorbed.of({ W: molar.of({ T: temperature }), K: monolayer.of({ T: temperature }), K1: firstSite.of({ T: temperature }), K2: secondSite.of({ T: temperature }), h: humidity });
+  return sorbed.of({
+    W: molar.of({ T: temperature }),
+    K: monolayer.of({ T: temperature }),
+    K1: firstSite.of({ T: temperature }),
+    K2: secondSite.of({ T: temperature }),
+    h: humidity,
+  });
 }
 
 /** The same with its lines in the workings. */

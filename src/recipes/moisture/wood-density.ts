@@ -6,7 +6,16 @@ import { recipe } from '../../recipe/recipe.js';
 import { silentWork, type Work } from '../../recipe/work.js';
 import { timberField } from '../../timber/field.js';
 import type { Timber } from '../../timber/timber.js';
-import { basicGravityOf, densityCautions, densityRule, densitySource, gravityAt, gravityFormulas, ndsRule, waterDensity } from './gravity-rules.js';
+import {
+  basicGravityOf,
+  densityCautions,
+  densityRule,
+  densitySource,
+  gravityAt,
+  gravityFormulas,
+  ndsRule,
+  waterDensity,
+} from './gravity-rules.js';
 
 interface Given {
   readonly timber: Timber | undefined;
@@ -24,7 +33,12 @@ interface Dense {
 /** Density at a moisture, kg/m³, from a timber or a specific gravity. @throws Refusal where neither or both are given */
 export function densityAt(work: Work, given: Given, moisture: number): Dense {
   if ((given.timber === undefined) === (given.specificGravity === undefined)) {
-    throw new Refusal({ field: given.timber ? 'specificGravity' : 'timber', says: given.timber ? 'given together with timber; takes one of the two' : 'missing; takes a timber by name such as "white oak", or give specificGravity' });
+    throw new Refusal({
+      field: given.timber ? 'specificGravity' : 'timber',
+      says: given.timber
+        ? 'given together with timber; takes one of the two'
+        : 'missing; takes a timber by name such as "white oak", or give specificGravity',
+    });
   }
   const rho = (w: Work, G: number): number => w.apply(densityRule, { rho_w: waterDensity, G, M: moisture });
   if (given.timber) {
@@ -37,9 +51,15 @@ export function densityAt(work: Work, given: Given, moisture: number): Dense {
   const given_ = given.specificGravity as number;
   if (given.gravityBasis === 'ovendry') {
     const density = work.apply(ndsRule, { G_0: given_, M: moisture });
-    return { density, specificGravity: density / (waterDensity * (1 + moisture)), low: density, high: density };
+    return {
+      density,
+      specificGravity: density / (waterDensity * (1 + moisture)),
+      low: density,
+      high: density,
+    };
   }
-  const G = given.gravityBasis === 'green' ? gravityAt(work, given_, moisture, given.volumetricShrinkage) : given_;
+  const G =
+    given.gravityBasis === 'green' ? gravityAt(work, given_, moisture, given.volumetricShrinkage) : given_;
   const density = rho(work, G);
   return { density, specificGravity: G, low: density, high: density };
 }
@@ -49,13 +69,31 @@ export const woodDensity = recipe({
   name: 'woodDensity',
   title: 'Density of wood',
   topic: 'moisture',
-  about: 'Density of wood with its water in, and its specific gravity on the volume it has at that moisture, from a species or from a specific gravity.',
+  about:
+    'Density of wood with its water in, and its specific gravity on the volume it has at that moisture, from a species or from a specific gravity.',
   sources: [densitySource],
   inputs: {
-    timber: timberField({ needs: ['density', 'gravity'], says: 'species, or a group for a range', optional: true }),
-    specificGravity: field.ratio({ says: 'specific gravity on ovendry mass, in place of a timber', min: 0.02, max: 1.55, optional: true }),
-    gravityBasis: field.choice(['at this moisture', 'green', 'ovendry'], { says: 'on which volume that specific gravity was taken', default: 'at this moisture' }),
-    volumetricShrinkage: field.share({ says: 'shrinkage of volume from green to ovendry; left out it is the published one, or 26.5 % times the specific gravity', min: '0 %', max: '40 %', optional: true }),
+    timber: timberField({
+      needs: ['density', 'gravity'],
+      says: 'species, or a group for a range',
+      optional: true,
+    }),
+    specificGravity: field.ratio({
+      says: 'specific gravity on ovendry mass, in place of a timber',
+      min: 0.02,
+      max: 1.55,
+      optional: true,
+    }),
+    gravityBasis: field.choice(['at this moisture', 'green', 'ovendry'], {
+      says: 'on which volume that specific gravity was taken',
+      default: 'at this moisture',
+    }),
+    volumetricShrinkage: field.share({
+      says: 'shrinkage of volume from green to ovendry; left out it is the published one, or 26.5 % times the specific gravity',
+      min: '0 %',
+      max: '40 %',
+      optional: true,
+    }),
     moisture: field.moisture({ says: 'moisture content', min: '0 %', max: '300 %', default: '12 %' }),
   },
   outputs: {
@@ -75,12 +113,25 @@ export const woodDensity = recipe({
   chart: (given, answer) => {
     const at = [0, 0.08, 0.12, 0.2, 0.3, 0.6].filter((m) => Math.abs(m - given.moisture) > 0.005);
     if (given.gravityBasis === 'at this moisture' && given.specificGravity !== undefined) return undefined;
-    const bars = [...at.map((m) => ({ m, d: densityAt(silentWork, given, m), chosen: false })), { m: given.moisture, d: { low: answer.density, high: answer.density, ...answer } as Dense, chosen: true }].sort((a, b) => a.m - b.m);
+    const bars = [
+      ...at.map((m) => ({ m, d: densityAt(silentWork, given, m), chosen: false })),
+      {
+        m: given.moisture,
+        d: { low: answer.density, high: answer.density, ...answer } as Dense,
+        chosen: true,
+      },
+    ].sort((a, b) => a.m - b.m);
     return barChart({
       title: `Density at several moistures${given.timber ? `: ${given.timber.name}` : ''}`,
       of: 'Moisture',
       value: { title: 'Density', unit: 'kg/m³' },
-      bars: bars.map((b) => ({ name: `${Number((b.m * 100).toFixed(1))} % moisture`, value: b.d.density, ...(b.d.high > b.d.low ? { low: b.d.low, high: b.d.high } : {}), label: `${Math.round(b.d.density)} kg/m³`, chosen: b.chosen })),
+      bars: bars.map((b) => ({
+        name: `${Number((b.m * 100).toFixed(1))} % moisture`,
+        value: b.d.density,
+        ...(b.d.high > b.d.low ? { low: b.d.low, high: b.d.high } : {}),
+        label: `${Math.round(b.d.density)} kg/m³`,
+        chosen: b.chosen,
+      })),
     });
   },
   example: { timber: 'white oak', moisture: '12 %' },

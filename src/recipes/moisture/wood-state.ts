@@ -14,18 +14,29 @@ export interface Air {
 /** A moisture as a fraction, or air. */
 export type WoodState = number | Air;
 /** As written: `'8 %'`, `{ temperature: '21 degC', humidity: '50 %' }`, or in one text `'21 degC, 50 %'`. */
-export type StateWritten = string | Quantity<'moisture'> | { readonly temperature: string | Quantity<'temperature'>; readonly humidity: string | Quantity<'humidity'> };
+export type StateWritten =
+  | string
+  | Quantity<'moisture'>
+  | {
+      readonly temperature: string | Quantity<'temperature'>;
+      readonly humidity: string | Quantity<'humidity'>;
+    };
 
 export const airField = field.group(
   {
-    temperature: field.temperature({ says: 'temperature of the air', min: airLimits.coldest, max: airLimits.hottest }),
+    temperature: field.temperature({
+      says: 'temperature of the air',
+      min: airLimits.coldest,
+      max: airLimits.hottest,
+    }),
     humidity: field.humidity({ says: 'relative humidity', min: '0 %', max: '100 %' }),
   },
   { says: 'air that the wood has come to rest in' },
 );
 const moistureField = field.moisture({ says: 'moisture content', min: '0 %', max: '300 %' });
 
-const takes = 'a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }';
+const takes =
+  'a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }';
 
 /** A field that takes a moisture or air. */
 export function stateField(says: string): Field<StateWritten, WoodState, false> {
@@ -34,11 +45,16 @@ export function stateField(says: string): Field<StateWritten, WoodState, false> 
       kind: 'either',
       takes,
       fits: (v) => typeof v === 'string' || v instanceof Quantity || isPlainObject(v),
-      show: (s) => (typeof s === 'number' ? new Quantity('moisture', s).toString() : `air of ${airField.show(s)}`),
+      show: (s) =>
+        typeof s === 'number' ? new Quantity('moisture', s).toString() : `air of ${airField.show(s)}`,
       read: (v) => {
         if (typeof v === 'string') {
           const air = /^([^,;]*?(?:deg ?[CF]|[CF]|K|°[CF])\b)[,;]?\s+(.*)$/.exec(v.trim());
-          if (air) return airField.read({ temperature: air[1], humidity: (air[2] as string).replace(/\s*(rh|RH)$/, '') });
+          if (air)
+            return airField.read({
+              temperature: air[1],
+              humidity: (air[2] as string).replace(/\s*(rh|RH)$/, ''),
+            });
         }
         if (isPlainObject(v) && ('temperature' in v || 'humidity' in v)) return airField.read(v);
         if (typeof v === 'string' || v instanceof Quantity || isPlainObject(v)) return moistureField.read(v);
@@ -50,14 +66,34 @@ export function stateField(says: string): Field<StateWritten, WoodState, false> 
   );
 }
 
+/** The same where it may be left out; `without` says what that means. */
+export function optionalStateField(
+  says: string,
+  without = 'not given',
+): Field<StateWritten, WoodState | undefined, true> {
+  const inner = stateField(says);
+  return {
+    ...inner,
+    optional: true,
+    read: (v) => (v === undefined ? undefined : inner.read(v)),
+    show: (s) => (s === undefined ? without : inner.show(s)),
+  } as Field<StateWritten, WoodState | undefined, true>;
+}
+
 /** The moisture of a state, its reckoning noted. */
 export function moistureOf(work: Work, state: WoodState, name: string): number {
   if (typeof state === 'number') {
-    if (!(state >= 0 && state <= 3)) throw new Refusal({ field: name, says: `got ${shown(state)}, takes ${takes}` });
+    if (!(state >= 0 && state <= 3))
+      throw new Refusal({ field: name, says: `got ${shown(state)}, takes ${takes}` });
     return state;
   }
   if (!inTable(state.temperature, state.humidity)) work.caution(outOfRange(outsideTable, sorptionSource));
-  return workEquilibrium(work, state.temperature, state.humidity, `${name}: moisture that wood comes to in this air`);
+  return workEquilibrium(
+    work,
+    state.temperature,
+    state.humidity,
+    `${name}: moisture that wood comes to in this air`,
+  );
 }
 
 /** How the rings lie: an angle from flat (0, rings along the width) to quarter (a quarter turn), or not known. */
@@ -68,16 +104,28 @@ export interface Cut {
 export type CutWritten = string | Quantity<'angle'>;
 
 const cuts: Readonly<Record<string, Cut>> = {
-  flatsawn: { angle: 0, unknown: false }, flat: { angle: 0, unknown: false }, plainsawn: { angle: 0, unknown: false }, tangential: { angle: 0, unknown: false }, backsawn: { angle: 0, unknown: false }, throughandthrough: { angle: 0, unknown: false },
-  quartersawn: { angle: Math.PI / 2, unknown: false }, quarter: { angle: Math.PI / 2, unknown: false }, radial: { angle: Math.PI / 2, unknown: false },
-  riftsawn: { angle: Math.PI / 4, unknown: false }, rift: { angle: Math.PI / 4, unknown: false },
-  mixed: { angle: Math.PI / 4, unknown: true }, unknown: { angle: Math.PI / 4, unknown: true },
+  flatsawn: { angle: 0, unknown: false },
+  flat: { angle: 0, unknown: false },
+  plainsawn: { angle: 0, unknown: false },
+  tangential: { angle: 0, unknown: false },
+  backsawn: { angle: 0, unknown: false },
+  throughandthrough: { angle: 0, unknown: false },
+  quartersawn: { angle: Math.PI / 2, unknown: false },
+  quarter: { angle: Math.PI / 2, unknown: false },
+  radial: { angle: Math.PI / 2, unknown: false },
+  riftsawn: { angle: Math.PI / 4, unknown: false },
+  rift: { angle: Math.PI / 4, unknown: false },
+  mixed: { angle: Math.PI / 4, unknown: true },
+  unknown: { angle: Math.PI / 4, unknown: true },
 };
 const angleField = field.angle({ says: 'angle of the rings to the face', min: '0 deg', max: '90 deg' });
-const cutTakes = '"flat-sawn", "quarter-sawn", "rift-sawn", "mixed" where it is not known, or the angle of the rings to the face such as "30 deg" (0 flat-sawn, 90 quarter-sawn)';
+const cutTakes =
+  '"flat-sawn", "quarter-sawn", "rift-sawn", "mixed" where it is not known, or the angle of the rings to the face such as "30 deg" (0 flat-sawn, 90 quarter-sawn)';
 
 /** A field that takes a way of sawing or a ring angle. */
-export function cutField<const O extends { readonly says: string; readonly default?: string }>(options: O): Field<CutWritten, Cut, O extends { default: string } ? true : false> {
+export function cutField<const O extends { readonly says: string; readonly default?: string }>(
+  options: O,
+): Field<CutWritten, Cut, O extends { default: string } ? true : false> {
   return makeField<CutWritten, Cut, O>(
     {
       kind: 'cut',
@@ -105,5 +153,9 @@ export function cutField<const O extends { readonly says: string; readonly defau
 export function cutWords(c: Cut): string {
   if (c.unknown) return 'mixed or not known: from quarter-sawn to flat-sawn';
   const degrees = (c.angle * 180) / Math.PI;
-  return degrees === 0 ? 'flat-sawn' : degrees === 90 ? 'quarter-sawn' : `rings at ${Number(degrees.toFixed(1))}° to the face`;
+  return degrees === 0
+    ? 'flat-sawn'
+    : degrees === 90
+      ? 'quarter-sawn'
+      : `rings at ${Number(degrees.toFixed(1))}° to the face`;
 }

@@ -10,7 +10,11 @@ interface Month {
 const months = Array.from({ length: 12 }, (_, i) => i + 1);
 
 /** Two panels over one year: what the air asks for and what the wood has above, its width below. */
-export function yearChart(of: { readonly title: string; readonly place: string; readonly months: readonly Month[] }): ChartSpec {
+export function yearChart(of: {
+  readonly title: string;
+  readonly place: string;
+  readonly months: readonly Month[];
+}): ChartSpec {
   const x = { title: '', values: months, domain: [1, 12] as const };
   const upper = lineChart({
     title: of.title,
@@ -31,13 +35,24 @@ export function yearChart(of: { readonly title: string; readonly place: string; 
     x,
     y: { title: 'Width', unit: 'mm' },
     series: [{ name: 'width', values: widths }],
-    rules: most - least > 1e-6 ? [{ y: most, label: `widest ${most.toFixed(1)} mm` }, { y: least, label: `narrowest ${least.toFixed(1)} mm` }] : [],
+    rules:
+      most - least > 1e-6
+        ? [
+            { y: most, label: `widest ${most.toFixed(1)} mm` },
+            { y: least, label: `narrowest ${least.toFixed(1)} mm` },
+          ]
+        : [],
     width: 540,
     height: 200,
   });
   const { title, ...top } = byMonth(upper) as { title: unknown };
   // Legends and colours belong to each panel of its own.
-  return { title, vconcat: [top, byMonth(lower)], spacing: 18, resolve: { scale: { color: 'independent', strokeDash: 'independent', shape: 'independent' } } };
+  return {
+    title,
+    vconcat: [top, byMonth(lower)],
+    spacing: 18,
+    resolve: { scale: { color: 'independent', strokeDash: 'independent', shape: 'independent' } },
+  };
 }
 
 /** Letters of the months along x in place of 1 to 12. */
@@ -46,7 +61,13 @@ function byMonth(spec: ChartSpec): ChartSpec {
   const layers = (spec['layer'] as ChartSpec[]).map((layer) => {
     const encoding = layer['encoding'] as { x?: ChartSpec } | undefined;
     if (!encoding?.x || encoding.x['field'] !== 'x') return layer;
-    return { ...layer, encoding: { ...encoding, x: { ...encoding.x, title: null, axis: { values: months, labelExpr: label } } } };
+    return {
+      ...layer,
+      encoding: {
+        ...encoding,
+        x: { ...encoding.x, title: null, axis: { values: months, labelExpr: label } },
+      },
+    };
   });
   return { ...spec, layer: layers };
 }

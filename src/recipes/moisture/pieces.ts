@@ -1,0 +1,135 @@
+// What a top is made of, and the sum of what its pieces do; or the change by a figure of one's own.
+import { Refusal } from '../../quantities/refusal.js';
+import type { Work } from '../../recipe/work.js';
+import type { Timber } from '../../timber/timber.js';
+import { coefficientRule, greenRule, moveAcross, type Moved, type Piece } from './across-grain.js';
+import { byRule, type SizeRule } from './size-rules.js';
+import type { Cut } from './wood-state.js';
+
+/** What is given of a top: one board, or its strips. */
+interface Top {
+  readonly width: number | undefined;
+  readonly timber: Timber | undefined;
+  readonly cut: Cut;
+  readonly strips:
+    | readonly {
+        readonly timber: Timber;
+        readonly width: number;
+        readonly cut: Cut;
+        readonly count: number;
+      }[]
+    | undefined;
+}
+
+/** The pieces that make the width: the strips, or the one board. @throws Refusal where neither or both are given */
+export function piecesOf(given: Top): Piece[] {
+  if (given.strips) {
+    if (given.timber)
+      throw new Refusal({
+        field: 'timber',
+        says: 'given together with strips, each of which has its own; takes one of the two',
+      });
+    const pieces = given.strips.flatMap((s) =>
+      Array.from({ length: s.count }, () => ({ width: s.width, timber: s.timber, cut: s.cut })),
+    );
+    const sum = pieces.reduce((a, p) => a + p.width, 0);
+    if (pieces.length > 10_000)
+      throw new Refusal({ field: 'strips', says: `got ${pieces.length} strips, takes at most 10 000` });
+    if (given.width !== undefined && Math.abs(given.width - sum) > 0.0005 + 1e-9 * sum) {
+      throw new Refusal({
+        field: 'width',
+        says: `got ${(given.width * 1000).toFixed(1)} mm, but the strips add up to ${(sum * 1000).toFixed(1)} mm; leave width out, or make them agree`,
+      });
+    }
+    return pieces;
+  }
+  const missing = [
+    given.width === undefined
+      ? { field: 'width', says: 'missing; takes a length such as "900 mm", or give strips' }
+      : [],
+    given.timber === undefined
+      ? { field: 'timber', says: 'missing; takes a timber by name such as "white oak", or give strips' }
+      : [],
+  ].flat();
+  if (missing.length > 0) throw new Refusal(missing);
+  return [{ width: given.width as number, timber: given.timber as Timber, cut: given.cut }];
+}
+
+/** Sum over the pieces. Each piece's spread adds in full: strips of one kind move together. */
+export function moveAll(
+  work: Work,
+  pieces: readonly Piece[],
+  from: number,
+  to: number,
+): Moved & { readonly each: readonly Moved[] } {
+  // Strips alike are reckoned once.
+  const seen = new Map<string, Moved>();
+  const each = pieces.map((p) => {
+    const key = `${p.timber.id}|${p.width}|${p.cut.angle}|${p.cut.unknown}`;
+    const moved = seen.get(key) ?? moveAcross(work, p, from, to);
+    seen.set(key, moved);
+    return moved;
+  });
+  const sum = (k: 'change' | 'low' | 'high'): number => each.reduce((a, m) => a + m[k], 0);
+  const width = pieces.reduce((a, p) => a + p.width, 0);
+  const rules = new Set(each.map((m) => m.rule));
+  return {
+    change: sum('change'),
+    low: sum('low'),
+    high: sum('high'),
+    rule: (rules.size === 1 ? [...rules][0] : 'green shrinkage') as Moved['rule'],
+    perPercent: each.reduce((a, m, i) => a + m.perPercent * (pieces[i] as Piece).width, 0) / width,
+    each,
+  };
+}
+
+/** What may be given in place of the timber's published figures. */
+interface Own extends Top {
+  readonly coefficient: number | undefined;
+  readonly shrinkage: number | undefined;
+  readonly fibreSaturation: number;
+  readonly rule: SizeRule;
+  readonly face: 'width' | 'thickness';
+}
+
+/** The change by a figure of one's own or a rule of a standard; undefined where the timber's published figures are asked for. */
+export function ownFigure(
+  work: Work,
+  g: Own,
+  from: number,
+  to: number,
+): { readonly width: number; readonly change: number; readonly rule: string } | undefined {
+  const named = [
+    g.coefficient !== undefined ? 'coefficient' : [],
+    g.shrinkage !== undefined ? 'shrinkage' : [],
+    g.rule !== 'timber' ? 'rule' : [],
+    g.strips ? 'strips' : [],
+  ].flat();
+  if (named.length > 1)
+    throw new Refusal({
+      field: named[1] as string,
+      says: `given together with ${named[0]}; takes one of the two`,
+    });
+  if (named.length === 0 || g.strips) return undefined;
+  if (g.width === undefined)
+    throw new Refusal({ field: 'width', says: 'missing; takes a length such as "900 mm"' });
+  if (g.rule !== 'timber')
+    return {
+      width: g.width,
+      change: byRule(work, g.rule, g.width, from, to, g.face, g.timber),
+      rule: g.rule === 'EN 336' ? 'flat rate of EN 336' : 'softwood lumber by its green size',
+    };
+  const f = g.fibreSaturation;
+  const [M_I, M_F] = [Math.min(from, f), Math.min(to, f)];
+  if (g.coefficient !== undefined)
+    return {
+      width: g.width,
+      change: work.apply(coefficientRule, { D: g.width, C: g.coefficient, M_F, M_I }),
+      rule: 'coefficient as given',
+    };
+  return {
+    width: g.width,
+    change: work.apply(greenRule, { D: g.width, M_F, M_I, f, S: g.shrinkage as number }),
+    rule: 'shrinkage from green as given',
+  };
+}
