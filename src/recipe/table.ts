@@ -27,6 +27,8 @@ interface TableOptions {
   readonly default?: readonly object[];
   readonly least?: number;
   readonly most?: number;
+  /** Looks at a whole row once its cells are read, for what no cell shows alone. @throws Refusal naming columns */
+  readonly row?: (row: never) => void;
 }
 type Optional<O> = O extends { optional: true } | { default: readonly object[] } ? true : false;
 type Out<O, T> = O extends { optional: true } ? T | undefined : T;
@@ -60,7 +62,11 @@ export function tableField<const F extends Fields, const O extends TableOptions>
     return together(
       rows.map(
         (row, i) =>
-          [`[${i + 1}]${line ? ` (line ${line(i)})` : ''}`, () => check(renamed(row, header))] as const,
+          [`[${i + 1}]${line ? ` (line ${line(i)})` : ''}`, () => {
+      const read = check(renamed(row, header));
+      options.row?.(read as never);
+      return read;
+    }] as const,
       ),
     ) as Read<F>[];
   };

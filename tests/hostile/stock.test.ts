@@ -72,6 +72,11 @@ describe('a bad survey', () => {
     expect(r.troubles.map((t) => t.field)).toEqual(['boards[1].endLoss', 'boards[2].cup', 'boards[3].faults']);
   });
 
+  it('tells both what a cell and what a row has wrong, with its line', () => {
+    const r = refused(() => pileYield({ boards: 'length (mm),width (mm),thickness (mm),endLoss (mm)\n2310,97,47,110\n1870,98,47,1900\n1620,142,22 cm2,65\n' }));
+    expect(r.troubles.map((t) => t.field)).toEqual(['boards[2] (line 3).endLoss', 'boards[3] (line 4).thickness']);
+  });
+
   it('tells the line of a CSV file', () => {
     const file = join(folder, 'pile.csv');
     writeFileSync(file, 'length (mm),width (mm),thickness (mm)\n2000,100,40\n\n2000,wide,40\n');

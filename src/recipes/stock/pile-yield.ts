@@ -6,7 +6,7 @@ import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { curveLeft } from './flattening-loss.js';
-import { checkSurvey, dress, layersAt, surveyField, type Dressed, type Dressing } from './survey.js';
+import { dress, layersAt, surveyField, type Dressed, type Dressing } from './survey.js';
 
 const dressedLetter = letter('volume', 'dressed volume');
 
@@ -129,7 +129,6 @@ export const pileYield = recipe({
   },
   formulas: [curveLeft, dressedVolume, yieldShare],
   solve: (given, work) => {
-    checkSurvey(given.boards);
     const how = settings(given);
     const rows = given.boards.map((r) => dress(r, how));
     const useful = rows.filter((d) => d.along * d.across > 0 && d.thickness > 1e-3);

@@ -20,8 +20,21 @@ const columns = {
 
 export type SurveyRow = Read<typeof columns>;
 
+/** What cannot be right about a row, though each of its cells could be. @throws Refusal */
+function checkRow(r: SurveyRow): void {
+  const mm = (m: number): string => `${Number((m * 1000).toFixed(1))} mm`;
+  const troubles: Trouble[] = [];
+  const at = (field: string, says: string): void => void troubles.push({ field, says });
+  if (r.endLoss + r.faultLength > r.length * (1 + 1e-12)) at('endLoss', `got ${mm(r.endLoss)} docked and ${mm(r.faultLength)} of faults in a board of ${mm(r.length)}; takes no more than the board`);
+  if (r.cup * 4 > r.width) at('cup', `got ${mm(r.cup)} over a width of ${mm(r.width)}; takes at most a quarter of the width`);
+  if (r.bow * 4 > r.length) at('bow', `got ${mm(r.bow)} over a length of ${mm(r.length)}; takes at most a quarter of the length`);
+  if (r.thickness > r.width * (1 + 1e-12) && r.cup > 0) at('thickness', `got ${mm(r.thickness)} on a width of ${mm(r.width)}; takes the lesser of the two as the thickness of a cupped board`);
+  if (r.faults === 0 && r.faultLength > 0) at('faults', `got 0 places and ${mm(r.faultLength)} to cut out; takes at least 1 place, or no fault length`);
+  if (troubles.length > 0) throw new Refusal(troubles);
+}
+
 /** The survey of a pile: a list of rows, a data frame or a CSV file; columns are named and may carry their unit. */
-export const surveyField = tableField(columns, { says: 'survey of the pile, a row for each size and state of board' });
+export const surveyField = tableField(columns, { says: 'survey of the pile, a row for each size and state of board', row: checkRow });
 
 /** What a kerf, the planing and a wanted section make of a board. Lengths in m. */
 export interface Dressing {
@@ -45,21 +58,6 @@ export interface Dressed {
   readonly flat: number;
   /** Thickness of a piece planed on both faces. */
   readonly thickness: number;
-}
-
-/** Rows that cannot be right, all of them together. @throws Refusal */
-export function checkSurvey(rows: readonly SurveyRow[]): void {
-  const mm = (m: number): string => `${Number((m * 1000).toFixed(1))} mm`;
-  const troubles: Trouble[] = [];
-  rows.forEach((r, i) => {
-    const at = (column: string, says: string): void => void troubles.push({ field: `boards[${i + 1}].${column}`, says });
-    if (r.endLoss + r.faultLength > r.length * (1 + 1e-12)) at('endLoss', `got ${mm(r.endLoss)} docked and ${mm(r.faultLength)} of faults in a board of ${mm(r.length)}; takes no more than the board`);
-    if (r.cup * 4 > r.width) at('cup', `got ${mm(r.cup)} over a width of ${mm(r.width)}; takes at most a quarter of the width`);
-    if (r.bow * 4 > r.length) at('bow', `got ${mm(r.bow)} over a length of ${mm(r.length)}; takes at most a quarter of the length`);
-    if (r.thickness > r.width * (1 + 1e-12) && r.cup > 0) at('thickness', `got ${mm(r.thickness)} on a width of ${mm(r.width)}; takes the lesser of the two as the thickness of a cupped board`);
-    if (r.faults === 0 && r.faultLength > 0) at('faults', `got 0 places and ${mm(r.faultLength)} to cut out; takes at least 1 place, or no fault length`);
-  });
-  if (troubles.length > 0) throw new Refusal(troubles);
 }
 
 const slack = 1e-9;
