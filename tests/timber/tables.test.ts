@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { movementsOf, shrinkagesOf } from '../../src/timber/movement.js';
 import { parseTable, tableRows } from '../../src/timber/tables.js';
 import { allSpecies } from '../../src/timber/species.js';
 
@@ -58,5 +59,19 @@ describe('the published tables', () => {
   it('say which cell is no number', () => {
     const [row] = parseTable('x.csv', `${head}white-oak,Oak,many,fpl-gtr-190,p. 1,text,\n`);
     expect(() => row?.number('c')).toThrow(/line 2: c is "many", takes a number/);
+  });
+});
+
+describe('where sources differ', () => {
+  it('one movement and one shrinkage of a species is preferred, and no more', () => {
+    for (const s of allSpecies()) {
+      for (const [what, rows] of [
+        ['movement', movementsOf(s.id)],
+        ['shrinkage', shrinkagesOf(s.id)],
+      ] as const) {
+        if (rows.length === 0) continue;
+        expect(rows.filter((m) => m.rows[0]?.preferred).length, `${s.name}, ${what}`).toBe(1);
+      }
+    }
   });
 });
