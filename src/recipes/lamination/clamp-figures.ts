@@ -1,8 +1,6 @@
 import { Refusal } from '../../quantities/refusal.js';
-import type { Citation } from '../../recipe/source.js';
+import type { Work } from '../../recipe/work.js';
 import { measuredForce, printedPressure, timberKinds, type MeasuredClamp } from './gluing.js';
-
-type Say = (text: string, source?: Citation) => void;
 
 /** The pressure given, or the upper end of what is printed for a kind of timber. @throws Refusal without exactly one */
 export function pressureOf(
@@ -10,7 +8,7 @@ export function pressureOf(
     readonly pressure: number | undefined;
     readonly timberKind: (typeof timberKinds)[number] | undefined;
   },
-  say: Say,
+  work: Work,
 ): number {
   if ((given.pressure === undefined) === (given.timberKind === undefined)) {
     throw new Refusal({
@@ -20,8 +18,9 @@ export function pressureOf(
   }
   if (given.timberKind === undefined) return given.pressure as number;
   const printed = printedPressure(given.timberKind);
+  if (work.silent) return printed.high;
   const mpa = (pa: number): string => `${Number((pa / 1e6).toPrecision(3))} MPa`;
-  say(
+  work.say(
     `Printed for ${given.timberKind}: ${printed.low === printed.high ? mpa(printed.high) : `${mpa(printed.low)} to ${mpa(printed.high)}; the upper end is taken, for too little pressure spoils more joints than too much`}.`,
     printed.citation,
   );
@@ -29,9 +28,10 @@ export function pressureOf(
 }
 
 /** The force given, or the mean measured of a kind of clamp. */
-export function forceOf(given: number | string, say: Say): number {
+export function forceOf(given: number | string, work: Work): number {
   if (typeof given === 'number') return given;
   const measured = measuredForce(given as MeasuredClamp);
-  say(`Measured mean force, ${given}: ${Math.round(measured.force)} N.`, measured.citation);
+  if (!work.silent)
+    work.say(`Measured mean force, ${given}: ${Math.round(measured.force)} N.`, measured.citation);
   return measured.force;
 }

@@ -100,8 +100,8 @@ export const clampPlan = recipe({
     }),
     clampForce: field.either(
       [
-        field.force({ says: 'force', above: '0 N', max: '100 kN' }),
         field.choice(measuredClamps, { says: 'a kind of clamp' }),
+        field.force({ says: 'force', above: '0 N', max: '100 kN' }),
       ],
       { says: 'force that one clamp gives, or a kind of clamp whose force was measured' },
     ),
@@ -160,8 +160,8 @@ export const clampPlan = recipe({
   },
   formulas: [total, byForce, cover, bySpacing, pitch],
   solve: (given, work) => {
-    const p = pressureOf(given, work.say.bind(work));
-    const q = forceOf(given.clampForce, work.say.bind(work));
+    const p = pressureOf(given, work);
+    const q = forceOf(given.clampForce, work);
     const F = work.apply(total, { p, L: given.length, h: given.jointHeight });
     const nF = work.apply(byForce, { F, q });
     const c = work.apply(cover, { a: given.padLength, w: given.outerWidth, t: given.pad });

@@ -4,7 +4,7 @@ import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
-import { printedSpread } from './gluing.js';
+import { printedMoisture, printedSpread } from './gluing.js';
 import { freshSurfaces } from './salvage.js';
 
 const areaLetter = letter('area', 'area to spread', { in: 'm2' });
@@ -132,6 +132,14 @@ export const glueQuantity = recipe({
   ],
   cautions: (given) => [
     freshSurfaces,
+    note(
+      `white glue asks for timber of ${percents(printedMoisture('PVA glue'))} moisture`,
+      printedMoisture('PVA glue').citation,
+    ),
+    note(
+      `panels for dry rooms are glued at ${percents(printedMoisture('most of USA interior'))}`,
+      printedMoisture('most of USA interior').citation,
+    ),
     danger(
       'read the glue’s label: gloves and eye protection, and fresh air with glues that give off vapour (polyurethane, epoxy, urea)',
     ),
@@ -173,3 +181,6 @@ export const glueQuantity = recipe({
   },
   example: { jointLength: '2 m', jointHeight: '40 mm', joints: 14, spread: '200 g/m2', waste: '10 %' },
 });
+
+const percents = (range: { readonly low: number; readonly high: number }): string =>
+  `${Math.round(range.low * 100)} to ${Math.round(range.high * 100)} %`;

@@ -2,7 +2,7 @@
 import type { Kind } from '../../quantities/kind.js';
 import { toQuantity } from '../../quantities/parse.js';
 import type { Citation } from '../../recipe/source.js';
-import { tableRows, type DataRow } from '../../timber/tables.js';
+import { tableRows } from '../../timber/tables.js';
 
 /** A printed range in base units, and where it is printed. */
 export interface PrintedRange {
@@ -11,17 +11,21 @@ export interface PrintedRange {
   readonly citation: Citation;
 }
 
-const rowOf = (topic: string, item?: string): DataRow => {
+const read = new Map<string, PrintedRange>();
+
+/** A printed range, read from its row once: sweeps ask for it a thousand times. */
+function rangeOf(topic: string, kind: Kind, item?: string): PrintedRange {
+  const key = `${topic}|${item ?? ''}`;
+  const had = read.get(key);
+  if (had) return had;
   const row = tableRows('gluing.various').find(
     (r) => r.text('topic') === topic && r.preferred && (item === undefined || r.text('item') === item),
   );
   if (!row) throw new Error(`data/gluing.various.csv has no row for ${topic} ${item ?? ''}`);
-  return row;
-};
-
-function rangeOf(row: DataRow, kind: Kind): PrintedRange {
   const base = (column: string): number => toQuantity(`${row.text(column)} ${row.text('unit')}`, kind).value;
-  return { low: base('low'), high: base('high'), citation: row.citation };
+  const range = { low: base('low'), high: base('high'), citation: row.citation };
+  read.set(key, range);
+  return range;
 }
 
 /** Timbers and glues that a clamping pressure is printed for. */
@@ -37,14 +41,17 @@ export const timberKinds = [
 export type TimberKind = (typeof timberKinds)[number];
 
 /** Clamping pressure printed for a kind of timber, Pa. */
-export const printedPressure = (kind: TimberKind): PrintedRange =>
-  rangeOf(rowOf('pressure', kind), 'pressure');
+export const printedPressure = (kind: TimberKind): PrintedRange => rangeOf('pressure', 'pressure', kind);
 
 /** Spread printed for edge and face gluing, kg/m². */
-export const printedSpread = (): PrintedRange => rangeOf(rowOf('spread'), 'spread');
+export const printedSpread = (): PrintedRange => rangeOf('spread', 'spread');
+
+/** Moisture of timber printed for gluing with PVA, and for panels that stay indoors. */
+export const printedMoisture = (item: 'PVA glue' | 'most of USA interior'): PrintedRange =>
+  rangeOf('moisture', 'moisture', item);
 
 /** Open waiting time printed for PVA glue at 20 °C, s. */
-export const printedOpenTime = (): PrintedRange => rangeOf(rowOf('time'), 'time');
+export const printedOpenTime = (): PrintedRange => rangeOf('time', 'time');
 
 /** Clamps whose force was measured. */
 export const measuredClamps = [
@@ -56,11 +63,20 @@ export const measuredClamps = [
 ] as const;
 export type MeasuredClamp = (typeof measuredClamps)[number];
 
+const forces = new Map<MeasuredClamp, { readonly force: number; readonly citation: Citation }>();
+
 /** Mean force measured of a kind of clamp, N. */
 export function measuredForce(clamp: MeasuredClamp): { readonly force: number; readonly citation: Citation } {
+  const had = forces.get(clamp);
+  if (had) return had;
   const row = tableRows('clamp-forces.fine-woodworking').find((r) => r.text('clamp') === clamp);
   if (!row) throw new Error(`data/clamp-forces.fine-woodworking.csv has no row for ${clamp}`);
-  return { force: toQuantity(`${row.text('force_lbf')} lbf`, 'force').value, citation: row.citation };
+  const measured = {
+    force: toQuantity(`${row.text('force_lbf')} lbf`, 'force').value,
+    citation: row.citation,
+  };
+  forces.set(clamp, measured);
+  return measured;
 }
 
 /** How the weaker of the two testers fared against the mean. */

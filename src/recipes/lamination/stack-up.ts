@@ -139,9 +139,10 @@ export const stackUp = recipe({
     const N = sum((p) => p.nominal);
     const worst = sum((p) => p.most);
     const pieces = parts.reduce((n, p) => n + p.count, 0);
-    work.say(
-      `${pieces} piece${pieces === 1 ? '' : 's'}: nominal ${mm(N, 3)}, worst case ${mm(worst, 3)} either way (all added up).`,
-    );
+    if (!work.silent)
+      work.say(
+        `${pieces} piece${pieces === 1 ? '' : 's'}: nominal ${mm(N, 3)}, worst case ${mm(worst, 3)} either way (all added up).`,
+      );
     const rss = work.apply(
       rootSum,
       { Q: sum((p) => p.most ** 2) },
