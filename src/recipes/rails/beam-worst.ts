@@ -50,6 +50,18 @@ export function worstOf(solved: Solved): Worsts {
   };
 }
 
+/** The size of the greatest moment alone: a third of the work. */
+export function greatestMoment(solved: Solved): number {
+  const { breaks } = solved;
+  let most = 0;
+  for (let i = 0; i + 1 < breaks.length; i++) {
+    const [a, b] = [breaks[i] as number, breaks[i + 1] as number];
+    for (const x of zeros((y) => solved.at(y).V, a, b)) most = Math.max(most, Math.abs(solved.at(x).M));
+    most = Math.max(most, Math.abs(solved.at(a).M), Math.abs(solved.at(b, 'left').M));
+  }
+  return most;
+}
+
 /** How fast the sag grows along the beam: the turn of the section and the shear's share. */
 function fall(solved: Solved, x: number): number {
   const s = solved.at(x);
@@ -63,7 +75,7 @@ function loadAt(solved: Solved, x: number): number {
   return q;
 }
 
-const steps = 24;
+const steps = 12;
 
 function zeros(f: (x: number) => number, a: number, b: number): number[] {
   const found: number[] = [];

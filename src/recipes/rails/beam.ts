@@ -130,7 +130,10 @@ export const beam = recipe({
     { when: (given, answer) => answer.maxDeflection > given.length / 20, says: 'it sags more than a twentieth of its length: the formulas are for small sags' },
   ],
   cautions: (given, answer) => [...bears, ...lifting(answer), ...(given.section.shape === 'layers' && !given.section.loose ? [note('glued layers are taken as one: the glue must bear the shear between them')] : []), ...(given.section.shape === 'beside' ? [note('pieces side by side are taken as fastened so that they sag alike')] : [])],
-  chart: (given, answer) => beamChart(reckon(given, silentWork).solved, worstOf(reckon(given, silentWork).solved), answer.longDeflection / (answer.maxDeflection || 1) || 1),
+  chart: (given, answer) => {
+    const { solved } = reckon(given, silentWork);
+    return beamChart(solved, worstOf(solved), answer.longDeflection / (answer.maxDeflection || 1) || 1);
+  },
   example: {
     length: '1950 mm',
     supports: [{ position: '150 mm' }, { position: '1600 mm' }],

@@ -11,7 +11,7 @@ import { tableRows } from '../../timber/tables.js';
 import { beamChart } from './beam-chart.js';
 import type { Load } from './beam-loads.js';
 import { solveBeam, type Solved } from './beam-solver.js';
-import { worstOf } from './beam-worst.js';
+import { greatestMoment, worstOf } from './beam-worst.js';
 import { acrossOf, acrossFormulas } from './across-grain.js';
 import { bears, g0, longFactor, ownWeightOf } from './loads-and-creep.js';
 import { creepField, sagLimitField, sagLimitText } from './sag-limit.js';
@@ -79,7 +79,7 @@ export const topSag = recipe({
     let [between, end, stress, first] = [0, 0, 0, 0];
     let nearest = { use: 0, allowed: allowedIn(given, (bays[0] as Bay).length, false), where: '' };
     for (const solved of cases.map((c) => c.solved)) {
-      stress = Math.max(stress, Math.abs(worstOf(solved).M.value) * facts.stressByMoment);
+      stress = Math.max(stress, greatestMoment(solved) * facts.stressByMoment);
       for (const bay of bays) {
         const sag = sagIn(solved, bay);
         first = Math.max(first, sag);
@@ -169,25 +169,24 @@ function areaLoadOf(given: Given, work: Work): number {
   return (row.number('value') as number) * psf;
 }
 
-/** Greatest sag down inside a bay. */
+/** Greatest sag down inside a bay: a comb finds the hump, then parabolas through ever nearer points find its height. */
 function sagIn(solved: Solved, bay: Bay): number {
-  let most = 0;
-  for (let i = 0; i <= 60; i++) most = Math.max(most, solved.at(bay.from + (bay.length * i) / 60).sag);
-  return refine(solved, bay, most);
-}
-
-/** The comb of sixty finds the hump; a parabola through its top finds the height. */
-function refine(solved: Solved, bay: Bay, most: number): number {
-  const step = bay.length / 60;
-  let best = most;
-  for (let i = 1; i < 60; i++) {
-    const x = bay.from + i * step;
-    const [a, b, c] = [solved.at(x - step).sag, solved.at(x).sag, solved.at(x + step).sag];
-    if (b < a || b < c || 2 * b - a - c <= 0) continue;
-    const t = (c - a) / (2 * (2 * b - a - c));
-    best = Math.max(best, solved.at(x + t * step).sag);
+  const teeth = 16;
+  let [at, most] = [bay.from, 0];
+  for (let i = 0; i <= teeth; i++) {
+    const x = bay.from + (bay.length * i) / teeth;
+    const sag = solved.at(x).sag;
+    if (sag > most) [at, most] = [x, sag];
   }
-  return best;
+  for (let step = bay.length / teeth; step > bay.length * 1e-5; step /= 8) {
+    const [a, c] = [solved.at(Math.max(at - step, bay.from)).sag, solved.at(Math.min(at + step, bay.to)).sag];
+    const bend = 2 * most - a - c;
+    if (bend <= 0) break;
+    const x = Math.min(Math.max(at + ((c - a) / (2 * bend)) * step, bay.from), bay.to);
+    const sag = solved.at(x).sag;
+    if (sag > most) [at, most] = [x, sag];
+  }
+  return most;
 }
 
 const mm = (m: number): string => `${(m * 1000).toFixed(m < 0.01 ? 2 : 1)} mm`;
