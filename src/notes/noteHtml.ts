@@ -177,5 +177,6 @@ td.long{text-align:right;max-width:22rem}
 .cautions{background:var(--wash);border-radius:8px;padding:.2rem 1.2rem .6rem;margin:1.5em 0}.cautions h2{border:0;margin:.7em 0 .3em;font-size:1.2rem}.cautions ul{padding-left:1.1em;margin:0}
 .cautions .danger strong{color:var(--mark)}
 footer{margin-top:3em;font-size:.88em;color:var(--soft)}
+@media (max-width:34rem){.values td.number{white-space:normal;overflow-wrap:break-word}.values td:first-child{min-width:9rem}}
 @media print{.cautions{border:1px solid #999;break-inside:avoid-page}.copy{display:none}.sources li{break-inside:avoid}nav ul{columns:2}}
 `;

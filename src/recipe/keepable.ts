@@ -1,8 +1,8 @@
 import { Quantity } from '../quantities/quantity.js';
 
-/** Inputs as JSON: quantities as {value, unit}, which every field reads; data frames as their columns and rows. */
+/** Inputs as JSON: quantities as a person writes them, in full precision; data frames as their columns and rows. */
 export function keepable(value: unknown): unknown {
-  if (value instanceof Quantity) return value.toJSON();
+  if (value instanceof Quantity) return asWritten(value);
   if (Array.isArray(value)) return value.map(keepable);
   if (typeof value !== 'object' || value === null) return value;
   const frame = value as { columns?: unknown; values?: unknown };
@@ -12,4 +12,13 @@ export function keepable(value: unknown): unknown {
   const own = (value as { toJSON?: unknown }).toJSON;
   if (typeof own === 'function') return keepable((own as () => unknown).call(value));
   return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, keepable(v)]));
+}
+
+/** `12.7 mm`; a price as `€4.20/m`; a plain number where there is no unit. */
+function asWritten(q: Quantity): string | number {
+  const { value, unit } = q.toJSON();
+  if (unit === '') return value;
+  const sign = q.currency ?? 'money';
+  if (q.kind !== 'money' && !q.kind.startsWith('price')) return `${value} ${unit}`;
+  return `${q.currency ?? ''}${value}${unit.replace(sign, '')}`;
 }

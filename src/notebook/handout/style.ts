@@ -16,7 +16,7 @@ input:focus-visible,select:focus-visible,button:focus-visible{outline:3px solid 
 .wrong input{border-color:var(--mark);border-width:2px}
 .group{display:grid;gap:.35rem}.group>label{display:grid;grid-template-columns:6rem 1fr;align-items:center;font-size:.92em}
 .grid input{width:auto;font-size:.9rem;padding:.25em .4em}
-.input:has(.grid){grid-template-columns:1fr}.input:has(.asGiven) .asGiven{color:var(--soft)}
+.input:has(.grid){grid-template-columns:minmax(0,1fr)}.trouble{overflow-wrap:anywhere}.input:has(.asGiven) .asGiven{color:var(--soft)}
 button{font:inherit;font-size:.95rem;color:var(--paper);background:var(--accent);border:0;border-radius:5px;padding:.5em 1em;cursor:pointer}
 .again,#forget{color:var(--accent);background:none;border:1px solid var(--accent);margin-top:.7rem;padding:.35em .8em}
 .refusal{color:var(--mark)}.refused .alive-answer,.busy .alive-answer{opacity:.4}
@@ -28,7 +28,7 @@ button{font:inherit;font-size:.95rem;color:var(--paper);background:var(--accent)
 .answers{display:table;width:100%}.answers td:nth-child(3){min-width:10rem}
 .reckoner-cautions{background:var(--wash);border-radius:6px;padding:.6em 1em .6em 2em!important}
 footer{margin-top:3em;font-size:.9em;color:var(--soft)}
-@media (max-width:34rem){.input{grid-template-columns:1fr}.result,.chart,.exercise{padding:.2rem .8rem .8rem}}
+@media (max-width:34rem){.input{grid-template-columns:minmax(0,1fr)}.result,.chart,.exercise{padding:.2rem .8rem .8rem}}
 @media print{
  .print{display:block}
  .nameLine span{display:inline-block;width:38%;border-bottom:1px solid #000;margin-right:1.5em}
