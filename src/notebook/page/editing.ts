@@ -43,12 +43,16 @@ class TypesetHtml extends RenderedHTML {
   }
 }
 
-/** The widgets' own rules for HTML, and beside them the one attribute in which a recipe's workings keep their formula. */
+/** Nothing a stranger's result needs, and each could mislead: a form that sends, a frame or a field that looks like ours. */
+const misleading = ['form', 'iframe', 'input', 'button', 'select', 'option', 'optgroup', 'textarea', 'datalist', 'fieldset', 'legend', 'keygen', 'dialog', 'base', 'link', 'meta', 'style', 'map', 'area'];
+
+/** The widgets' own rules for HTML, less what misleads, and with the one attribute in which a recipe's workings keep their formula. */
 function makeSanitizer(): IRenderMime.ISanitizer {
   const base = new Sanitizer();
-  const rules = (base as unknown as { _options?: { allowedAttributes?: Record<string, unknown[]> } })._options?.allowedAttributes ?? {};
-  const allowedAttributes = { ...rules, code: [...(rules['code'] ?? []), 'data-latex', 'style'] };
-  return { sanitize: (dirty, options) => base.sanitize(dirty, { allowedAttributes, ...options } as typeof options) };
+  const rules = (base as unknown as { _options?: { allowedAttributes?: Record<string, unknown[]>; allowedTags?: string[] } })._options ?? {};
+  const allowedAttributes = { ...rules.allowedAttributes, code: [...(rules.allowedAttributes?.['code'] ?? []), 'data-latex', 'style'] };
+  const allowedTags = (rules.allowedTags ?? []).filter((tag) => !misleading.includes(tag));
+  return { sanitize: (dirty, options) => base.sanitize(dirty, { allowedAttributes, allowedTags, ...options } as typeof options) };
 }
 
 const typescript = javascript({ typescript: true });

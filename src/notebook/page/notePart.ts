@@ -65,9 +65,11 @@ export function notePart(notebook: Notebook, path: () => string): DrawerPart & {
       keep({ ...now, items: now.items.map((other, n) => (n === at ? { ...other, remark: remark.value } : other)) }, false);
     });
     const move = (to: number): void => {
-      const items = [...notes.items];
+      // Read anew: a remark may have been written since this row was drawn.
+      const now = read();
+      const items = [...now.items];
       items.splice(to, 0, ...items.splice(at, 1));
-      keep({ ...notes, items });
+      keep({ ...now, items });
       list.children[to]?.querySelector<HTMLElement>('button')?.focus();
     };
     return el('li', { 'data-note': item.cell },
@@ -76,7 +78,7 @@ export function notePart(notebook: Notebook, path: () => string): DrawerPart & {
       el('span', { class: 'note-acts' },
         at > 0 ? iconButton('up', `Move note ${at + 1} up`, () => move(at - 1)) : undefined,
         at < notes.items.length - 1 ? iconButton('down', `Move note ${at + 1} down`, () => move(at + 1)) : undefined,
-        iconButton('close', `Take note ${at + 1} out`, () => keep({ ...notes, items: notes.items.filter((_, n) => n !== at) })),
+        iconButton('close', `Take note ${at + 1} out`, () => keep({ ...read(), items: read().items.filter((_, n) => n !== at) })),
       ),
     );
   }

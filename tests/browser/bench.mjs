@@ -1,0 +1,213 @@
+// One server on a folder of its own and one browser, shared by all browser tests.
+import { spawn } from 'node:child_process';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { chromium } from 'playwright-core';
+import { root } from '../../src/launch/prepare.mjs';
+
+const chapter = (title, says, ...cells) => ({
+  nbformat: 4,
+  nbformat_minor: 5,
+  metadata: {
+    kernelspec: { name: 'reckoner', display_name: 'TypeScript (Reckoner)', language: 'typescript' },
+  },
+  cells: [
+    { cell_type: 'markdown', id: 'head', metadata: {}, source: `# ${title}\n\n${says}` },
+    ...cells.map((source, n) => ({
+      cell_type: 'code',
+      id: `cell-${n}`,
+      metadata: {},
+      execution_count: null,
+      outputs: [],
+      source,
+    })),
+  ],
+});
+
+const hostile = (() => {
+  const notebook = chapter(
+    'From elsewhere',
+    'A file from the net, with <img src=x onerror="window.hit=1"> and <script>window.hit=2</script> in it.\n\n[a link](javascript:window.hit=3)',
+  );
+  notebook.cells.push({
+    cell_type: 'code',
+    id: 'bad',
+    metadata: { trusted: true },
+    execution_count: 1,
+    source: '1',
+    outputs: [
+      {
+        output_type: 'display_data',
+        metadata: {},
+        data: {
+          'text/html':
+            '<h4>Shown</h4><script>window.hit=4</script><img src=x onerror="window.hit=5"><iframe srcdoc="<script>parent.hit=6</script>"></iframe><a href="javascript:window.hit=7">x</a><form action="http://evil.example"><input></form>',
+        },
+      },
+      { output_type: 'display_data', metadata: {}, data: { 'application/javascript': 'window.hit=8' } },
+      {
+        output_type: 'display_data',
+        metadata: {},
+        data: {
+          'image/svg+xml':
+            '<svg xmlns="http://www.w3.org/2000/svg" width="20" height="20" onload="window.hit=9"><script>window.hit=10</script><rect width="20" height="20"/></svg>',
+        },
+      },
+      {
+        output_type: 'display_data',
+        metadata: {},
+        data: {
+          'application/vnd.vegalite.v5+json': {
+            data: { url: 'http://evil.example/x.csv' },
+            mark: 'point',
+            encoding: {},
+          },
+        },
+      },
+      {
+        output_type: 'display_data',
+        metadata: {},
+        data: {
+          'application/vnd.vegalite.v5+json': {
+            data: { values: [{ a: 1 }] },
+            transform: [{ calculate: "constructor.constructor('window.hit=11')()", as: 'b' }],
+            mark: 'point',
+            encoding: { x: { field: 'a', type: 'quantitative' } },
+          },
+        },
+      },
+    ],
+  });
+  return notebook;
+})();
+
+export const books = {
+  '01-a-first.ipynb': chapter(
+    'A first chapter',
+    'It reckons a board. And more.',
+    'const width = 900;\nwidth + 1',
+    "equilibriumMoisture({ temperature: '21 degC', humidity: '50 %' })",
+    "console.log('done');",
+  ),
+  '02-edit.ipynb': chapter('To be edited', 'Cells for tests.', '1 + 1', ''),
+  '03-loop.ipynb': chapter('A loop', 'It never ends.', 'let kept = 41;', 'while (true) {}', 'kept + 1'),
+  '04-tabs.ipynb': chapter('Two tabs', 'Both write.', "'start'"),
+  '05-crash.ipynb': chapter(
+    'A crash',
+    'The kernel goes.',
+    'const before = 7;',
+    "process.kill(process.pid, 'SIGKILL'); await new Promise(() => {});",
+    'typeof before',
+  ),
+  '06-elsewhere.ipynb': hostile,
+  '07-notes.ipynb': chapter(
+    'Notes',
+    'Results to keep.',
+    "movementAcross({ width: '900 mm', timber: 'red oak', from: '8 %', to: '12 %' })",
+    "equilibriumMoisture({ temperature: '21 degC', humidity: '50 %' })",
+  ),
+  '08-sliders.ipynb': chapter(
+    'Sliders',
+    'A chart that reckons in the page.',
+    "import { whatIf, range } from 'joiners-reckoner';\nwhatIf(equilibriumMoisture, { humidity: range('20 %', '90 %'), temperature: range('0 degC', '40 degC') })",
+  ),
+  'survey.csv': 'board,length\nA,900 mm\n',
+};
+
+export async function openBench() {
+  const folder = mkdtempSync(join(tmpdir(), 'reckoner-browser-'));
+  for (const [name, content] of Object.entries(books))
+    writeFileSync(join(folder, name), typeof content === 'string' ? content : JSON.stringify(content));
+  const server = spawn(
+    process.execPath,
+    [
+      join(root, 'dist', 'notebook', 'serve.js'),
+      '--port',
+      '0',
+      '--no-browser',
+      '--no-pages',
+      '--notebooks',
+      folder,
+    ],
+    { stdio: ['ignore', 'pipe', 'inherit'] },
+  );
+  const address = await new Promise((resolve, reject) => {
+    let text = '';
+    server.stdout.on('data', (bytes) => {
+      text += bytes;
+      const found = /http:\/\/\S+/.exec(text);
+      if (found) resolve(found[0]);
+    });
+    server.on('exit', () => reject(new Error('the server did not start')));
+  });
+  const browser = await chromium.launch({
+    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+    args: ['--no-sandbox', '--disable-gpu'],
+  });
+  const shots = process.env.SHOTS;
+  if (shots) mkdirSync(shots, { recursive: true });
+  return {
+    folder,
+    address,
+    browser,
+    server,
+    read: (name) => readFileSync(join(folder, name), 'utf8'),
+    copyBook: (from, to) => cpSync(join(folder, from), join(folder, to)),
+    /** A fresh browser profile with the key shown once. Errors the page meets are collected. */
+    async person(options = {}) {
+      const context = await browser.newContext({
+        viewport: { width: 1280, height: 900 },
+        acceptDownloads: true,
+        ...options,
+      });
+      const page = await context.newPage();
+      const troubles = [];
+      page.on('pageerror', (error) => troubles.push(String(error)));
+      page.on('console', (message) => message.type() === 'error' && troubles.push(message.text()));
+      await page.goto(address);
+      await page.waitForSelector('.chapter');
+      return {
+        context,
+        page,
+        troubles,
+        /** Opens a notebook and waits until it can be typed in and run. */
+        async open(name, { kernel = true, on = page } = {}) {
+          await on.goto(new URL(`/notebook/${name}`, address).href);
+          await on.waitForSelector('body[data-opened]');
+          if (kernel) await on.waitForSelector('.kernel.ready', { state: 'attached' });
+          return on;
+        },
+        shot: (name, on = page) => (shots ? on.screenshot({ path: join(shots, `${name}.png`) }) : undefined),
+      };
+    },
+    async close() {
+      await browser.close();
+      const gone = new Promise((resolve) => server.once('exit', resolve));
+      server.kill('SIGTERM');
+      await gone;
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+export const cell = (page, n) => page.locator('.jp-Cell').nth(n);
+export const output = (page, n) => cell(page, n).locator('.jp-OutputArea-output');
+
+/** Puts text into a code cell the way a person does. */
+export async function type(page, n, text) {
+  await cell(page, n).locator('.cm-content').click();
+  await page.keyboard.press('ControlOrMeta+A');
+  await page.keyboard.press('Delete');
+  await page.keyboard.insertText(text);
+}
+
+export async function until(what, check, ms = 15_000) {
+  const end = Date.now() + ms;
+  for (;;) {
+    const got = await check();
+    if (got) return got;
+    if (Date.now() > end) throw new Error(`waited ${ms} ms in vain: ${what}`);
+    await new Promise((resolve) => setTimeout(resolve, 40));
+  }
+}
