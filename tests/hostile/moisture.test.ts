@@ -124,6 +124,20 @@ describe('a timber without the data', () => {
     );
     expect(movementAcross(given({ timber: 'padauk' })).change.value).toBeGreaterThan(0);
   });
+  it('says which strip, and that a cup needs two directions', () => {
+    const strips = [
+      { timber: 'teak', width: '50 mm', count: 4 },
+      { timber: 'padauk', width: '50 mm', cut: 'quarter-sawn' },
+    ];
+    expect(refusal(() => movementAcross({ strips, from: '8 %', to: '12 %' }))).toMatch(
+      /strips\[2\]\.cut: padauk/,
+    );
+    expect(
+      refusal(() =>
+        cupDepth({ width: '200 mm', timber: 'padauk', ringRadius: '200 mm', from: '12 %', to: '8 %' }),
+      ),
+    ).toMatch(/timber: padauk has a published figure for one direction alone/);
+  });
   it('answers a group by a range', () => {
     const r = movementAcross(given({ timber: 'unknown hardwood' }));
     expect(r.low.value).toBeLessThan(r.change.value);

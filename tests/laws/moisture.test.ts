@@ -256,6 +256,21 @@ describe('the year', () => {
       { numRuns: 15 },
     );
   });
+  it('of air that never changes leaves the top as it is', () => {
+    fc.assert(
+      fc.property(pct(3, 25), timber, (m, t) => {
+        const r = seasonalMovement({
+          width: '640 mm',
+          thickness: '40 mm',
+          timber: t,
+          climate: Array.from({ length: 12 }, () => `${m} %`),
+        });
+        expect(r.swing.value).toBeLessThan(1e-12);
+        expect(r.widest.value).toBeCloseTo(0.64, 10);
+      }),
+      { numRuns: 30 },
+    );
+  });
   it('in the recipe: no lag gives the air, an endless one no swing', () => {
     const common = { width: '640 mm', thickness: '40 mm', timber: 'white oak', climate: 'Boise' } as const;
     const none = seasonalMovement({ ...common, lag: '0 s' });

@@ -71,6 +71,8 @@ export function expected(figure: Spread, timber: Timber): [number, number] {
 }
 
 export interface Piece {
+  /** Row of the table of strips, counted from 1. */
+  readonly row?: number;
   readonly width: number;
   readonly timber: Timber;
   readonly cut: Cut;

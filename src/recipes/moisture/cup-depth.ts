@@ -65,6 +65,13 @@ export const cupDepth = recipe({
         says: `got ${(given.ringRadius * 1000).toFixed(1)} mm, takes at least half the width (${(given.width * 500).toFixed(1)} mm): a wider board is cut through the pith and is not flat-sawn across its whole width`,
       });
     }
+    const [m, s] = [given.timber.movement(), given.timber.shrinkage()];
+    if (!(m?.tangential && m.radial) && !(s?.tangential && s.radial)) {
+      throw new Refusal({
+        field: 'timber',
+        says: `${given.timber.name} has a published figure for one direction alone, and a cup comes from the difference of two; takes another species, or "unknown ${given.timber.group === 'softwood' ? 'softwood' : 'hardwood'}"`,
+      });
+    }
     const from = moistureOf(work, given.from, 'from');
     const to = moistureOf(work, given.to, 'to');
     const T = moveAcross(work, { width: given.width, timber: given.timber, cut: flat }, from, to);

@@ -29,8 +29,8 @@ export function piecesOf(given: Top): Piece[] {
         field: 'timber',
         says: 'given together with strips, each of which has its own; takes one of the two',
       });
-    const pieces = given.strips.flatMap((s) =>
-      Array.from({ length: s.count }, () => ({ width: s.width, timber: s.timber, cut: s.cut })),
+    const pieces = given.strips.flatMap((s, i) =>
+      Array.from({ length: s.count }, () => ({ row: i + 1, width: s.width, timber: s.timber, cut: s.cut })),
     );
     const sum = pieces.reduce((a, p) => a + p.width, 0);
     if (pieces.length > 10_000)
@@ -55,6 +55,16 @@ export function piecesOf(given: Top): Piece[] {
   return [{ width: given.width as number, timber: given.timber as Timber, cut: given.cut }];
 }
 
+/** A refusal that one strip raises is given the strip's place. */
+function ofStrip<T>(row: number | undefined, run: () => T): T {
+  try {
+    return run();
+  } catch (error) {
+    if (row === undefined || !(error instanceof Refusal)) throw error;
+    throw new Refusal(error.troubles.map((t) => ({ field: `strips[${row}].${t.field}`, says: t.says })));
+  }
+}
+
 /** Sum over the pieces. Each piece's spread adds in full: strips of one kind move together. */
 export function moveAll(
   work: Work,
@@ -66,7 +76,7 @@ export function moveAll(
   const seen = new Map<string, Moved>();
   const each = pieces.map((p) => {
     const key = `${p.timber.id}|${p.width}|${p.cut.angle}|${p.cut.unknown}`;
-    const moved = seen.get(key) ?? moveAcross(work, p, from, to);
+    const moved = seen.get(key) ?? ofStrip(p.row, () => moveAcross(work, p, from, to));
     seen.set(key, moved);
     return moved;
   });
