@@ -79,6 +79,9 @@ const math = create(parts as FactoryFunctionMap);
 /** Scale of the unit `name` to `base`, by mathjs; undefined when mathjs does not know it or the dimension differs. */
 export function scaleByAlgebra(name: string, base: string): number | undefined {
   if (name === '' || name.length > 40 || !/^[A-Za-z0-9 */^.-]+$/.test(name)) return undefined;
+  // The algebra drops a number inside a unit without a word ("200 mm" would be mm): none but exponents and 1/ may stand.
+  if (/\d/.test(name.replace(/^1 ?\//, '').replace(/\^ ?-?\d+(?:\.\d+)?|(?<=[A-Za-z])[234](?![\d.])/g, '')))
+    return undefined;
   try {
     const unit = math.unit(1, name.replace(/([A-Za-z])([234])(?![0-9])/g, '$1^$2'));
     if (!unit.equalBase(math.unit(1, base))) return undefined;

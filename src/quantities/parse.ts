@@ -79,7 +79,10 @@ export function parseQuantity<K extends Kind>(text: string, kind: K): Quantity<K
     return finite(kind, first * 0.3048 + (negative ? -second : second) * 0.0254, text);
   }
 
-  const u = unitOf(kind, reader.rest());
+  const unit = reader.rest();
+  if (/^\d/.test(unit) && !unit.startsWith('1/'))
+    throw new Refusal(`got ${shown(text)}, ${takes}; write one number, with no space inside it`);
+  const u = unitOf(kind, unit);
   return finite(kind, toBase(u, first), text);
 }
 
@@ -142,8 +145,8 @@ export function anyQuantity(text: string): Quantity {
 }
 
 function finite<K extends Kind>(kind: K, value: number, text: string, currency?: string): Quantity<K> {
-  if (!Number.isFinite(value))
-    throw new Refusal(`got ${shown(text)}, takes ${kinds[kind].called} that is a finite number`);
+  if (!(Math.abs(value) <= 1e200))
+    throw new Refusal(`got ${shown(text)}, takes ${kinds[kind].called} that is a finite number, at most 1e200`);
   if (kind === 'temperature' && value < -273.15 - 1e-9)
     throw new Refusal(`got ${shown(text)}, takes a temperature above absolute zero, -273.15 °C`);
   return new Quantity(kind, value, currency);
@@ -158,9 +161,12 @@ function toBase(u: Unit, n: number): number {
   );
 }
 
+/** Thin and unbreakable spaces that set thousands apart, as {@link formatQuantity} writes them. */
+const thousands = /(?<=\d)[\u00a0\u2009\u202f](?=\d{3}(?!\d| ?\/))/g;
+
 function normalise(text: string): string {
   let out = '';
-  for (const c of text) {
+  for (const c of text.replace(thousands, '')) {
     const f = fractions[c];
     out += f ? (/\d$/.test(out) ? ` ${f}` : f) : (signs[c] ?? c);
   }

@@ -46,6 +46,11 @@ const right: readonly [text: string, kind: Kind, base: number][] = [
   ['1e3 mm', 'length', 1],
   ['.5 in', 'length', 0.0127],
   ['10 kg/m^3', 'density', 10],
+  ['12\u202f345 mm', 'length', 12.345], // thousands as our own output sets them apart
+  ['1\u00a0234\u00a0567 mm', 'length', 1234.567],
+  ['1\u00a0234/1000 in', 'length', 1.234 * 0.0254],
+  ['5 1/min', 'rotation', 5 / 60],
+  ['2 m^2', 'area', 2],
   ['1 hectare', 'area', 10_000], // from mathjs, not from the table
 ];
 
@@ -68,6 +73,13 @@ describe('parseQuantity', () => {
     ['2 milimetre', 'length', /did you mean "millimetre"/],
     ['1/0 in', 'length', /not 0/],
     ['1e400 mm', 'length', /finite/],
+    ['1e308 m', 'length', /at most 1e200/], // could not be shown in millimetres
+    // A second number was once taken for part of the unit and dropped.
+    ['1 200 mm', 'length', /one number, with no space inside it/],
+    ['3 0.5 m', 'length', /one number/],
+    ['3 .5 m', 'length', /got the unit/],
+    ['5 2/min', 'rotation', /one number/],
+    ['3 m 2m', 'area', /got the unit/],
     ['-300 degC', 'temperature', /absolute zero/],
     [`5' 3 mm`, 'length', /5' 10 1\/2"/],
     ['0.2', 'share', /no unit/],
