@@ -58,3 +58,5 @@ export type { CheckTopic } from './recipes/checks.js';
 export { findSpecies, speciesNames, speciesWith } from './timber/species.js';
 export type { Timber, Property } from './timber/timber.js';
 export { climates, findClimate } from './timber/climate.js';
+export { publishedTable, publishedTables } from './timber/published-table.js';
+export type { PublishedTable } from './timber/published-table.js';
