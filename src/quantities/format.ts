@@ -82,6 +82,7 @@ export function number(n: number, digits = 4): string {
 }
 
 function money(n: number): string {
+  if (n >= 1e12) return number(n);
   const [int, frac] = n.toFixed(2).split('.') as [string, string];
   return `${int.length > 4 ? int.replace(/\B(?=(\d{3})+(?!\d))/g, '\u202f') : int}.${frac}`;
 }

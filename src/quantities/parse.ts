@@ -49,8 +49,12 @@ export function parseQuantity<K extends Kind>(text: string, kind: K): Quantity<K
   if (plain === '') throw new Refusal(`got an empty text, ${takes}`);
   const reader = new Reader(plain);
   let currency = '';
-  if (kind === 'money' || kind.startsWith('price'))
+  let sign = 1;
+  if (kind === 'money' || kind.startsWith('price')) {
+    // -$12.50, as money below nought is shown.
+    if (reader.match(/-(?=[A-Z$£€¥])/y)) sign = -1;
     currency = reader.match(/(?:[A-Z]{0,3}[$£€¥]|[A-Z]{3}\b) ?/y)?.trim() ?? '';
+  }
   const first = reader.number();
   if (first === undefined) throw new Refusal(`got ${shown(text)}, ${takes}`);
   if (reader.peek(','))
@@ -62,7 +66,7 @@ export function parseQuantity<K extends Kind>(text: string, kind: K): Quantity<K
     const after = /^([A-Z]{3})?\s*(?:(?:\/|per )\s*(.+))?$/.exec(rest);
     if (!after) throw new Refusal(`got ${shown(text)}, ${takes}`);
     const u = unitOf(kind, after[2] ? `money/${canonical(after[2])}` : 'money');
-    return finite(kind, first * u.scale, text, currency || after[1] || undefined);
+    return finite(kind, sign * first * u.scale, text, currency || after[1] || undefined);
   }
 
   const feet =
@@ -146,7 +150,9 @@ export function anyQuantity(text: string): Quantity {
 
 function finite<K extends Kind>(kind: K, value: number, text: string, currency?: string): Quantity<K> {
   if (!(Math.abs(value) <= 1e200))
-    throw new Refusal(`got ${shown(text)}, takes ${kinds[kind].called} that is a finite number, at most 1e200`);
+    throw new Refusal(
+      `got ${shown(text)}, takes ${kinds[kind].called} that is a finite number, at most 1e200`,
+    );
   if (kind === 'temperature' && value < -273.15 - 1e-9)
     throw new Refusal(`got ${shown(text)}, takes a temperature above absolute zero, -273.15 °C`);
   return new Quantity(kind, value, currency);

@@ -19,7 +19,9 @@ export class Quantity<K extends Kind = Kind> {
       throw new Refusal(`no kind of quantity ${shown(kind)}; there are ${Object.keys(kinds).join(', ')}`);
     // Far beyond any use, and far enough from the end of the numbers that every unit of the kind can still show it.
     if (typeof value !== 'number' || !(Math.abs(value) <= 1e200)) {
-      throw new Refusal(`got ${shown(value)}, takes a finite number in ${kinds[kind].base || 'plain units'}, at most 1e200`);
+      throw new Refusal(
+        `got ${shown(value)}, takes a finite number in ${kinds[kind].base || 'plain units'}, at most 1e200`,
+      );
     }
     this.kind = kind;
     this.value = value;

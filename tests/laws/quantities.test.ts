@@ -48,6 +48,28 @@ describe('laws of quantities', () => {
     );
   });
 
+  it('what a quantity shows, in metric and in inches, reads back to the figure shown', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...kindNames.filter((k) => k !== 'count')),
+        fc.double({ min: 0.02, max: 1e5, noNaN: true }),
+        (kind, value) => {
+          const q = new Quantity(kind, value);
+          for (const text of [q.format(), q.format({ system: 'inch' })]) {
+            const back = parseQuantity(text, kind).value;
+            // Three digits shown at least; degrees are read from the freezing point of water; inches to a sixteenth, money to a cent.
+            const within =
+              Math.abs(value) * 6e-3 +
+              (kind === 'temperature' ? 0.2 : 0) +
+              (/money|price/.test(kind) ? 1000 : kind === 'length' ? 0.0008 : 0);
+            expect(Math.abs(back - value), text).toBeLessThanOrEqual(within);
+          }
+        },
+      ),
+      { numRuns: 4000 },
+    );
+  });
+
   it('inches are never off by more than half the fraction', () => {
     fc.assert(
       fc.property(fc.double({ min: 0.02, max: 1e5, noNaN: true }), fc.constantFrom(16, 32, 64), (n, d) => {

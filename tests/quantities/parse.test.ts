@@ -62,6 +62,10 @@ describe('parseQuantity', () => {
   it('keeps the sign of the currency and shows it', () => {
     expect(parseQuantity('€ 12.5', 'money').toString()).toBe('€12.50');
     expect(parseQuantity('AUD 4.20/m', 'pricePerLength').toString()).toBe('AUD 4.20/m');
+    expect(parseQuantity('-$12.50', 'money').toString()).toBe('-$12.50');
+    expect(parseQuantity('-AUD 3', 'money').value).toBe(-3);
+    expect(parseQuantity('1000000000000000000000', 'money').toString()).toBe('1e21');
+    expect(() => parseQuantity('-', 'money')).toThrow(Refusal);
   });
 
   it.each([
