@@ -1,0 +1,156 @@
+// npm run proof: one table of what this library's figures rest on. Published checks are reckoned again each time; what takes
+// long (hostile inputs by the million, mutation, the kernel's suites, benchmarks, coverage) is shown as last measured, with its date.
+// `npm run proof:measure -- kernel bench coverage hostile` measures again; `npm run proof:mutation -- quantities` a part of mutation.
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { buildIfNeeded, install, root } from '../../src/launch/prepare.mjs';
+import { licences } from './licences.mjs';
+
+install();
+await buildIfNeeded();
+const { catalogue, publishedChecks } = await import('../../dist/index.js');
+const here = dirname(fileURLToPath(import.meta.url));
+const line = (...cells) => console.log(cells.join('  ').trimEnd());
+const title = (text) => console.log(`\n${text}\n${'-'.repeat(text.length)}`);
+
+/** Figures kept by a long run; undefined where it was never run. */
+function kept(name) {
+  const file = join(here, 'figures', `${name}.json`);
+  return existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : undefined;
+}
+const when = (f) => `(${f.date}; ${f.machine})`;
+
+// 1. Published checks by recipe.
+const { outcomes, passed, failed, recalled } = await publishedChecks();
+const oracles = JSON.parse(readFileSync(join(here, 'oracles.json'), 'utf8'));
+const byRecipe = new Map(catalogue.map((r) => [r.name, []]));
+for (const o of outcomes) byRecipe.set(o.row.recipe, [...(byRecipe.get(o.row.recipe) ?? []), o]);
+/** One unit of the last printed digit. */
+const unitOfDigit = (printed) =>
+  10 ** (Number(/e([-+]?\d+)$/i.exec(printed)?.[1] ?? 0) - (/\.(\d*)/.exec(printed)?.[1]?.length ?? 0));
+title('Published checks, by recipe');
+line(
+  'recipe'.padEnd(22),
+  'checks'.padStart(6),
+  'recalled'.padStart(8),
+  'own tolerance'.padStart(13),
+  'worst, in units of the last printed digit'.padEnd(42),
+  'sources',
+);
+const few = [];
+for (const [recipe, list] of byRecipe) {
+  const exact = list.filter((o) => o.difference !== undefined && o.row.tolerance === undefined);
+  const worst = exact.reduce(
+    (most, o) => Math.max(most, Math.abs(o.difference) / unitOfDigit(o.row.printed)),
+    0,
+  );
+  const wide = list.filter((o) => o.row.tolerance !== undefined);
+  const sources = [...new Set(list.map((o) => o.row.source))];
+  const bad = list.filter((o) => !o.passes).length;
+  if (list.length < 3 && catalogue.some((r) => r.name === recipe)) few.push(recipe);
+  if (list.length === 0) continue;
+  line(
+    recipe.padEnd(22),
+    String(list.length).padStart(6),
+    String(list.filter((o) => o.row.read === 'memory').length).padStart(8),
+    String(wide.length).padStart(13),
+    (exact.length ? worst.toFixed(2) : 'none without a tolerance of its own').padEnd(42),
+    sources.slice(0, 3).join(', ') + (sources.length > 3 ? ` and ${sources.length - 3} more` : ''),
+    bad ? `  ${bad} DIFFER` : '',
+  );
+}
+line(
+  `${passed} of ${outcomes.length} agree, ${failed} differ; ${recalled} rest on a figure recalled and not seen in print; half a unit of the last digit is the usual tolerance, a wider one carries its reason in data/checks.`,
+);
+
+title('Recipes with fewer than three published checks in the table, and what stands in their place');
+for (const name of few)
+  line(
+    name.padEnd(22),
+    oracles[name] ? `${oracles[name].reason} Instead: ${oracles[name].instead}` : 'NO REASON GIVEN',
+  );
+
+// 2. Laws and hostile inputs.
+title('Laws and hostile inputs');
+const textsOf = (folder) =>
+  readdirSync(join(root, 'tests', folder), { recursive: true })
+    .filter((f) => f.endsWith('.test.ts'))
+    .map((f) => readFileSync(join(root, 'tests', folder, f), 'utf8'));
+const count = (texts, what) => texts.reduce((n, t) => n + (t.match(what)?.length ?? 0), 0);
+const laws = textsOf('laws');
+line(
+  'laws',
+  `${count(laws, /\bfc\.assert\(/g)} properties, each over many random cases, in ${laws.length} files`,
+);
+line(
+  'hostile',
+  `${count(textsOf('hostile'), /^\s*it(\.each)?\(/gm)} tests in ${textsOf('hostile').length} files`,
+);
+const texts = kept('hostile-quantities');
+if (texts)
+  line(
+    'texts for a quantity',
+    `${texts.tried.toLocaleString('en')} tried, ${texts.read.toLocaleString('en')} read, the rest refused in one line; slowest ${texts.slowestMs} ms`,
+    when(texts),
+  );
+const inputs = kept('hostile-recipes');
+if (inputs)
+  line(
+    'inputs for recipes',
+    `${inputs.tried.toLocaleString('en')} tried over ${inputs.recipes} recipes, ${inputs.answered.toLocaleString('en')} answered, the rest refused by field; slowest ${inputs.slowestMs} ms (${inputs.slowestRecipe})`,
+    when(inputs),
+  );
+for (const [name, what] of [
+  ['hostile-notebooks', 'corrupted notebooks'],
+  ['hostile-surveys', 'corrupted surveys'],
+  ['hostile-notes', 'corrupted notes'],
+]) {
+  const f = kept(name);
+  if (f)
+    line(
+      what,
+      `${f.tried.toLocaleString('en')} tried, ${f.read.toLocaleString('en')} read, ${f.refused.toLocaleString('en')} refused with a place; files untouched`,
+      when(f),
+    );
+}
+
+// 3. Mutation, coverage.
+title('Faults put in on purpose, and how many the tests notice');
+for (const file of readdirSync(join(here, 'figures'))
+  .filter((f) => f.startsWith('mutation-') && f.endsWith('.json'))
+  .sort()) {
+  const f = kept(file.slice(0, -5));
+  line(
+    file.slice(9, -5).padEnd(12),
+    `${f.score} %`.padStart(7),
+    `of ${f.tried}: ${f.killed} noticed, ${f.timeouts} by running out of time, ${f.survived} lived, ${f.noTestComesThere} where no test comes`,
+    when(f),
+  );
+}
+const coverage = kept('coverage');
+if (coverage) {
+  title('Branches that the tests run through');
+  for (const [room, c] of Object.entries(coverage.branches))
+    line(room.padEnd(22), `${c.percent} %`.padStart(7), `${c.covered} of ${c.total}`);
+  line(when(coverage));
+}
+
+// 4. The kernel, and how fast.
+const kernel = kept('kernel');
+if (kernel) {
+  title('Kernel against Jupyter’s own clients');
+  line(kernel.count, when(kernel));
+}
+const bench = kept('bench');
+if (bench) {
+  title('Benchmarks');
+  for (const l of bench.lines) console.log(l);
+  line(when(bench));
+}
+
+// 5. Licences.
+title('Licences of what ships');
+for (const [licence, names] of licences(root)) line(String(names.length).padStart(4), licence);
+
+if (failed > 0 || few.some((n) => !oracles[n])) process.exitCode = 1;
