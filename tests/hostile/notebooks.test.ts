@@ -7,6 +7,7 @@ import { notebookText, parseNotebook, readNotebook } from '../../src/notebook/fi
 import { NotebookError } from '../../src/notebook/notebook.js';
 import { schemaFaults } from '../notebook/nbformatSchema.js';
 import { full, older } from '../notebook/samples.js';
+import { storeFigures } from '../proof/storeFigures.js';
 
 // 1,500 in an ordinary run; RECKONER_HOSTILE=10000 (or more) for the long one.
 const runs = Number(process.env['RECKONER_HOSTILE'] ?? 1500);
@@ -132,5 +133,7 @@ it(
     // Both ends of the promise were met often enough to mean something.
     expect(seen.errors).toBeGreaterThan(runs * 0.4);
     expect(seen.readings).toBeGreaterThan(runs * 0.05);
+    if (runs >= 10_000)
+      storeFigures('hostile-notebooks', { tried: runs, read: seen.readings, refused: seen.errors });
   },
 );
