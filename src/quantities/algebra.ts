@@ -128,6 +128,8 @@ export function parseTree(text: string): Tree {
     const any = n as unknown as { type: string; name: string; fn?: { name?: string } };
     if (any.type === 'FunctionNode' && !functions.has(any.fn?.name ?? ''))
       throw new Error(`formula "${text}": no function ${any.fn?.name}`);
+    if (any.type === 'ConstantNode' && typeof (n as unknown as { value: unknown }).value !== 'number')
+      throw new Error(`formula "${text}": takes numbers alone`);
     if (any.type === 'SymbolNode' && path !== 'fn' && !constants.has(any.name)) symbols.add(any.name);
   });
   return { node, symbols: [...symbols] };
