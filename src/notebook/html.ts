@@ -2,7 +2,7 @@ import { renderSvg } from '../charts/svg.js';
 import { ChartError, type ChartSpec } from '../charts/types.js';
 import { escapeText as e, highlighted } from '../notes/highlight.js';
 import { markdownHtml, type Heading } from '../notes/markdownHtml.js';
-import { mathHtml } from '../notes/math.js';
+import { mathHtml, type MathForm } from '../notes/math.js';
 import { pageHtml } from '../notes/page.js';
 import { sanitised } from '../notes/sanitise.js';
 import type { CodeCell, Json, JsonObject, MimeBundle, Notebook, Output, TextCell } from './notebook.js';
@@ -87,8 +87,12 @@ async function outputHtml(output: Output, taken: Set<string>): Promise<string> {
 }
 
 /** The renderings of one output that a still page can hold: a chart and words both, where there are both. */
-export async function bundleHtml(data: MimeBundle, taken: Set<string>): Promise<string> {
-  const words = wordsHtml(data, taken);
+export async function bundleHtml(
+  data: MimeBundle,
+  taken: Set<string>,
+  form: MathForm = 'typeset',
+): Promise<string> {
+  const words = wordsHtml(data, taken, form);
   const chart = await chartHtml(data, words.plain);
   if (chart === '') return words.html;
   // Plain text beside a chart is its stand-in for terminals and is not printed twice.
@@ -98,24 +102,24 @@ export async function bundleHtml(data: MimeBundle, taken: Set<string>): Promise<
   return fold < 0 ? words.html + chart : words.html.slice(0, fold) + chart + words.html.slice(fold);
 }
 
-function wordsHtml(data: MimeBundle, taken: Set<string>): { html: string; plain: boolean } {
+function wordsHtml(data: MimeBundle, taken: Set<string>, form: MathForm): { html: string; plain: boolean } {
   const html = text(data, 'text/html');
-  if (html !== undefined) return { html: typesetCode(sanitised(html)), plain: false };
+  if (html !== undefined) return { html: typesetCode(sanitised(html), form), plain: false };
   const md = text(data, 'text/markdown');
-  if (md !== undefined) return { html: markdownHtml(md, taken).html, plain: false };
+  if (md !== undefined) return { html: markdownHtml(md, taken, {}, form).html, plain: false };
   const latex = text(data, 'text/latex');
   if (latex !== undefined)
-    return { html: mathHtml(latex.replace(/^\s*\$\$?|\$\$?\s*$/g, ''), true), plain: false };
+    return { html: mathHtml(latex.replace(/^\s*\$\$?|\$\$?\s*$/g, ''), true, form), plain: false };
   const json = data['application/json'];
   const plain = text(data, 'text/plain') ?? (json === undefined ? '' : JSON.stringify(json, null, 1));
   return { html: plain === '' ? '' : `<pre class="value">${e(withoutColours(plain))}</pre>`, plain: true };
 }
 
 /** A recipe's workings come as plain text with the LaTeX beside them; a page that can typeset does. */
-function typesetCode(html: string): string {
+function typesetCode(html: string, form: MathForm): string {
   return html.replace(
     /(?:<br\s*\/?>\s*)?<code[^>]*\sdata-latex="([^"]*)"[^>]*>[^<]*<\/code>/g,
-    (_, latex: string) => mathHtml(unescape(latex), true),
+    (_, latex: string) => mathHtml(unescape(latex), true, form),
   );
 }
 

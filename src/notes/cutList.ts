@@ -6,7 +6,18 @@ import { cautionWord } from '../recipe/caution.js';
 import { escapeHtml } from '../recipe/display.js';
 import { answerOf } from '../recipe/result.js';
 import { cutListHtml } from './cutListHtml.js';
-import { fromText, inchText, millimetres, numbersText, pieceText, rowsOf, runsOf, takeText, type CutBoard, type CutSheet } from './cutSheet.js';
+import {
+  fromText,
+  inchText,
+  millimetres,
+  numbersText,
+  pieceText,
+  rowsOf,
+  runsOf,
+  takeText,
+  type CutBoard,
+  type CutSheet,
+} from './cutSheet.js';
 import { saveFile } from './saveFile.js';
 
 export interface CutList {
@@ -23,9 +34,22 @@ export interface CutList {
 /** A cut list for the workshop from the result of `cuttingPlan`. @throws Refusal for anything else */
 export function cutList(result: unknown): CutList {
   const answer = answerOf(result);
-  if (answer?.name !== 'cuttingPlan') throw new Refusal({ field: 'result', says: `got ${answer ? `a result of ${answer.name}` : shown(result)}, takes the result of cuttingPlan (await it first)` });
-  const raw = answer.raw as { plan: readonly CutBoard[]; boardsUsed: number; waste: number; optimal: boolean; missing?: CutSheet['missing'] };
-  const bound = (answer.outputs['lowerBound'] as { show(raw: unknown, c?: string): { metric: string } }).show(answer.raw['lowerBound'], answer.currency).metric;
+  if (answer?.name !== 'cuttingPlan')
+    throw new Refusal({
+      field: 'result',
+      says: `got ${answer ? `a result of ${answer.name}` : shown(result)}, takes the result of cuttingPlan (await it first)`,
+    });
+  const raw = answer.raw as {
+    plan: readonly CutBoard[];
+    boardsUsed: number;
+    waste: number;
+    optimal: boolean;
+    missing?: CutSheet['missing'];
+  };
+  const bound = (answer.outputs['lowerBound'] as { show(raw: unknown, c?: string): { metric: string } }).show(
+    answer.raw['lowerBound'],
+    answer.currency,
+  ).metric;
   const sheet: CutSheet = {
     summary: `${raw.boardsUsed} board${raw.boardsUsed === 1 ? '' : 's'}, ${Number((raw.waste * 100).toFixed(1))} % waste. ${raw.optimal ? 'Proved: no plan does better.' : `No plan can go below ${bound}.`}`,
     rows: rowsOf(raw.plan),
@@ -40,18 +64,39 @@ export function cutList(result: unknown): CutList {
     toCsv: () => csv(raw.plan, sheet),
     async save(file) {
       const ending = /\.(md|html?|csv)$/i.exec(typeof file === 'string' ? file : '')?.[1]?.toLowerCase();
-      if (ending === undefined) throw new Refusal({ field: 'file', says: `got ${shown(file)}, takes a name that ends in .md, .html or .csv` });
-      await saveFile(file, ending === 'md' ? list.toMarkdown() : ending === 'csv' ? list.toCsv() : list.toHtml());
+      if (ending === undefined)
+        throw new Refusal({
+          field: 'file',
+          says: `got ${shown(file)}, takes a name that ends in .md, .html or .csv`,
+        });
+      await saveFile(
+        file,
+        ending === 'md' ? list.toMarkdown() : ending === 'csv' ? list.toCsv() : list.toHtml(),
+      );
     },
   };
-  Object.defineProperty(list, Symbol.for('Jupyter.display'), { value: () => ({ 'text/plain': list.toMarkdown(), 'text/markdown': list.toMarkdown(), 'text/html': cutListHtml(sheet, true) }) });
+  Object.defineProperty(list, Symbol.for('Jupyter.display'), {
+    value: () => ({
+      'text/plain': list.toMarkdown(),
+      'text/markdown': list.toMarkdown(),
+      'text/html': cutListHtml(sheet, true),
+    }),
+  });
   return Object.freeze(list);
 }
 
 function markdown(sheet: CutSheet): string {
-  const cell = (s: string): string => escapeHtml(s).replace(/([\\|`*_[\]])/g, '\\$1').replace(/\s+/g, ' ');
+  const cell = (s: string): string =>
+    escapeHtml(s)
+      .replace(/([\\|`*_[\]])/g, '\\$1')
+      .replace(/\s+/g, ' ');
   const sections = sheet.rows.some((r) => r.section !== undefined);
-  const table = (head: readonly string[], rows: readonly (readonly string[])[]): string[] => [`| ${head.join(' | ')} |`, `|${head.map(() => '---').join('|')}|`, ...rows.map((r) => `| ${r.join(' | ')} |`), ''];
+  const table = (head: readonly string[], rows: readonly (readonly string[])[]): string[] => [
+    `| ${head.join(' | ')} |`,
+    `|${head.map(() => '---').join('|')}|`,
+    ...rows.map((r) => `| ${r.join(' | ')} |`),
+    '',
+  ];
   const opt = (s: string | undefined): string[] => (sections ? [cell(s ?? '')] : []);
   return [
     '# Cut list',
@@ -64,15 +109,40 @@ function markdown(sheet: CutSheet): string {
     '',
     ...table(
       ['', 'Run', ...(sections ? ['Section'] : []), 'Stop (mm)', 'Stop (in)', 'Pieces', 'Parts', 'Boards'],
-      sheet.runs.map((r) => ['☐', `${r.run}`, ...opt(r.section), millimetres(r.length), inchText(r.length), `${r.pieces}`, r.names.map((n) => `${cell(n.name)} × ${n.count}`).join(', '), fromText(r.from)]),
+      sheet.runs.map((r) => [
+        '☐',
+        `${r.run}`,
+        ...opt(r.section),
+        millimetres(r.length),
+        inchText(r.length),
+        `${r.pieces}`,
+        r.names.map((n) => `${cell(n.name)} × ${n.count}`).join(', '),
+        fromText(r.from),
+      ]),
     ),
     '## Boards',
     '',
     ...table(
       ['', 'Board', ...(sections ? ['Section'] : []), 'Take', 'Cuts in order (mm)', 'Left over (mm)'],
-      sheet.rows.map((r) => ['☐', numbersText(r.numbers), ...opt(r.section), cell(takeText(r)), r.pieces.map((p) => cell(pieceText(p))).join(' + '), `${millimetres(r.offcut)}${r.keep ? ', keep' : ''}`]),
+      sheet.rows.map((r) => [
+        '☐',
+        numbersText(r.numbers),
+        ...opt(r.section),
+        cell(takeText(r)),
+        r.pieces.map((p) => cell(pieceText(p))).join(' + '),
+        `${millimetres(r.offcut)}${r.keep ? ', keep' : ''}`,
+      ]),
     ),
-    ...(sheet.missing.length > 0 ? ['## Not in the stock', '', ...table(['Part', 'Length (mm)', 'Count'], sheet.missing.map((m) => [cell(m.name), millimetres(m.length), `${m.count}`]))] : []),
+    ...(sheet.missing.length > 0
+      ? [
+          '## Not in the stock',
+          '',
+          ...table(
+            ['Part', 'Length (mm)', 'Count'],
+            sheet.missing.map((m) => [cell(m.name), millimetres(m.length), `${m.count}`]),
+          ),
+        ]
+      : []),
     '## Cautions',
     '',
     ...sheet.cautions.map((c) => `- ${cell(c)}`),
@@ -81,7 +151,8 @@ function markdown(sheet: CutSheet): string {
 }
 
 function csv(plan: readonly CutBoard[], sheet: CutSheet): string {
-  const runOf = (section: string | undefined, length: number): number => sheet.runs.find((r) => r.section === section && Math.abs(r.length - length) < 1e-9)?.run ?? 0;
+  const runOf = (section: string | undefined, length: number): number =>
+    sheet.runs.find((r) => r.section === section && Math.abs(r.length - length) < 1e-9)?.run ?? 0;
   const rows = plan.flatMap((b) =>
     b.pieces.map((p, i) => ({
       run: runOf(b.section, p.length),

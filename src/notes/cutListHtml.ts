@@ -1,5 +1,14 @@
 import { escapeHtml as e } from '../recipe/display.js';
-import { fromText, inchText, millimetres, numbersText, pieceText, takeText, type CutRow, type CutSheet } from './cutSheet.js';
+import {
+  fromText,
+  inchText,
+  millimetres,
+  numbersText,
+  pieceText,
+  takeText,
+  type CutRow,
+  type CutSheet,
+} from './cutSheet.js';
 
 /** Black edges and hatching carry the drawing, so that it reads in print and without colour. */
 const style = `
@@ -22,7 +31,8 @@ const style = `
 export function cutListHtml(sheet: CutSheet, fragment = false): string {
   const sections = sheet.rows.some((r) => r.section !== undefined);
   const td = (s: string, number = false): string => `<td${number ? ' class="n"' : ''}>${s}</td>`;
-  const table = (head: readonly string[], rows: readonly string[]): string => `<table><thead><tr>${head.map((h) => `<th>${h}</th>`).join('')}</tr></thead><tbody>${rows.map((r) => `<tr>${r}</tr>`).join('')}</tbody></table>`;
+  const table = (head: readonly string[], rows: readonly string[]): string =>
+    `<table><thead><tr>${head.map((h) => `<th>${h}</th>`).join('')}</tr></thead><tbody>${rows.map((r) => `<tr>${r}</tr>`).join('')}</tbody></table>`;
   const opt = (s: string | undefined): string => (sections ? td(e(s ?? '')) : '');
   const longest = sheet.rows.reduce((a, r) => Math.max(a, r.stockLength), 0);
   const body = [
@@ -30,19 +40,49 @@ export function cutListHtml(sheet: CutSheet, fragment = false): string {
     '<h2>Running order</h2><p>Longest stop first; what is left of a board waits for the next stop. Mark each piece as it comes off.</p>',
     table(
       ['', 'Run', ...(sections ? ['Section'] : []), 'Stop (mm)', 'Stop (in)', 'Pieces', 'Parts', 'Boards'],
-      sheet.runs.map((r) => td('☐') + td(`${r.run}`, true) + opt(r.section) + td(millimetres(r.length), true) + td(inchText(r.length), true) + td(`${r.pieces}`, true) + td(r.names.map((n) => `${e(n.name)} × ${n.count}`).join(', ')) + td(e(fromText(r.from)))),
+      sheet.runs.map(
+        (r) =>
+          td('☐') +
+          td(`${r.run}`, true) +
+          opt(r.section) +
+          td(millimetres(r.length), true) +
+          td(inchText(r.length), true) +
+          td(`${r.pieces}`, true) +
+          td(r.names.map((n) => `${e(n.name)} × ${n.count}`).join(', ')) +
+          td(e(fromText(r.from))),
+      ),
     ),
     '<h2>Boards</h2>',
     ...sheet.rows.map((r) => bar(r, longest)),
     table(
       ['', 'Board', ...(sections ? ['Section'] : []), 'Take', 'Cuts in order (mm)', 'Left over (mm)'],
-      sheet.rows.map((r) => td('☐') + td(numbersText(r.numbers)) + opt(r.section) + td(e(takeText(r))) + td(r.pieces.map((p) => e(pieceText(p))).join(' + ')) + td(`${millimetres(r.offcut)}${r.keep ? ', keep' : ''}`, true)),
+      sheet.rows.map(
+        (r) =>
+          td('☐') +
+          td(numbersText(r.numbers)) +
+          opt(r.section) +
+          td(e(takeText(r))) +
+          td(r.pieces.map((p) => e(pieceText(p))).join(' + ')) +
+          td(`${millimetres(r.offcut)}${r.keep ? ', keep' : ''}`, true),
+      ),
     ),
-    ...(sheet.missing.length > 0 ? ['<h2>Not in the stock</h2>', table(['Part', 'Length (mm)', 'Count'], sheet.missing.map((m) => td(e(m.name)) + td(millimetres(m.length), true) + td(`${m.count}`, true)))] : []),
+    ...(sheet.missing.length > 0
+      ? [
+          '<h2>Not in the stock</h2>',
+          table(
+            ['Part', 'Length (mm)', 'Count'],
+            sheet.missing.map(
+              (m) => td(e(m.name)) + td(millimetres(m.length), true) + td(`${m.count}`, true),
+            ),
+          ),
+        ]
+      : []),
     `<h2>Cautions</h2><ul>${sheet.cautions.map((c) => `<li>${e(c)}</li>`).join('')}</ul>`,
   ].join('\n');
   const inner = `<style>${style}</style>\n<div class="cutlist">${body}</div>`;
-  return fragment ? inner : `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><title>Cut list</title></head><body>\n${inner}\n</body></html>\n`;
+  return fragment
+    ? inner
+    : `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><title>Cut list</title></head><body>\n${inner}\n</body></html>\n`;
 }
 
 /** One board to scale against the longest: parts, what is worth keeping, and hatching for the rest. */
@@ -55,6 +95,8 @@ function bar(r: CutRow, longest: number): string {
     // Gaps smaller than a line are the line itself.
     return `${gap > r.stockLength * 0.004 ? `<span class="gap" style="width:${share(gap)}"></span>` : ''}<span style="width:${share(p.length)}" title="${e(pieceText(p))} mm">${e(pieceText(p))}</span>`;
   });
-  const keep = r.keep ? `<span class="keep" style="width:${share(r.offcut)}">keep ${millimetres(r.offcut)}</span>` : '';
+  const keep = r.keep
+    ? `<span class="keep" style="width:${share(r.offcut)}">keep ${millimetres(r.offcut)}</span>`
+    : '';
   return `<div class="row"><div class="no">${e(numbersText(r.numbers))}${r.numbers.length > 1 ? ` (${r.numbers.length})` : ''}</div><div class="lane"><div class="bar" style="width:${Number(((100 * r.stockLength) / longest).toFixed(3))}%">${parts.join('')}${keep}</div></div></div>`;
 }

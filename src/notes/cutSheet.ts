@@ -63,11 +63,19 @@ export function rowsOf(plan: readonly CutBoard[]): CutRow[] {
 
 /** Long stops first: what is left of each board then serves the next stop, and no stop is set twice. */
 export function runsOf(plan: readonly CutBoard[]): CutRun[] {
-  const runs = new Map<string, { section?: string | undefined; length: number; names: Map<string, number>; from: Map<number, number> }>();
+  const runs = new Map<
+    string,
+    { section?: string | undefined; length: number; names: Map<string, number>; from: Map<number, number> }
+  >();
   for (const b of plan) {
     for (const p of b.pieces) {
       const key = JSON.stringify([b.section, Math.round(p.length * 1e9)]);
-      const run = runs.get(key) ?? { section: b.section, length: p.length, names: new Map<string, number>(), from: new Map<number, number>() };
+      const run = runs.get(key) ?? {
+        section: b.section,
+        length: p.length,
+        names: new Map<string, number>(),
+        from: new Map<number, number>(),
+      };
       run.names.set(p.name, (run.names.get(p.name) ?? 0) + 1);
       run.from.set(b.board, (run.from.get(b.board) ?? 0) + 1);
       runs.set(key, run);
@@ -92,7 +100,10 @@ export function fromText(from: CutRun['from']): string {
   for (const f of from) byCount.set(f.count, [...(byCount.get(f.count) ?? []), f.board]);
   return [...byCount]
     .sort((a, b) => b[0] - a[0])
-    .map(([count, boards]) => `${count}${boards.length > 1 ? ' each' : ''} from board${boards.length > 1 ? 's' : ''} ${numbersText(boards)}`)
+    .map(
+      ([count, boards]) =>
+        `${count}${boards.length > 1 ? ' each' : ''} from board${boards.length > 1 ? 's' : ''} ${numbersText(boards)}`,
+    )
     .join('; ');
 }
 

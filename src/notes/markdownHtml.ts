@@ -2,7 +2,7 @@ import { tex, type MarkdownItTexOptions } from '@mdit/plugin-tex';
 import MarkdownIt, { type PluginWithOptions } from 'markdown-it';
 import { freeId } from './freeId.js';
 import { highlighted } from './highlight.js';
-import { mathHtml } from './math.js';
+import { mathHtml, type MathForm } from './math.js';
 import { sanitised } from './sanitise.js';
 
 /** A heading of the text, with the id it has in the HTML. */
@@ -22,6 +22,7 @@ interface Env {
   readonly headings: Heading[];
   readonly taken: Set<string>;
   readonly attachments: Readonly<Record<string, string>>;
+  readonly form: MathForm;
 }
 
 /** Marks the place of a formula while the text around it is sanitised; letters no keyboard makes. */
@@ -37,7 +38,7 @@ const markdown = new MarkdownIt({
   .use(tex as PluginWithOptions<MarkdownItTexOptions<Env>>, {
     delimiters: 'dollars',
     render: (latex, display, env) => {
-      env.math.push(mathHtml(latex, display));
+      env.math.push(mathHtml(latex, display, env.form));
       return `${open}${env.math.length - 1}${close}`;
     },
   })
@@ -79,8 +80,9 @@ export function markdownHtml(
   text: string,
   taken = new Set<string>(),
   attachments: Readonly<Record<string, string>> = {},
+  form: MathForm = 'typeset',
 ): RenderedMarkdown {
-  const env: Env = { math: [], headings: [], taken, attachments };
+  const env: Env = { math: [], headings: [], taken, attachments, form };
   const rough = markdown.render(text.replaceAll(open, '').replaceAll(close, ''), env);
   const clean = sanitised(rough);
   const html = clean.replace(

@@ -68,22 +68,24 @@ export async function handout(notebook: Notebook, options: HandoutOptions = {}):
         recipe: recipe.name,
         inputs: withTables(recipe.inputs, alive.inputs as Record<string, unknown>, options.cwd ?? '.'),
       });
-      return `<section class="result" id="${id}">${await bundleHtml(data, taken)}</section>`;
+      return `<section class="result" id="${id}">${await bundleHtml(data, taken, 'mathml')}</section>`;
     }
     const spec = sliderChart(data);
     if (spec !== undefined) {
       const id = `chart-${charts.length + 1}`;
       charts.push({ id, spec });
-      return `<section class="chart" id="${id}">${await bundleHtml(data, taken)}</section>`;
+      return `<section class="chart" id="${id}">${await bundleHtml(data, taken, 'mathml')}</section>`;
     }
-    return `<section class="shown">${await bundleHtml(data, taken)}</section>`;
+    return `<section class="shown">${await bundleHtml(data, taken, 'mathml')}</section>`;
   };
 
   for (const cell of notebook.cells) {
     if (leftOut(cell)) continue;
     if (cell.cell_type === 'markdown') {
       headed = /^#+ .*exercise/im.test(cell.source);
-      parts.push(`<div class="words">${markdownHtml(cell.source, taken, attachmentsOf(cell)).html}</div>`);
+      parts.push(
+        `<div class="words">${markdownHtml(cell.source, taken, attachmentsOf(cell), 'mathml').html}</div>`,
+      );
     } else if (cell.cell_type === 'code') parts.push(...(await outputsOf(cell, output)));
   }
   const key = `reckoner-handout-${createHash('sha256')
@@ -174,14 +176,19 @@ function rowsOf(given: string, cwd: string): unknown {
   return data.map((row) => Object.fromEntries(Object.entries(row).filter(([, v]) => v !== '')));
 }
 
-function exerciseHtml(id: string, number: number | undefined, task: ExerciseData, taken: Set<string>): string {
+function exerciseHtml(
+  id: string,
+  number: number | undefined,
+  task: ExerciseData,
+  taken: Set<string>,
+): string {
   const unit =
     typeof task.answer === 'object'
       ? 'with its unit'
       : typeof task.answer === 'number'
         ? 'a plain number'
         : 'in a word';
-  return `<section class="exercise keep" id="${id}">${number === undefined ? '' : `<h3>Exercise ${number}</h3>`}${markdownHtml(task.question, taken).html}
+  return `<section class="exercise keep" id="${id}">${number === undefined ? '' : `<h3>Exercise ${number}</h3>`}${markdownHtml(task.question, taken, {}, 'mathml').html}
 <div class="print workspace" aria-hidden="true"><i></i><i></i><i></i></div>
 <form><label>Your answer, ${unit} <input type="text" name="answer" autocomplete="off" autocapitalize="off" spellcheck="false"></label> <button type="submit" class="screen">Check</button></form>
 <output class="screen" role="status"></output></section>`;
@@ -200,7 +207,7 @@ function answerSheet(title: string, exercises: readonly ExerciseData[]): string 
         : `<br><small>within ${(100 * (x.tolerance ?? 0.01)).toPrecision(2).replace(/\.?0+$/, '')} % is taken as right</small>`;
     const hint =
       x.hint === undefined ? '' : `<p><small>Hint after the second wrong answer: ${e(x.hint)}</small></p>`;
-    return `<tr><td class="number">${i + 1}</td><td>${markdownHtml(x.question, taken).html}${hint}</td><td><strong>${e(exerciseFrom(x).reveal())}</strong>${within}${also}</td></tr>`;
+    return `<tr><td class="number">${i + 1}</td><td>${markdownHtml(x.question, taken, {}, 'mathml').html}${hint}</td><td><strong>${e(exerciseFrom(x).reveal())}</strong>${within}${also}</td></tr>`;
   });
   const body = `<h1>Answers: ${e(title)}</h1><p>For the teacher. ${exercises.length === 0 ? 'This handout has no exercises.' : ''}</p>${exercises.length === 0 ? '' : `<table class="answers"><thead><tr><th></th><th>Exercise</th><th>Answer</th></tr></thead><tbody>${rows.join('\n')}</tbody></table>`}`;
   return pageHtml({ title: `Answers: ${title}`, body, style: handoutStyle });
