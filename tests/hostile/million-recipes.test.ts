@@ -61,7 +61,8 @@ async function faultOf(
     const { message, troubles } = error;
     if (troubles.length === 0 || !message.startsWith(recipe.name))
       return `refused without a field or a name: ${message}`;
-    if (/\n|undefined;|NaN;/.test(message)) return `refused with ${message.slice(0, 300)}`;
+    if (/\n|undefined|NaN/.test(message.replace(/"(?:[^"\\]|\\.)*(?:"|\.\.\.)/g, '')))
+      return `refused with ${message.slice(0, 300)}`;
     return undefined;
   } finally {
     clearTimeout(timer);

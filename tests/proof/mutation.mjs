@@ -86,7 +86,7 @@ for (const [name, part] of Object.entries(parts)) {
       reportScoreTable: true,
     },
     jsonReporter: { fileName: report },
-    tempDirName: '.cache/mutation',
+    tempDirName: `.cache/mutation-${name}`,
     concurrency: Math.max(1, cpus().length),
     timeoutMS: 15000,
     checkers: [],
