@@ -1,4 +1,5 @@
 import { dirname, resolve } from 'node:path';
+import { isMainThread } from 'node:worker_threads';
 import type { CellOutcome, CellSession } from '../kernel/session.js';
 import { readNotebook } from './file.js';
 import type { CodeCell, Json, JsonObject, Notebook } from './notebook.js';
@@ -67,8 +68,9 @@ export async function runNotebook(source: string | Notebook, options: RunOptions
   const session = options.session ?? (await openSession(cwd, file));
   const stop = (): void => session.interrupt();
   // Cells run in this process and read files as they would in Jupyter: from the notebook's own folder.
+  // A worker thread has no folder of its own to change; there, cells name their files from the process's.
   const before = process.cwd();
-  process.chdir(cwd);
+  if (isMainThread) process.chdir(cwd);
   options.signal?.addEventListener('abort', stop);
   const collector = new OutputCollector(
     (at, outputs) => (cells[at] = { ...(cells[at] as CodeCell), outputs }),
@@ -99,7 +101,7 @@ export async function runNotebook(source: string | Notebook, options: RunOptions
       if (outcome.status !== 'ok' && !mayFail(cell)) throw failedAt(file, state(), at, outcome);
     }
   } finally {
-    process.chdir(before);
+    if (isMainThread) process.chdir(before);
     options.signal?.removeEventListener('abort', stop);
     if (options.session === undefined) await session.dispose();
   }
