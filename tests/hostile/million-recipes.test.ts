@@ -61,7 +61,8 @@ async function faultOf(
     const { message, troubles } = error;
     if (troubles.length === 0 || !message.startsWith(recipe.name))
       return `refused without a field or a name: ${message}`;
-    if (/\n|undefined|NaN/.test(message.replace(/"(?:[^"\\]|\\.)*(?:"|\.\.\.)/g, '')))
+    // What was got is quoted as it was; what is taken is ours.
+    if (/\n|(?:takes|such as|at least|at most|more than|is) (?:NaN|undefined|\[object)/.test(message))
       return `refused with ${message.slice(0, 300)}`;
     return undefined;
   } finally {
