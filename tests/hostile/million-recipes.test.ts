@@ -9,6 +9,7 @@ import { hostileRuns, SeededRandom } from './seededRandom.js';
 
 const runs = hostileRuns(5000);
 const seen = { answered: 0, refused: 0, shown: 0 };
+let sound = true;
 const slowest: { ms: number; recipe: string; seed: number }[] = [];
 
 /** Inputs number `seed` of a recipe: half of them its example with a few fields changed, half all made up. */
@@ -115,6 +116,7 @@ it.each(catalogue.map((r) => [r.name, r] as const))(
         faults.set(fault.replace(/[\d.e+-]+/g, '#'), `seed ${seed}, given ${shownOf(given)}: ${fault}`);
     }
     slowest.push(worst);
+    if (faults.size > 0) sound = false;
     expect([...faults.values()], `${count} inputs`).toEqual([]);
     expect(worst.ms, `slowest: seed ${worst.seed}, ${shownOf(givenOf(recipe, worst.seed))}`).toBeLessThan(
       5000,
@@ -130,7 +132,8 @@ it('had right and wrong inputs enough to mean something', () => {
   const last = slowest
     .filter((s) => catalogue.find((r) => r.name === s.recipe)?.long === false)
     .sort((a, b) => b.ms - a.ms)[0];
-  if (runs >= 1e5)
+  // A run that found a fault leaves no figures behind.
+  if (sound && runs >= 1e5)
     storeFigures('hostile-recipes', {
       tried,
       ...seen,
