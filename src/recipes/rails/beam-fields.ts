@@ -15,6 +15,7 @@ type SupportKind = 'pinned' | 'fixed' | 'spring';
 export type LoadGiven =
   | string
   | { readonly kind?: 'point'; readonly position: Written<'length'>; readonly force: Written<'force'> }
+  | { readonly kind?: 'point'; readonly at: Written<'length'>; readonly force: Written<'force'> }
   | { readonly kind?: 'uniform'; readonly load: Written<'lineLoad'> }
   | { readonly kind?: 'partial'; readonly from: Written<'length'>; readonly to: Written<'length'>; readonly load: Written<'lineLoad'>; readonly loadTo?: Written<'lineLoad'> }
   | { readonly kind?: 'moment'; readonly position: Written<'length'>; readonly moment: Written<'moment'> };
@@ -48,8 +49,15 @@ function list<T>(value: unknown, takes: string, one: (v: unknown) => T, most: nu
   return together(items.map((v, i) => [`[${i + 1}]`, () => one(v)] as const));
 }
 
+/** Numbers in base units, as a sweep hands them on. */
+const isReadSupport = (v: unknown): v is Support => isPlainObject(v) && (['position', 'lift', 'turn'] as const).every((k) => typeof v[k] === 'number' && !Number.isNaN(v[k]));
+const isReadLoad = (v: Record<string, unknown>): v is Record<string, unknown> & LoadRead => {
+  const names = { point: ['at', 'force'], moment: ['at', 'moment'], spread: ['from', 'to', 'q1', 'q2'], uniform: ['q'] }[v['kind'] as string];
+  return names !== undefined && names.every((k) => typeof v[k] === 'number' && Number.isFinite(v[k]));
+};
+
 function readSupport(value: unknown): Support {
-  if (isPlainObject(value) && 'lift' in value) return value as unknown as Support;
+  if (isReadSupport(value)) return value;
   if (typeof value === 'string') {
     const word = /^(pinned|fixed)\s+(.*)$/i.exec(value.trim());
     return readSupport(word ? { kind: word[1]?.toLowerCase(), position: word[2] } : { position: value });
@@ -75,10 +83,10 @@ function loadOfText(text: string): LoadRead {
 function readLoad(value: unknown): LoadRead {
   if (typeof value === 'string') return loadOfText(value.trim().replace(/\s+/g, ' '));
   if (!isPlainObject(value)) throw new Refusal(`got ${shown(value)}, takes ${loadTakes}`);
-  if ('at' in value || 'q1' in value || 'q' in value) return value as unknown as LoadRead;
+  if (isReadLoad(value)) return value;
   const kind = value['kind'] ?? value['type'] ?? ('force' in value ? 'point' : 'moment' in value ? 'moment' : 'from' in value || 'to' in value ? 'partial' : 'load' in value ? 'uniform' : undefined);
-  const parts: Record<string, unknown> = { ...value };
-  delete parts['type'];
+  const { type: _, at, ...rest } = value;
+  const parts = at === undefined ? rest : { position: at, ...rest };
   switch (kind) {
     case 'point': {
       const p = pointParts(parts);

@@ -44,6 +44,7 @@ export const railSpan = recipe({
     const load = wholeLoad(given, stuff, facts, work);
     const creep = work.apply(longFactor, { k: given.long.factor, s: given.longShare });
     if (given.long.source) work.source(given.long.source);
+    if (given.limit.source) work.source(given.limit.source);
     const spans = spansOf(facts, stuff, load, given.limit, creep, work);
     const [longest, governedBy] = leastOf(spans);
     const sag = sagAt(facts, stuff, load, longest, creep, work);

@@ -66,7 +66,7 @@ export function solidField<const O extends { readonly says: string; readonly opt
 function readSection(value: unknown): Section {
   if (typeof value === 'string') return { shape: 'solid', ...solid(sides(value)) };
   if (!isPlainObject(value)) throw new Refusal(`got ${shown(value)}, takes ${takes}`);
-  if (typeof value['shape'] === 'string') return value as unknown as Section;
+  if (typeof value['shape'] === 'string') return readAgain(value);
   if ('diameter' in value) return { shape: 'round', ...round(value) };
   if ('layers' in value) return { shape: 'layers', pieces: pieces('layers', value['layers']), loose: loose(value) };
   if ('beside' in value) return { shape: 'beside', pieces: pieces('beside', rest(value, ['beside'])) };
@@ -77,6 +77,17 @@ function readSection(value: unknown): Section {
     return { shape: 'box', ...b };
   }
   return { shape: 'solid', ...solid(value) };
+}
+
+/** A section already read, its lengths numbers in metres: checked again, since a person could have written it. */
+function readAgain(value: Record<string, unknown>): Section {
+  const { shape, loose: slides, ...parts } = value;
+  const metres = (v: unknown): unknown => (typeof v === 'number' ? `${v} m` : v);
+  const each = (o: unknown): unknown => (isPlainObject(o) ? Object.fromEntries(Object.entries(o).map(([k, v]) => [k, k === 'modulus' && typeof v === 'number' ? `${v} Pa` : metres(v)])) : o);
+  const list = Array.isArray(parts['pieces']) ? parts['pieces'].map(each) : parts['pieces'];
+  if (shape === 'layers') return readSection({ layers: list, ...(slides === undefined ? {} : { loose: slides }) });
+  if (shape === 'beside') return readSection({ beside: list });
+  return readSection(each(parts));
 }
 
 /** "45 x 95 mm": a side without a unit has that of the other. */

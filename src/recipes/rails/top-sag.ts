@@ -157,6 +157,7 @@ function reckon(given: Given, work: Work): { cases: { solved: Solved }[]; stuff:
   const supports = at.map((position) => ({ position, lift: Infinity, turn: 0 }));
   const cases = patterns.flatMap((p) => spots.map((spot) => ({ solved: solveBeam({ length: given.length, EI: facts.EI, GA: facts.GA, supports, loads: [...always, ...p, ...(spot === undefined ? [] : [{ kind: 'point' as const, at: spot, force: given.edgeLoad }])] }) })));
   if (given.long.source) work.source(given.long.source);
+  if (given.limit.source) work.source(given.limit.source);
   return { cases, stuff, facts, K: work.apply(longFactor, { k: given.long.factor, s: given.longShare }) };
 }
 
