@@ -42,5 +42,5 @@ process.exit = (() => {
 }) as typeof process.exit;
 void desk.session.executor.warm().catch((error: unknown) => desk.session.reportStray(error));
 desk.open();
-// The machine code kept for the next start holds what the first cells needed.
-setTimeout(keepCompilerCode, 8_000).unref();
+// Kept once the first cells have shown which functions are needed; only if no earlier start has done so.
+setTimeout(keepCompilerCode, 2_500).unref();

@@ -51,7 +51,9 @@ let codeIsFresh = false;
 export function loadCompiler(): Compiler {
   if (compiler) return compiler;
   const { size, mtimeMs } = statSync(compilerFile);
-  const key = createHash('sha256').update(`${compilerFile} ${size} ${mtimeMs} ${process.version} ${process.arch}`).digest('hex');
+  // The engine takes machine code back only under the options it was made with.
+  const made = [compilerFile, size, mtimeMs, process.version, process.arch, ...process.execArgv].join(' ');
+  const key = createHash('sha256').update(made).digest('hex');
   codeFile = join(cacheFolder, `compiler-${key.slice(0, 16)}.bin`);
   let cachedData: Buffer | undefined;
   try {

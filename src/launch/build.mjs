@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { join } from 'node:path';
 import { writeCatalogue } from './catalogue.mjs';
 import { writeCellLib } from './cellLib.mjs';
+import { writeCellNames } from './cellNames.mjs';
 
 export const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -70,6 +71,7 @@ export async function build({ declarations = true } = {}) {
     });
     if (run.status !== 0) process.stderr.write(run.stdout + run.stderr);
     if (run.status !== 0 && process.env.CI) throw new Error('the declarations did not build');
+    writeCellNames(root);
   }
 }
 

@@ -60,6 +60,8 @@ export function compileCell(room: CompilerRoom, source: string): Compiled {
   const found = room.diagnose(file).filter((d) => d.category === ts.DiagnosticCategory.Error && !tolerated.has(d.code));
   if (found.length > 0) {
     room.drop(file);
+    // A name may be one of the package's whose types are not loaded yet.
+    if (room.loadWholePackage()) return compileCell(room, source);
     return { problems: found.map((d) => problem(ts, file, d, asObject)).sort((a, b) => a.line - b.line || a.column - b.column) };
   }
 

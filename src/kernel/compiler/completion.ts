@@ -16,6 +16,7 @@ const most = 500;
 export function completeCell(session: KernelSession, code: string, cursor: number): Completions {
   const { room } = session;
   const position = toUnits(code, cursor);
+  room.loadWholePackage();
   const file = room.add(code);
   try {
     return inQuotes(session, file, code, position) ?? byTypes(session, file, code, position);

@@ -10,6 +10,7 @@ import type { CellFile } from './room.ts';
 
 export function inspectCell(session: KernelSession, code: string, cursor: number, inDepth: boolean): MimeBundle | undefined {
   const { room } = session;
+  room.loadWholePackage();
   const file = room.add(code);
   try {
     return inspect(session, file, code, toUnits(code, cursor), inDepth);

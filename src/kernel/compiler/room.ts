@@ -46,6 +46,10 @@ export class CompilerRoom {
   private readonly values: CellFile;
   private readonly types: CellFile;
   private readonly package: CellFile;
+  /** Where each of the package's names is declared, if the build told; and those whose types are loaded so far. */
+  private readonly namesAt: Record<string, [file: string, name: string]> | undefined = readNames();
+  private readonly mentioned = new Set<string>();
+  private wholePackage = this.namesAt === undefined;
   private fullNodeTypes = false;
   private seen = 0;
   private added = 0;
@@ -160,7 +164,9 @@ export class CompilerRoom {
     const flat = built('kernel/lib.d.ts');
     if (this.options.noLib) roots.unshift(flat);
     const face = built('index.d.ts');
-    if (existsSync(face)) roots.push(face);
+    const mentioned = [...this.mentioned].map((name) => [name, built(this.namesAt![name]![0]), this.namesAt![name]![1]] as const);
+    if (!this.wholePackage) roots.push(...new Set(mentioned.map(([, path]) => path)));
+    else if (existsSync(face)) roots.push(face);
     const program = ts.createProgram(roots, this.options, this.host, this.program);
     const fileOf = program.getSourceFile.bind(program);
     program.getSourceFile = (name) => this.cells.get(name) ?? fileOf(name);
@@ -170,8 +176,25 @@ export class CompilerRoom {
     this.package.locals.clear();
     // Making the checker binds the files, which gives the package's file its symbol.
     const checker = program.getTypeChecker();
-    const symbol = (fileOf(face) as CellFile | undefined)?.symbol;
-    for (const exported of symbol ? checker.getExportsOfModule(symbol) : []) this.package.locals.set(exported.name, exported);
+    const exportsOf = (path: string): TS.Symbol[] => {
+      const symbol = (fileOf(path) as CellFile | undefined)?.symbol;
+      return symbol ? checker.getExportsOfModule(symbol) : [];
+    };
+    if (this.wholePackage) for (const exported of exportsOf(face)) this.package.locals.set(exported.name, exported);
+    else {
+      for (const [name, path, inside] of mentioned) {
+        const found = exportsOf(path).find((exported) => exported.name === inside);
+        if (found) this.package.locals.set(name, found);
+      }
+    }
+  }
+
+  /** Loads the types of all the package's names: for completion, and before a name is called unknown. False if they were. */
+  loadWholePackage(): boolean {
+    if (this.wholePackage) return false;
+    this.wholePackage = true;
+    this.rebuild();
+    return true;
   }
 
   /** Adds a cell's text as a module that sees the session's names. `keep` for a cell that will run. */
@@ -180,7 +203,7 @@ export class CompilerRoom {
     const { ts } = this;
     const file = this.module(name, text);
     const specifiers = ts.preProcessFile(text, true, true).importedFiles.map((found) => found.fileName);
-    this.need(specifiers);
+    this.need(specifiers, text);
     file.path = file.resolvedPath = file.originalFileName = name;
     file.imports = [];
     file.moduleAugmentations = [];
@@ -192,15 +215,19 @@ export class CompilerRoom {
     return file;
   }
 
-  /** Brings in the types of modules not imported before. */
-  private need(specifiers: string[]): void {
-    const before = this.imported.size;
+  /** Brings in the types of modules and of the package's names not seen before. */
+  private need(specifiers: string[], text: string): void {
+    const before = this.imported.size + this.mentioned.size;
     for (const name of specifiers) {
       this.imported.add(name);
       if (isNodeModule(name)) this.fullNodeTypes = true;
+      if (name === packageName) this.wholePackage = true;
+    }
+    if (!this.wholePackage) {
+      for (const [word] of text.matchAll(/[\p{ID_Start}$_][\p{ID_Continue}$]*/gu)) if (Object.hasOwn(this.namesAt!, word)) this.mentioned.add(word);
     }
     const changed = specifiers.some((name) => name.startsWith('.')) && this.ownFilesChanged();
-    if (this.imported.size > before || changed) this.rebuild();
+    if (this.imported.size + this.mentioned.size > before || changed) this.rebuild();
   }
 
   private ownFilesChanged(): boolean {
@@ -285,6 +312,14 @@ export class CompilerRoom {
   /** Values the session holds a type for. */
   names(): string[] {
     return [...this.values.locals.keys()];
+  }
+}
+
+function readNames(): Record<string, [file: string, name: string]> | undefined {
+  try {
+    return JSON.parse(readFileSync(built('kernel/names.json'), 'utf8')) as Record<string, [string, string]>;
+  } catch {
+    return undefined;
   }
 }
 
