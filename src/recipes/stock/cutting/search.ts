@@ -141,6 +141,8 @@ class Hunt {
       const r = this.#master.solve();
       await this.#breathe();
       if (!r || this.#late()) return undefined;
+      // On the way down patterns need not be made while those at hand could still meet the bound.
+      if (at === 'below' && step > 0 && node.spent + r.value <= this.#bound + 1e-7) return r;
       let fresh: Pattern[] = [];
       let exact = true;
       for (let alpha = pull; ; alpha = alpha > 0.3 ? alpha - 0.3 : 0) {
@@ -236,7 +238,9 @@ class Hunt {
     const own = new Set(barred);
     for (let choice = 0; choice <= spare && choice < likely.length; choice++) {
       const pick = likely[choice] as { j: number };
-      await this.#dive(this.#fix(node, [{ pattern: this.#master.pool[pick.j] as Pattern, times: 1 }]), new Set(own), depth + 1, spare - choice);
+      const others = choice === 0 ? likely.filter((l) => l.j !== pick.j && l.part > 0.8) : [];
+      const next = [pick, ...others].map((l) => ({ pattern: this.#master.pool[l.j] as Pattern, times: 1 }));
+      await this.#dive(this.#fix(node, next), new Set(own), depth + 1, spare - choice);
       if (this.#done || this.#late() || depth > 6) return;
       own.add(pick.j);
     }
