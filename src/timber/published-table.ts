@@ -90,12 +90,19 @@ function headOf(column: string): string {
 
 function tableOf(name: string, columns: readonly string[], rows: readonly DataRow[]): PublishedTable {
   const cells = (r: DataRow): string[] => columns.map((c) => r.text(c));
-  const remark = (r: DataRow): string => [shortCitation(r.citation), r.doubt].filter(Boolean).join('; ');
+  // A doubt that several rows share stands once, below the table.
+  const shared = [...new Set(rows.map((r) => r.doubt))].filter(
+    (d) => d !== '' && rows.filter((r) => r.doubt === d).length > 1,
+  );
+  const remark = (r: DataRow): string =>
+    [shortCitation(r.citation), shared.includes(r.doubt) ? '' : r.doubt].filter(Boolean).join('; ');
   const one = new Set(rows.map((r) => citationText(r.citation))).size === 1;
   const numeric = columns.map((c) => rows.every((r) => /^[\d.]*$/.test(r.text(c))));
   const heads = [...columns.map(headOf), ...(one ? [] : ['source'])];
   const all = rows.map((r) => [...cells(r), ...(one ? [] : [remark(r)])]);
-  const foot = one ? (rows[0] ? citationText(rows[0].citation) : '') : '';
+  const foot = [one && rows[0] ? citationText(rows[0].citation) : '', ...shared.map((d) => `Note: ${d}`)]
+    .filter(Boolean)
+    .join('. ');
   const text = (): string => {
     const wide = heads.map((h, i) => Math.max(h.length, ...all.map((r) => (r[i] as string).length)));
     const line = (r: readonly string[]): string =>
