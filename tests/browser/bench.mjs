@@ -97,7 +97,7 @@ export const books = {
     'A crash',
     'The kernel goes.',
     'const before = 7;',
-    "process.kill(process.pid, 'SIGKILL'); await new Promise(() => {});",
+    "(process as unknown as { kill(pid: number, signal: string): void }).kill(process.pid, 'SIGKILL');",
     'typeof before',
   ),
   '06-elsewhere.ipynb': hostile,

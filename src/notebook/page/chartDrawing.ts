@@ -4,21 +4,30 @@ import { compile, type TopLevelSpec } from 'vega-lite';
 import { colours, themed } from '../../charts/theme.ts';
 import type { ChartSpec } from '../../charts/types.ts';
 
-/** A notebook from elsewhere may name any address in its chart: none is fetched, the data must be in the chart. */
-const closed: Loader = {
-  options: {},
-  load: (uri: string) => Promise.reject(new Error(`data must be inside the chart, got the address ${uri.slice(0, 80)}`)),
-  sanitize: () => Promise.reject(new Error('links in charts are not followed')),
-  http: () => Promise.reject(new Error('no network')),
-  file: () => Promise.reject(new Error('no files')),
-} as unknown as Loader;
+/** A notebook from elsewhere may name any address in its chart: none is fetched, the data must be in the chart. `refused` hears of it. */
+function closedLoader(refused: (message: string) => void): Loader {
+  const refuse = (what: string): Promise<never> => {
+    refused(what);
+    return Promise.reject(new Error(what));
+  };
+  return {
+    options: {},
+    load: (uri: string) => refuse(`its data must be inside it, got the address ${uri.slice(0, 80)}`),
+    sanitize: (uri: string) => refuse(`addresses in charts are not followed, got ${uri.slice(0, 80)}`),
+    http: () => refuse('no network'),
+    file: () => refuse('no files'),
+  } as unknown as Loader;
+}
 
 /** Draws a Vega-Lite specification into `host`, no wider than `room` pixels. Gives a function that takes it away. */
 export async function drawChart(spec: ChartSpec, host: HTMLElement, room: number, ground: 'light' | 'dark'): Promise<() => void> {
   const { spec: vega } = compile(fitted(onGround(spec, ground), room) as unknown as TopLevelSpec, { logger: quiet });
   // `ast` and the interpreter: expressions are walked, not compiled, so the page's policy need not allow eval.
-  const view = new View(parse(vega as Spec, undefined, { ast: true }), { expr: expressionInterpreter, renderer: 'svg', loader: closed, logLevel: Warn, logger: quiet, hover: true });
+  let refusal: string | undefined;
+  const loader = closedLoader((message) => (refusal ??= message));
+  const view = new View(parse(vega as Spec, undefined, { ast: true }), { expr: expressionInterpreter, renderer: 'svg', loader, logLevel: Warn, logger: quiet, hover: true });
   await view.initialize(host).runAsync();
+  if (refusal !== undefined) throw new Error(refusal);
   return () => view.finalize();
 }
 

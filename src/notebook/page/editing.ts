@@ -4,7 +4,7 @@ import { Sanitizer } from '@jupyterlab/apputils';
 import { CodeMirrorEditorFactory, CodeMirrorMimeTypeService, EditorExtensionRegistry, EditorLanguageRegistry, EditorThemeRegistry, ybinding } from '@jupyterlab/codemirror';
 import type { ISharedText } from '@jupyter/ydoc';
 import { Notebook, NotebookModel, StaticNotebook } from '@jupyterlab/notebook';
-import { htmlRendererFactory, RenderedHTML, standardRendererFactories, svgRendererFactory, type RenderMimeRegistry } from '@jupyterlab/rendermime';
+import { htmlRendererFactory, RenderedHTML, RenderedSVG, standardRendererFactories, svgRendererFactory, type RenderMimeRegistry } from '@jupyterlab/rendermime';
 import type { IRenderMime } from '@jupyterlab/rendermime-interfaces';
 import { chartFactory } from './chartRenderer.ts';
 import { markdownParser } from './markdown.ts';
@@ -17,7 +17,7 @@ export function makeRendering(path: string): RenderMimeRegistry {
   const folder = path.includes('/') ? path.slice(0, path.lastIndexOf('/') + 1) : '';
   const registry = new ResultRegistry({
     // SVG is shown as a picture, in which nothing runs: it needs no trust.
-    initialFactories: standardRendererFactories.map((factory) => (factory === svgRendererFactory ? { ...factory, safe: true } : factory === htmlRendererFactory ? { ...factory, createRenderer: (options) => new TypesetHtml(options) } : factory)),
+    initialFactories: standardRendererFactories.map((factory) => (factory === svgRendererFactory ? { ...factory, safe: true, createRenderer: (options) => new Picture(options) } : factory === htmlRendererFactory ? { ...factory, createRenderer: (options) => new TypesetHtml(options) } : factory)),
     sanitizer: makeSanitizer(),
     latexTypesetter: { typeset },
     markdownParser,
@@ -40,6 +40,13 @@ class TypesetHtml extends RenderedHTML {
   override async render(model: IRenderMime.IMimeModel): Promise<void> {
     await super.render(model);
     typesetWorkings(this.node);
+  }
+}
+
+/** An SVG is put into an image element, where nothing in it runs or loads: trust makes no difference to it. */
+class Picture extends RenderedSVG {
+  override render(model: IRenderMime.IMimeModel): Promise<void> {
+    return super.render({ data: model.data, metadata: model.metadata, trusted: true, setData: (options) => model.setData(options) });
   }
 }
 

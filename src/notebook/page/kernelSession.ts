@@ -84,9 +84,12 @@ export class KernelSession {
       ],
       class: 'crash',
     });
-    this.#asking = false;
-    if (answer !== 'start' && answer !== 'all') return;
-    await this.restart();
+    // A second word of the same death may come while the new kernel starts: it is not asked about again.
+    try {
+      if (answer === 'start' || answer === 'all') await this.restart();
+    } finally {
+      this.#asking = false;
+    }
     if (answer === 'all') await this.runAll();
   }
 }

@@ -55,7 +55,8 @@ async function open(): Promise<void> {
     find: find.open,
     drawer: side.toggle,
   });
-  const host = el('div', { class: 'sheet' });
+  // The second class is how the widgets find the room that offers and explanations may take.
+  const host = el('div', { class: 'sheet jp-MainAreaWidget' });
   app.removeAttribute('aria-busy');
   app.replaceChildren(top.node, find.node, trustLine(notebook), el('div', { class: 'bench' }, host, side.node));
   Widget.attach(notebook, host);
