@@ -50,6 +50,8 @@ export class CompilerRoom {
   private readonly namesAt: Record<string, [file: string, name: string]> | undefined = readNames();
   private readonly mentioned = new Set<string>();
   private wholePackage = this.namesAt === undefined;
+  /** How often the checker was replaced because of its age: each time much memory can be given back. */
+  renewals = 0;
   private fullNodeTypes = false;
   private seen = 0;
   private added = 0;
@@ -199,7 +201,10 @@ export class CompilerRoom {
 
   /** Adds a cell's text as a module that sees the session's names. `keep` for a cell that will run. */
   add(text: string, name = this.virtual(`cell${++this.added}`)): CellFile {
-    if (++this.seen > renewAfter) this.rebuild();
+    if (++this.seen > renewAfter) {
+      this.rebuild();
+      this.renewals++;
+    }
     const { ts } = this;
     const file = this.module(name, text);
     const specifiers = ts.preProcessFile(text, true, true).importedFiles.map((found) => found.fileName);

@@ -13,6 +13,7 @@ import { Comms } from './comms.ts';
 import { History } from './history.ts';
 import { kernelInfo } from './kernelInfo.ts';
 import { json } from './json.ts';
+import { collectGarbage } from './memory.ts';
 
 /** A cell that only asks what a name is, such as `Math.hypot?`. */
 const question = /^\s*([\p{ID_Start}$_][\p{ID_Continue}$.]*)\s*\?\s*$/u;
@@ -29,6 +30,7 @@ export class Desk {
   private readonly comms: Comms;
   private readonly queue: Queued[] = [];
   private working = false;
+  private collected = 0;
   private parent = '{}';
   private route: number | undefined;
   private allowStdin = false;
@@ -110,6 +112,10 @@ export class Desk {
     }
     this.send('iopub', 'status', { execution_state: 'idle' }, { parent });
     this.tell({ kind: 'done' });
+    if (this.session.room.renewals > this.collected) {
+      this.collected = this.session.room.renewals;
+      collectGarbage();
+    }
   }
 
   /** The reply to a request that runs no cell; undefined for a type the kernel does not know. */
