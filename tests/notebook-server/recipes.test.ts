@@ -52,6 +52,17 @@ describe('build notes', () => {
     expect(html).not.toMatch(/\b(src|href)="https?:/);
   });
 
+  it('reckon a recipe again from what was given, and show as it was what cannot be reckoned', async () => {
+    const type = 'application/vnd.joiners-reckoner.result+json';
+    const kept = { 'text/html': '<p>shown then</p>', [type]: { recipe: 'boardMeasure', inputs: catalogue.find(({ name }) => name === 'boardMeasure')?.example } };
+    const gone = { 'text/html': '<p>shown then</p>', [type]: { recipe: 'noSuchRecipe', inputs: {} } };
+    const again = String((await bench.ask('POST', '/reckoner/notes', { title: 'x', form: 'html', items: [{ bundle: kept }] })).body['text']);
+    expect(again).not.toContain('<p>shown then</p>');
+    expect(again).toMatch(/katex/);
+    expect(again).toMatch(/<h2[^>]*>Sources/);
+    expect(String((await bench.ask('POST', '/reckoner/notes', { title: 'x', form: 'html', items: [{ bundle: gone }] })).body['text'])).toContain('<p>shown then</p>');
+  });
+
   it('become Markdown', async () => {
     const { body } = await bench.ask('POST', '/reckoner/notes', { title: 'Tea counter', form: 'md', items: [{ remark: 'dry', bundle: { 'text/markdown': ['### Top\n', '900 mm'] } }] });
     expect(String(body['text'])).toMatch(/^# Tea counter/);

@@ -9,7 +9,8 @@ export class KernelSession {
   readonly context: SessionContext;
   word: KernelWord = 'starting';
   readonly #listeners: (() => void)[] = [];
-  #asking = false;
+  /** The dead kernel that was already spoken of: its death is told once. */
+  #told: unknown;
   /** Set by the page: runs every cell once a kernel is back. */
   runAll: () => unknown = () => undefined;
 
@@ -72,8 +73,9 @@ export class KernelSession {
   }
 
   async #offerRestart(): Promise<void> {
-    if (this.#asking) return;
-    this.#asking = true;
+    const kernel = this.context.session?.kernel;
+    if (this.#told === kernel) return;
+    this.#told = kernel;
     const answer = await ask({
       title: 'The kernel has stopped',
       text: ['The process that runs your cells ended by itself, perhaps for want of memory. Your text and the results on the page are kept; only the values in the kernel are gone.'],
@@ -88,8 +90,7 @@ export class KernelSession {
     try {
       if (answer === 'start' || answer === 'all') await this.restart();
     } finally {
-      this.#asking = false;
-    }
+      }
     if (answer === 'all') await this.runAll();
   }
 }

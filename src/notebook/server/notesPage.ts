@@ -1,8 +1,15 @@
 import { notesWith } from '../../notes/note.ts';
+import { aliveType } from '../../recipe/display.ts';
+import { catalogue } from '../../recipes/catalogue.ts';
 import { Refusal } from './refusal.ts';
 import type { Answer } from './route.ts';
 
 type Bundle = Readonly<Record<string, unknown>>;
+
+interface Shown {
+  readonly bundle: Bundle;
+  readonly remark: string | undefined;
+}
 
 /** Writes build notes from results as the page holds them: `{title, form: 'html' | 'md', items: [{remark, bundle}]}`. Nothing is stored here. */
 export async function notesPage(wish: Record<string, unknown>, version: string): Promise<Answer> {
@@ -10,15 +17,35 @@ export async function notesPage(wish: Record<string, unknown>, version: string):
   if (typeof title !== 'string' || title.trim() === '') throw new Refusal(400, `title: takes text, got ${JSON.stringify(title) ?? 'nothing'}`);
   if (form !== 'html' && form !== 'md') throw new Refusal(400, `form: takes html or md, got ${JSON.stringify(form) ?? 'nothing'}`);
   if (!Array.isArray(items) || items.length === 0) throw new Refusal(400, 'items: takes a list with at least one result');
-  const parts = items.map((item: unknown, at) => {
+  const shown = items.map((item: unknown, at): Shown => {
     const { bundle, remark } = (item ?? {}) as { bundle?: unknown; remark?: unknown };
     if (typeof bundle !== 'object' || bundle === null || Array.isArray(bundle)) throw new Refusal(400, `items[${at}].bundle: takes a result by media type`);
-    return { kind: 'shown' as const, bundle: joined(bundle as Bundle), ...(typeof remark === 'string' && remark.trim() !== '' ? { remark } : {}) };
+    return { bundle: joined(bundle as Bundle), remark: typeof remark === 'string' && remark.trim() !== '' ? remark : undefined };
   });
-  const notes = notesWith({ title: title.trim(), date: new Date().toISOString().slice(0, 10), version }, parts);
+  let notes = notesWith({ title: title.trim(), date: new Date().toISOString().slice(0, 10), version }, []);
+  for (const { bundle, remark } of shown) {
+    const result = reckonedAgain(bundle);
+    notes = result === undefined ? notes.add({ [Symbol.for('Jupyter.display')]: bundle }, remark) : notes.add(result, remark);
+  }
   return form === 'html'
     ? { headers: { 'Content-Type': 'text/html; charset=utf-8', 'Content-Disposition': 'attachment' }, body: await notes.toHtml() }
     : { headers: { 'Content-Type': 'text/markdown; charset=utf-8' }, body: await notes.toMarkdown() };
+}
+
+/**
+ * A recipe's result tells which recipe gave it and from what: reckoned again it is a full sheet of the notes, numbered, with its sources
+ * and cautions gathered, and one that can be redone later. Whatever else a cell shows goes in as it was shown.
+ */
+function reckonedAgain(bundle: Bundle): unknown {
+  const kept = bundle[aliveType] as { recipe?: unknown; inputs?: unknown } | undefined;
+  const recipe = catalogue.find(({ name, long }) => name === kept?.recipe && !long);
+  if (recipe === undefined || typeof kept?.inputs !== 'object' || kept.inputs === null) return undefined;
+  try {
+    return recipe(kept.inputs as Readonly<Record<string, unknown>>);
+  } catch {
+    // From another version of the recipe: what was shown then still stands.
+    return undefined;
+  }
 }
 
 /** Text that a notebook file keeps as a list of lines, as one text again. */
