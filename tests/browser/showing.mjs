@@ -60,9 +60,11 @@ export default {
     const html = await save('Save as HTML');
     assert.equal(html.name, 'tea-counter-day-one.html');
     assert.ok(
-      html.text.indexOf('measured on Tuesday') < html.text.indexOf('Movement across the grain'),
+      html.text.indexOf('Moisture of wood at rest in air') < html.text.indexOf('Movement across the grain'),
       'in the order chosen',
     );
+    assert.match(html.text, /measured on Tuesday/);
+    assert.match(html.text, /id="sources"/, 'sources are gathered at the end');
     assert.match(html.text, /<svg|data:image\/svg/);
     assert.match(html.text, /@page/);
     const markdown = await save('Save as Markdown');

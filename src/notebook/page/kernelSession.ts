@@ -87,10 +87,8 @@ export class KernelSession {
       class: 'crash',
     });
     // A second word of the same death may come while the new kernel starts: it is not asked about again.
-    try {
-      if (answer === 'start' || answer === 'all') await this.restart();
-    } finally {
-      }
+    if (answer !== 'start' && answer !== 'all') return;
+    await this.restart();
     if (answer === 'all') await this.runAll();
   }
 }
