@@ -113,6 +113,8 @@ export default {
     const page = await me.open('03-loop.ipynb');
     await cell(page, 1).locator('.cm-content').click();
     await page.keyboard.press('Shift+Enter');
+    // The first cell must be through, or the stop would hit it instead of the loop.
+    await until('the first cell is through', async () => /\[1\]/.test(await cell(page, 1).locator('.jp-InputPrompt').innerText()));
     await page.keyboard.press('Shift+Enter');
     await page.waitForSelector('.kernel.working');
     await new Promise((resolve) => setTimeout(resolve, 300));
