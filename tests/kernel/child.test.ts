@@ -1,6 +1,8 @@
 // The kernel in a process of its own over its private channel, as the notebook server uses it. Needs the build.
 import { randomUUID } from 'node:crypto';
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { spawnKernelChild, type JupyterMessage, type KernelChild } from '../../src/kernel/child.ts';
 
@@ -44,9 +46,14 @@ describe('a kernel child', () => {
     expect((shown.content['data'] as Record<string, string>)['text/plain']).toContain('850');
   });
   it('stops a loop that hears nothing, keeps its values, and drops what was queued behind it', async () => {
-    const loop = execute('let spun = 0; while (true) spun = 1');
+    const folder = mkdtempSync(join(tmpdir(), 'reckoner-loop-'));
+    const sign = join(folder, 'turning');
+    const loop = execute(`import { writeFileSync } from 'node:fs';\nlet spun = 0; writeFileSync(${JSON.stringify(sign)}, ''); while (true) spun = 1`);
     const queued = execute('spun = 99');
-    await until((m) => m.parent_header['msg_id'] === loop && m.header['msg_type'] === 'execute_input');
+    // The cell is announced before it is compiled, and what a loop prints waits until it gives way: a file is the sign that it turns.
+    for (const end = Date.now() + 15_000; !existsSync(sign) && Date.now() < end; ) await new Promise((r) => setTimeout(r, 5));
+    expect(existsSync(sign)).toBe(true);
+    rmSync(folder, { recursive: true, force: true });
     const begin = Date.now();
     await kernel.interrupt();
     expect(Date.now() - begin).toBeLessThan(3000);
