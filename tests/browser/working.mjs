@@ -2,10 +2,14 @@
 import assert from 'node:assert/strict';
 import { cell, output, type, until } from './bench.mjs';
 
+/** The page draws cells and formulas a moment after it is asked: the figure must come to `value`, and is waited for. */
+const comes = (figure, value) =>
+  until(`${value} (${figure})`, async () => (await figure()) === value, 10_000);
+
 export default {
   async 'the home page lists the chapters with a sentence each'(bench) {
     const { page, troubles, shot } = await bench.person();
-    assert.equal(await page.locator('.chapter').count(), 8);
+    await comes(() => page.locator('.chapter').count(), 8);
     assert.match(
       await page.locator('.chapter').first().innerText(),
       /01[\s\S]*A first chapter[\s\S]*It reckons a board\./,
@@ -19,7 +23,7 @@ export default {
     const me = await bench.person();
     const page = await me.open('01-a-first.ipynb');
     assert.match(await cell(page, 0).locator('h1').innerText(), /A first chapter/);
-    assert.equal(await page.locator('.jp-CodeCell').count(), 3);
+    await comes(() => page.locator('.jp-CodeCell').count(), 3);
     assert.deepEqual(me.troubles, []);
   },
 
@@ -62,7 +66,7 @@ export default {
       'the axes have labels',
     );
     assert.match(await output(page, 2).innerText(), /Answer[\s\S]*9\.2/);
-    assert.ok((await output(page, 2).locator('.katex').count()) > 0, 'the workings are typeset');
+    await until('the workings are typeset', async () => (await output(page, 2).locator('.katex').count()) > 0);
     assert.match(await output(page, 1).innerText(), /901/);
     await until('the print', async () => /done/.test((await output(page, 3).allInnerTexts()).join('')));
     await me.shot('ran');
@@ -155,33 +159,34 @@ export default {
           node.classList.contains('jp-mod-active'),
         ),
       );
-    const before = await count();
+    await comes(count, 3);
+    const before = 3;
     await cell(page, 1).locator('.cm-content').click();
     await page.keyboard.press('Escape');
     await page.keyboard.press('b');
-    assert.equal(await count(), before + 1);
-    assert.equal(await active(), 2);
+    await comes(count, before + 1);
+    await comes(active, 2);
     await page.keyboard.press('a');
-    assert.equal(await count(), before + 2);
+    await comes(count, before + 2);
     // Changes within half a second of one another are undone together.
     await page.waitForTimeout(700);
     await page.keyboard.press('d');
     await page.keyboard.press('d');
-    assert.equal(await count(), before + 1);
+    await comes(count, before + 1);
     await page.keyboard.press('z');
-    assert.equal(await count(), before + 2);
+    await comes(count, before + 2);
     const from = await active();
     await page.keyboard.press('ArrowUp');
-    assert.equal(await active(), from - 1);
+    await comes(active, from - 1);
     await page.keyboard.press('j');
-    assert.equal(await active(), from);
+    await comes(active, from);
     await page.keyboard.press('m');
     assert.ok(await cell(page, from).evaluate((node) => node.classList.contains('jp-MarkdownCell')));
     await page.keyboard.press('Enter');
     await page.keyboard.insertText('## A heading, $a^2$');
     await page.keyboard.press('Shift+Enter');
     await until('the heading', async () => (await cell(page, from).locator('h2').count()) === 1);
-    assert.equal(await cell(page, from).locator('.katex').count(), 1);
+    await comes(() => cell(page, from).locator('.katex').count(), 1);
     await page.keyboard.press('k');
     await page.keyboard.press('y');
     assert.ok(await cell(page, await active()).evaluate((node) => node.classList.contains('jp-CodeCell')));
