@@ -62,6 +62,20 @@ describe('a kernel child', () => {
     const id = execute('spun');
     expect((await until((m) => m.parent_header['msg_id'] === id && m.header['msg_type'] === 'execute_result')).content).toMatchObject({ data: { 'text/plain': '1' } });
   });
+  it('runs a cell that is sent as soon as an error is seen', async () => {
+    for (let round = 0; round < 40; round++) {
+      const failing = randomUUID();
+      const sent = new Promise<string>((resolve) => {
+        const off = kernel.onMessage((m) => {
+          if (m.header['msg_type'] !== 'error' || m.parent_header['msg_id'] !== failing) return;
+          off();
+          resolve(execute(`${round} + 1`));
+        });
+      });
+      kernel.send({ channel: 'shell', header: { msg_id: failing, session: 's', username: 'u', date: '', msg_type: 'execute_request', version: '5.3' }, parent_header: {}, metadata: {}, content: { code: 'throw new Error("no glue")', silent: false, store_history: true, allow_stdin: false, stop_on_error: true, user_expressions: {} } });
+      expect((await reply(await sent)).content['status'], `round ${round}`).toBe('ok');
+    }
+  });
   it('asks a person and takes the answer', async () => {
     const id = execute('prompt("length?") + "!"');
     await until((m) => m.channel === 'stdin' && m.parent_header['msg_id'] === id);

@@ -171,7 +171,13 @@ export class Desk {
       this.send('shell', 'execute_reply', { status: 'ok', execution_count: line, user_expressions: {}, payload: [{ source: 'page', data, start: 0 }] }, { route });
       return;
     }
-    const outcome = await session.run(code, (output) => this.show(output, stores ? line : undefined), { silent, countsUp: stores });
+    let failure: NbOutput | undefined;
+    const show = (output: NbOutput): void => {
+      // Kept back until the queue has been looked at: see below.
+      if (output.output_type === 'error') failure = output;
+      else this.show(output, stores ? line : undefined);
+    };
+    const outcome = await session.run(code, show, { silent, countsUp: stores });
     const user_expressions: Record<string, unknown> = {};
     if (outcome.status === 'ok') {
       const expressions = typeof content['user_expressions'] === 'object' && content['user_expressions'] !== null ? content['user_expressions'] : {};
@@ -186,7 +192,9 @@ export class Desk {
       return;
     }
     const { ename, evalue, traceback } = outcome.error!;
+    // The queue first, the error after: whoever has seen the error and sends a cell must not have it dropped as queued before.
     const dropped = content['stop_on_error'] === false ? [] : await this.takeQueued();
+    if (failure) this.show(failure, undefined);
     this.send('shell', 'execute_reply', { status: 'error', ename, evalue, traceback, execution_count: line, user_expressions, payload: [] }, { route });
     this.queue.unshift(...dropped.map((request) => ({ ...request, abort: true })));
   }
