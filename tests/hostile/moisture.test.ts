@@ -27,6 +27,9 @@ function refusal(run: () => unknown): string {
 const top = { width: '640 mm', timber: 'white oak', from: '8 %', to: '12 %' } as const;
 const given = (more: object): never => ({ ...top, ...more }) as never;
 
+/** What is said, without what it quotes: a person who writes NaN is told that NaN was got. */
+const unquoted = (message: string): string => message.replace(/"(?:[^"\\]|\\.)*(?:"|\.\.\.)/g, '');
+
 describe('moisture out of reach', () => {
   it.each(['-1 %', '-0.001 %', '301 %', '8', '8 mm', '8 degC', 'dry', '', '--8 %', '1e400 %'])(
     'from %j is refused by name',
@@ -293,7 +296,7 @@ describe('the other recipes', () => {
           expect(Number.isFinite(r.change.value)).toBe(true);
         } catch (error) {
           expect(error).toBeInstanceOf(Refusal);
-          expect((error as Refusal).message).not.toMatch(/\n|NaN/);
+          expect(unquoted((error as Refusal).message)).not.toMatch(/\n|NaN/);
         }
       }),
       { numRuns: 1500 },

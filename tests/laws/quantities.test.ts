@@ -9,6 +9,9 @@ import { inches } from '../../src/quantities/format.js';
 
 const size = fc.double({ min: 1e-6, max: 1e6, noNaN: true });
 
+/** What is said, without what it quotes: a person who writes NaN is told that NaN was got. */
+const unquoted = (message: string): string => message.replace(/"(?:[^"\\]|\\.)*(?:"|\.\.\.)/g, '');
+
 describe('laws of quantities', () => {
   it('what a quantity prints as JSON reads back to the same number', () => {
     fc.assert(
@@ -93,7 +96,7 @@ describe('laws of quantities', () => {
           expect(Number.isFinite(parseQuantity(text, kind).value)).toBe(true);
         } catch (error) {
           expect(error).toBeInstanceOf(Refusal);
-          expect((error as Refusal).message).not.toMatch(/\n|NaN/);
+          expect(unquoted((error as Refusal).message)).not.toMatch(/\n|NaN/);
           expect((error as Refusal).message.length).toBeLessThan(400);
         }
       }),
