@@ -17,6 +17,9 @@ describe('published checks of rails (data/checks/rails.json)', () => {
   });
   it.each(rows.map((r) => [r.id, r] as const))('%s', async (_, row) => {
     const outcome = await runCheck(row, (name) => recipes[name]);
-    expect(outcome, `${row.id}: ours ${String(outcome.ours)}, printed ${row.printed} ${row.unit} ${outcome.error ?? ''}`).toMatchObject({ passes: true });
+    expect(
+      outcome,
+      `${row.id}: ours ${String(outcome.ours)}, printed ${row.printed} ${row.unit} ${outcome.error ?? ''}`,
+    ).toMatchObject({ passes: true });
   });
 });

@@ -13,11 +13,25 @@ const loads = loadsField({ says: 'loads' });
 const section = sectionField({ says: 'section' });
 
 describe('limits of sag', () => {
-  it.each([['L/300', 300], ['l / 240', 240], ['span/150', 150], ['1/360', 360]])('%s', (text, ratio) => expect(limit.read(text)).toEqual({ of: 'span', ratio }));
+  it.each([
+    ['L/300', 300],
+    ['l / 240', 240],
+    ['span/150', 150],
+    ['1/360', 360],
+  ])('%s', (text, ratio) => expect(limit.read(text)).toEqual({ of: 'span', ratio }));
   it('a length', () => expect(limit.read('3 mm')).toEqual({ of: 'length', most: 0.003 }));
   it('a published use, with its source', () => {
-    expect(limit.read('adjustable shelf')).toMatchObject({ of: 'span', ratio: 144, source: { id: 'aws-2009' } });
-    const r = railSpan({ section: '300 x 20 mm', load: '300 N/m', modulus: '10 GPa', limit: 'adjustable shelf' });
+    expect(limit.read('adjustable shelf')).toMatchObject({
+      of: 'span',
+      ratio: 144,
+      source: { id: 'aws-2009' },
+    });
+    const r = railSpan({
+      section: '300 x 20 mm',
+      load: '300 N/m',
+      modulus: '10 GPa',
+      limit: 'adjustable shelf',
+    });
     expect(r.sources.some((s) => s.id === 'aws-2009')).toBe(true);
     expect(r.given.find((g) => g.name === 'limit')?.metric).toMatch(/^L\/144/);
   });
@@ -28,7 +42,11 @@ describe('limits of sag', () => {
       const share = /^(?:l|span)\/(\d+)$/i.exec(r.text('limit'));
       const inches = /^(.*) in per ft$/.exec(r.text('limit'))?.[1];
       const mm = /^([\d.]+) mm in (\d+) mm$/.exec(r.text('limit'));
-      const ratio = share ? Number(share[1]) : inches ? 12 / (inches.includes('/') ? 1 / Number(inches.split('/')[1]) : Number(inches)) : Number(mm?.[2]) / Number(mm?.[1]);
+      const ratio = share
+        ? Number(share[1])
+        : inches
+          ? 12 / (inches.includes('/') ? 1 / Number(inches.split('/')[1]) : Number(inches))
+          : Number(mm?.[2]) / Number(mm?.[1]);
       expect(Math.abs(ratio - (r.number('ratio') as number)), r.text('use')).toBeLessThan(0.5);
     }
   });
@@ -43,7 +61,11 @@ describe('creep', () => {
   it('its factors follow from the printed figures', () => {
     for (const r of tableRows('creep-factors')) {
       const printed = r.text('printed_value');
-      const factor = /k_def/.test(r.text('printed_as')) ? 1 + Number(printed) : /50 %/.test(printed) ? 1.5 : Number(printed);
+      const factor = /k_def/.test(r.text('printed_as'))
+        ? 1 + Number(printed)
+        : /50 %/.test(printed)
+          ? 1.5
+          : Number(printed);
       expect(r.number('factor'), r.text('choice')).toBeCloseTo(factor, 12);
     }
   });
@@ -51,13 +73,35 @@ describe('creep', () => {
 
 describe('what a sweep hands on reads back, and what a person half writes is refused', () => {
   it('sections, supports, loads, limits and creep', () => {
-    for (const written of ['45 x 95 mm', { width: '60 mm', depth: '90 mm', web: '9 mm', flange: '12 mm' }, { diameter: '30 mm' }, { layers: [{ width: '90 mm', depth: '20 mm', modulus: '9 GPa' }, { width: '90 mm', depth: '20 mm' }], loose: true }, { beside: [{ width: '20 mm', depth: '90 mm' }] }]) {
+    for (const written of [
+      '45 x 95 mm',
+      { width: '60 mm', depth: '90 mm', web: '9 mm', flange: '12 mm' },
+      { diameter: '30 mm' },
+      {
+        layers: [
+          { width: '90 mm', depth: '20 mm', modulus: '9 GPa' },
+          { width: '90 mm', depth: '20 mm' },
+        ],
+        loose: true,
+      },
+      { beside: [{ width: '20 mm', depth: '90 mm' }] },
+    ]) {
       const once = section.read(written);
       expect(section.read(once)).toEqual(once);
     }
-    const held = supports.read(['0 m', { position: '1 m', stiffness: '200 N/mm' }, { position: '2 m', kind: 'fixed' }]);
+    const held = supports.read([
+      '0 m',
+      { position: '1 m', stiffness: '200 N/mm' },
+      { position: '2 m', kind: 'fixed' },
+    ]);
     expect(supports.read(held)).toEqual(held);
-    const borne = loads.read(['10 kN at 500 mm', '2 kN/m from 0 mm to 600 mm', '450 N/m', '120 N m at 1 m', { at: '1 m', force: '1 kN' }]);
+    const borne = loads.read([
+      '10 kN at 500 mm',
+      '2 kN/m from 0 mm to 600 mm',
+      '450 N/m',
+      '120 N m at 1 m',
+      { at: '1 m', force: '1 kN' },
+    ]);
     expect(loads.read(borne)).toEqual(borne);
     expect(borne[4]).toEqual({ kind: 'point', at: 1, force: 1000 });
     for (const f of [limit.read('L/300'), limit.read('3 mm')]) expect(limit.read(f)).toEqual(f);

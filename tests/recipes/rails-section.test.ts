@@ -40,11 +40,21 @@ describe('sections against their textbook formulas', () => {
   });
 
   it('layers of unequal stiffness: transformed section, worked by parallel axes', () => {
-    const s = sectionFacts(read({ layers: [{ width: '100 mm', depth: '20 mm', modulus: '14 GPa' }, { width: '100 mm', depth: '40 mm' }] }), 7e9, undefined);
+    const s = sectionFacts(
+      read({
+        layers: [
+          { width: '100 mm', depth: '20 mm', modulus: '14 GPa' },
+          { width: '100 mm', depth: '40 mm' },
+        ],
+      }),
+      7e9,
+      undefined,
+    );
     // By hand: bottom 40 mm at 7 GPa (n = 1), top 20 mm at 14 GPa (n = 2).
     const [A1, A2] = [0.1 * 0.04, 2 * 0.1 * 0.02];
     const axis = (A1 * 0.02 + A2 * 0.05) / (A1 + A2);
-    const I = (0.1 * 0.04 ** 3) / 12 + A1 * (axis - 0.02) ** 2 + (2 * 0.1 * 0.02 ** 3) / 12 + A2 * (0.05 - axis) ** 2;
+    const I =
+      (0.1 * 0.04 ** 3) / 12 + A1 * (axis - 0.02) ** 2 + (2 * 0.1 * 0.02 ** 3) / 12 + A2 * (0.05 - axis) ** 2;
     near(s.axis, axis);
     near(s.EI, 7e9 * I);
     near(s.stressByMoment, Math.max(axis / I, (2 * (0.06 - axis)) / I));
@@ -52,16 +62,32 @@ describe('sections against their textbook formulas', () => {
   });
 
   it('equal layers glued are one board, loose they are each alone', () => {
-    fc.assert(fc.property(fc.integer({ min: 1, max: 12 }), fc.double({ min: 5, max: 60, noNaN: true }), (n, t) => {
-      const layers = Array.from({ length: n }, () => ({ width: '90 mm', depth: `${t} mm` }));
-      const [glued, loose, whole] = [sectionFacts(read({ layers }), E, G), sectionFacts(read({ layers, loose: true }), E, G), sectionFacts(read(`90 x ${n * t} mm`), E, G)];
-      for (const k of ['EI', 'GA', 'stressByMoment', 'stressByShear', 'area', 'depth'] as const) near(glued[k], whole[k]);
-      near(loose.EI * n * n, whole.EI);
-    }));
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 12 }), fc.double({ min: 5, max: 60, noNaN: true }), (n, t) => {
+        const layers = Array.from({ length: n }, () => ({ width: '90 mm', depth: `${t} mm` }));
+        const [glued, loose, whole] = [
+          sectionFacts(read({ layers }), E, G),
+          sectionFacts(read({ layers, loose: true }), E, G),
+          sectionFacts(read(`90 x ${n * t} mm`), E, G),
+        ];
+        for (const k of ['EI', 'GA', 'stressByMoment', 'stressByShear', 'area', 'depth'] as const)
+          near(glued[k], whole[k]);
+        near(loose.EI * n * n, whole.EI);
+      }),
+    );
   });
 
   it('pieces side by side share by stiffness', () => {
-    const s = sectionFacts(read({ beside: [{ width: '45 mm', depth: '90 mm' }, { width: '20 mm', depth: '90 mm', modulus: '20 GPa' }] }), E, G);
+    const s = sectionFacts(
+      read({
+        beside: [
+          { width: '45 mm', depth: '90 mm' },
+          { width: '20 mm', depth: '90 mm', modulus: '20 GPa' },
+        ],
+      }),
+      E,
+      G,
+    );
     near(s.EI, ((E * 0.045 + 2 * E * 0.02) * 0.09 ** 3) / 12);
     near(s.stressByMoment, (2 * E * 0.045) / s.EI);
   });
@@ -72,7 +98,8 @@ describe('sections against their textbook formulas', () => {
       for (let b = 0.1; b < 0.95; b += 1e-5) if (value(b) > value(at)) at = b;
       return Math.sqrt(1 - at * at) / at;
     };
-    const of = (b: number) => sectionFacts({ shape: 'solid', width: b, depth: Math.sqrt(1 - b * b) }, 1, undefined);
+    const of = (b: number) =>
+      sectionFacts({ shape: 'solid', width: b, depth: Math.sqrt(1 - b * b) }, 1, undefined);
     expect(best((b) => of(b).EI)).toBeCloseTo(1.7321, 3);
     expect(best((b) => 1 / of(b).stressByMoment)).toBeCloseTo(1.4142, 3);
   });
@@ -80,8 +107,13 @@ describe('sections against their textbook formulas', () => {
 
 describe('reading a section', () => {
   it.each([
-    ['45 x 95 mm', 0.045, 0.095], ['45x95mm', 0.045, 0.095], ['45 mm x 95 mm', 0.045, 0.095], ['45 × 95 mm', 0.045, 0.095], ['4.5 cm by 95 mm', 0.045, 0.095],
-    ['1 3/4 x 3 3/4 in', 0.04445, 0.09525], ['2" x 4"', 0.0508, 0.1016],
+    ['45 x 95 mm', 0.045, 0.095],
+    ['45x95mm', 0.045, 0.095],
+    ['45 mm x 95 mm', 0.045, 0.095],
+    ['45 × 95 mm', 0.045, 0.095],
+    ['4.5 cm by 95 mm', 0.045, 0.095],
+    ['1 3/4 x 3 3/4 in', 0.04445, 0.09525],
+    ['2" x 4"', 0.0508, 0.1016],
   ])('%s', (text, width, depth) => {
     const s = read(text) as { width: number; depth: number };
     expect(s.width).toBeCloseTo(width, 9);

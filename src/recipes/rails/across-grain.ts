@@ -42,8 +42,20 @@ export function acrossOf(given: Read<typeof stuffFields>, along: Stuff, work: Wo
   const timber = chosen?.is === 'species' ? chosen.timber : undefined;
   const ratios = timber && !timber.isGroup ? timber.elasticRatios() : undefined;
   const tension = timber && !timber.isGroup ? timber.mechanical()?.tensionAcross : undefined;
-  if (!ratios) work.caution(dataCaution('no elastic ratios are held for this timber: 4 % of the stiffness along the grain was taken, the low end of the published ratios', cite('fpl-gtr-190', 'Table 5-1', { read: 'memory' })));
-  if (!tension && given.allowableBending === undefined) work.caution(dataCaution('no strength across the grain is held for this timber: 1.5 MPa was taken, the low end of the published means', cite('fpl-gtr-190', 'Table 5-3', { read: 'memory' })));
+  if (!ratios)
+    work.caution(
+      dataCaution(
+        'no elastic ratios are held for this timber: 4 % of the stiffness along the grain was taken, the low end of the published ratios',
+        cite('fpl-gtr-190', 'Table 5-1', { read: 'memory' }),
+      ),
+    );
+  if (!tension && given.allowableBending === undefined)
+    work.caution(
+      dataCaution(
+        'no strength across the grain is held for this timber: 1.5 MPa was taken, the low end of the published means',
+        cite('fpl-gtr-190', 'Table 5-3', { read: 'memory' }),
+      ),
+    );
   const E_x = work.apply(acrossModulus, { e: ratios?.tangential.middle ?? lowRatio, E: along.E });
   return {
     ...along,

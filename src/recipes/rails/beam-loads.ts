@@ -9,7 +9,13 @@ export interface Support {
 export type Load =
   | { readonly kind: 'point'; readonly at: number; readonly force: number }
   | { readonly kind: 'moment'; readonly at: number; readonly moment: number }
-  | { readonly kind: 'spread'; readonly from: number; readonly to: number; readonly q1: number; readonly q2: number };
+  | {
+      readonly kind: 'spread';
+      readonly from: number;
+      readonly to: number;
+      readonly q1: number;
+      readonly q2: number;
+    };
 
 /** Shear force (up on the left is positive), moment (sagging positive), slope of the section and sag (down positive). */
 export interface State {
@@ -58,17 +64,25 @@ function ramp(q: number, k: number, u: number, EI: number, GA: number): State {
 
 /** The part of a load on the stretch a..b, places counted from a; undefined when none. A load on the edge belongs to the right, but for the last stretch. */
 export function partOn(load: Load, a: number, b: number, last: boolean): Load | undefined {
-  if (load.kind !== 'spread') return load.at >= a && (load.at < b || (last && load.at <= b)) ? { ...load, at: load.at - a } : undefined;
+  if (load.kind !== 'spread')
+    return load.at >= a && (load.at < b || (last && load.at <= b)) ? { ...load, at: load.at - a } : undefined;
   const from = Math.max(a, load.from);
   const to = Math.min(b, load.to);
   if (to <= from) return undefined;
-  const q = (x: number): number => (load.to === load.from ? load.q1 : load.q1 + ((load.q2 - load.q1) * (x - load.from)) / (load.to - load.from));
+  const q = (x: number): number =>
+    load.to === load.from
+      ? load.q1
+      : load.q1 + ((load.q2 - load.q1) * (x - load.from)) / (load.to - load.from);
   return { kind: 'spread', from: from - a, to: to - a, q1: q(from), q2: q(to) };
 }
 
 /** The whole force of a load, down. */
 export function forceOf(load: Load): number {
-  return load.kind === 'point' ? load.force : load.kind === 'moment' ? 0 : ((load.q1 + load.q2) / 2) * (load.to - load.from);
+  return load.kind === 'point'
+    ? load.force
+    : load.kind === 'moment'
+      ? 0
+      : ((load.q1 + load.q2) / 2) * (load.to - load.from);
 }
 
 /** Moment of a load about x = 0, clockwise. */

@@ -66,14 +66,18 @@ export function solveBeam(beam: BeamCase): Solved {
     ends.push({ k, p });
     for (let r = 0; r < 4; r++) {
       F[2 * i + r] = (F[2 * i + r] as number) + (p[r] as number);
-      for (let c = 0; c < 4; c++) (K[2 * i + r] as Float64Array)[2 * i + c]! += (k[r] as number[])[c] as number;
+      for (let c = 0; c < 4; c++)
+        (K[2 * i + r] as Float64Array)[2 * i + c]! += (k[r] as number[])[c] as number;
     }
   }
   const scale = EI / length ** 3;
   const held = new Set<number>();
   for (const s of beam.supports) {
     const i = nodes.indexOf(s.position);
-    for (const [dof, stiffness] of [[2 * i, s.lift], [2 * i + 1, s.turn / length ** 2]] as const) {
+    for (const [dof, stiffness] of [
+      [2 * i, s.lift],
+      [2 * i + 1, s.turn / length ** 2],
+    ] as const) {
       if (stiffness === Infinity) held.add(dof);
       else (K[dof] as Float64Array)[dof]! += stiffness;
     }
@@ -82,7 +86,9 @@ export function solveBeam(beam: BeamCase): Solved {
   const force = new Float64Array(2 * n);
   members.forEach((m, i) => {
     const { k, p } = ends[i] as { k: number[][]; p: readonly number[] };
-    const f = k.map((row, r) => row.reduce((sum, v, c) => sum + v * (u[2 * i + c] as number), 0) - (p[r] as number));
+    const f = k.map(
+      (row, r) => row.reduce((sum, v, c) => sum + v * (u[2 * i + c] as number), 0) - (p[r] as number),
+    );
     f.forEach((v, r) => (force[2 * i + r]! += v));
     m.w = u[2 * i] as number;
     m.turn = (u[2 * i + 1] as number) / length;
@@ -93,11 +99,20 @@ export function solveBeam(beam: BeamCase): Solved {
     .sort((p, q) => p.position - q.position)
     .map((s): Reaction => {
       const i = nodes.indexOf(s.position);
-      return { position: s.position, force: s.lift > 0 ? -(force[2 * i] as number) : 0, moment: s.turn > 0 ? (force[2 * i + 1] as number) * length : 0 };
+      return {
+        position: s.position,
+        force: s.lift > 0 ? -(force[2 * i] as number) : 0,
+        moment: s.turn > 0 ? (force[2 * i + 1] as number) * length : 0,
+      };
     });
   const places = beam.loads.flatMap((l) => (l.kind === 'spread' ? [l.from, l.to] : [l.at]));
   const breaks = [...new Set([...nodes, ...places])].sort((p, q) => p - q);
-  return { reactions, breaks, beam, at: (x, side = 'right') => stateIn(memberAt(members, x, side), x, side, beam) };
+  return {
+    reactions,
+    breaks,
+    beam,
+    at: (x, side = 'right') => stateIn(memberAt(members, x, side), x, side, beam),
+  };
 }
 
 function memberAt(members: readonly Member[], x: number, side: 'left' | 'right'): Member {
@@ -141,7 +156,13 @@ function memberStiffness(l: number, EI: number, GA: number, whole: number): numb
  * What the loads of a member put on its two ends when both are held: the free end of the member as a bracket is
  * brought back to where it was by a force and a moment.
  */
-function nodeLoads(loads: readonly Load[], l: number, EI: number, GA: number, whole: number): readonly number[] {
+function nodeLoads(
+  loads: readonly Load[],
+  l: number,
+  EI: number,
+  GA: number,
+  whole: number,
+): readonly number[] {
   if (loads.length === 0) return [0, 0, 0, 0];
   let [V, M, slope, sag] = [0, 0, 0, 0];
   for (const load of loads) {
@@ -160,13 +181,25 @@ function nodeLoads(loads: readonly Load[], l: number, EI: number, GA: number, wh
 }
 
 /** Gauss with the greatest pivot; held unknowns are nought. */
-function solveLinear(K: readonly Float64Array[], F: Float64Array, held: ReadonlySet<number>, scale: number): Float64Array {
+function solveLinear(
+  K: readonly Float64Array[],
+  F: Float64Array,
+  held: ReadonlySet<number>,
+  scale: number,
+): Float64Array {
   const free = [...F.keys()].filter((i) => !held.has(i));
   const size = free.length;
-  const A: Float64Array[] = free.map((r) => Float64Array.from([...free.map((c) => ((K[r] as Float64Array)[c] as number) / scale), (F[r] as number) / scale]));
+  const A: Float64Array[] = free.map((r) =>
+    Float64Array.from([
+      ...free.map((c) => ((K[r] as Float64Array)[c] as number) / scale),
+      (F[r] as number) / scale,
+    ]),
+  );
   for (let c = 0; c < size; c++) {
     let best = c;
-    for (let r = c + 1; r < size; r++) if (Math.abs((A[r] as Float64Array)[c] as number) > Math.abs((A[best] as Float64Array)[c] as number)) best = r;
+    for (let r = c + 1; r < size; r++)
+      if (Math.abs((A[r] as Float64Array)[c] as number) > Math.abs((A[best] as Float64Array)[c] as number))
+        best = r;
     [A[c], A[best]] = [A[best] as Float64Array, A[c] as Float64Array];
     const pivot = A[c] as Float64Array;
     for (let r = c + 1; r < size; r++) {

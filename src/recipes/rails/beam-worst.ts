@@ -27,7 +27,12 @@ export function worstOf(solved: Solved): Worsts {
   for (let i = 0; i + 1 < breaks.length; i++) {
     const [a, b] = [breaks[i] as number, breaks[i + 1] as number];
     places.push({ x: a, side: 'right' }, { x: b, side: 'left' });
-    for (const f of [(x: number) => solved.at(x).V, (x: number) => fall(solved, x), (x: number) => solved.at(x).M, (x: number) => loadAt(solved, x)]) {
+    for (const f of [
+      (x: number) => solved.at(x).V,
+      (x: number) => fall(solved, x),
+      (x: number) => solved.at(x).M,
+      (x: number) => loadAt(solved, x),
+    ]) {
       for (const x of zeros(f, a, b)) places.push({ x, side: 'right' });
     }
   }
@@ -36,7 +41,8 @@ export function worstOf(solved: Solved): Worsts {
     for (const p of places) {
       const value = solved.at(p.x, p.side)[take];
       // The first of equals, so that a symmetric beam is marked at the left or in the middle and not by the last digit.
-      if (size(value) > size(best.value) * (1 + 1e-12)) best = { at: Math.min(Math.max(p.x, 0), beam.length), value };
+      if (size(value) > size(best.value) * (1 + 1e-12))
+        best = { at: Math.min(Math.max(p.x, 0), beam.length), value };
     }
     return best;
   };
@@ -71,7 +77,9 @@ function fall(solved: Solved, x: number): number {
 /** Load by length at a place, where the shear turns. */
 function loadAt(solved: Solved, x: number): number {
   let q = 0;
-  for (const l of solved.beam.loads) if (l.kind === 'spread' && x > l.from && x < l.to) q += l.q1 + ((l.q2 - l.q1) * (x - l.from)) / (l.to - l.from);
+  for (const l of solved.beam.loads)
+    if (l.kind === 'spread' && x > l.from && x < l.to)
+      q += l.q1 + ((l.q2 - l.q1) * (x - l.from)) / (l.to - l.from);
   return q;
 }
 

@@ -23,21 +23,30 @@ const bendingStress = formula({
   symbol: 'sigma',
   gives: letter('stress', 'greatest bending stress', { in: 'MPa' }),
   text: 'M / W',
-  where: { M: letter('moment', 'greatest moment', { in: 'N mm' }), W: letter('sectionModulus', 'section modulus', { in: 'mm3' }) },
+  where: {
+    M: letter('moment', 'greatest moment', { in: 'N mm' }),
+    W: letter('sectionModulus', 'section modulus', { in: 'mm3' }),
+  },
   basis: 'definition',
 });
 const shearStress = formula({
   symbol: 'tau',
   gives: letter('stress', 'greatest shear stress', { in: 'MPa' }),
   text: 'V / A_v',
-  where: { V: letter('force', 'greatest shear force'), A_v: letter('area', 'shear force over greatest shear stress, 2/3 of a rectangle', { in: 'mm2' }) },
+  where: {
+    V: letter('force', 'greatest shear force'),
+    A_v: letter('area', 'shear force over greatest shear stress, 2/3 of a rectangle', { in: 'mm2' }),
+  },
   basis: 'definition',
 });
 const longSag = formula({
   symbol: 'delta',
   gives: letter('length', 'greatest sag in the long run', { in: 'mm' }),
   text: 'K d',
-  where: { K: letter('ratio', 'sag in the long run over the first sag'), d: letter('length', 'greatest first sag', { in: 'mm' }) },
+  where: {
+    K: letter('ratio', 'sag in the long run over the first sag'),
+    d: letter('length', 'greatest first sag', { in: 'mm' }),
+  },
   basis: 'definition',
 });
 
@@ -48,7 +57,12 @@ const inputs = {
   section: sectionField({ says: 'its cross-section' }),
   ownWeight: field.flag({ says: 'whether its own weight counts beside the loads', default: false }),
   long: creepField({ says: 'how much more it sags in the long run', default: 'no creep' }),
-  longShare: field.share({ says: 'share of the load that stays on for months', min: '0 %', max: '100 %', default: '100 %' }),
+  longShare: field.share({
+    says: 'share of the load that stays on for months',
+    min: '0 %',
+    max: '100 %',
+    default: '100 %',
+  }),
   ...stuffFields,
 } as const;
 type Given = Read<typeof inputs>;
@@ -67,13 +81,29 @@ const outputs = {
   bendingUse: out.share({ says: 'bending stress as a share of the stress to stay under', optional: true }),
   shearUse: out.share({ says: 'shear stress as a share of the stress to stay under', optional: true }),
   verdict: out.text({ says: 'whether the stresses stay under theirs' }),
-  secondMoment: out.secondMoment({ says: 'second moment of area; where moduli differ, as if all had that of the timber' }),
+  secondMoment: out.secondMoment({
+    says: 'second moment of area; where moduli differ, as if all had that of the timber',
+  }),
   sectionModulus: out.sectionModulus({ says: 'section modulus: moment over greatest bending stress' }),
   basis: out.text({ says: 'the timber’s figures' }),
-  reactions: out.table({ position: out.length({ says: 'from the left end' }), force: out.force({ says: 'up on the beam' }), moment: out.moment({ says: 'clockwise on the beam', optional: true }) }, { says: 'What the supports bear' }),
+  reactions: out.table(
+    {
+      position: out.length({ says: 'from the left end' }),
+      force: out.force({ says: 'up on the beam' }),
+      moment: out.moment({ says: 'clockwise on the beam', optional: true }),
+    },
+    { says: 'What the supports bear' },
+  ),
   diagrams: out.table(
-    { position: out.length({ says: 'from the left end' }), shear: out.force({ says: 'shear force; up on the left is positive' }), moment: out.moment({ says: 'moment; sagging is positive' }), deflection: out.length({ says: 'sag; down is positive' }) },
-    { says: 'Shear, moment and first sag at the ends, supports, loads and worst places (just right of each)' },
+    {
+      position: out.length({ says: 'from the left end' }),
+      shear: out.force({ says: 'shear force; up on the left is positive' }),
+      moment: out.moment({ says: 'moment; sagging is positive' }),
+      deflection: out.length({ says: 'sag; down is positive' }),
+    },
+    {
+      says: 'Shear, moment and first sag at the ends, supports, loads and worst places (just right of each)',
+    },
   ),
 } as const;
 
@@ -85,7 +115,8 @@ export const beam = recipe({
   name: 'beam',
   title: 'A beam under load',
   topic: 'rails',
-  about: 'Reactions, shear, moment, sag and stresses of a straight beam with any supports and loads: rails, tops, shelves, brackets. Not for frames, or beams that taper or are notched.',
+  about:
+    'Reactions, shear, moment, sag and stresses of a straight beam with any supports and loads: rails, tops, shelves, brackets. Not for frames, or beams that taper or are notched.',
   sources: [cite('fpl-gtr-190', 'ch. 9, Eq. 9-2, Table 9-1, p. 9-2')],
   inputs,
   outputs,
@@ -94,7 +125,12 @@ export const beam = recipe({
     const { solved, stuff, facts } = reckon(given, work);
     const worst = worstOf(solved);
     const down = solved.beam.loads.reduce((s, l) => s + forceOf(l), 0);
-    work.say(`Solved as ${solved.reactions.length} support${solved.reactions.length === 1 ? '' : 's'} and the members between them, stiffness method with ${Number.isFinite(facts.GA) ? 'shear deflection' : 'bending alone'}; loads of ${new Quantity('force', down).toString()} in all, and the supports push up ${new Quantity('force', solved.reactions.reduce((a, r) => a + r.force, 0)).toString()}.`);
+    work.say(
+      `Solved as ${solved.reactions.length} support${solved.reactions.length === 1 ? '' : 's'} and the members between them, stiffness method with ${Number.isFinite(facts.GA) ? 'shear deflection' : 'bending alone'}; loads of ${new Quantity('force', down).toString()} in all, and the supports push up ${new Quantity(
+        'force',
+        solved.reactions.reduce((a, r) => a + r.force, 0),
+      ).toString()}.`,
+    );
     if (given.long.source) work.source(given.long.source);
     const K = work.apply(longFactor, { k: given.long.factor, s: given.longShare });
     const maxDeflection = Math.abs(worst.sag.value);
@@ -119,17 +155,38 @@ export const beam = recipe({
       secondMoment: facts.EI / stuff.E,
       sectionModulus: 1 / facts.stressByMoment,
       basis: stuff.basis,
-      reactions: solved.reactions.map((r) => ({ position: r.position, force: clean(r.force, size.V), moment: r.moment === 0 ? undefined : clean(r.moment, size.M) })),
+      reactions: solved.reactions.map((r) => ({
+        position: r.position,
+        force: clean(r.force, size.V),
+        moment: r.moment === 0 ? undefined : clean(r.moment, size.M),
+      })),
       diagrams: places.slice(0, 400).map((x) => {
         const s = solved.at(x, x === given.length ? 'left' : 'right');
-        return { position: x, shear: clean(s.V, size.V), moment: clean(s.M, size.M), deflection: clean(s.sag, maxDeflection) };
+        return {
+          position: x,
+          shear: clean(s.V, size.V),
+          moment: clean(s.M, size.M),
+          deflection: clean(s.sag, maxDeflection),
+        };
       }),
     };
   },
   limits: [
-    { when: (given, answer) => answer.maxDeflection > given.length / 20, says: 'it sags more than a twentieth of its length: the formulas are for small sags' },
+    {
+      when: (given, answer) => answer.maxDeflection > given.length / 20,
+      says: 'it sags more than a twentieth of its length: the formulas are for small sags',
+    },
   ],
-  cautions: (given, answer) => [...bears, ...lifting(answer), ...(given.section.shape === 'layers' && !given.section.loose ? [note('glued layers are taken as one: the glue must bear the shear between them')] : []), ...(given.section.shape === 'beside' ? [note('pieces side by side are taken as fastened so that they sag alike')] : [])],
+  cautions: (given, answer) => [
+    ...bears,
+    ...lifting(answer),
+    ...(given.section.shape === 'layers' && !given.section.loose
+      ? [note('glued layers are taken as one: the glue must bear the shear between them')]
+      : []),
+    ...(given.section.shape === 'beside'
+      ? [note('pieces side by side are taken as fastened so that they sag alike')]
+      : []),
+  ],
   chart: (given, answer) => {
     const { solved } = reckon(given, silentWork);
     return beamChart(solved, worstOf(solved), answer.longDeflection / (answer.maxDeflection || 1) || 1);
@@ -149,13 +206,23 @@ function reckon(given: Given, work: Work): { solved: Solved; stuff: Stuff; facts
   checkPlaces(given);
   const stuff = stuffOf(given, work);
   const facts = sectionFacts(given.section, stuff.E, stuff.G);
-  const loads = given.loads.map((l): Load => (l.kind === 'uniform' ? { kind: 'spread', from: 0, to: given.length, q1: l.q, q2: l.q } : l));
+  const loads = given.loads.map((l): Load =>
+    l.kind === 'uniform' ? { kind: 'spread', from: 0, to: given.length, q1: l.q, q2: l.q } : l,
+  );
   if (given.ownWeight) {
-    if (stuff.density === undefined) throw new Refusal({ field: 'ownWeight', says: 'got yes, takes it only with a density; give density such as "500 kg/m3"' });
+    if (stuff.density === undefined)
+      throw new Refusal({
+        field: 'ownWeight',
+        says: 'got yes, takes it only with a density; give density such as "500 kg/m3"',
+      });
     const w = work.apply(ownWeightOf, { rho: stuff.density, A: facts.area, g: g0 });
     loads.push({ kind: 'spread', from: 0, to: given.length, q1: w, q2: w });
   }
-  return { stuff, facts, solved: solveBeam({ length: given.length, EI: facts.EI, GA: facts.GA, supports: given.supports, loads }) };
+  return {
+    stuff,
+    facts,
+    solved: solveBeam({ length: given.length, EI: facts.EI, GA: facts.GA, supports: given.supports, loads }),
+  };
 }
 
 /** Takes away the dust of the last binary digits. */
@@ -166,29 +233,57 @@ function checkPlaces(given: Given): void {
   const mm = (m: number): string => both(new Quantity('length', m));
   const troubles: Trouble[] = [];
   const onBeam = (field: string, x: number): void => {
-    if (x > given.length * (1 + 1e-12)) troubles.push({ field, says: `got ${mm(x)}, takes a place on the beam, at most its length of ${mm(given.length)}` });
+    if (x > given.length * (1 + 1e-12))
+      troubles.push({
+        field,
+        says: `got ${mm(x)}, takes a place on the beam, at most its length of ${mm(given.length)}`,
+      });
   };
   given.supports.forEach((s, i) => {
     onBeam(`supports[${i + 1}].position`, s.position);
-    const other = given.supports.findIndex((o, k) => k < i && Math.abs(o.position - s.position) < given.length * 1e-4);
-    if (other >= 0) troubles.push({ field: `supports[${i + 1}].position`, says: `got ${mm(s.position)}, where support ${other + 1} is already; takes supports at least a ten-thousandth of the length apart` });
+    const other = given.supports.findIndex(
+      (o, k) => k < i && Math.abs(o.position - s.position) < given.length * 1e-4,
+    );
+    if (other >= 0)
+      troubles.push({
+        field: `supports[${i + 1}].position`,
+        says: `got ${mm(s.position)}, where support ${other + 1} is already; takes supports at least a ten-thousandth of the length apart`,
+      });
   });
   given.loads.forEach((l: LoadRead, i) => {
     if (l.kind === 'spread') onBeam(`loads[${i + 1}].to`, l.to);
     else if (l.kind !== 'uniform') onBeam(`loads[${i + 1}].position`, l.at);
   });
-  if (!holds(given.supports)) troubles.push({ field: 'supports', says: 'got one support that lets the beam turn over it; takes two or more, or one that is fixed' });
+  if (!holds(given.supports))
+    troubles.push({
+      field: 'supports',
+      says: 'got one support that lets the beam turn over it; takes two or more, or one that is fixed',
+    });
   if (troubles.length > 0) throw new Refusal(troubles);
 }
 
 function verdict(sigma: number, tau: number, stuff: Stuff): string {
-  const over = [stuff.bending !== undefined && sigma > stuff.bending ? 'bending' : '', stuff.shear !== undefined && tau > stuff.shear ? 'shear' : ''].filter(Boolean);
+  const over = [
+    stuff.bending !== undefined && sigma > stuff.bending ? 'bending' : '',
+    stuff.shear !== undefined && tau > stuff.shear ? 'shear' : '',
+  ].filter(Boolean);
   if (over.length > 0) return `no: too much ${over.join(' and ')}`;
-  const unchecked = [stuff.bending === undefined ? 'bending' : '', stuff.shear === undefined ? 'shear' : ''].filter(Boolean);
-  return unchecked.length === 2 ? 'not checked: no stresses to stay under were given' : unchecked.length === 1 ? `yes, ${unchecked[0]} not checked` : 'yes';
+  const unchecked = [
+    stuff.bending === undefined ? 'bending' : '',
+    stuff.shear === undefined ? 'shear' : '',
+  ].filter(Boolean);
+  return unchecked.length === 2
+    ? 'not checked: no stresses to stay under were given'
+    : unchecked.length === 1
+      ? `yes, ${unchecked[0]} not checked`
+      : 'yes';
 }
 
 function lifting(answer: { reactions: readonly { position: number; force: number }[] }): Caution[] {
   const up = answer.reactions.filter((r) => r.force < -1e-9);
-  return up.map((r) => danger(`the support at ${both(new Quantity('length', r.position))} must hold the beam down with ${both(new Quantity('force', -r.force))}; where it only rests, the beam lifts there and the rest of this page does not hold`));
+  return up.map((r) =>
+    danger(
+      `the support at ${both(new Quantity('length', r.position))} must hold the beam down with ${both(new Quantity('force', -r.force))}; where it only rests, the beam lifts there and the rest of this page does not hold`,
+    ),
+  );
 }

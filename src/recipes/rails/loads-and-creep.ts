@@ -9,7 +9,10 @@ export const longFactor = formula({
   symbol: 'K',
   gives: letter('ratio', 'sag in the long run over the first sag'),
   text: '1 + (k - 1) s',
-  where: { k: letter('ratio', 'creep factor of a load that stays'), s: letter('ratio', 'share of the load that stays') },
+  where: {
+    k: letter('ratio', 'creep factor of a load that stays'),
+    s: letter('ratio', 'share of the load that stays'),
+  },
   source: cite('awc-faq-creep', 'NDS 3.5.2: total = K_cr long-term part + short-term part'),
 });
 
@@ -27,7 +30,11 @@ export const ownWeightOf = formula({
 
 /** Said with every answer of this topic. */
 export const bears: readonly Caution[] = [
-  danger('where it bears people, or a fall could hurt someone, local codes and licensed practice decide, not this page'),
+  danger(
+    'where it bears people, or a fall could hurt someone, local codes and licensed practice decide, not this page',
+  ),
 ];
 
-export const uniformOnly = note('reckoned for a rail that rests freely at both ends with its load spread evenly; bearing on the supports, notches and sideways buckling are not checked');
+export const uniformOnly = note(
+  'reckoned for a rail that rests freely at both ends with its load spread evenly; bearing on the supports, notches and sideways buckling are not checked',
+);

@@ -23,49 +23,84 @@ const halfLapStiffness = formula({
   symbol: 'k',
   gives: k,
   text: 'G * b^4 / (3 t)',
-  where: { G, b: mm('side of the glued square: depth of the pieces in the plane of the frame'), t: mm('thickness of the frame') },
+  where: {
+    G,
+    b: mm('side of the glued square: depth of the pieces in the plane of the frame'),
+    t: mm('thickness of the frame'),
+  },
   basis: 'estimate',
 });
 const slipOfScrew = formula({
   symbol: 's',
   gives: letter('springRate', 'stiffness of one screw in shear', { in: 'N/mm', bare: true }),
   text: 'rho^1.5 d / 23',
-  where: { rho: letter('density', 'density of the timber', { bare: true }), d: letter('length', 'diameter of the screw', { in: 'mm', bare: true }) },
+  where: {
+    rho: letter('density', 'density of the timber', { bare: true }),
+    d: letter('length', 'diameter of the screw', { in: 'mm', bare: true }),
+  },
   source: cite('en-1995-1-1', 'Table 7.1, slip modulus', { read: 'memory' }),
 });
 const screwedStiffness = formula({
   symbol: 'k',
   gives: k,
   text: 'n s r^2',
-  where: { n: letter('count', 'screws in the corner'), s: letter('springRate', 'stiffness of one screw in shear', { in: 'N/mm' }), r: mm('from the middle of the corner to a screw') },
+  where: {
+    n: letter('count', 'screws in the corner'),
+    s: letter('springRate', 'stiffness of one screw in shear', { in: 'N/mm' }),
+    r: mm('from the middle of the corner to a screw'),
+  },
   basis: 'estimate',
 });
 const sway = formula({
   symbol: 'delta',
   gives: mm('sway at the top'),
   text: 'F h^2 / 2 * (L / (6 E I) + 1 / k) + F h^3 / (6 E I)',
-  where: { F, h: mm('height to the middle of the rail'), L: mm('width between the legs, middle to middle'), E, I, k },
+  where: {
+    F,
+    h: mm('height to the middle of the rail'),
+    L: mm('width between the legs, middle to middle'),
+    E,
+    I,
+    k,
+  },
   basis: 'estimate',
 });
 const rigidSway = formula({
   symbol: 'delta_0',
   gives: mm('sway at the top if the corners did not give'),
   text: 'F h^2 L / (12 E I) + F h^3 / (6 E I)',
-  where: { F, h: mm('height to the middle of the rail'), L: mm('width between the legs, middle to middle'), E, I },
+  where: {
+    F,
+    h: mm('height to the middle of the rail'),
+    L: mm('width between the legs, middle to middle'),
+    E,
+    I,
+  },
   basis: 'estimate',
 });
 const bracedSway = formula({
   symbol: 'delta',
   gives: mm('sway at the top'),
   text: 'F * (h^2 + L^2) / L^2 * (sqrt(h^2 + L^2) / (E A) + 2 / (n s))',
-  where: { F, h: mm('height'), L: mm('width'), E, A: letter('area', 'area of the brace', { in: 'mm2' }), n: letter('count', 'screws at each end of the brace'), s: letter('springRate', 'stiffness of one screw in shear', { in: 'N/mm' }) },
+  where: {
+    F,
+    h: mm('height'),
+    L: mm('width'),
+    E,
+    A: letter('area', 'area of the brace', { in: 'mm2' }),
+    n: letter('count', 'screws at each end of the brace'),
+    s: letter('springRate', 'stiffness of one screw in shear', { in: 'N/mm' }),
+  },
   basis: 'estimate',
 });
 const testForce = formula({
   symbol: 'F_A',
   gives: letter('force', 'push on a leg', { bare: true }),
   text: 'min(0.5 * 9.8 m + c, 445)',
-  where: { m: letter('mass', 'mass of the table', { bare: true }), c: letter('force', '222 N for large tops, 44 N for others', { bare: true }) },
+  where: {
+    m: letter('mass', 'mass of the table', { bare: true }),
+    c: letter('force', '222 N for large tops, 44 N for others', { bare: true }),
+  },
   source: cite('bifma-x5-5', 'clause in a test report, p. 6'),
 });
 
@@ -77,20 +112,60 @@ export const rackingFrame = recipe({
   name: 'rackingFrame',
   title: 'Sway of a frame',
   topic: 'rails',
-  about: 'How far a frame of two legs and a rail sways when pushed along its top, by glued, screwed, stiff or braced corners. An estimate to compare joints by; it does not prove their strength.',
+  about:
+    'How far a frame of two legs and a rail sways when pushed along its top, by glued, screwed, stiff or braced corners. An estimate to compare joints by; it does not prove their strength.',
   sources: [],
   inputs: {
-    height: field.length({ symbol: 'h', says: 'from the floor to the middle of the rail', above: '0 mm', max: '5 m' }),
-    width: field.length({ symbol: 'L', says: 'between the legs, middle to middle', above: '0 mm', max: '10 m' }),
+    height: field.length({
+      symbol: 'h',
+      says: 'from the floor to the middle of the rail',
+      above: '0 mm',
+      max: '5 m',
+    }),
+    width: field.length({
+      symbol: 'L',
+      says: 'between the legs, middle to middle',
+      above: '0 mm',
+      max: '10 m',
+    }),
     section: solidField({ says: 'thickness of the frame by depth of its pieces in the plane of the frame' }),
-    joint: field.choice(['glued half lap', 'screwed half lap', 'stiff', 'braced'], { says: 'how the corners are made', default: 'glued half lap' }),
-    jointStiffness: field.quantity('rotationalStiffness', { says: 'stiffness of one corner against turning, instead of the estimate', above: '0 N m/rad', max: '1e9 N m/rad', optional: true }),
-    screws: field.count({ says: 'screws in each corner, or at each end of the brace', min: 1, max: 20, default: 2 }),
-    screwDiameter: field.length({ says: 'diameter of those screws', min: '2 mm', max: '16 mm', default: '5 mm' }),
+    joint: field.choice(['glued half lap', 'screwed half lap', 'stiff', 'braced'], {
+      says: 'how the corners are made',
+      default: 'glued half lap',
+    }),
+    jointStiffness: field.quantity('rotationalStiffness', {
+      says: 'stiffness of one corner against turning, instead of the estimate',
+      above: '0 N m/rad',
+      max: '1e9 N m/rad',
+      optional: true,
+    }),
+    screws: field.count({
+      says: 'screws in each corner, or at each end of the brace',
+      min: 1,
+      max: 20,
+      default: 2,
+    }),
+    screwDiameter: field.length({
+      says: 'diameter of those screws',
+      min: '2 mm',
+      max: '16 mm',
+      default: '5 mm',
+    }),
     brace: solidField({ says: 'section of the brace from a foot to the far corner', default: '20 x 45 mm' }),
     frames: field.count({ says: 'frames that share the push', min: 1, max: 20, default: 1 }),
-    push: field.force({ symbol: 'F', says: 'push along the top', above: '0 N', max: '100 kN', default: '100 N' }),
-    mass: field.mass({ says: 'mass of the piece, for the push of the furniture test', above: '0 kg', max: '5000 kg', optional: true }),
+    push: field.force({
+      symbol: 'F',
+      says: 'push along the top',
+      above: '0 N',
+      max: '100 kN',
+      default: '100 N',
+    }),
+    mass: field.mass({
+      says: 'mass of the piece, for the push of the furniture test',
+      above: '0 kg',
+      max: '5000 kg',
+      optional: true,
+    }),
     largeTop: field.flag({ says: 'whether the top is over 0.46 m² and over 610 mm high', default: true }),
     ...stuffFields,
   },
@@ -104,7 +179,16 @@ export const rackingFrame = recipe({
     testSway: out.length({ says: 'sway under that push', optional: true }),
     basis: out.text({ says: 'the timber’s figures' }),
   },
-  formulas: [halfLapStiffness, slipOfScrew, screwedStiffness, sway, rigidSway, bracedSway, testForce, ...stuffFormulas],
+  formulas: [
+    halfLapStiffness,
+    slipOfScrew,
+    screwedStiffness,
+    sway,
+    rigidSway,
+    bracedSway,
+    testForce,
+    ...stuffFormulas,
+  ],
   solve: (given, work) => {
     const stuff = stuffOf(given, work);
     const facts = sectionFacts(given.section, stuff.E, undefined);
@@ -113,22 +197,40 @@ export const rackingFrame = recipe({
     const { height: h, width: L } = given;
     const b = given.section.depth;
     const rho = stuff.density ?? 450;
-    if (stuff.density === undefined && (given.joint === 'screwed half lap' || given.joint === 'braced')) work.caution(note('the density is not known: 450 kg/m³ was taken for the screws'));
+    if (stuff.density === undefined && (given.joint === 'screwed half lap' || given.joint === 'braced'))
+      work.caution(note('the density is not known: 450 kg/m³ was taken for the screws'));
     let moved: number;
     let corner: number | undefined;
     let shareOfJoints: number | undefined;
     if (given.joint === 'braced') {
       const s = work.apply(slipOfScrew, { rho, d: given.screwDiameter });
-      moved = work.apply(bracedSway, { F, h, L, E: stuff.E, A: given.brace.width * given.brace.depth, n: given.screws, s });
+      moved = work.apply(bracedSway, {
+        F,
+        h,
+        L,
+        E: stuff.E,
+        A: given.brace.width * given.brace.depth,
+        n: given.screws,
+        s,
+      });
     } else {
       const free = work.apply(rigidSway, { F, h, L, E: stuff.E, I });
       if (given.jointStiffness !== undefined) corner = given.jointStiffness;
-      else if (given.joint === 'glued half lap') corner = work.apply(halfLapStiffness, { G: stuff.G ?? stuff.E / 16, b, t: given.section.width });
-      else if (given.joint === 'screwed half lap') corner = work.apply(screwedStiffness, { n: given.screws, s: work.apply(slipOfScrew, { rho, d: given.screwDiameter }), r: b / 4 });
+      else if (given.joint === 'glued half lap')
+        corner = work.apply(halfLapStiffness, { G: stuff.G ?? stuff.E / 16, b, t: given.section.width });
+      else if (given.joint === 'screwed half lap')
+        corner = work.apply(screwedStiffness, {
+          n: given.screws,
+          s: work.apply(slipOfScrew, { rho, d: given.screwDiameter }),
+          r: b / 4,
+        });
       moved = corner === undefined ? free : work.apply(sway, { F, h, L, E: stuff.E, I, k: corner });
       shareOfJoints = 1 - free / moved;
     }
-    const test = given.mass === undefined ? undefined : work.apply(testForce, { m: given.mass, c: given.largeTop ? 222 : 44 });
+    const test =
+      given.mass === undefined
+        ? undefined
+        : work.apply(testForce, { m: given.mass, c: given.largeTop ? 222 : 44 });
     return {
       sway: moved,
       swayPerForce: (moved / given.push) * 100,
@@ -142,30 +244,105 @@ export const rackingFrame = recipe({
   },
   cautions: (given) => [
     ...bears,
-    estimate('feet taken as free to turn on the floor, the top as no help; real joints give more than glue alone, so build one corner and push it before trusting the figure'),
-    ...(given.joint === 'screwed half lap' ? [note('screws alone work loose under a push to and fro: glue as well, or brace')] : []),
+    estimate(
+      'feet taken as free to turn on the floor, the top as no help; real joints give more than glue alone, so build one corner and push it before trusting the figure',
+    ),
+    ...(given.joint === 'screwed half lap'
+      ? [note('screws alone work loose under a push to and fro: glue as well, or brace')]
+      : []),
   ],
   chart: (given, answer) => {
     const [h, L] = [given.height * 1000, given.width * 1000];
     const shown = h * 0.12;
-    const leg = (x: number): Place[] => Array.from({ length: 13 }, (_, i) => {
-      const t = i / 12;
-      // A bracket's curve, held upright at neither end: enough to see which way it goes.
-      return [x + shown * (1.5 * t - 0.5 * t ** 3), h * t];
-    });
+    const leg = (x: number): Place[] =>
+      Array.from({ length: 13 }, (_, i) => {
+        const t = i / 12;
+        // A bracket's curve, held upright at neither end: enough to see which way it goes.
+        return [x + shown * (1.5 * t - 0.5 * t ** 3), h * t];
+      });
     const shapes: Shape[] = [
-      { kind: 'polyline', points: [[0, 0], [0, h], [L, h], [L, 0]], dashed: true, weight: 1.2 },
+      {
+        kind: 'polyline',
+        points: [
+          [0, 0],
+          [0, h],
+          [L, h],
+          [L, 0],
+        ],
+        dashed: true,
+        weight: 1.2,
+      },
       { kind: 'polyline', points: leg(0), weight: 4 },
       { kind: 'polyline', points: leg(L), weight: 4 },
-      { kind: 'polyline', points: Array.from({ length: 25 }, (_, i): Place => [shown + (L * i) / 24, h - (given.joint === 'braced' ? 0 : 0.18 * shown * Math.sin((2 * Math.PI * i) / 24))]), weight: 4 },
-      ...(given.joint === 'braced' ? [{ kind: 'polyline', points: [[0, 0], [L + shown, h]] as Place[], weight: 3 } as Shape] : []),
-      { kind: 'polyline', points: [[-60, 0], [L + 60, 0]] },
-      { kind: 'polyline', points: [[-h * 0.28, h], [-12, h]], arrow: true, weight: 2.4 },
-      { kind: 'text', x: -h * 0.28, y: h, text: `${given.push.toFixed(0)} N`, align: 'right', dx: -6, bold: true },
-      { kind: 'dimension', from: [L, h], to: [L + shown, h], text: `${(answer.sway * 1000).toPrecision(3)} mm`, offset: 18 },
+      {
+        kind: 'polyline',
+        points: Array.from({ length: 25 }, (_, i): Place => [
+          shown + (L * i) / 24,
+          h - (given.joint === 'braced' ? 0 : 0.18 * shown * Math.sin((2 * Math.PI * i) / 24)),
+        ]),
+        weight: 4,
+      },
+      ...(given.joint === 'braced'
+        ? [
+            {
+              kind: 'polyline',
+              points: [
+                [0, 0],
+                [L + shown, h],
+              ] as Place[],
+              weight: 3,
+            } as Shape,
+          ]
+        : []),
+      {
+        kind: 'polyline',
+        points: [
+          [-60, 0],
+          [L + 60, 0],
+        ],
+      },
+      {
+        kind: 'polyline',
+        points: [
+          [-h * 0.28, h],
+          [-12, h],
+        ],
+        arrow: true,
+        weight: 2.4,
+      },
+      {
+        kind: 'text',
+        x: -h * 0.28,
+        y: h,
+        text: `${given.push.toFixed(0)} N`,
+        align: 'right',
+        dx: -6,
+        bold: true,
+      },
+      {
+        kind: 'dimension',
+        from: [L, h],
+        to: [L + shown, h],
+        text: `${(answer.sway * 1000).toPrecision(3)} mm`,
+        offset: 18,
+      },
       { kind: 'dimension', from: [0, 0], to: [L, 0], text: `${L.toFixed(0)} mm`, offset: -24 },
     ];
-    return drawing({ title: `Sway of the frame, ${given.jointStiffness === undefined ? `${given.joint} corners` : 'corners as given'}`, subtitle: 'Frame to scale, sway enlarged.', shapes, maxHeight: 400 });
+    return drawing({
+      title: `Sway of the frame, ${given.jointStiffness === undefined ? `${given.joint} corners` : 'corners as given'}`,
+      subtitle: 'Frame to scale, sway enlarged.',
+      shapes,
+      maxHeight: 400,
+    });
   },
-  example: { height: '850 mm', width: '560 mm', section: '35 x 70 mm', joint: 'glued half lap', grade: 'C16', push: '100 N', mass: '44 kg', frames: 2 },
+  example: {
+    height: '850 mm',
+    width: '560 mm',
+    section: '35 x 70 mm',
+    joint: 'glued half lap',
+    grade: 'C16',
+    push: '100 N',
+    mass: '44 kg',
+    frames: 2,
+  },
 });

@@ -7,7 +7,17 @@ import { cite } from '../../recipe/source.js';
 import { bears, longFactor, uniformOnly } from './loads-and-creep.js';
 import type { Section } from './section.js';
 import { sectionFacts } from './section-facts.js';
-import { leastOf, leastSpan, sagAt, secondMoment, spanFormulas, spanInputs, spansOf, wholeLoad, type SpanGiven } from './span-of.js';
+import {
+  leastOf,
+  leastSpan,
+  sagAt,
+  secondMoment,
+  spanFormulas,
+  spanInputs,
+  spansOf,
+  wholeLoad,
+  type SpanGiven,
+} from './span-of.js';
 import { stuffFields } from './stuff-fields.js';
 import { stuffOf } from './stuff.js';
 
@@ -19,7 +29,8 @@ export const railSpan = recipe({
   name: 'railSpan',
   title: 'How far a rail may span',
   topic: 'rails',
-  about: 'The longest span of a rail between two supports for a load spread evenly: by sag, by bending and by shear, and which of them decides. For other loads and supports use beam.',
+  about:
+    'The longest span of a rail between two supports for a load spread evenly: by sag, by bending and by shear, and which of them decides. For other loads and supports use beam.',
   sources: [cite('fpl-gtr-190', 'ch. 9, Eq. 9-2, Table 9-1, p. 9-2')],
   inputs: spanInputs,
   outputs: {
@@ -33,13 +44,21 @@ export const railSpan = recipe({
     bendingStress: out.stress({ says: 'bending stress at that span' }),
     shearStress: out.stress({ says: 'shear stress at that span' }),
     basis: out.text({ says: 'the timber’s figures' }),
-    range: out.table({ figures: out.text({ says: 'which of the group’s species' }), span: out.length({ says: 'longest span' }), governedBy: out.text({ says: 'what decides' }) }, { says: 'Over the species of the group', optional: true }),
+    range: out.table(
+      {
+        figures: out.text({ says: 'which of the group’s species' }),
+        span: out.length({ says: 'longest span' }),
+        governedBy: out.text({ says: 'what decides' }),
+      },
+      { says: 'Over the species of the group', optional: true },
+    ),
   },
   formulas: spanFormulas,
   solve: (given, work) => {
     const stuff = stuffOf(given, work);
     const facts = sectionFacts(given.section, stuff.E, stuff.G);
-    if (given.section.shape === 'solid') work.apply(secondMoment, { b: given.section.width, h: given.section.depth });
+    if (given.section.shape === 'solid')
+      work.apply(secondMoment, { b: given.section.width, h: given.section.depth });
     else work.say(`Section worked out by strips: E I = ${(facts.EI / 1e3).toPrecision(4)} kN·m².`);
     const load = wholeLoad(given, stuff, facts, work);
     const creep = work.apply(longFactor, { k: given.long.factor, s: given.longShare });
@@ -48,7 +67,12 @@ export const railSpan = recipe({
     const spans = spansOf(facts, stuff, load, given.limit, creep, work);
     const [longest, governedBy] = leastOf(spans);
     const sag = sagAt(facts, stuff, load, longest, creep, work);
-    if (stuff.bending === undefined || stuff.shear === undefined) work.caution(note(`no ${[stuff.bending === undefined ? 'bending' : '', stuff.shear === undefined ? 'shear' : ''].filter(Boolean).join(' or ')} stress to stay under is known, so the span is not checked for it; give ${[stuff.bending === undefined ? 'allowableBending' : '', stuff.shear === undefined ? 'allowableShear' : ''].filter(Boolean).join(' and ')}`));
+    if (stuff.bending === undefined || stuff.shear === undefined)
+      work.caution(
+        note(
+          `no ${[stuff.bending === undefined ? 'bending' : '', stuff.shear === undefined ? 'shear' : ''].filter(Boolean).join(' or ')} stress to stay under is known, so the span is not checked for it; give ${[stuff.bending === undefined ? 'allowableBending' : '', stuff.shear === undefined ? 'allowableShear' : ''].filter(Boolean).join(' and ')}`,
+        ),
+      );
     return {
       span: longest,
       governedBy,
@@ -64,24 +88,35 @@ export const railSpan = recipe({
     };
   },
   limits: [
-    { when: (given, answer) => answer.span < 4 * depthOf(given.section), says: 'the span is less than four times the depth: beam formulas no longer hold well, look at it as a bracket' },
+    {
+      when: (given, answer) => answer.span < 4 * depthOf(given.section),
+      says: 'the span is less than four times the depth: beam formulas no longer hold well, look at it as a bracket',
+    },
   ],
   cautions: (given) => [
     ...bears,
     uniformOnly,
-    ...(given.section.shape === 'solid' && given.section.depth > 4 * given.section.width ? [note('deeper than four times its width: hold it sideways, or it turns over (common practice)')] : []),
+    ...(given.section.shape === 'solid' && given.section.depth > 4 * given.section.width
+      ? [note('deeper than four times its width: hold it sideways, or it turns over (common practice)')]
+      : []),
   ],
-  chart: (given, answer) => (given.section.shape === 'solid' ? spanAgainstDepth(given, answer.span, given.section) : undefined),
+  chart: (given, answer) =>
+    given.section.shape === 'solid' ? spanAgainstDepth(given, answer.span, given.section) : undefined,
   example: { section: '45 x 95 mm', grade: 'C24', load: '450 N/m', limit: 'L/300', long: 'heated room' },
 });
 
 /** A group of species answers by a range. */
 function rangeOver(given: SpanGiven): { figures: string; span: number; governedBy: string }[] | undefined {
   const chosen = given.grade ?? given.timber;
-  if (given.modulus !== undefined || (chosen && (chosen.is === 'grade' || !chosen.timber.isGroup))) return undefined;
+  if (given.modulus !== undefined || (chosen && (chosen.is === 'grade' || !chosen.timber.isGroup)))
+    return undefined;
   return (['low', 'middle', 'high'] as const).map((at) => {
     const [span, governedBy] = leastSpan(given, given.section, at);
-    return { figures: { low: '10th percentile', middle: 'middle', high: '90th percentile' }[at], span, governedBy };
+    return {
+      figures: { low: '10th percentile', middle: 'middle', high: '90th percentile' }[at],
+      span,
+      governedBy,
+    };
   });
 }
 
@@ -89,16 +124,41 @@ const depthOf = (s: Section): number => sectionFacts(s, 1, undefined).depth;
 
 const others = ['white oak', 'C24', 'C16', 'unknown softwood'];
 
-function spanAgainstDepth(given: SpanGiven, span: number, section: Extract<Section, { shape: 'solid' }>): ChartSpec {
+function spanAgainstDepth(
+  given: SpanGiven,
+  span: number,
+  section: Extract<Section, { shape: 'solid' }>,
+): ChartSpec {
   const depths = Array.from({ length: 37 }, (_, i) => section.depth * (0.4 + (i * 1.6) / 36));
-  const nameOf = (w: SpanGiven): string => w.grade && w.grade.is === 'grade' ? w.grade.grade.name : w.timber ? (w.timber.is === 'grade' ? w.timber.grade.name : w.timber.timber.name) : w.modulus === undefined ? 'unknown softwood' : 'the timber given';
-  const line = (w: SpanGiven, name: string) => ({ name, values: depths.map((depth) => leastSpan(w, { ...section, depth })[0] * 1000) });
+  const nameOf = (w: SpanGiven): string =>
+    w.grade && w.grade.is === 'grade'
+      ? w.grade.grade.name
+      : w.timber
+        ? w.timber.is === 'grade'
+          ? w.timber.grade.name
+          : w.timber.timber.name
+        : w.modulus === undefined
+          ? 'unknown softwood'
+          : 'the timber given';
+  const line = (w: SpanGiven, name: string) => ({
+    name,
+    values: depths.map((depth) => leastSpan(w, { ...section, depth })[0] * 1000),
+  });
   const own = nameOf(given);
-  const plain: SpanGiven = { ...given, modulus: undefined, shearModulus: undefined, allowableBending: undefined, allowableShear: undefined, density: undefined, strengthRatio: undefined, grade: undefined };
+  const plain: SpanGiven = {
+    ...given,
+    modulus: undefined,
+    shearModulus: undefined,
+    allowableBending: undefined,
+    allowableShear: undefined,
+    density: undefined,
+    strengthRatio: undefined,
+    grade: undefined,
+  };
   const rest = others.filter((n) => n !== own).slice(0, 3);
   return lineChart({
     title: 'Span against depth, for several timbers',
-    subtitle: `Rail ${(section.width * 1000).toFixed(0)} mm wide, ${(given.load).toFixed(0)} N/m; at each depth the least of sag, bending and shear.`,
+    subtitle: `Rail ${(section.width * 1000).toFixed(0)} mm wide, ${given.load.toFixed(0)} N/m; at each depth the least of sag, bending and shear.`,
     x: { title: 'Depth of the rail', unit: 'mm', values: depths.map((d) => d * 1000) },
     y: { title: 'Longest span', unit: 'mm' },
     series: [line(given, own), ...rest.map((n) => line({ ...plain, timber: stuffFields.timber.read(n) }, n))],

@@ -6,27 +6,61 @@ import type { Citation } from '../../recipe/source.js';
 import { tableRows } from '../../timber/tables.js';
 
 /** How far a rail may sag: a share of its span (`L/300`), or a length in metres. */
-export type SagLimit = { readonly of: 'span'; readonly ratio: number; readonly name?: string; readonly source?: Citation } | { readonly of: 'length'; readonly most: number; readonly source?: undefined };
+export type SagLimit =
+  | { readonly of: 'span'; readonly ratio: number; readonly name?: string; readonly source?: Citation }
+  | { readonly of: 'length'; readonly most: number; readonly source?: undefined };
 
 /** Uses of data/deflection-limits.csv that may be named instead of a figure; a test keeps the two alike. */
-export const limitUses = ['floor members', 'roof with plaster ceiling', 'roof with other ceiling', 'roof without ceiling', 'joists under brittle finishes', 'joists without brittle finishes', 'beams', 'adjustable shelf', 'cabinet shelf', 'shelf, sag the eye notices', 'shelf, first sag to design for', 'stone tiles on a floor'] as const;
+export const limitUses = [
+  'floor members',
+  'roof with plaster ceiling',
+  'roof with other ceiling',
+  'roof without ceiling',
+  'joists under brittle finishes',
+  'joists without brittle finishes',
+  'beams',
+  'adjustable shelf',
+  'cabinet shelf',
+  'shelf, sag the eye notices',
+  'shelf, first sag to design for',
+  'stone tiles on a floor',
+] as const;
 
 const limitTakes = `a share of the span such as "L/300", a length such as "3 mm", or a published limit: ${limitUses.map((u) => `"${u}"`).join(', ')}`;
 
 /** A field for a limit of sag. */
-export function sagLimitField<const O extends { readonly says: string; readonly optional?: true; readonly default?: string }>(options: O) {
+export function sagLimitField<
+  const O extends { readonly says: string; readonly optional?: true; readonly default?: string },
+>(options: O) {
   const read = (value: unknown): SagLimit => {
     const again = value as Partial<Record<'of' | 'ratio' | 'most', unknown>> | null;
-    if (again !== null && typeof again === 'object' && (again.of === 'span' ? typeof again.ratio === 'number' && again.ratio > 0 : again.of === 'length' && typeof again.most === 'number' && again.most > 0)) return value as SagLimit;
-    const share = typeof value === 'string' ? /^\s*(?:l|span|1)\s*\/\s*(\d{1,5}(?:\.\d{1,6})?)\s*$/i.exec(value) : null;
+    if (
+      again !== null &&
+      typeof again === 'object' &&
+      (again.of === 'span'
+        ? typeof again.ratio === 'number' && again.ratio > 0
+        : again.of === 'length' && typeof again.most === 'number' && again.most > 0)
+    )
+      return value as SagLimit;
+    const share =
+      typeof value === 'string' ? /^\s*(?:l|span|1)\s*\/\s*(\d{1,5}(?:\.\d{1,6})?)\s*$/i.exec(value) : null;
     if (share) {
       const ratio = Number(share[1]);
       if (ratio < 20 || ratio > 10_000) throw new Refusal(`got ${shown(value)}, takes L/20 to L/10000`);
       return { of: 'span', ratio };
     }
     // The first row of a use is the stricter one.
-    const row = typeof value === 'string' && /[a-z]{4}/i.test(value) ? tableRows('deflection-limits').find((r) => plain(r.text('use')) === plain(value)) : undefined;
-    if (row) return { of: 'span', ratio: row.number('ratio') as number, name: row.text('use'), source: row.citation };
+    const row =
+      typeof value === 'string' && /[a-z]{4}/i.test(value)
+        ? tableRows('deflection-limits').find((r) => plain(r.text('use')) === plain(value))
+        : undefined;
+    if (row)
+      return {
+        of: 'span',
+        ratio: row.number('ratio') as number,
+        name: row.text('use'),
+        source: row.citation,
+      };
     let most: number;
     try {
       most = toQuantity(value, 'length').value;
@@ -34,15 +68,27 @@ export function sagLimitField<const O extends { readonly says: string; readonly 
       if (error instanceof Refusal) throw new Refusal(`got ${shown(value)}, takes ${limitTakes}`);
       throw error;
     }
-    if (most <= 0 || most > 1) throw new Refusal(`got ${shown(value)}, takes ${limitTakes}, more than 0 mm and at most 1 m`);
+    if (most <= 0 || most > 1)
+      throw new Refusal(`got ${shown(value)}, takes ${limitTakes}, more than 0 mm and at most 1 m`);
     return { of: 'length', most };
   };
-  return makeField<string | Quantity<'length'>, SagLimit, O>({ kind: 'sagLimit', takes: limitTakes, read, show: sagLimitText, fits: (v) => typeof v === 'string' || v instanceof Quantity }, options);
+  return makeField<string | Quantity<'length'>, SagLimit, O>(
+    {
+      kind: 'sagLimit',
+      takes: limitTakes,
+      read,
+      show: sagLimitText,
+      fits: (v) => typeof v === 'string' || v instanceof Quantity,
+    },
+    options,
+  );
 }
 
 /** A limit in words. */
 export function sagLimitText(limit: SagLimit): string {
-  return limit.of === 'span' ? `L/${Number(limit.ratio.toPrecision(6))}${limit.name ? ` (${limit.name})` : ''}` : both(new Quantity('length', limit.most));
+  return limit.of === 'span'
+    ? `L/${Number(limit.ratio.toPrecision(6))}${limit.name ? ` (${limit.name})` : ''}`
+    : both(new Quantity('length', limit.most));
 }
 
 /** Sag in the long run over the first sag, and who says so. */
@@ -53,27 +99,62 @@ export interface Creep {
 }
 
 /** The choices of data/creep-factors.csv; a test keeps the two alike. */
-export const creepChoices = ['no creep', 'seasoned', 'unseasoned', 'heated room', 'under cover', 'outdoors', 'seasoned AS', 'unseasoned AS', 'shelf', 'MDF shelf'] as const;
+export const creepChoices = [
+  'no creep',
+  'seasoned',
+  'unseasoned',
+  'heated room',
+  'under cover',
+  'outdoors',
+  'seasoned AS',
+  'unseasoned AS',
+  'shelf',
+  'MDF shelf',
+] as const;
 
 const creepTakes = `a creep factor of 1 to 5, or one of ${creepChoices.map((c) => `"${c}"`).join(', ')}`;
 const plain = (s: string): string => s.toLowerCase().replace(/[\s,_-]+/g, '');
 
 /** A field for the creep factor: a number, or a choice from the published ones. */
-export function creepField<const O extends { readonly says: string; readonly optional?: true; readonly default?: string }>(options: O) {
+export function creepField<
+  const O extends { readonly says: string; readonly optional?: true; readonly default?: string },
+>(options: O) {
   const read = (value: unknown): Creep => {
     const again = value as { factor?: unknown; name?: unknown } | null;
-    if (again !== null && typeof again === 'object' && typeof again.factor === 'number' && again.factor >= 1 && again.factor <= 5 && typeof again.name === 'string') return value as Creep;
-    const n = typeof value === 'number' ? value : typeof value === 'string' && /^\s*\d{1,3}(\.\d{1,9})?\s*$/.test(value) ? Number(value) : undefined;
+    if (
+      again !== null &&
+      typeof again === 'object' &&
+      typeof again.factor === 'number' &&
+      again.factor >= 1 &&
+      again.factor <= 5 &&
+      typeof again.name === 'string'
+    )
+      return value as Creep;
+    const n =
+      typeof value === 'number'
+        ? value
+        : typeof value === 'string' && /^\s*\d{1,3}(\.\d{1,9})?\s*$/.test(value)
+          ? Number(value)
+          : undefined;
     if (n !== undefined) {
       if (!(n >= 1 && n <= 5)) throw new Refusal(`got ${shown(value)}, takes ${creepTakes}`);
       return { factor: n, name: String(n) };
     }
-    const row = typeof value === 'string' ? tableRows('creep-factors').find((r) => plain(r.text('choice')) === plain(value)) : undefined;
+    const row =
+      typeof value === 'string'
+        ? tableRows('creep-factors').find((r) => plain(r.text('choice')) === plain(value))
+        : undefined;
     if (!row) throw new Refusal(`got ${shown(value)}, takes ${creepTakes}`);
     return { factor: row.number('factor') as number, name: row.text('choice'), source: row.citation };
   };
   return makeField<number | string, Creep, O>(
-    { kind: 'creep', takes: creepTakes, read, show: (c) => (c.name === String(c.factor) ? c.name : `${c.name} (${c.factor})`), fits: (v) => typeof v === 'number' || typeof v === 'string' },
+    {
+      kind: 'creep',
+      takes: creepTakes,
+      read,
+      show: (c) => (c.name === String(c.factor) ? c.name : `${c.name} (${c.factor})`),
+      fits: (v) => typeof v === 'number' || typeof v === 'string',
+    },
     options,
     { choices: creepChoices },
   );

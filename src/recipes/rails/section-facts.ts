@@ -38,7 +38,16 @@ export function sectionFacts(section: Section, E: number, G: number | undefined)
       const area = (Math.PI * d ** 2) / 4;
       const I = (Math.PI * d ** 4) / 64;
       // 9/10 of the area works in shear, and the greatest stress is 4/3 of the mean.
-      return { EI: E * I, GA: G === undefined ? Infinity : 0.9 * G * area, stressByMoment: d / 2 / I, stressByShear: 4 / (3 * area), area, width: d, depth: d, axis: d / 2 };
+      return {
+        EI: E * I,
+        GA: G === undefined ? Infinity : 0.9 * G * area,
+        stressByMoment: d / 2 / I,
+        stressByShear: 4 / (3 * area),
+        area,
+        width: d,
+        depth: d,
+        axis: d / 2,
+      };
     }
     case 'solid':
       return stacked([{ bottom: 0, top: section.depth, width: section.width, E, G: G ?? Infinity }]);
@@ -67,7 +76,8 @@ export function sectionFacts(section: Section, E: number, G: number | undefined)
   }
 }
 
-const ownG = (p: Piece, E: number, G: number | undefined): number => (G === undefined ? Infinity : (G * (p.modulus ?? E)) / E);
+const ownG = (p: Piece, E: number, G: number | undefined): number =>
+  G === undefined ? Infinity : (G * (p.modulus ?? E)) / E;
 
 /**
  * Strips glued one on another: plane sections stay plane. The shear stiffness follows from the energy of the shear
@@ -87,7 +97,11 @@ function stacked(strips: readonly Strip[]): SectionFacts {
   let EI = 0;
   for (const s of strips) EI += (s.E * s.width * ((s.top - axis) ** 3 - (s.bottom - axis) ** 3)) / 3;
   let stressByMoment = 0;
-  for (const s of strips) stressByMoment = Math.max(stressByMoment, (s.E * Math.max(Math.abs(s.top - axis), Math.abs(s.bottom - axis))) / EI);
+  for (const s of strips)
+    stressByMoment = Math.max(
+      stressByMoment,
+      (s.E * Math.max(Math.abs(s.top - axis), Math.abs(s.bottom - axis))) / EI,
+    );
   // S_E(y), the stiffness-weighted first moment of all above y, is a parabola in each strip.
   const down = [...strips].sort((a, b) => b.top - a.top);
   let above = 0;
@@ -107,7 +121,16 @@ function stacked(strips: readonly Strip[]): SectionFacts {
   }
   const width = Math.max(...strips.map((s) => s.width));
   const depth = (down[0] as Strip).top - (down[down.length - 1] as Strip).bottom;
-  return { EI, GA: soft > 0 ? EI ** 2 / soft : Infinity, stressByMoment, stressByShear, area, width, depth, axis };
+  return {
+    EI,
+    GA: soft > 0 ? EI ** 2 / soft : Infinity,
+    stressByMoment,
+    stressByShear,
+    area,
+    width,
+    depth,
+    axis,
+  };
 }
 
 /** Pieces that sag alike, each about its own middle: they share the load by their stiffness. */
@@ -127,5 +150,14 @@ function alike(pieces: readonly Piece[], E: number, G: number | undefined, onAno
   const widths = pieces.map((p) => p.width);
   const sum = (list: number[]): number => list.reduce((a, b) => a + b, 0);
   const depth = onAnother ? sum(depths) : Math.max(...depths);
-  return { EI, GA, stressByMoment, stressByShear, area: sum(pieces.map((p) => p.width * p.depth)), width: onAnother ? Math.max(...widths) : sum(widths), depth, axis: depth / 2 };
+  return {
+    EI,
+    GA,
+    stressByMoment,
+    stressByShear,
+    area: sum(pieces.map((p) => p.width * p.depth)),
+    width: onAnother ? Math.max(...widths) : sum(widths),
+    depth,
+    axis: depth / 2,
+  };
 }

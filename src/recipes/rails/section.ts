@@ -14,7 +14,13 @@ export type Section =
   | { readonly shape: 'solid'; readonly width: number; readonly depth: number }
   | { readonly shape: 'round'; readonly diameter: number }
   /** Two upright webs under and over two flanges of the full width. */
-  | { readonly shape: 'box'; readonly width: number; readonly depth: number; readonly web: number; readonly flange: number }
+  | {
+      readonly shape: 'box';
+      readonly width: number;
+      readonly depth: number;
+      readonly web: number;
+      readonly flange: number;
+    }
   /** Laid one on another, from the top down; glued into one, or loose so that each slides on the next. */
   | { readonly shape: 'layers'; readonly pieces: readonly Piece[]; readonly loose: boolean }
   /** Standing side by side, fastened so that they sag alike, each about its own middle. */
@@ -28,7 +34,11 @@ export type SectionGiven =
   | { readonly layers: readonly PieceGiven[]; readonly loose?: boolean }
   | { readonly beside: readonly PieceGiven[] };
 type Side = string | Quantity<'length'>;
-type PieceGiven = { readonly width: Side; readonly depth: Side; readonly modulus?: string | Quantity<'modulus'> };
+type PieceGiven = {
+  readonly width: Side;
+  readonly depth: Side;
+  readonly modulus?: string | Quantity<'modulus'>;
+};
 
 const side = (says: string) => field.length({ says, above: '0 mm', max: '3 m' });
 const solid = schemaOf({ width: side('across the load'), depth: side('in the direction of the load') });
@@ -42,25 +52,53 @@ const round = schemaOf({ diameter: side('of a round bar') });
 const piece = schemaOf({
   width: side('across the load'),
   depth: side('in the direction of the load'),
-  modulus: field.modulus({ says: 'modulus of elasticity of this piece', above: '0 MPa', max: '100 GPa', optional: true }),
+  modulus: field.modulus({
+    says: 'modulus of elasticity of this piece',
+    above: '0 MPa',
+    max: '100 GPa',
+    optional: true,
+  }),
 });
 
 const takes =
   'width by depth such as "45 x 95 mm" (depth in the direction of the load), { width, depth }, a box { width, depth, web, flange }, a bar { diameter }, or pieces { layers: [{ width, depth, modulus? }] } or { beside: [...] }';
 
 /** A field for a section: text, solid, box, round, layers or pieces side by side. */
-export function sectionField<const O extends { readonly says: string; readonly optional?: true; readonly default?: string }>(options: O) {
-  return makeField<SectionGiven, Section, O>({ kind: 'section', takes, read: readSection, show: sectionText, fits: (v) => typeof v === 'string' || isPlainObject(v) }, options);
+export function sectionField<
+  const O extends { readonly says: string; readonly optional?: true; readonly default?: string },
+>(options: O) {
+  return makeField<SectionGiven, Section, O>(
+    {
+      kind: 'section',
+      takes,
+      read: readSection,
+      show: sectionText,
+      fits: (v) => typeof v === 'string' || isPlainObject(v),
+    },
+    options,
+  );
 }
 
 /** A field for a plain rectangle alone. */
-export function solidField<const O extends { readonly says: string; readonly optional?: true; readonly default?: string }>(options: O) {
+export function solidField<
+  const O extends { readonly says: string; readonly optional?: true; readonly default?: string },
+>(options: O) {
   const read = (v: unknown): Extract<Section, { shape: 'solid' }> => {
     const s = readSection(v);
-    if (s.shape !== 'solid') throw new Refusal(`got ${sectionText(s)}, takes a solid section such as "45 x 95 mm"`);
+    if (s.shape !== 'solid')
+      throw new Refusal(`got ${sectionText(s)}, takes a solid section such as "45 x 95 mm"`);
     return s;
   };
-  return makeField<SectionGiven, Extract<Section, { shape: 'solid' }>, O>({ kind: 'section', takes: 'width by depth such as "45 x 95 mm", or { width, depth }', read, show: sectionText, fits: (v) => typeof v === 'string' || isPlainObject(v) }, options);
+  return makeField<SectionGiven, Extract<Section, { shape: 'solid' }>, O>(
+    {
+      kind: 'section',
+      takes: 'width by depth such as "45 x 95 mm", or { width, depth }',
+      read,
+      show: sectionText,
+      fits: (v) => typeof v === 'string' || isPlainObject(v),
+    },
+    options,
+  );
 }
 
 function readSection(value: unknown): Section {
@@ -68,12 +106,21 @@ function readSection(value: unknown): Section {
   if (!isPlainObject(value)) throw new Refusal(`got ${shown(value)}, takes ${takes}`);
   if (typeof value['shape'] === 'string') return readAgain(value);
   if ('diameter' in value) return { shape: 'round', ...round(value) };
-  if ('layers' in value) return { shape: 'layers', pieces: pieces('layers', value['layers']), loose: loose(value) };
+  if ('layers' in value)
+    return { shape: 'layers', pieces: pieces('layers', value['layers']), loose: loose(value) };
   if ('beside' in value) return { shape: 'beside', pieces: pieces('beside', rest(value, ['beside'])) };
   if ('web' in value || 'flange' in value) {
     const b = box(value);
-    if (2 * b.web >= b.width) throw new Refusal({ field: 'web', says: `got ${mm(b.web)}, takes less than half the width of ${mm(b.width)}` });
-    if (2 * b.flange >= b.depth) throw new Refusal({ field: 'flange', says: `got ${mm(b.flange)}, takes less than half the depth of ${mm(b.depth)}` });
+    if (2 * b.web >= b.width)
+      throw new Refusal({
+        field: 'web',
+        says: `got ${mm(b.web)}, takes less than half the width of ${mm(b.width)}`,
+      });
+    if (2 * b.flange >= b.depth)
+      throw new Refusal({
+        field: 'flange',
+        says: `got ${mm(b.flange)}, takes less than half the depth of ${mm(b.depth)}`,
+      });
     return { shape: 'box', ...b };
   }
   return { shape: 'solid', ...solid(value) };
@@ -83,9 +130,18 @@ function readSection(value: unknown): Section {
 function readAgain(value: Record<string, unknown>): Section {
   const { shape, loose: slides, ...parts } = value;
   const metres = (v: unknown): unknown => (typeof v === 'number' ? `${v} m` : v);
-  const each = (o: unknown): unknown => (isPlainObject(o) ? Object.fromEntries(Object.entries(o).map(([k, v]) => [k, k === 'modulus' && typeof v === 'number' ? `${v} Pa` : metres(v)])) : o);
+  const each = (o: unknown): unknown =>
+    isPlainObject(o)
+      ? Object.fromEntries(
+          Object.entries(o).map(([k, v]) => [
+            k,
+            k === 'modulus' && typeof v === 'number' ? `${v} Pa` : metres(v),
+          ]),
+        )
+      : o;
   const list = Array.isArray(parts['pieces']) ? parts['pieces'].map(each) : parts['pieces'];
-  if (shape === 'layers') return readSection({ layers: list, ...(slides === undefined ? {} : { loose: slides }) });
+  if (shape === 'layers')
+    return readSection({ layers: list, ...(slides === undefined ? {} : { loose: slides }) });
   if (shape === 'beside') return readSection({ beside: list });
   return readSection(each(parts));
 }
@@ -94,7 +150,8 @@ function readAgain(value: Record<string, unknown>): Section {
 function sides(text: string): { width: string; depth: string } {
   const parts = text.length > 80 ? [] : text.replace(/×/g, 'x').split(/\s*(?:x|by)\s*/i);
   const [a, b] = parts as [string?, string?];
-  if (a === undefined || b === undefined || parts.length !== 2 || a === '' || b === '') throw new Refusal(`got ${shown(text)}, takes ${takes}`);
+  if (a === undefined || b === undefined || parts.length !== 2 || a === '' || b === '')
+    throw new Refusal(`got ${shown(text)}, takes ${takes}`);
   const unit = /[^\d\s./½⅓⅔¼¾⅛⅜⅝⅞-]+\s*$/.exec(b)?.[0] ?? '';
   const bare = /^[\d\s./½⅓⅔¼¾⅛⅜⅝⅞-]+$/.test(a);
   return { width: bare ? `${a} ${unit}` : a, depth: b };
@@ -109,18 +166,31 @@ function rest(value: Record<string, unknown>, allowed: readonly string[]): unkno
 function loose(value: Record<string, unknown>): boolean {
   rest(value, ['layers', 'loose']);
   const v = value['loose'] ?? false;
-  if (typeof v !== 'boolean') throw new Refusal({ field: 'loose', says: `got ${shown(v)}, takes true (layers slide) or false (glued)` });
+  if (typeof v !== 'boolean')
+    throw new Refusal({
+      field: 'loose',
+      says: `got ${shown(v)}, takes true (layers slide) or false (glued)`,
+    });
   return v;
 }
 
 function pieces(name: string, value: unknown): Piece[] {
-  if (!Array.isArray(value) || value.length === 0 || value.length > 100) throw new Refusal({ field: name, says: `got ${shown(value)}, takes a list of 1 to 100 pieces { width, depth, modulus? }` });
+  if (!Array.isArray(value) || value.length === 0 || value.length > 100)
+    throw new Refusal({
+      field: name,
+      says: `got ${shown(value)}, takes a list of 1 to 100 pieces { width, depth, modulus? }`,
+    });
   return value.map((v, i) => {
     try {
       return piece(v);
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;
-      throw new Refusal(error.troubles.map((t) => ({ field: `${name}[${i + 1}]${t.field ? `.${t.field}` : ''}`, says: t.says })));
+      throw new Refusal(
+        error.troubles.map((t) => ({
+          field: `${name}[${i + 1}]${t.field ? `.${t.field}` : ''}`,
+          says: t.says,
+        })),
+      );
     }
   });
 }

@@ -31,7 +31,10 @@ const shearFree = formula({
   symbol: 'E',
   gives: E('modulus of elasticity without the shear of the bending test'),
   text: '1.1 q E_b',
-  where: { q: letter('ratio', 'what the grade of the piece leaves of the stiffness'), E_b: E('modulus of elasticity from bending tests, as printed') },
+  where: {
+    q: letter('ratio', 'what the grade of the piece leaves of the stiffness'),
+    E_b: E('modulus of elasticity from bending tests, as printed'),
+  },
   source: cite('fpl-gtr-190', 'ch. 5, on Table 5-1: 10 % added to bending moduli', { read: 'memory' }),
 });
 const sixteenth = formula({
@@ -45,7 +48,10 @@ const fromRatio = formula({
   symbol: 'G',
   gives: E('shear modulus'),
   text: 'g E',
-  where: { g: letter('ratio', 'shear modulus as a share of the modulus along the grain'), E: E('modulus of elasticity') },
+  where: {
+    g: letter('ratio', 'shear modulus as a share of the modulus along the grain'),
+    E: E('modulus of elasticity'),
+  },
   source: cite('fpl-gtr-190', 'Table 5-1, elastic ratios', { read: 'memory' }),
 });
 const fromCharacteristic = formula({
@@ -96,11 +102,29 @@ export function stuffOf(given: Read<typeof stuffFields>, work: Work, at?: 'low' 
   const own = given.modulus !== undefined;
   const chosen = given.grade ?? given.timber;
   if (own && !chosen) {
-    if (given.shearModulus === undefined) work.caution(note('a modulus given by itself is taken as measured in bending, with the shear in it: no shear deflection is added. Give shearModulus to have it added'));
-    return { name: 'the timber of the modulus given', E: given.modulus as number, G: given.shearModulus, bending: given.allowableBending, shear: given.allowableShear, density: given.density, basis: 'as given' };
+    if (given.shearModulus === undefined)
+      work.caution(
+        note(
+          'a modulus given by itself is taken as measured in bending, with the shear in it: no shear deflection is added. Give shearModulus to have it added',
+        ),
+      );
+    return {
+      name: 'the timber of the modulus given',
+      E: given.modulus as number,
+      G: given.shearModulus,
+      bending: given.allowableBending,
+      shear: given.allowableShear,
+      density: given.density,
+      basis: 'as given',
+    };
   }
-  const base = chosen?.is === 'grade' ? gradeStuff(chosen.grade, given, work) : speciesStuff(chosen?.timber ?? findSpecies('unknown softwood'), given, work, at);
-  const replaced = (['modulus', 'shearModulus', 'allowableBending', 'allowableShear', 'density'] as const).filter((n) => given[n] !== undefined);
+  const base =
+    chosen?.is === 'grade'
+      ? gradeStuff(chosen.grade, given, work)
+      : speciesStuff(chosen?.timber ?? findSpecies('unknown softwood'), given, work, at);
+  const replaced = (
+    ['modulus', 'shearModulus', 'allowableBending', 'allowableShear', 'density'] as const
+  ).filter((n) => given[n] !== undefined);
   const basis = replaced.length > 0 ? `${base.basis}; given directly: ${replaced.join(', ')}` : base.basis;
   work.say(`Timber: ${base.name}. Figures: ${basis}.`);
   return {
@@ -116,9 +140,14 @@ export function stuffOf(given: Read<typeof stuffFields>, work: Work, at?: 'low' 
 
 function gradeStuff(grade: Grade, given: Read<typeof stuffFields>, work: Work): Stuff {
   work.source(grade.row.citation);
-  if (grade.row.doubt && grade.row.read === 'memory') work.caution(dataCaution(`grade ${grade.name}: ${grade.row.doubt}`, grade.row.citation));
+  if (grade.row.doubt && grade.row.read === 'memory')
+    work.caution(dataCaution(`grade ${grade.name}: ${grade.row.doubt}`, grade.row.citation));
   const E = given.modulus ?? grade.modulus;
-  if (E === undefined) throw new Refusal({ field: 'grade', says: `no modulus of elasticity is held for ${grade.name}; give modulus, such as "11 GPa"` });
+  if (E === undefined)
+    throw new Refusal({
+      field: 'grade',
+      says: `no modulus of elasticity is held for ${grade.name}; give modulus, such as "11 GPa"`,
+    });
   const australian = grade.row.citation.id === 'as-1720-1-2010';
   const working = (f: number | undefined, what: string): number | undefined =>
     f === undefined
@@ -126,8 +155,16 @@ function gradeStuff(grade: Grade, given: Read<typeof stuffFields>, work: Work): 
       : grade.basis === 'allowable'
         ? f
         : australian
-          ? work.apply(fromAustralian, { phi: 0.7, k_1: 0.57, f_k: f, gamma_Q: 1.5 }, `${what} to stay under, from the characteristic strength`)
-          : work.apply(fromCharacteristic, { k: 0.7, f_k: f, gamma_M: 1.3, gamma_Q: 1.5 }, `${what} to stay under, from the characteristic strength`);
+          ? work.apply(
+              fromAustralian,
+              { phi: 0.7, k_1: 0.57, f_k: f, gamma_Q: 1.5 },
+              `${what} to stay under, from the characteristic strength`,
+            )
+          : work.apply(
+              fromCharacteristic,
+              { k: 0.7, f_k: f, gamma_M: 1.3, gamma_Q: 1.5 },
+              `${what} to stay under, from the characteristic strength`,
+            );
   return {
     name: grade.name,
     E,
@@ -139,7 +176,12 @@ function gradeStuff(grade: Grade, given: Read<typeof stuffFields>, work: Work): 
   };
 }
 
-function speciesStuff(timber: Timber, given: Read<typeof stuffFields>, work: Work, at?: 'low' | 'middle' | 'high'): Stuff {
+function speciesStuff(
+  timber: Timber,
+  given: Read<typeof stuffFields>,
+  work: Work,
+  at?: 'low' | 'middle' | 'high',
+): Stuff {
   const m = timber.mechanical();
   const unknown = timber.isGroup;
   if (!unknown) citeTimber(work, timber, m);
@@ -153,27 +195,51 @@ function speciesStuff(timber: Timber, given: Read<typeof stuffFields>, work: Wor
         ),
       );
     } else if (given.strengthRatio === undefined) {
-      work.caution(dataCaution(`${timber.name} without a grade: stiffness is the mean of clear wood, strength is taken as 45 % of clear wood, a middling framing grade. Give strengthRatio for better or worse pieces`, cite('astm-d245', 'strength ratio 0.45', { read: 'memory' })));
+      work.caution(
+        dataCaution(
+          `${timber.name} without a grade: stiffness is the mean of clear wood, strength is taken as 45 % of clear wood, a middling framing grade. Give strengthRatio for better or worse pieces`,
+          cite('astm-d245', 'strength ratio 0.45', { read: 'memory' }),
+        ),
+      );
     }
   }
   const read = (s: Spread | undefined): number | undefined => s?.[at ?? (unknown ? 'low' : 'middle')];
   const n = timber.group === 'softwood' ? 2.1 : 2.3;
-  const working = (mean: number | undefined, V: number, R: number, what: string): number | undefined => (mean === undefined ? undefined : work.apply(fromMean, { f_m: mean, V, R, n }, `${what} to stay under, from the mean of clear wood`));
+  const working = (mean: number | undefined, V: number, R: number, what: string): number | undefined =>
+    mean === undefined
+      ? undefined
+      : work.apply(fromMean, { f_m: mean, V, R, n }, `${what} to stay under, from the mean of clear wood`);
   const printed = read(m?.modulus);
-  if (printed === undefined && given.modulus === undefined) throw new Refusal({ field: 'timber', says: `no modulus of elasticity is held for ${timber.name}; give modulus, such as "11 GPa"` });
+  if (printed === undefined && given.modulus === undefined)
+    throw new Refusal({
+      field: 'timber',
+      says: `no modulus of elasticity is held for ${timber.name}; give modulus, such as "11 GPa"`,
+    });
   // The grading standard takes less stiffness too where the piece is poor.
   const q = given.strengthRatio === undefined && !unknown ? 1 : ratio >= 0.55 ? 1 : ratio >= 0.45 ? 0.9 : 0.8;
   const E = given.modulus ?? work.apply(shearFree, { q, E_b: printed as number });
   const ratios = timber.elasticRatios();
-  const g = ratios && !unknown ? (ratios.shearRadial.middle + (ratios.shearTangential ?? ratios.shearRadial).middle) / 2 : undefined;
-  const G = given.modulus !== undefined || given.shearModulus !== undefined ? undefined : g === undefined ? work.apply(sixteenth, { E }) : work.apply(fromRatio, { g, E });
+  const g =
+    ratios && !unknown
+      ? (ratios.shearRadial.middle + (ratios.shearTangential ?? ratios.shearRadial).middle) / 2
+      : undefined;
+  const G =
+    given.modulus !== undefined || given.shearModulus !== undefined
+      ? undefined
+      : g === undefined
+        ? work.apply(sixteenth, { E })
+        : work.apply(fromRatio, { g, E });
   return {
     name: timber.name,
     E,
     G,
-    bending: given.allowableBending === undefined ? working(read(m?.bending), 0.16, ratio, 'bending stress') : undefined,
-    shear: given.allowableShear === undefined ? working(read(m?.shear), 0.14, 0.5, 'shear stress') : undefined,
+    bending:
+      given.allowableBending === undefined
+        ? working(read(m?.bending), 0.16, ratio, 'bending stress')
+        : undefined,
+    shear:
+      given.allowableShear === undefined ? working(read(m?.shear), 0.14, 0.5, 'shear stress') : undefined,
     density: unknown ? timber.density()?.density.high : timber.density()?.density.middle,
-    basis: `${timber.name}, ${unknown ? 'low' : m?.basis ?? 'no published figures'}${unknown ? ' figures of the group' : ''}; strengths brought down to working stresses`,
+    basis: `${timber.name}, ${unknown ? 'low' : (m?.basis ?? 'no published figures')}${unknown ? ' figures of the group' : ''}; strengths brought down to working stresses`,
   };
 }

@@ -25,14 +25,24 @@ const upsetting = formula({
   symbol: 'M_o',
   gives: turning('moment that tips it'),
   text: 'F o + H h',
-  where: { F: letter('force', 'load on the edge', { bare: true }), o: arm('how far the edge stands out over the feet'), H: letter('force', 'push', { bare: true }), h: arm('height of the push') },
+  where: {
+    F: letter('force', 'load on the edge', { bare: true }),
+    o: arm('how far the edge stands out over the feet'),
+    H: letter('force', 'push', { bare: true }),
+    h: arm('height of the push'),
+  },
   basis: 'geometry',
 });
 const push = formula({
   symbol: 'H_t',
   gives: letter('force', 'push that tips it', { bare: true }),
   text: '(M_s - F o) / h',
-  where: { M_s: turning('moment that holds it down'), F: letter('force', 'load on the edge', { bare: true }), o: arm('how far the edge stands out over the feet'), h: arm('height of the push') },
+  where: {
+    M_s: turning('moment that holds it down'),
+    F: letter('force', 'load on the edge', { bare: true }),
+    o: arm('how far the edge stands out over the feet'),
+    h: arm('height of the push'),
+  },
   basis: 'geometry',
 });
 const edge = formula({
@@ -51,39 +61,101 @@ export const tipping = recipe({
   name: 'tipping',
   title: 'Will it tip over',
   topic: 'rails',
-  about: 'Whether a piece of furniture stands when somebody leans on its edge or pushes it, from the masses of its parts and where its feet are. For a level floor and nothing fixed to a wall.',
+  about:
+    'Whether a piece of furniture stands when somebody leans on its edge or pushes it, from the masses of its parts and where its feet are. For a level floor and nothing fixed to a wall.',
   sources: [],
   inputs: {
     parts: tableField(
-      { name: field.text({ says: 'what it is', optional: true }), mass: field.mass({ says: 'its mass', above: '0 kg', max: '5000 kg' }), position: field.length({ says: 'its middle from the front feet, backward; in front of them is less than nought', min: '-5 m', max: '5 m' }), height: field.length({ says: 'height of its middle over the floor', min: '0 m', max: '10 m', optional: true }) },
+      {
+        name: field.text({ says: 'what it is', optional: true }),
+        mass: field.mass({ says: 'its mass', above: '0 kg', max: '5000 kg' }),
+        position: field.length({
+          says: 'its middle from the front feet, backward; in front of them is less than nought',
+          min: '-5 m',
+          max: '5 m',
+        }),
+        height: field.length({
+          says: 'height of its middle over the floor',
+          min: '0 m',
+          max: '10 m',
+          optional: true,
+        }),
+      },
       { says: 'the parts and what stands on them', most: 500 },
     ),
     base: field.length({ says: 'from the front feet to the back feet', above: '0 mm', max: '10 m' }),
-    overhang: field.length({ says: 'how far the front edge stands out before the front feet', min: '0 mm', max: '3 m', default: '0 mm' }),
-    backOverhang: field.length({ says: 'how far the back edge stands out behind the back feet', min: '0 mm', max: '3 m', default: '0 mm' }),
-    edgeLoad: field.force({ says: 'load down on the edge, front or back', min: '0 N', max: '100 kN', default: '0 N' }),
-    push: field.force({ says: 'push along the floor, forward or back', min: '0 N', max: '100 kN', default: '0 N' }),
-    pushHeight: field.length({ says: 'height of the push over the floor', above: '0 mm', max: '10 m', default: '900 mm' }),
-    factor: field.ratio({ says: 'how many times the holding moment shall be the tipping one', min: 1, max: 10, default: 1.5 }),
+    overhang: field.length({
+      says: 'how far the front edge stands out before the front feet',
+      min: '0 mm',
+      max: '3 m',
+      default: '0 mm',
+    }),
+    backOverhang: field.length({
+      says: 'how far the back edge stands out behind the back feet',
+      min: '0 mm',
+      max: '3 m',
+      default: '0 mm',
+    }),
+    edgeLoad: field.force({
+      says: 'load down on the edge, front or back',
+      min: '0 N',
+      max: '100 kN',
+      default: '0 N',
+    }),
+    push: field.force({
+      says: 'push along the floor, forward or back',
+      min: '0 N',
+      max: '100 kN',
+      default: '0 N',
+    }),
+    pushHeight: field.length({
+      says: 'height of the push over the floor',
+      above: '0 mm',
+      max: '10 m',
+      default: '900 mm',
+    }),
+    factor: field.ratio({
+      says: 'how many times the holding moment shall be the tipping one',
+      min: 1,
+      max: 10,
+      default: 1.5,
+    }),
   },
   outputs: {
     safe: out.flag({ says: 'whether it stands, with the factor wanted' }),
-    margin: out.length({ says: 'how far inside the nearer feet its weight with the loads still bears; less than nought, it tips' }),
-    factor: out.ratio({ says: 'holding moment over tipping moment, on the worse side; none where nothing tips it', optional: true }),
+    margin: out.length({
+      says: 'how far inside the nearer feet its weight with the loads still bears; less than nought, it tips',
+    }),
+    factor: out.ratio({
+      says: 'holding moment over tipping moment, on the worse side; none where nothing tips it',
+      optional: true,
+    }),
     worseSide: out.text({ says: 'the side it tips to first' }),
     mass: out.mass({ says: 'mass of the whole' }),
     centre: out.length({ says: 'centre of gravity, behind the front feet' }),
     forceToTip: out.force({ says: 'push at that height that tips it, with the edge load on' }),
     edgeLoadToTip: out.force({ says: 'load on the edge alone that tips it', optional: true }),
-    tilt: out.angle({ says: 'how far it may be tilted before it falls; where heights are given', optional: true }),
+    tilt: out.angle({
+      says: 'how far it may be tilted before it falls; where heights are given',
+      optional: true,
+    }),
   },
   formulas: [holding, upsetting, push, edge],
   solve: (given, work) => {
     const m = given.parts.reduce((s, p) => s + p.mass, 0);
     const centre = given.parts.reduce((s, p) => s + p.mass * p.position, 0) / m;
-    work.say(`Mass of the whole ${(m).toFixed(1)} kg, its centre of gravity ${(centre * 1000).toFixed(0)} mm behind the front feet.`);
-    if (centre <= 0 || centre >= given.base) throw new Refusal({ field: 'parts', says: `got a centre of gravity ${(centre * 1000).toFixed(0)} mm behind the front feet, takes one between them and the back feet at ${(given.base * 1000).toFixed(0)} mm: as given it does not stand by itself` });
-    const sides = [{ name: 'forward', a: centre, o: given.overhang }, { name: 'backward', a: given.base - centre, o: given.backOverhang }].map((s) => {
+    work.say(
+      `Mass of the whole ${m.toFixed(1)} kg, its centre of gravity ${(centre * 1000).toFixed(0)} mm behind the front feet.`,
+    );
+    if (centre <= 0 || centre >= given.base)
+      throw new Refusal({
+        field: 'parts',
+        says: `got a centre of gravity ${(centre * 1000).toFixed(0)} mm behind the front feet, takes one between them and the back feet at ${(given.base * 1000).toFixed(0)} mm: as given it does not stand by itself`,
+      });
+    const sides = [
+      { name: 'forward', a: centre, o: given.overhang },
+      { name: 'backward', a: given.base - centre, o: given.backOverhang },
+    ].map((s) => {
       const held = m * g0 * s.a;
       const over = given.edgeLoad * s.o + given.push * given.pushHeight;
       return { ...s, held, over, use: over / held, margin: (held - over) / (m * g0 + given.edgeLoad) };
@@ -93,7 +165,10 @@ export const tipping = recipe({
     const F = given.edgeLoad;
     const M_o = work.apply(upsetting, { F, o: worse.o, H: given.push, h: given.pushHeight });
     const easier = sides.reduce((x, y) => (y.held - F * y.o < x.held - F * x.o ? y : x));
-    const forceToTip = Math.max(0, work.apply(push, { M_s: easier.held, F, o: easier.o, h: given.pushHeight }));
+    const forceToTip = Math.max(
+      0,
+      work.apply(push, { M_s: easier.held, F, o: easier.o, h: given.pushHeight }),
+    );
     const leaning = sides.filter((s) => s.o > 0).sort((x, y) => x.held / x.o - y.held / y.o)[0];
     const heights = given.parts.every((p) => p.height !== undefined);
     const high = given.parts.reduce((s, p) => s + p.mass * (p.height ?? 0), 0) / m;
@@ -111,36 +186,150 @@ export const tipping = recipe({
   },
   cautions: (given, answer) => [
     ...bears,
-    ...(answer.safe ? [] : [danger(`it can tip ${answer.worseSide}: widen the feet, shorten the overhang, put weight low, or fix it to the wall or the floor`)]),
+    ...(answer.safe
+      ? []
+      : [
+          danger(
+            `it can tip ${answer.worseSide}: widen the feet, shorten the overhang, put weight low, or fix it to the wall or the floor`,
+          ),
+        ]),
     danger('tall or narrow furniture where children are is fixed to the wall, whatever this page says'),
-    note(`a factor of ${given.factor} between holding and tipping is common practice for furniture that people lean on; it is no standard’s test`),
+    note(
+      `a factor of ${given.factor} between holding and tipping is common practice for furniture that people lean on; it is no standard’s test`,
+    ),
   ],
   chart: (given, answer) => {
     const mm = (x: number): number => x * 1000;
     const [top, thick] = [mm(given.pushHeight), Math.max(20, mm(given.pushHeight) * 0.04)];
     const shapes: Shape[] = [
-      { kind: 'rectangle', x: -mm(given.overhang), y: top - thick, width: mm(given.base + given.overhang + given.backOverhang), height: thick, fill: 'wood', hatch: 'grain' },
-      { kind: 'polyline', points: [[0, 0], [0, top - thick]], weight: 4 },
-      { kind: 'polyline', points: [[mm(given.base), 0], [mm(given.base), top - thick]], weight: 4 },
-      { kind: 'polyline', points: [[-mm(given.overhang) - 60, 0], [mm(given.base + given.backOverhang) + 60, 0]] },
-      { kind: 'polyline', points: [[mm(answer.centre), top * 0.55], [mm(answer.centre), top * 0.08]], arrow: true, weight: 2.4 },
+      {
+        kind: 'rectangle',
+        x: -mm(given.overhang),
+        y: top - thick,
+        width: mm(given.base + given.overhang + given.backOverhang),
+        height: thick,
+        fill: 'wood',
+        hatch: 'grain',
+      },
+      {
+        kind: 'polyline',
+        points: [
+          [0, 0],
+          [0, top - thick],
+        ],
+        weight: 4,
+      },
+      {
+        kind: 'polyline',
+        points: [
+          [mm(given.base), 0],
+          [mm(given.base), top - thick],
+        ],
+        weight: 4,
+      },
+      {
+        kind: 'polyline',
+        points: [
+          [-mm(given.overhang) - 60, 0],
+          [mm(given.base + given.backOverhang) + 60, 0],
+        ],
+      },
+      {
+        kind: 'polyline',
+        points: [
+          [mm(answer.centre), top * 0.55],
+          [mm(answer.centre), top * 0.08],
+        ],
+        arrow: true,
+        weight: 2.4,
+      },
       { kind: 'text', x: mm(answer.centre), y: top * 0.6, text: `${answer.mass.toFixed(1)} kg`, bold: true },
-      { kind: 'dimension', from: [0, 0], to: [mm(answer.centre), 0], text: `${mm(answer.centre).toFixed(0)} mm to the centre`, offset: -22 },
-      { kind: 'dimension', from: [0, 0], to: [mm(given.base), 0], text: `${mm(given.base).toFixed(0)} mm between feet`, offset: -52 },
+      {
+        kind: 'dimension',
+        from: [0, 0],
+        to: [mm(answer.centre), 0],
+        text: `${mm(answer.centre).toFixed(0)} mm to the centre`,
+        offset: -22,
+      },
+      {
+        kind: 'dimension',
+        from: [0, 0],
+        to: [mm(given.base), 0],
+        text: `${mm(given.base).toFixed(0)} mm between feet`,
+        offset: -52,
+      },
     ];
     const front = answer.worseSide === 'forward';
     const edgeAt = front ? -mm(given.overhang) : mm(given.base + given.backOverhang);
-    if (given.edgeLoad > 0) shapes.push({ kind: 'polyline', points: [[edgeAt, top * 1.28], [edgeAt, top + 2]], arrow: true, weight: 2.4 }, { kind: 'text', x: edgeAt, y: top * 1.33, text: new Quantity('force', given.edgeLoad).toString(), bold: true });
+    if (given.edgeLoad > 0)
+      shapes.push(
+        {
+          kind: 'polyline',
+          points: [
+            [edgeAt, top * 1.28],
+            [edgeAt, top + 2],
+          ],
+          arrow: true,
+          weight: 2.4,
+        },
+        {
+          kind: 'text',
+          x: edgeAt,
+          y: top * 1.33,
+          text: new Quantity('force', given.edgeLoad).toString(),
+          bold: true,
+        },
+      );
     if (given.push > 0) {
       const from = front ? mm(given.base + given.backOverhang) : -mm(given.overhang);
       const out_ = from + (front ? 1 : -1) * top * 0.3;
-      shapes.push({ kind: 'polyline', points: [[out_, top - thick / 2], [from, top - thick / 2]], arrow: true, weight: 2.4 }, { kind: 'text', x: out_, y: top - thick / 2, text: new Quantity('force', given.push).toString(), align: front ? 'left' : 'right', dx: front ? 6 : -6, bold: true });
+      shapes.push(
+        {
+          kind: 'polyline',
+          points: [
+            [out_, top - thick / 2],
+            [from, top - thick / 2],
+          ],
+          arrow: true,
+          weight: 2.4,
+        },
+        {
+          kind: 'text',
+          x: out_,
+          y: top - thick / 2,
+          text: new Quantity('force', given.push).toString(),
+          align: front ? 'left' : 'right',
+          dx: front ? 6 : -6,
+          bold: true,
+        },
+      );
     }
-    if (given.overhang > 0) shapes.push({ kind: 'dimension', from: [-mm(given.overhang), top - thick], to: [0, top - thick], text: `${mm(given.overhang).toFixed(0)} mm`, offset: -16 });
-    return drawing({ title: 'Weights and feet, from the side, front at the left', subtitle: answer.safe ? `Stands; the weight bears ${both(new Quantity('length', answer.margin))} inside the feet.` : `Not safe to the factor of ${given.factor}.`, shapes, maxHeight: 420 });
+    if (given.overhang > 0)
+      shapes.push({
+        kind: 'dimension',
+        from: [-mm(given.overhang), top - thick],
+        to: [0, top - thick],
+        text: `${mm(given.overhang).toFixed(0)} mm`,
+        offset: -16,
+      });
+    return drawing({
+      title: 'Weights and feet, from the side, front at the left',
+      subtitle: answer.safe
+        ? `Stands; the weight bears ${both(new Quantity('length', answer.margin))} inside the feet.`
+        : `Not safe to the factor of ${given.factor}.`,
+      shapes,
+      maxHeight: 420,
+    });
   },
   example: {
-    parts: [{ name: 'top', mass: '26 kg', position: '200 mm', height: '890 mm' }, { name: 'frame', mass: '18 kg', position: '240 mm', height: '450 mm' }],
-    base: '480 mm', overhang: '120 mm', edgeLoad: '400 N', push: '60 N', pushHeight: '900 mm',
+    parts: [
+      { name: 'top', mass: '26 kg', position: '200 mm', height: '890 mm' },
+      { name: 'frame', mass: '18 kg', position: '240 mm', height: '450 mm' },
+    ],
+    base: '480 mm',
+    overhang: '120 mm',
+    edgeLoad: '400 N',
+    push: '60 N',
+    pushHeight: '900 mm',
   },
 });
