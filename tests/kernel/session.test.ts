@@ -113,8 +113,9 @@ describe('imports', () => {
   it('a type-only import loads nothing', async () => {
     expect(await last("import type { Stats } from 'node:fs'", 'const none: Stats | undefined = undefined; none')).toBe(undefined);
   });
-  it('a package that comes only as ESM with top-level await, and one in CommonJS', async () => {
-    expect(await last("import { parse } from 'csv-parse/sync'; parse('a,b')")).toBe("[ [ 'a', 'b' ] ]");
+  it('a package that comes only as ESM, a path inside a package, and a package in CommonJS', async () => {
+    expect(await last("import { tex } from '@mdit/plugin-tex'; typeof tex")).toBe("'function'");
+    expect(await last("import colours from 'highlight.js/lib/core'; colours.listLanguages()")).toBe('[]');
     expect(await last("import Papa from 'papaparse'; Papa.parse('a,b').data")).toBe("[ [ 'a', 'b' ] ]");
   });
   it('a file beside the notebook, JSON too, and an edited file anew', async () => {
