@@ -28,7 +28,16 @@ describe('a cutting plan refuses by name', () => {
     [{ parts: [{ length: '5 mm', count: 0 }], stock }, 'parts[1].count'],
     [{ parts: [{ length: '5 mm', count: 2.5 }], stock }, 'parts[1].count'],
     [{ parts: [{ length: '5 mm', count: 1e9 }], stock }, 'parts[1].count'],
-    [{ parts: [{ length: '5 mm', count: 60000 }, { length: '6 mm', count: 60000 }], stock }, 'parts'],
+    [
+      {
+        parts: [
+          { length: '5 mm', count: 60000 },
+          { length: '6 mm', count: 60000 },
+        ],
+        stock,
+      },
+      'parts',
+    ],
     [{ parts, stock: [{ length: '2 m', count: -1 }] }, 'stock[1].count'],
     [{ parts, stock, kerf: '-1 mm' }, 'kerf'],
     [{ parts, stock, kerf: '2 m' }, 'kerf'],
@@ -36,7 +45,16 @@ describe('a cutting plan refuses by name', () => {
     [{ parts, stock, aim: 'speed' }, 'aim'],
     [{ parts, stock, aim: 'cost' }, 'stock'],
     [{ parts: [{ length: '5 mm', width: '70 mm' }], stock: [{ length: '2 m', width: '45 mm' }] }, 'parts[1]'],
-    [{ parts: [{ length: '5 mm', width: '70 mm' }, { length: '5 mm', width: '45 mm' }], stock: [{ length: '2 m', count: 3 }] }, 'stock[1].width'],
+    [
+      {
+        parts: [
+          { length: '5 mm', width: '70 mm' },
+          { length: '5 mm', width: '45 mm' },
+        ],
+        stock: [{ length: '2 m', count: 3 }],
+      },
+      'stock[1].width',
+    ],
     [{ parts: 'none.csv', stock }, 'parts'],
     [{ parts, stock, keepOffcut: '0 mm' }, 'keepOffcut'],
     [{ parts: 5, stock }, 'parts'],
@@ -46,7 +64,11 @@ describe('a cutting plan refuses by name', () => {
   });
 
   it('reads parts and stock as CSV text, units in the header', async () => {
-    const r = await cuttingPlan({ parts: 'name,length (mm),count\nleg,860,4\n', stock: 'length_mm,count,cost\n1800,5,4.50\n2700,1,7\n', kerf: '3 mm' });
+    const r = await cuttingPlan({
+      parts: 'name,length (mm),count\nleg,860,4\n',
+      stock: 'length_mm,count,cost\n1800,5,4.50\n2700,1,7\n',
+      kerf: '3 mm',
+    });
     expect(r.totalCost?.value).toBe(9);
     expect(r.plan.every((b) => b.pieces.every((p) => p.name === 'leg'))).toBe(true);
   });
@@ -56,12 +78,20 @@ describe('time and interrupts', () => {
   // Lengths and stock with nothing in common: no plan is proved in the time given here.
   const u = seeded(2);
   const job = {
-    parts: Array.from({ length: 60 }, () => ({ length: 150 + Math.floor(u() * 20000) / 10, count: 1 + Math.floor(u() * 7) })),
+    parts: Array.from({ length: 60 }, () => ({
+      length: 150 + Math.floor(u() * 20000) / 10,
+      count: 1 + Math.floor(u() * 7),
+    })),
     stock: Array.from({ length: 14 }, () => ({ length: 2200 + Math.floor(u() * 15000) / 10, count: 40 })),
     kerf: 3,
     trim: 7,
   };
-  const given = { parts: job.parts.map((p) => ({ length: `${p.length} mm`, count: p.count })), stock: job.stock.map((s) => ({ length: `${s.length} mm`, count: s.count })), kerf: '3 mm', trimEachEnd: '7 mm' };
+  const given = {
+    parts: job.parts.map((p) => ({ length: `${p.length} mm`, count: p.count })),
+    stock: job.stock.map((s) => ({ length: `${s.length} mm`, count: s.count })),
+    kerf: '3 mm',
+    trimEachEnd: '7 mm',
+  };
 
   it('keeps to its time limit and still gives a legal plan with a bound', async () => {
     const start = performance.now();
@@ -69,7 +99,10 @@ describe('time and interrupts', () => {
     // Generous: the machine that runs the tests may be busy.
     expect(performance.now() - start).toBeLessThan(8000);
     legal(job, r.plan);
-    const [bound, got] = [r.lowerBound, r.achieved].map((q) => (q as unknown as { value: number }).value) as [number, number];
+    const [bound, got] = [r.lowerBound, r.achieved].map((q) => (q as unknown as { value: number }).value) as [
+      number,
+      number,
+    ];
     expect(bound).toBeGreaterThan(0.9 * got);
     expect(r.optimal).toBe(bound >= got);
   }, 30_000);
@@ -78,14 +111,18 @@ describe('time and interrupts', () => {
     const control = new AbortController();
     const seen: { best?: number; bound?: number; says: string }[] = [];
     const start = performance.now();
-    const running = cuttingPlan({ ...given, timeLimit: '10 min' }, { signal: control.signal, onProgress: (p) => void seen.push(p) });
+    const running = cuttingPlan(
+      { ...given, timeLimit: '10 min' },
+      { signal: control.signal, onProgress: (p) => void seen.push(p) },
+    );
     setTimeout(() => control.abort(), 700);
     const r = await running;
     expect(performance.now() - start).toBeLessThan(15_000);
     legal(job, r.plan);
     expect(seen.length).toBeGreaterThan(0);
     for (const p of seen) expect(p.bound as number).toBeLessThanOrEqual((p.best as number) + 1e-6);
-    for (let i = 1; i < seen.length; i++) expect(seen[i]?.best as number).toBeLessThanOrEqual((seen[i - 1]?.best as number) + 1e-9);
+    for (let i = 1; i < seen.length; i++)
+      expect(seen[i]?.best as number).toBeLessThanOrEqual((seen[i - 1]?.best as number) + 1e-9);
     if (!r.optimal) expect(r.cautions.some((c) => c.text.includes('bound'))).toBe(true);
   }, 40_000);
 

@@ -26,34 +26,78 @@ function refused(run: () => unknown): Refusal {
   throw new Error('was not refused');
 }
 
-const junk: readonly unknown[] = [undefined, null, Number.NaN, Infinity, -1, 0, 1e308, '', ' ', 'x', '-5 mm', '1e999 mm', '5 kg', '900', 'NaN mm', {}, [], [1], true, () => 1, Symbol('a'), 10n, '\u0000', 'a'.repeat(5000), { value: 'x', unit: 'mm' }, { __proto__: null }];
+const junk: readonly unknown[] = [
+  undefined,
+  null,
+  Number.NaN,
+  Infinity,
+  -1,
+  0,
+  1e308,
+  '',
+  ' ',
+  'x',
+  '-5 mm',
+  '1e999 mm',
+  '5 kg',
+  '900',
+  'NaN mm',
+  {},
+  [],
+  [1],
+  true,
+  () => 1,
+  Symbol('a'),
+  10n,
+  '\u0000',
+  'a'.repeat(5000),
+  { value: 'x', unit: 'mm' },
+  { __proto__: null },
+];
 
 describe('bad sizes are refused by name', () => {
   it.each(['length', 'width', 'thickness'])('board measure, %s', (field) => {
     for (const value of junk) {
-      const r = refused(() => boardMeasure({ length: '2 m', width: '100 mm', thickness: '25 mm', [field]: value } as never));
+      const r = refused(() =>
+        boardMeasure({ length: '2 m', width: '100 mm', thickness: '25 mm', [field]: value } as never),
+      );
       expect(r.troubles.map((t) => t.field.split(/[.[]/)[0])).toContain(field);
     }
   });
 
   it('prices', () => {
     for (const price of ['', 'cheap', '-3/m', '4/kg', '1/0', 'NaN', '5/bf/m', {}, [], NaN, -1]) {
-      expect(refused(() => boardMeasure({ length: '2 m', width: '100 mm', thickness: '25 mm', price } as never)).troubles[0]?.field).toBe('price');
+      expect(
+        refused(() => boardMeasure({ length: '2 m', width: '100 mm', thickness: '25 mm', price } as never))
+          .troubles[0]?.field,
+      ).toBe('price');
     }
   });
 
-  it.each(['thickness', 'width', 'length', 'cup', 'bow', 'twist', 'rips', 'crosscuts', 'kerf', 'cleanUp'])('flattening, %s', (field) => {
-    for (const value of junk) {
-      if (value === undefined && !['thickness', 'width', 'length'].includes(field)) continue;
-      if (value === 0 && ['rips', 'crosscuts'].includes(field)) continue;
-      const r = refused(() => flatteningLoss({ thickness: '40 mm', width: '200 mm', length: '2 m', [field]: value } as never));
-      expect(r.troubles.map((t) => t.field)).toContain(field);
-    }
-  });
+  it.each(['thickness', 'width', 'length', 'cup', 'bow', 'twist', 'rips', 'crosscuts', 'kerf', 'cleanUp'])(
+    'flattening, %s',
+    (field) => {
+      for (const value of junk) {
+        if (value === undefined && !['thickness', 'width', 'length'].includes(field)) continue;
+        if (value === 0 && ['rips', 'crosscuts'].includes(field)) continue;
+        const r = refused(() =>
+          flatteningLoss({ thickness: '40 mm', width: '200 mm', length: '2 m', [field]: value } as never),
+        );
+        expect(r.troubles.map((t) => t.field)).toContain(field);
+      }
+    },
+  );
 
   it('a cup too deep for its width, and kerfs that eat the board', () => {
-    expect(refused(() => flatteningLoss({ thickness: '40 mm', width: '100 mm', length: '2 m', cup: '30 mm' })).troubles[0]?.field).toBe('cup');
-    expect(refused(() => flatteningLoss({ thickness: '40 mm', width: '100 mm', length: '2 m', rips: 40, kerf: '3 mm' })).troubles[0]?.field).toBe('rips');
+    expect(
+      refused(() => flatteningLoss({ thickness: '40 mm', width: '100 mm', length: '2 m', cup: '30 mm' }))
+        .troubles[0]?.field,
+    ).toBe('cup');
+    expect(
+      refused(() =>
+        flatteningLoss({ thickness: '40 mm', width: '100 mm', length: '2 m', rips: 40, kerf: '3 mm' }),
+      ).troubles[0]?.field,
+    ).toBe('rips');
   });
 });
 
@@ -61,27 +105,69 @@ describe('a bad survey', () => {
   const good = { length: '2 m', width: '100 mm', thickness: '40 mm' };
 
   it('names every wrong row and why, all together', () => {
-    const r = refused(() => pileYield({ boards: [good, { ...good, length: 'long' }, { ...good, width: '-3 mm' }, { ...good, thicknes: '4 mm' }, { length: '2 m' }] as never }));
+    const r = refused(() =>
+      pileYield({
+        boards: [
+          good,
+          { ...good, length: 'long' },
+          { ...good, width: '-3 mm' },
+          { ...good, thicknes: '4 mm' },
+          { length: '2 m' },
+        ] as never,
+      }),
+    );
     const fields = r.troubles.map((t) => t.field);
-    expect(fields).toEqual(expect.arrayContaining(['boards[2].length', 'boards[3].width', 'boards[4].thicknes', 'boards[5].width', 'boards[5].thickness']));
+    expect(fields).toEqual(
+      expect.arrayContaining([
+        'boards[2].length',
+        'boards[3].width',
+        'boards[4].thicknes',
+        'boards[5].width',
+        'boards[5].thickness',
+      ]),
+    );
     expect(r.message).toContain('did you mean "thickness"');
   });
 
   it('names rows that cannot be: docked more than the board, cupped past sense, faults without a place', () => {
-    const r = refused(() => pileYield({ boards: [{ ...good, endLoss: '1.5 m', faultLength: '0.8 m' }, { ...good, cup: '60 mm' }, { ...good, faults: 0, faultLength: '10 mm' }] }));
-    expect(r.troubles.map((t) => t.field)).toEqual(['boards[1].endLoss', 'boards[2].cup', 'boards[3].faults']);
+    const r = refused(() =>
+      pileYield({
+        boards: [
+          { ...good, endLoss: '1.5 m', faultLength: '0.8 m' },
+          { ...good, cup: '60 mm' },
+          { ...good, faults: 0, faultLength: '10 mm' },
+        ],
+      }),
+    );
+    expect(r.troubles.map((t) => t.field)).toEqual([
+      'boards[1].endLoss',
+      'boards[2].cup',
+      'boards[3].faults',
+    ]);
   });
 
   it('tells both what a cell and what a row has wrong, with its line', () => {
-    const r = refused(() => pileYield({ boards: 'length (mm),width (mm),thickness (mm),endLoss (mm)\n2310,97,47,110\n1870,98,47,1900\n1620,142,22 cm2,65\n' }));
-    expect(r.troubles.map((t) => t.field)).toEqual(['boards[2] (line 3).endLoss', 'boards[3] (line 4).thickness']);
+    const r = refused(() =>
+      pileYield({
+        boards:
+          'length (mm),width (mm),thickness (mm),endLoss (mm)\n2310,97,47,110\n1870,98,47,1900\n1620,142,22 cm2,65\n',
+      }),
+    );
+    expect(r.troubles.map((t) => t.field)).toEqual([
+      'boards[2] (line 3).endLoss',
+      'boards[3] (line 4).thickness',
+    ]);
   });
 
   it('tells the line of a CSV file', () => {
     const file = join(folder, 'pile.csv');
     writeFileSync(file, 'length (mm),width (mm),thickness (mm)\n2000,100,40\n\n2000,wide,40\n');
-    expect(refused(() => pileYield({ boards: file })).message).toMatch(/boards\[2\].*line 4.*width.*"wide mm"|boards\[2\].*line 4.*width.*"wide"/);
-    expect(refused(() => pileYield({ boards: join(folder, 'none.csv') })).message).toContain('does not exist');
+    expect(refused(() => pileYield({ boards: file })).message).toMatch(
+      /boards\[2\].*line 4.*width.*"wide mm"|boards\[2\].*line 4.*width.*"wide"/,
+    );
+    expect(refused(() => pileYield({ boards: join(folder, 'none.csv') })).message).toContain(
+      'does not exist',
+    );
     expect(refused(() => pileYield({ boards: folder })).troubles[0]?.field).toBe('boards');
   });
 
@@ -98,12 +184,21 @@ describe('a bad survey', () => {
 
   it('refuses junk for the table, a target no board reaches, and a pile that leaves nothing', () => {
     for (const boards of junk) refused(() => pileYield({ boards } as never));
-    expect(refused(() => pileYield({ boards: [good], target: '45 mm' })).troubles[0]).toMatchObject({ field: 'target', says: expect.stringContaining('38') as string });
-    expect(refused(() => pileYield({ boards: [{ ...good, endLoss: '2 m' }] })).troubles[0]?.field).toBe('boards');
+    expect(refused(() => pileYield({ boards: [good], target: '45 mm' })).troubles[0]).toMatchObject({
+      field: 'target',
+      says: expect.stringContaining('38') as string,
+    });
+    expect(refused(() => pileYield({ boards: [{ ...good, endLoss: '2 m' }] })).troubles[0]?.field).toBe(
+      'boards',
+    );
   });
 
   it('takes ten thousand rows without complaint or delay', () => {
-    const boards = Array.from({ length: 10_000 }, (_, i) => ({ ...good, length: `${1000 + (i % 997)} mm`, thickness: `${20 + (i % 313) / 10} mm` }));
+    const boards = Array.from({ length: 10_000 }, (_, i) => ({
+      ...good,
+      length: `${1000 + (i % 997)} mm`,
+      thickness: `${20 + (i % 313) / 10} mm`,
+    }));
     const start = performance.now();
     expect(pileYield({ boards }).pieces).toBe(10_000);
     expect(performance.now() - start).toBeLessThan(5000);
@@ -131,9 +226,24 @@ describe('the smaller recipes refuse by name', () => {
     [() => pileSampling({ sample: ['0 m', '9 m'], needed: '3 m', confidence: '99 %' }), 'sample'],
     [() => partsCost({ parts: [{ name: 'a', length: '1 m' }] }), 'price'],
     [() => partsCost({ parts: [{ name: 'a', length: '1 m' }], price: '9/m3' }), 'parts[1].width'],
-    [() => partsCost({ parts: [{ name: 'a', length: '1 m', material: 'oak' }], prices: { ash: '9/m' } }), 'prices.oak'],
-    [() => partsCost({ parts: [{ name: 'a', length: '1 m' }], price: '9/m', waste: 'some' as never }), 'waste'],
-    [() => partsCost({ parts: [{ name: 'a', length: '1 m', price: '$9/m' }, { name: 'b', length: '1 m', price: '€9/m' }] }), 'parts[2].price'],
+    [
+      () => partsCost({ parts: [{ name: 'a', length: '1 m', material: 'oak' }], prices: { ash: '9/m' } }),
+      'prices.oak',
+    ],
+    [
+      () => partsCost({ parts: [{ name: 'a', length: '1 m' }], price: '9/m', waste: 'some' as never }),
+      'waste',
+    ],
+    [
+      () =>
+        partsCost({
+          parts: [
+            { name: 'a', length: '1 m', price: '$9/m' },
+            { name: 'b', length: '1 m', price: '€9/m' },
+          ],
+        }),
+      'parts[2].price',
+    ],
   ] as const)('%s', (run, field) => {
     expect(refused(run as () => unknown).troubles.map((t) => t.field)).toContain(field);
   });

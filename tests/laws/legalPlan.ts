@@ -9,7 +9,10 @@ export interface Job {
 }
 interface PlanRow {
   readonly stockLength: { in(unit: string): number };
-  readonly pieces: readonly { readonly length: { in(unit: string): number }; readonly from: { in(unit: string): number } }[];
+  readonly pieces: readonly {
+    readonly length: { in(unit: string): number };
+    readonly from: { in(unit: string): number };
+  }[];
   readonly offcut: { in(unit: string): number };
 }
 
@@ -35,7 +38,11 @@ export function legal(job: Job, plan: readonly PlanRow[], missing = 0): Map<numb
     expect(end).toBeLessThanOrEqual(L - job.trim + 1e-6);
     expect(row.offcut.in('mm')).toBeCloseTo(Math.max(0, L - job.trim - at), 5);
   }
-  for (const s of job.stock) if (s.count !== undefined) expect(used.get(s.length) ?? 0).toBeLessThanOrEqual(job.stock.filter((x) => x.length === s.length).reduce((n, x) => n + (x.count ?? 0), 0));
+  for (const s of job.stock)
+    if (s.count !== undefined)
+      expect(used.get(s.length) ?? 0).toBeLessThanOrEqual(
+        job.stock.filter((x) => x.length === s.length).reduce((n, x) => n + (x.count ?? 0), 0),
+      );
   const short = [...left.values()].reduce((a, b) => a + b, 0);
   expect(short).toBe(missing);
   for (const n of left.values()) expect(n).toBeGreaterThanOrEqual(0);

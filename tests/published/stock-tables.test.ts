@@ -76,22 +76,44 @@ describe('softwood sizes as printed', () => {
 
   it('a timber of 6 in is at most 1/2 in under (PS 20-05 summary), and recalled figures are said to be so', () => {
     expect(roughToDressed({ nominal: '6x6' }).dressedThickness.in('in')).toBeCloseTo(5.5, 9);
-    expect(roughToDressed({ nominal: '3x4' }).cautions.some((c) => c.text.includes('from memory'))).toBe(true);
-    expect(roughToDressed({ nominal: '2x4' }).cautions.some((c) => c.text.includes('from memory'))).toBe(false);
+    expect(roughToDressed({ nominal: '3x4' }).cautions.some((c) => c.text.includes('from memory'))).toBe(
+      true,
+    );
+    expect(roughToDressed({ nominal: '2x4' }).cautions.some((c) => c.text.includes('from memory'))).toBe(
+      false,
+    );
   });
 
   it('planing and its inverse meet', () => {
-    const down = roughToDressed({ rough: { thickness: '50 mm', width: '150 mm', length: '2 m' }, faces: 'S2S1E', allowances: { face: '2.5 mm', edge: '4 mm', end: '25 mm' } });
-    expect([down.dressedThickness.in('mm'), down.dressedWidth.in('mm'), down.dressedLength?.in('mm')]).toEqual([45, 146, 1950]);
-    const up = roughToDressed({ dressed: { thickness: '45 mm', width: '146 mm', length: '1950 mm' }, faces: 'S2S1E', allowances: { face: '2.5 mm', edge: '4 mm', end: '25 mm' } });
-    expect([up.roughThickness?.in('mm'), up.roughWidth?.in('mm'), up.roughLength?.in('mm')]).toEqual([50, 150, 2000]);
+    const down = roughToDressed({
+      rough: { thickness: '50 mm', width: '150 mm', length: '2 m' },
+      faces: 'S2S1E',
+      allowances: { face: '2.5 mm', edge: '4 mm', end: '25 mm' },
+    });
+    expect([
+      down.dressedThickness.in('mm'),
+      down.dressedWidth.in('mm'),
+      down.dressedLength?.in('mm'),
+    ]).toEqual([45, 146, 1950]);
+    const up = roughToDressed({
+      dressed: { thickness: '45 mm', width: '146 mm', length: '1950 mm' },
+      faces: 'S2S1E',
+      allowances: { face: '2.5 mm', edge: '4 mm', end: '25 mm' },
+    });
+    expect([up.roughThickness?.in('mm'), up.roughWidth?.in('mm'), up.roughLength?.in('mm')]).toEqual([
+      50, 150, 2000,
+    ]);
   });
 });
 
 /** Furniture-making textbook, Timber calculations: per cent added to the net. */
 describe('waste as printed', () => {
   it('20 % added to 0.1 m3 of square-edge hardwood buys 0.12 m3', () => {
-    const r = partsCost({ parts: [{ name: 'all', length: '1 m', width: '1 m', thickness: '100 mm' }], price: '100/m3', waste: 'square-edge hardwood' });
+    const r = partsCost({
+      parts: [{ name: 'all', length: '1 m', width: '1 m', thickness: '100 mm' }],
+      price: '100/m3',
+      waste: 'square-edge hardwood',
+    });
     expect(r.volumeToBuy.in('m3')).toBeCloseTo(0.12, 12);
     expect(r.total.value).toBeCloseTo(12, 9);
     expect(r.low?.value).toBeCloseTo(11.5, 9);

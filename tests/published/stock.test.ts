@@ -17,14 +17,19 @@ describe('stock against print', () => {
     async (_id, row) => {
       const outcome = await runCheck(row, answering);
       expect(outcome.error).toBeUndefined();
-      expect(outcome.passes, `ours ${outcome.ours} ${row.unit}, printed ${row.printed}, tolerance ${outcome.tolerance}; ${row.source}, ${row.locator}`).toBe(true);
+      expect(
+        outcome.passes,
+        `ours ${outcome.ours} ${row.unit}, printed ${row.printed}, tolerance ${outcome.tolerance}; ${row.source}, ${row.locator}`,
+      ).toBe(true);
     },
     90_000,
   );
 
   it('US Navy Builder manual: a 3 in plank of 7 in by 33 ft is three times the 1 in board', () => {
     // The page rounds to 19.26 in one place; its own table reads 19 3/12.
-    expect(boardMeasure({ thickness: '3 in', width: '7 in', length: '33 ft' }).boardFeet.in('bf')).toBeCloseTo(3 * 19.25, 9);
+    expect(
+      boardMeasure({ thickness: '3 in', width: '7 in', length: '33 ft' }).boardFeet.in('bf'),
+    ).toBeCloseTo(3 * 19.25, 9);
   });
 });
 
@@ -38,7 +43,13 @@ describe('flattening against the exact circle', () => {
     const R = ((width / 2) ** 2 + cup ** 2) / (2 * cup);
     const strip = width / (rips + 1);
     const exact = R - Math.sqrt(R ** 2 - (strip / 2) ** 2);
-    const got = flatteningLoss({ thickness: '40 mm', width: `${width} mm`, length: '1 m', cup: `${cup} mm`, rips }).loss.in('mm');
+    const got = flatteningLoss({
+      thickness: '40 mm',
+      width: `${width} mm`,
+      length: '1 m',
+      cup: `${cup} mm`,
+      rips,
+    }).loss.in('mm');
     expect(Math.abs(got - exact)).toBeLessThan(0.005);
   });
 
@@ -53,7 +64,9 @@ describe('flattening against the exact circle', () => {
         high = Math.max(high, z);
       }
     }
-    const got = flatteningLoss({ thickness: '40 mm', width: '200 mm', length: '1 m', twist: '6 mm' }).loss.in('mm');
+    const got = flatteningLoss({ thickness: '40 mm', width: '200 mm', length: '1 m', twist: '6 mm' }).loss.in(
+      'mm',
+    );
     expect(got).toBeCloseTo(6 * (high - low), 9);
   });
 });

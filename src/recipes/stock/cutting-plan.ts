@@ -15,7 +15,11 @@ const wasteShare = formula({
   symbol: 'w',
   gives: letter('share', 'waste'),
   text: '(S - P - K) / S',
-  where: { S: letter('length', 'length of the boards cut'), P: letter('length', 'length of the parts'), K: letter('length', 'length of the offcuts worth keeping') },
+  where: {
+    S: letter('length', 'length of the boards cut'),
+    P: letter('length', 'length of the parts'),
+    K: letter('length', 'length of the offcuts worth keeping'),
+  },
   basis: 'definition',
 });
 
@@ -25,10 +29,20 @@ const measure = (says: string): Output<Measure, number | Quantity, false> => ({
   kind: 'measure',
   says,
   optional: false,
-  wrap: (m, currency) => (m.kind === 'count' ? m.value : new Quantity(m.kind, m.value, m.kind === 'money' ? currency : undefined)),
+  wrap: (m, currency) =>
+    m.kind === 'count' ? m.value : new Quantity(m.kind, m.value, m.kind === 'money' ? currency : undefined),
   show: (m, currency) => {
-    const metric = m.kind === 'count' ? `${m.value} board${m.value === 1 ? '' : 's'}` : formatQuantity({ kind: m.kind, value: m.value, ...(currency && m.kind === 'money' ? { currency } : {}) }, m.kind === 'length' ? { unit: 'm', digits: 5 } : {});
-    return { metric, inch: m.kind === 'length' ? formatQuantity({ kind: 'length', value: m.value }, { system: 'inch' }) : '' };
+    const metric =
+      m.kind === 'count'
+        ? `${m.value} board${m.value === 1 ? '' : 's'}`
+        : formatQuantity(
+            { kind: m.kind, value: m.value, ...(currency && m.kind === 'money' ? { currency } : {}) },
+            m.kind === 'length' ? { unit: 'm', digits: 5 } : {},
+          );
+    return {
+      metric,
+      inch: m.kind === 'length' ? formatQuantity({ kind: 'length', value: m.value }, { system: 'inch' }) : '',
+    };
   },
 });
 
@@ -46,8 +60,12 @@ export const cuttingPlan = longRecipe({
   name: 'cuttingPlan',
   title: 'Cutting plan',
   topic: 'stock',
-  about: 'Which parts to cut from which boards so that the fewest boards, the least stock or the least money goes, with a proven bound beside it. For straight crosscuts of clear stock; dock faults first.',
-  sources: [cite('gilmore-gomory-1961', 'patterns by linear programming'), cite('martello-toth-1990', 'bounds on the boards needed')],
+  about:
+    'Which parts to cut from which boards so that the fewest boards, the least stock or the least money goes, with a proven bound beside it. For straight crosscuts of clear stock; dock faults first.',
+  sources: [
+    cite('gilmore-gomory-1961', 'patterns by linear programming'),
+    cite('martello-toth-1990', 'bounds on the boards needed'),
+  ],
   inputs: {
     parts: tableField(
       {
@@ -62,16 +80,34 @@ export const cuttingPlan = longRecipe({
       {
         name: field.text({ says: 'name of the stock', optional: true }),
         length: field.length({ says: 'length of a board', above: '0 mm', max: '1 km' }),
-        count: field.count({ says: 'boards there are; left out: as many as needed', min: 1, max: 100_000, optional: true }),
+        count: field.count({
+          says: 'boards there are; left out: as many as needed',
+          min: 1,
+          max: 100_000,
+          optional: true,
+        }),
         cost: field.money({ says: 'cost of a board', min: 0, max: 1e6, optional: true }),
         ...sectionColumns,
       },
       { says: 'stock to cut from, a row each length', most: 500 },
     ),
     kerf: field.length({ says: 'saw kerf', min: '0 mm', max: '50 mm', default: '3 mm' }),
-    trimEachEnd: field.length({ says: 'docked from each end of every board before parts are cut', min: '0 mm', max: '5 m', default: '0 mm' }),
-    keepOffcut: field.length({ says: 'least offcut worth keeping', above: '0 mm', max: '100 m', optional: true }),
-    aim: field.choice(['boards', 'length', 'cost'], { says: 'what to make least; left out: cost where costs are given, length where lengths differ, else boards', optional: true }),
+    trimEachEnd: field.length({
+      says: 'docked from each end of every board before parts are cut',
+      min: '0 mm',
+      max: '5 m',
+      default: '0 mm',
+    }),
+    keepOffcut: field.length({
+      says: 'least offcut worth keeping',
+      above: '0 mm',
+      max: '100 m',
+      optional: true,
+    }),
+    aim: field.choice(['boards', 'length', 'cost'], {
+      says: 'what to make least; left out: cost where costs are given, length where lengths differ, else boards',
+      optional: true,
+    }),
     timeLimit: field.time({ says: 'longest to search', min: '0.05 s', max: '2 h', default: '20 s' }),
   },
   outputs: {
@@ -91,14 +127,31 @@ export const cuttingPlan = longRecipe({
         stock: out.text({ says: 'stock' }),
         stockLength: out.length({ says: 'length of the board' }),
         section: out.text({ says: 'section', optional: true }),
-        pieces: out.table({ name: out.text({ says: 'part' }), length: out.length({ says: 'length' }), from: out.length({ says: 'from the left end' }) }, { says: 'parts in the order they lie' }),
+        pieces: out.table(
+          {
+            name: out.text({ says: 'part' }),
+            length: out.length({ says: 'length' }),
+            from: out.length({ says: 'from the left end' }),
+          },
+          { says: 'parts in the order they lie' },
+        ),
         offcut: out.length({ says: 'left at the end' }),
         keep: out.flag({ says: 'whether it is worth keeping' }),
       },
       { says: 'The boards and their cuts (part, length, distance from the left end)' },
     ),
-    missing: out.table({ name: out.text({ says: 'part' }), length: out.length({ says: 'length' }), count: out.count({ says: 'count' }) }, { says: 'Parts that the stock does not give', optional: true }),
-    boardsShort: out.count({ says: 'further boards of the longest kind wanted for the missing parts', optional: true }),
+    missing: out.table(
+      {
+        name: out.text({ says: 'part' }),
+        length: out.length({ says: 'length' }),
+        count: out.count({ says: 'count' }),
+      },
+      { says: 'Parts that the stock does not give', optional: true },
+    ),
+    boardsShort: out.count({
+      says: 'further boards of the longest kind wanted for the missing parts',
+      optional: true,
+    }),
   },
   formulas: [wasteShare],
   search: async (given, work) => {
@@ -107,18 +160,30 @@ export const cuttingPlan = longRecipe({
     const layouts: Layout[] = [];
     for (const [i, section] of sections.entries()) {
       // Each section may use the time that is left, shared evenly among those still to do.
-      layouts.push(await layOut(section, given, aim, (given.timeLimit * 1) / sections.length, work, sections.length > 1 ? `section ${i + 1} of ${sections.length}: ` : ''));
+      layouts.push(
+        await layOut(
+          section,
+          given,
+          aim,
+          (given.timeLimit * 1) / sections.length,
+          work,
+          sections.length > 1 ? `section ${i + 1} of ${sections.length}: ` : '',
+        ),
+      );
     }
     const boards = layouts.flatMap((l) => l.boards);
     const sum = (of: (l: Layout) => number): number => layouts.reduce((s, l) => s + of(l), 0);
     const stockLength = boards.reduce((s, b) => s + b.stockLength, 0);
     const partsLength = boards.reduce((s, b) => s + b.pieces.reduce((t, p) => t + p.length, 0), 0);
     const keep = given.keepOffcut;
-    const kept = keep === undefined ? 0 : boards.reduce((s, b) => s + (b.offcut >= keep - 1e-9 ? b.offcut : 0), 0);
+    const kept =
+      keep === undefined ? 0 : boards.reduce((s, b) => s + (b.offcut >= keep - 1e-9 ? b.offcut : 0), 0);
     const missing = layouts.flatMap((l) => l.missing);
     const kind = { boards: 'count', length: 'length', cost: 'money' }[aim] as Measure['kind'];
     if (!work.silent) {
-      work.say(`A part of length l takes l + kerf of a board of length L - 2 trims + kerf: a part that ends at the board’s end needs no last cut. Made least: ${{ boards: 'the number of boards', length: 'the length of stock', cost: 'the cost of stock' }[aim]}.`);
+      work.say(
+        `A part of length l takes l + kerf of a board of length L - 2 trims + kerf: a part that ends at the board’s end needs no last cut. Made least: ${{ boards: 'the number of boards', length: 'the length of stock', cost: 'the cost of stock' }[aim]}.`,
+      );
       for (const l of layouts) work.say(`${l.label ? `${l.label}: ` : ''}${l.told.join('; ')}.`);
     }
     const waste = stockLength > 0 ? work.apply(wasteShare, { S: stockLength, P: partsLength, K: kept }) : 0;
@@ -126,23 +191,61 @@ export const cuttingPlan = longRecipe({
       boardsUsed: boards.length,
       waste,
       achieved: { kind, value: sum((l) => l.achieved) },
-      lowerBound: { kind, value: Math.min(sum((l) => l.bound), sum((l) => l.achieved)) },
+      lowerBound: {
+        kind,
+        value: Math.min(
+          sum((l) => l.bound),
+          sum((l) => l.achieved),
+        ),
+      },
       optimal: layouts.every((l) => l.proven) && missing.length === 0,
       stockLength,
       partsLength,
       wasteLength: stockLength - partsLength - kept,
       ...(keep === undefined ? {} : { kept }),
-      ...(given.stock.some((s) => s.cost !== undefined) ? { totalCost: boards.reduce((s, b) => s + b.cost, 0) } : {}),
-      plan: boards.map((b, i) => ({ board: i + 1, stock: b.stock, stockLength: b.stockLength, ...(b.section === undefined ? {} : { section: b.section }), pieces: b.pieces, offcut: b.offcut, keep: keep !== undefined && b.offcut >= keep - 1e-9 })),
+      ...(given.stock.some((s) => s.cost !== undefined)
+        ? { totalCost: boards.reduce((s, b) => s + b.cost, 0) }
+        : {}),
+      plan: boards.map((b, i) => ({
+        board: i + 1,
+        stock: b.stock,
+        stockLength: b.stockLength,
+        ...(b.section === undefined ? {} : { section: b.section }),
+        pieces: b.pieces,
+        offcut: b.offcut,
+        keep: keep !== undefined && b.offcut >= keep - 1e-9,
+      })),
       ...(missing.length > 0 ? { missing, boardsShort: sum((l) => l.boardsShort) } : {}),
     };
   },
   cautions: (given, answer): Caution[] => [
-    ...(answer.missing !== undefined && answer.missing.length > 0 ? [note(`the stock does not give every part: ${answer.missing.reduce((s, m) => s + m.count, 0)} missing; ${answer.boardsShort} more of the longest boards would do`)] : []),
-    ...(!answer.optimal && answer.missing === undefined ? [note('the search ended before it could prove this plan the best: no plan can go below the bound beside it; more time may close the gap')] : []),
-    ...(given.parts.some((p) => p.length < 0.15) ? [danger('parts shorter than about 150 mm (common practice) are cut against a stop with a hold-down or by hand: never hold them by hand at a power saw')] : []),
-    danger('let no offcut lie between blade and fence or stop when you cut to length; wait until the blade stands still before you clear it'),
-    note('the plan knows lengths and sections, not knots, splits or grain: mark faults first and give the clear lengths as stock'),
+    ...(answer.missing !== undefined && answer.missing.length > 0
+      ? [
+          note(
+            `the stock does not give every part: ${answer.missing.reduce((s, m) => s + m.count, 0)} missing; ${answer.boardsShort} more of the longest boards would do`,
+          ),
+        ]
+      : []),
+    ...(!answer.optimal && answer.missing === undefined
+      ? [
+          note(
+            'the search ended before it could prove this plan the best: no plan can go below the bound beside it; more time may close the gap',
+          ),
+        ]
+      : []),
+    ...(given.parts.some((p) => p.length < 0.15)
+      ? [
+          danger(
+            'parts shorter than about 150 mm (common practice) are cut against a stop with a hold-down or by hand: never hold them by hand at a power saw',
+          ),
+        ]
+      : []),
+    danger(
+      'let no offcut lie between blade and fence or stop when you cut to length; wait until the blade stands still before you clear it',
+    ),
+    note(
+      'the plan knows lengths and sections, not knots, splits or grain: mark faults first and give the clear lengths as stock',
+    ),
   ],
   chart: (given, answer) => cuttingPicture(answer.plan, given.trimEachEnd, given.kerf),
   example: {

@@ -10,11 +10,33 @@ import { tableRows } from '../../timber/tables.js';
 import { priceField, type Price } from './price.js';
 
 /** Usual additions for waste, by how the timber comes: the higher of the two printed figures is the one to buy by. */
-const customary = ['softwood scantlings', 'square-edge hardwood', 'waney-edge boards', 'very wasteful logs', 'plywood', 'veneers'] as const;
+const customary = [
+  'softwood scantlings',
+  'square-edge hardwood',
+  'waney-edge boards',
+  'very wasteful logs',
+  'plywood',
+  'veneers',
+] as const;
 
 const net = letter('ratio', 'quantity in the finished parts, in the price’s own unit');
-const gross = formula({ symbol: 'Q', gives: letter('ratio', 'quantity to buy, in the price’s own unit'), text: 'N * (1 + w)', where: { N: net, w: letter('share', 'added for waste') }, basis: 'definition' });
-const cost = formula({ symbol: 'C', gives: letter('money', 'cost of a part'), text: 'Q p', where: { Q: letter('ratio', 'quantity to buy, in the price’s own unit'), p: letter('money', 'price of one') }, basis: 'definition' });
+const gross = formula({
+  symbol: 'Q',
+  gives: letter('ratio', 'quantity to buy, in the price’s own unit'),
+  text: 'N * (1 + w)',
+  where: { N: net, w: letter('share', 'added for waste') },
+  basis: 'definition',
+});
+const cost = formula({
+  symbol: 'C',
+  gives: letter('money', 'cost of a part'),
+  text: 'Q p',
+  where: {
+    Q: letter('ratio', 'quantity to buy, in the price’s own unit'),
+    p: letter('money', 'price of one'),
+  },
+  basis: 'definition',
+});
 
 /**
  * What the timber of a list of parts costs, from one price or one a material, with waste added to the net quantity (20 %
@@ -24,7 +46,8 @@ export const partsCost = recipe({
   name: 'partsCost',
   title: 'Cost of the parts',
   topic: 'stock',
-  about: 'What the timber of a list of parts costs, from one price or a price for each material, with waste added. Glue, finish and time are not in it.',
+  about:
+    'What the timber of a list of parts costs, from one price or a price for each material, with waste added. Glue, finish and time are not in it.',
   sources: [],
   inputs: {
     parts: tableField(
@@ -40,8 +63,17 @@ export const partsCost = recipe({
       { says: 'parts, a row each' },
     ),
     price: priceField({ says: 'price for parts that name no other', optional: true }),
-    prices: field.record(priceField({ says: 'price of a material' }), { says: 'price of each material', optional: true }),
-    waste: field.either([field.share({ says: 'added for waste', min: '0 %', max: '1000 %' }), field.choice(customary, { says: 'how the timber comes' })], { says: 'added to the net quantity for waste, or how the timber comes', default: '0 %' }),
+    prices: field.record(priceField({ says: 'price of a material' }), {
+      says: 'price of each material',
+      optional: true,
+    }),
+    waste: field.either(
+      [
+        field.share({ says: 'added for waste', min: '0 %', max: '1000 %' }),
+        field.choice(customary, { says: 'how the timber comes' }),
+      ],
+      { says: 'added to the net quantity for waste, or how the timber comes', default: '0 %' },
+    ),
   },
   outputs: {
     total: out.money({ says: 'cost of all parts' }),
@@ -64,25 +96,52 @@ export const partsCost = recipe({
   },
   formulas: [gross, cost],
   solve: (given, work) => {
-    const row = typeof given.waste === 'string' ? tableRows('waste-allowances.furnituremaking-calculations').find((r) => r.text('material') === given.waste) : undefined;
+    const row =
+      typeof given.waste === 'string'
+        ? tableRows('waste-allowances.furnituremaking-calculations').find(
+            (r) => r.text('material') === given.waste,
+          )
+        : undefined;
     if (row) {
       work.source(row.citation);
-      work.say(`${row.text('material')}: ${row.number('add_low_pct')} to ${row.number('add_high_pct')} % is added; the higher is taken.`, row.citation);
+      work.say(
+        `${row.text('material')}: ${row.number('add_low_pct')} to ${row.number('add_high_pct')} % is added; the higher is taken.`,
+        row.citation,
+      );
     }
     const high = row ? (row.number('add_high_pct') as number) / 100 : (given.waste as number);
     const low = row ? (row.number('add_low_pct') as number) / 100 : high;
     const troubles: Trouble[] = [];
     const lines = given.parts.map((part, i) => {
       const at = `parts[${i + 1}]`;
-      const price = part.price ?? (part.material === undefined ? given.price : (given.prices?.[part.material] ?? given.price));
+      const price =
+        part.price ??
+        (part.material === undefined ? given.price : (given.prices?.[part.material] ?? given.price));
       if (!price) {
-        troubles.push({ field: part.material === undefined ? 'price' : `prices.${part.material}`, says: `missing; ${at} (${part.name}) needs a price: takes price, a price column, or prices by material` });
+        troubles.push({
+          field: part.material === undefined ? 'price' : `prices.${part.material}`,
+          says: `missing; ${at} (${part.name}) needs a price: takes price, a price column, or prices by material`,
+        });
         return { part, price: { by: 'piece', amount: 0 } as Price, quantity: 0 };
       }
       const { count: n, length: l, width: w, thickness: t } = part;
-      if ((price.by === 'area' || price.by === 'volume') && w === undefined) troubles.push({ field: `${at}.width`, says: `missing; takes a width, since the price is by ${price.by}` });
-      if (price.by === 'volume' && t === undefined) troubles.push({ field: `${at}.thickness`, says: 'missing; takes a thickness, since the price is by volume' });
-      return { part, price, quantity: { piece: n, length: n * l, area: n * l * (w ?? 0), volume: n * l * (w ?? 0) * (t ?? 0) }[price.by] };
+      if ((price.by === 'area' || price.by === 'volume') && w === undefined)
+        troubles.push({
+          field: `${at}.width`,
+          says: `missing; takes a width, since the price is by ${price.by}`,
+        });
+      if (price.by === 'volume' && t === undefined)
+        troubles.push({
+          field: `${at}.thickness`,
+          says: 'missing; takes a thickness, since the price is by volume',
+        });
+      return {
+        part,
+        price,
+        quantity: { piece: n, length: n * l, area: n * l * (w ?? 0), volume: n * l * (w ?? 0) * (t ?? 0) }[
+          price.by
+        ],
+      };
     });
     // One price may be missing for many rows: it is asked for once.
     if (troubles.length > 0) throw new Refusal([...new Map(troubles.map((t) => [t.field, t])).values()]);
@@ -93,7 +152,12 @@ export const partsCost = recipe({
     const total = priced.reduce((s, l) => s + l.cost, 0);
     const netCost = total / (1 + high);
     const unit = { piece: '', length: ' m', area: ' m²', volume: ' m³' };
-    const volume = given.parts.reduce((s, p) => s + (p.width === undefined || p.thickness === undefined ? 0 : p.count * p.length * p.width * p.thickness), 0);
+    const volume = given.parts.reduce(
+      (s, p) =>
+        s +
+        (p.width === undefined || p.thickness === undefined ? 0 : p.count * p.length * p.width * p.thickness),
+      0,
+    );
     return {
       total,
       ...(row ? { low: netCost * (1 + low) } : {}),
@@ -112,7 +176,9 @@ export const partsCost = recipe({
     };
   },
   cautions: (given) => [
-    ...(given.waste === 0 ? [note('no waste was added: salvaged or rough timber takes more than the parts hold')] : []),
+    ...(given.waste === 0
+      ? [note('no waste was added: salvaged or rough timber takes more than the parts hold')]
+      : []),
     note('waste is added to the net quantity; a yield is another thing: 20 % added is a yield of 83 %'),
   ],
   chart: (_given, answer) => {
@@ -121,7 +187,11 @@ export const partsCost = recipe({
       title: 'Cost by part',
       of: '',
       value: { title: 'Cost', zero: true },
-      bars: most.map((p) => ({ name: p.count > 1 ? `${p.name} (${p.count})` : p.name, value: p.cost, label: p.cost.toFixed(2) })),
+      bars: most.map((p) => ({
+        name: p.count > 1 ? `${p.name} (${p.count})` : p.name,
+        value: p.cost,
+        label: p.cost.toFixed(2),
+      })),
     });
   },
   example: {

@@ -18,7 +18,14 @@ interface Amounts {
   readonly values: readonly number[];
 }
 
-const lists = measures.map((kind) => ({ kind, list: field.list(field.quantity(kind, { says: 'usable in a piece', min: 0 }), { says: '', least: 2, most: 10_000 }) }));
+const lists = measures.map((kind) => ({
+  kind,
+  list: field.list(field.quantity(kind, { says: 'usable in a piece', min: 0 }), {
+    says: '',
+    least: 2,
+    most: 10_000,
+  }),
+}));
 
 /** A list of amounts of one kind. */
 const sampleField = makeField<string | readonly (string | number)[], Amounts, { says: string }>(
@@ -44,8 +51,15 @@ const sampleField = makeField<string | readonly (string | number)[], Amounts, { 
   { says: 'usable yield of each piece taken apart so far' },
 );
 
-const singles = measures.map((kind) => ({ kind, one: field.quantity(kind, { says: 'still needed', above: 0 }) }));
-const neededField = makeField<string | number | Quantity, { readonly kind: Measure; readonly value: number }, { says: string }>(
+const singles = measures.map((kind) => ({
+  kind,
+  one: field.quantity(kind, { says: 'still needed', above: 0 }),
+}));
+const neededField = makeField<
+  string | number | Quantity,
+  { readonly kind: Measure; readonly value: number },
+  { says: string }
+>(
   {
     kind: 'amount',
     takes: "an amount of the sample's kind and more than nothing, such as '14 m' or '6 m2'",
@@ -59,7 +73,9 @@ const neededField = makeField<string | number | Quantity, { readonly kind: Measu
           if (!(error instanceof Refusal)) throw error;
         }
       }
-      throw new Refusal(`got ${shown(v)}, takes an amount of the sample's kind and more than nothing, such as '14 m' or '6 m2'`);
+      throw new Refusal(
+        `got ${shown(v)}, takes an amount of the sample's kind and more than nothing, such as '14 m' or '6 m2'`,
+      );
     },
   },
   { says: 'usable yield still needed, beyond what the sample gave' },
@@ -68,7 +84,11 @@ const neededField = makeField<string | number | Quantity, { readonly kind: Measu
 /** What is needed, once it is of the sample's kind. @throws Refusal */
 function amountOf(needed: { readonly kind: Measure; readonly value: number }, kind: Measure): number {
   const names = { length: 'a length', area: 'an area', volume: 'a volume', ratio: 'a plain number' };
-  if (needed.kind !== kind) throw new Refusal({ field: 'needed', says: `got ${names[needed.kind]}, takes ${names[kind]} as in the sample` });
+  if (needed.kind !== kind)
+    throw new Refusal({
+      field: 'needed',
+      says: `got ${names[needed.kind]}, takes ${names[kind]} as in the sample`,
+    });
   return needed.value;
 }
 
@@ -86,13 +106,24 @@ const amount = (says: string): Output<{ kind: Measure; value: number }, Quantity
 
 const mean = letter('ratio', 'mean yield of a piece, in base units');
 const sd = letter('ratio', 'standard deviation of the yields, in base units');
-const total = formula({ symbol: 'T', gives: letter('ratio', 'expected yield of further pieces, in base units'), text: 'm x', where: { m: letter('count', 'further pieces'), x: mean }, basis: 'definition' });
+const total = formula({
+  symbol: 'T',
+  gives: letter('ratio', 'expected yield of further pieces, in base units'),
+  text: 'm x',
+  where: { m: letter('count', 'further pieces'), x: mean },
+  basis: 'definition',
+});
 /** Half the width of the interval for the sum of m further draws, when mean and spread come from n draws. */
 const halfWidth = formula({
   symbol: 'h',
   gives: letter('ratio', 'half width of the prediction interval, in base units'),
   text: 't s * sqrt(m + m^2 / n)',
-  where: { t: letter('ratio', 'Student’s t'), s: sd, m: letter('count', 'further pieces'), n: letter('count', 'pieces in the sample') },
+  where: {
+    t: letter('ratio', 'Student’s t'),
+    s: sd,
+    m: letter('count', 'further pieces'),
+    n: letter('count', 'pieces in the sample'),
+  },
   basis: 'definition',
 });
 
@@ -100,7 +131,8 @@ const most = 10_000_000;
 
 /** Least whole number of pieces whose total, shifted by t standard errors, reaches what is needed; `most` when none does. */
 function pieces(needed: number, x: number, s: number, n: number, t: number): number {
-  const reaches = (m: number): boolean => total.of({ m, x }) + halfWidth.of({ t, s, m, n }) >= needed * (1 - 1e-12);
+  const reaches = (m: number): boolean =>
+    total.of({ m, x }) + halfWidth.of({ t, s, m, n }) >= needed * (1 - 1e-12);
   // With a negative t the bound rises only once pieces average the spread out, so a first crossing is found by doubling, then halving.
   let high = 1;
   while (!reaches(high)) {
@@ -124,12 +156,18 @@ export const pileSampling = recipe({
   name: 'pileSampling',
   title: 'How many more to take apart',
   topic: 'stock',
-  about: 'How many more pallets or boards to take apart for what is still needed, judged by a few already done. For pieces like those sampled; not for a pile sorted best first.',
+  about:
+    'How many more pallets or boards to take apart for what is still needed, judged by a few already done. For pieces like those sampled; not for a pile sorted best first.',
   sources: [],
   inputs: {
     sample: sampleField,
     needed: neededField,
-    confidence: field.share({ says: 'how sure the answer shall be', min: '50 %', max: '99.9 %', default: '90 %' }),
+    confidence: field.share({
+      says: 'how sure the answer shall be',
+      min: '50 %',
+      max: '99.9 %',
+      default: '90 %',
+    }),
   },
   outputs: {
     piecesToPull: out.count({ says: 'pieces to take apart so that the need is met with this confidence' }),
@@ -147,14 +185,24 @@ export const pileSampling = recipe({
     const needed = amountOf(given.needed, kind);
     const n = values.length;
     const x = values.reduce((a, b) => a + b, 0) / n;
-    if (x <= 0) throw new Refusal({ field: 'sample', says: 'got a sample that yields nothing, takes at least one piece with some yield' });
+    if (x <= 0)
+      throw new Refusal({
+        field: 'sample',
+        says: 'got a sample that yields nothing, takes at least one piece with some yield',
+      });
     const s = Math.sqrt(values.reduce((a, v) => a + (v - x) ** 2, 0) / (n - 1));
     const c = given.confidence;
     const [one, two] = [tQuantile(c, n - 1), tQuantile((1 + c) / 2, n - 1)];
     const piecesToPull = pieces(needed, x, s, n, -one);
     const high = pieces(needed, x, s, n, -two);
-    if (high >= most) throw new Refusal({ field: 'sample', says: `got ${n} yields that scatter too widely to promise anything at ${Number((c * 100).toFixed(1))} %; takes more pieces, or a lower confidence` });
-    work.say(`Mean and standard deviation of ${n} pieces; Student’s t for ${n - 1} degrees of freedom is ${one.toFixed(3)} to one side and ${two.toFixed(3)} to both.`);
+    if (high >= most)
+      throw new Refusal({
+        field: 'sample',
+        says: `got ${n} yields that scatter too widely to promise anything at ${Number((c * 100).toFixed(1))} %; takes more pieces, or a lower confidence`,
+      });
+    work.say(
+      `Mean and standard deviation of ${n} pieces; Student’s t for ${n - 1} degrees of freedom is ${one.toFixed(3)} to one side and ${two.toFixed(3)} to both.`,
+    );
     const T = work.apply(total, { m: piecesToPull, x });
     const h = work.apply(halfWidth, { t: two, s, m: piecesToPull, n });
     return {
@@ -168,19 +216,33 @@ export const pileSampling = recipe({
       yieldHigh: { kind, value: T + h },
     };
   },
-  limits: [{ when: (g) => g.sample.values.length < 5, says: 'fewer than five pieces make a wide and shaky interval: take more apart before you rely on it' }],
+  limits: [
+    {
+      when: (g) => g.sample.values.length < 5,
+      says: 'fewer than five pieces make a wide and shaky interval: take more apart before you rely on it',
+    },
+  ],
   cautions: (_given, answer) => [
     danger('wear gloves and eye protection; draw or cut every nail before a board meets a blade'),
-    danger('take no pallet marked MB (methyl bromide), stained or from unknown loads: heat-treated ones are marked HT'),
+    danger(
+      'take no pallet marked MB (methyl bromide), stained or from unknown loads: heat-treated ones are marked HT',
+    ),
     estimate('yields are taken to scatter evenly (normally) about their mean'),
-    ...(answer.spread.value > answer.meanYield.value / 2 ? [dataCaution('the yields differ a great deal: sort the pile and sample each sort on its own')] : []),
+    ...(answer.spread.value > answer.meanYield.value / 2
+      ? [dataCaution('the yields differ a great deal: sort the pile and sample each sort on its own')]
+      : []),
     note('sample at random: the best-looking pieces first would promise too much'),
   ],
   chart: (given, answer) => {
     const { kind, values } = given.sample;
     const n = values.length;
     const needed = amountOf(given.needed, kind);
-    const { scale, unit } = { length: { scale: 1, unit: 'm' }, area: { scale: 1, unit: 'm²' }, volume: { scale: 1, unit: 'm³' }, ratio: { scale: 1, unit: '' } }[kind];
+    const { scale, unit } = {
+      length: { scale: 1, unit: 'm' },
+      area: { scale: 1, unit: 'm²' },
+      volume: { scale: 1, unit: 'm³' },
+      ratio: { scale: 1, unit: '' },
+    }[kind];
     const top = Math.max(answer.high + 2, Math.ceil(answer.high * 1.15));
     const step = Math.max(1, Math.ceil(top / 60));
     const ms = Array.from({ length: Math.floor(top / step) + 1 }, (_, i) => i * step);
@@ -193,11 +255,27 @@ export const pileSampling = recipe({
       x: { title: 'Further pieces taken apart', values: ms },
       y: { title: 'Usable yield', ...(unit ? { unit } : {}), zero: true },
       series: [{ name: 'expected', values: T }],
-      bands: [{ name: 'prediction interval', low: T.map((v, i) => Math.max(0, v - (h[i] as number))), high: T.map((v, i) => v + (h[i] as number)) }],
+      bands: [
+        {
+          name: 'prediction interval',
+          low: T.map((v, i) => Math.max(0, v - (h[i] as number))),
+          high: T.map((v, i) => v + (h[i] as number)),
+        },
+      ],
       rules: [{ y: needed / scale, label: 'needed' }],
-      marks: [{ x: answer.piecesToPull, y: total.of({ m: answer.piecesToPull, x: answer.meanYield.value }) / scale, label: `${answer.piecesToPull} pieces` }],
+      marks: [
+        {
+          x: answer.piecesToPull,
+          y: total.of({ m: answer.piecesToPull, x: answer.meanYield.value }) / scale,
+          label: `${answer.piecesToPull} pieces`,
+        },
+      ],
       points: false,
     });
   },
-  example: { sample: ['1.62 m', '1.48 m', '1.71 m', '1.33 m', '1.57 m', '1.66 m'], needed: '14 m', confidence: '90 %' },
+  example: {
+    sample: ['1.62 m', '1.48 m', '1.71 m', '1.33 m', '1.57 m', '1.66 m'],
+    needed: '14 m',
+    confidence: '90 %',
+  },
 });

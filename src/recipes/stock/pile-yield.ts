@@ -53,12 +53,20 @@ function steps(rows: readonly Dressed[], how: Dressing): number[] {
     }
   }
   // A planer is set to a tenth of a millimetre: a long survey is read at that fineness.
-  const list = all.size > 400 ? [...new Set([...all].map((t) => Math.floor(t * 1e4 + 1e-6) / 1e4))] : [...all];
+  const list =
+    all.size > 400 ? [...new Set([...all].map((t) => Math.floor(t * 1e4 + 1e-6) / 1e4))] : [...all];
   return list.filter((t) => t > 0).sort((a, b) => a - b);
 }
 
-const roughOf = (rows: readonly Dressed[]): number => rows.reduce((s, { row: r }) => s + r.count * r.length * r.width * r.thickness, 0);
-const settings = (given: { plane: number; jointing: number; kerf: number; resaw: boolean; target?: number | { width?: number; length?: number } | undefined }): Dressing => ({
+const roughOf = (rows: readonly Dressed[]): number =>
+  rows.reduce((s, { row: r }) => s + r.count * r.length * r.width * r.thickness, 0);
+const settings = (given: {
+  plane: number;
+  jointing: number;
+  kerf: number;
+  resaw: boolean;
+  target?: number | { width?: number; length?: number } | undefined;
+}): Dressing => ({
   plane: given.plane,
   jointing: given.jointing,
   kerf: given.kerf,
@@ -75,20 +83,41 @@ export const pileYield = recipe({
   name: 'pileYield',
   title: 'What the pile yields',
   topic: 'stock',
-  about: 'What a surveyed pile of salvaged boards gives as dressed stock of one thickness: length, area, volume, pieces and yield, and the thickness at which the yield peaks. For where to cut, use the cutting plan.',
+  about:
+    'What a surveyed pile of salvaged boards gives as dressed stock of one thickness: length, area, volume, pieces and yield, and the thickness at which the yield peaks. For where to cut, use the cutting plan.',
   sources: [],
   inputs: {
     boards: surveyField,
-    plane: field.length({ says: 'planed off each face once it is flat', min: '0 mm', max: '20 mm', default: '1 mm' }),
+    plane: field.length({
+      says: 'planed off each face once it is flat',
+      min: '0 mm',
+      max: '20 mm',
+      default: '1 mm',
+    }),
     kerf: field.length({ says: 'saw kerf', min: '0 mm', max: '20 mm', default: '3 mm' }),
-    jointing: field.length({ says: 'taken off each strip in jointing, both edges together', min: '0 mm', max: '50 mm', default: '3 mm' }),
+    jointing: field.length({
+      says: 'taken off each strip in jointing, both edges together',
+      min: '0 mm',
+      max: '50 mm',
+      default: '3 mm',
+    }),
     target: field.either(
       [
         field.length({ says: 'common thickness wanted', above: '0 mm', max: '500 mm' }),
         field.group(
           {
-            thickness: field.length({ says: 'common thickness wanted', above: '0 mm', max: '500 mm', optional: true }),
-            width: field.length({ says: 'finished width of a strip', above: '0 mm', max: '3 m', optional: true }),
+            thickness: field.length({
+              says: 'common thickness wanted',
+              above: '0 mm',
+              max: '500 mm',
+              optional: true,
+            }),
+            width: field.length({
+              says: 'finished width of a strip',
+              above: '0 mm',
+              max: '3 m',
+              optional: true,
+            }),
             length: field.length({ says: 'length of a piece', above: '0 mm', max: '30 m', optional: true }),
           },
           { says: 'section and length wanted' },
@@ -123,7 +152,12 @@ export const pileYield = recipe({
       { says: 'By group, at the common thickness' },
     ),
     byThickness: out.table(
-      { thickness: out.length({ says: 'common thickness' }), boards: out.count({ says: 'boards that give pieces' }), volume: out.volume({ says: 'dressed volume' }), yield: out.share({ says: 'yield' }) },
+      {
+        thickness: out.length({ says: 'common thickness' }),
+        boards: out.count({ says: 'boards that give pieces' }),
+        volume: out.volume({ says: 'dressed volume' }),
+        yield: out.share({ says: 'yield' }),
+      },
       { says: 'Thicknesses at which boards begin to drop out' },
     ),
   },
@@ -132,26 +166,45 @@ export const pileYield = recipe({
     const how = settings(given);
     const rows = given.boards.map((r) => dress(r, how));
     const useful = rows.filter((d) => d.along * d.across > 0 && d.thickness > 1e-3);
-    if (useful.length === 0) throw new Refusal({ field: 'boards', says: 'got no board that leaves a piece more than 1 mm thick; takes at least one: check the columns’ units, or ask for smaller pieces' });
+    if (useful.length === 0)
+      throw new Refusal({
+        field: 'boards',
+        says: 'got no board that leaves a piece more than 1 mm thick; takes at least one: check the columns’ units, or ask for smaller pieces',
+      });
     const rough = roughOf(rows);
     const thinnest = useful.reduce((a, b) => (b.thickness < a.thickness ? b : a));
     const wanted = typeof given.target === 'number' ? given.target : given.target?.thickness;
     const T = wanted ?? thinnest.thickness;
     const label = (d: Dressed): string => d.row.name ?? `row ${rows.indexOf(d) + 1}`;
     if (!work.silent) {
-      work.say(`${rows.length} rows, ${rows.reduce((s, d) => s + d.row.count, 0)} boards. From each: ends and faults docked, then cup and bow planed out of the pieces, then ${Number((given.plane * 1000).toFixed(2))} mm off each face.`);
-      work.say(wanted === undefined ? `The thinnest board, ${label(thinnest)}, governs the common thickness.` : 'The common thickness was asked for; thinner boards are left out.');
+      work.say(
+        `${rows.length} rows, ${rows.reduce((s, d) => s + d.row.count, 0)} boards. From each: ends and faults docked, then cup and bow planed out of the pieces, then ${Number((given.plane * 1000).toFixed(2))} mm off each face.`,
+      );
+      work.say(
+        wanted === undefined
+          ? `The thinnest board, ${label(thinnest)}, governs the common thickness.`
+          : 'The common thickness was asked for; thinner boards are left out.',
+      );
     }
     const sum = totalsAt(rows, T, how);
-    if (sum.boards === 0) throw new Refusal({ field: 'target', says: `got ${(T * 1000).toFixed(1)} mm, takes at most ${(Math.max(...useful.map((d) => d.thickness)) * 1000).toFixed(1)} mm, the thickest that a board leaves` });
+    if (sum.boards === 0)
+      throw new Refusal({
+        field: 'target',
+        says: `got ${(T * 1000).toFixed(1)} mm, takes at most ${(Math.max(...useful.map((d) => d.thickness)) * 1000).toFixed(1)} mm, the thickest that a board leaves`,
+      });
     const V = work.apply(dressedVolume, { A: sum.area, T });
     const y = work.apply(yieldShare, { V, V_0: rough });
     const curve = steps(useful, how).map((t) => ({ t, ...totalsAt(rows, t, how) }));
     const peak = curve.reduce((a, b) => (b.volume > a.volume * (1 + 1e-12) ? b : a));
-    work.say(`Tried every thickness at which a board drops out (${curve.length}); between two of them the yield only rises with thickness, so the peak is one of them.`);
+    work.say(
+      `Tried every thickness at which a board drops out (${curve.length}); between two of them the yield only rises with thickness, so the peak is one of them.`,
+    );
     const groups = [...new Set(rows.map((d) => d.row.group))];
     const total = rows.reduce((s, d) => s + d.row.count, 0);
-    const shown = curve.length <= 24 ? curve : curve.filter((c, i) => c === peak || i % Math.ceil(curve.length / 24) === 0);
+    const shown =
+      curve.length <= 24
+        ? curve
+        : curve.filter((c, i) => c === peak || i % Math.ceil(curve.length / 24) === 0);
     return {
       commonThickness: T,
       yield: y,
@@ -167,16 +220,38 @@ export const pileYield = recipe({
         const mine = rows.filter((d) => d.row.group === group);
         const s = totalsAt(mine, T, how);
         const left = mine.filter((d) => useful.includes(d)).map((d) => d.thickness);
-        return { group, boards: mine.reduce((n, d) => n + d.row.count, 0), ...(left.length > 0 ? { thinnest: left.reduce((a, b) => Math.min(a, b)) } : {}), pieces: s.pieces, usableLength: s.length, area: s.area, volume: s.volume, yield: s.volume / roughOf(mine) };
+        return {
+          group,
+          boards: mine.reduce((n, d) => n + d.row.count, 0),
+          ...(left.length > 0 ? { thinnest: left.reduce((a, b) => Math.min(a, b)) } : {}),
+          pieces: s.pieces,
+          usableLength: s.length,
+          area: s.area,
+          volume: s.volume,
+          yield: s.volume / roughOf(mine),
+        };
       }),
-      byThickness: shown.map((c) => ({ thickness: c.t, boards: c.boards, volume: c.volume, yield: c.volume / rough })),
+      byThickness: shown.map((c) => ({
+        thickness: c.t,
+        boards: c.boards,
+        volume: c.volume,
+        yield: c.volume / rough,
+      })),
     };
   },
-  cautions: (given, answer) => salvage(given.boards.map((r) => dress(r, settings(given))), answer, typeof given.target === 'object' ? given.target.length : undefined),
+  cautions: (given, answer) =>
+    salvage(
+      given.boards.map((r) => dress(r, settings(given))),
+      answer,
+      typeof given.target === 'object' ? given.target.length : undefined,
+    ),
   chart: (given, answer) => {
     const how = settings(given);
     const rows = given.boards.map((r) => dress(r, how));
-    const at = steps(rows.filter((d) => d.along * d.across > 0), how);
+    const at = steps(
+      rows.filter((d) => d.along * d.across > 0),
+      how,
+    );
     // Each step is a cliff: just above it the board is gone.
     const xs = [0, ...at.flatMap((t) => [t, t + 2e-6])].slice(0, -1);
     return lineChart({
@@ -184,21 +259,81 @@ export const pileYield = recipe({
       subtitle: 'It rises with thickness and falls where a board becomes too thin to join in.',
       x: { title: 'Common thickness', unit: 'mm', values: xs.map((t) => t * 1000) },
       y: { title: 'Yield', unit: '%', zero: true },
-      series: [{ name: 'yield', values: xs.map((t) => (100 * totalsAt(rows, t, how).volume) / answer.roughVolume) }],
+      series: [
+        { name: 'yield', values: xs.map((t) => (100 * totalsAt(rows, t, how).volume) / answer.roughVolume) },
+      ],
       interpolate: 'linear',
       points: false,
       marks: [
-        { x: answer.peakThickness * 1000, y: answer.peakYield * 100, label: `peak, ${Number((answer.peakThickness * 1000).toFixed(1))} mm` },
-        ...(Math.abs(answer.peakThickness - answer.commonThickness) > 1e-6 ? [{ x: answer.commonThickness * 1000, y: answer.yield * 100, label: `reckoned, ${Number((answer.commonThickness * 1000).toFixed(1))} mm` }] : []),
+        {
+          x: answer.peakThickness * 1000,
+          y: answer.peakYield * 100,
+          label: `peak, ${Number((answer.peakThickness * 1000).toFixed(1))} mm`,
+        },
+        ...(Math.abs(answer.peakThickness - answer.commonThickness) > 1e-6
+          ? [
+              {
+                x: answer.commonThickness * 1000,
+                y: answer.yield * 100,
+                label: `reckoned, ${Number((answer.commonThickness * 1000).toFixed(1))} mm`,
+              },
+            ]
+          : []),
       ],
     });
   },
   example: {
     boards: [
-      { name: 'R1', group: 'rafter', count: 3, length: '2310 mm', width: '97 mm', thickness: '47 mm', endLoss: '110 mm', faultLength: '140 mm', faults: 2, cup: '1 mm', bow: '5 mm' },
-      { name: 'R2', group: 'rafter', count: 4, length: '1870 mm', width: '98 mm', thickness: '47 mm', endLoss: '120 mm', faultLength: '80 mm', cup: '0.5 mm', bow: '3 mm' },
-      { name: 'F1', group: 'floorboard', count: 5, length: '1620 mm', width: '142 mm', thickness: '22 mm', endLoss: '65 mm', faultLength: '120 mm', faults: 2, cup: '1.5 mm', bow: '2 mm' },
-      { name: 'F2', group: 'floorboard', count: 1, length: '1340 mm', width: '138 mm', thickness: '19 mm', endLoss: '75 mm', faultLength: '55 mm', cup: '3.5 mm', bow: '3 mm' },
+      {
+        name: 'R1',
+        group: 'rafter',
+        count: 3,
+        length: '2310 mm',
+        width: '97 mm',
+        thickness: '47 mm',
+        endLoss: '110 mm',
+        faultLength: '140 mm',
+        faults: 2,
+        cup: '1 mm',
+        bow: '5 mm',
+      },
+      {
+        name: 'R2',
+        group: 'rafter',
+        count: 4,
+        length: '1870 mm',
+        width: '98 mm',
+        thickness: '47 mm',
+        endLoss: '120 mm',
+        faultLength: '80 mm',
+        cup: '0.5 mm',
+        bow: '3 mm',
+      },
+      {
+        name: 'F1',
+        group: 'floorboard',
+        count: 5,
+        length: '1620 mm',
+        width: '142 mm',
+        thickness: '22 mm',
+        endLoss: '65 mm',
+        faultLength: '120 mm',
+        faults: 2,
+        cup: '1.5 mm',
+        bow: '2 mm',
+      },
+      {
+        name: 'F2',
+        group: 'floorboard',
+        count: 1,
+        length: '1340 mm',
+        width: '138 mm',
+        thickness: '19 mm',
+        endLoss: '75 mm',
+        faultLength: '55 mm',
+        cup: '3.5 mm',
+        bow: '3 mm',
+      },
     ],
     plane: '1 mm',
     kerf: '3 mm',
@@ -206,16 +341,52 @@ export const pileYield = recipe({
   },
 });
 
-function salvage(rows: readonly Dressed[], answer: { readonly commonThickness: number; readonly boardsLeftOut: number }, length: number | undefined): Caution[] {
-  const lost = rows.flatMap((d, i) => (d.thickness <= 1e-3 || d.along * d.across === 0 ? [d.row.name ?? `row ${i + 1}`] : []));
+function salvage(
+  rows: readonly Dressed[],
+  answer: { readonly commonThickness: number; readonly boardsLeftOut: number },
+  length: number | undefined,
+): Caution[] {
+  const lost = rows.flatMap((d, i) =>
+    d.thickness <= 1e-3 || d.along * d.across === 0 ? [d.row.name ?? `row ${i + 1}`] : [],
+  );
   const shortest = length ?? rows.reduce((s, d) => (d.along > 0 ? Math.min(s, d.pieceLength) : s), Infinity);
   return [
-    danger('go over every salvaged board with a metal detector, from both faces, and pull nails, staples and screws before it meets a blade; then wear eye protection all the same'),
-    danger('leave out timber with treatment marks, green or oily stain, or old paint that may hold lead: neither its dust nor its shavings belong in a workshop, and it must not touch food'),
-    ...(shortest < 0.3 ? [danger('some pieces are shorter than about 300 mm (common practice; the machine maker’s own limit rules): plane them before crosscutting, never singly')] : []),
-    ...(answer.commonThickness < 0.006 ? [danger('under about 6 mm boards may shatter in a thicknesser: keep to the machine maker’s least thickness, or use a carrier board')] : []),
-    ...(lost.length > 0 ? [dataCaution(`these give nothing: ${lost.slice(0, 20).join(', ')}${lost.length > 20 ? ` and ${lost.length - 20} more` : ''}`)] : []),
-    ...(rows.some((d) => d.along > 1) ? [estimate('a survey does not say where faults lie: the clear stretches of a board are taken as equal')] : []),
-    note('cup and bow add up in the loss; a board ripped into strips keeps less of its cup than one planed whole'),
+    danger(
+      'go over every salvaged board with a metal detector, from both faces, and pull nails, staples and screws before it meets a blade; then wear eye protection all the same',
+    ),
+    danger(
+      'leave out timber with treatment marks, green or oily stain, or old paint that may hold lead: neither its dust nor its shavings belong in a workshop, and it must not touch food',
+    ),
+    ...(shortest < 0.3
+      ? [
+          danger(
+            'some pieces are shorter than about 300 mm (common practice; the machine maker’s own limit rules): plane them before crosscutting, never singly',
+          ),
+        ]
+      : []),
+    ...(answer.commonThickness < 0.006
+      ? [
+          danger(
+            'under about 6 mm boards may shatter in a thicknesser: keep to the machine maker’s least thickness, or use a carrier board',
+          ),
+        ]
+      : []),
+    ...(lost.length > 0
+      ? [
+          dataCaution(
+            `these give nothing: ${lost.slice(0, 20).join(', ')}${lost.length > 20 ? ` and ${lost.length - 20} more` : ''}`,
+          ),
+        ]
+      : []),
+    ...(rows.some((d) => d.along > 1)
+      ? [
+          estimate(
+            'a survey does not say where faults lie: the clear stretches of a board are taken as equal',
+          ),
+        ]
+      : []),
+    note(
+      'cup and bow add up in the loss; a board ripped into strips keeps less of its cup than one planed whole',
+    ),
   ];
 }

@@ -9,20 +9,46 @@ import type { Work } from '../../recipe/work.js';
 import { tableRows } from '../../timber/tables.js';
 
 /** How a board is surfaced, in the trade's short form: S1S one side, S1E one edge, S4S all four. */
-const faces = { S1S: [1, 0], S2S: [2, 0], S1E: [0, 1], S2E: [0, 2], S1S1E: [1, 1], S2S1E: [2, 1], S1S2E: [1, 2], S4S: [2, 2] } as const;
+const faces = {
+  S1S: [1, 0],
+  S2S: [2, 0],
+  S1E: [0, 1],
+  S2E: [0, 2],
+  S1S1E: [1, 1],
+  S2S1E: [2, 1],
+  S1S2E: [1, 2],
+  S4S: [2, 2],
+} as const;
 type Faces = keyof typeof faces;
 
 const rough = letter('length', 'rough size', { in: 'mm' });
 const off = letter('length', 'taken off each side that is planed', { in: 'mm' });
 const sides = letter('count', 'sides planed');
 const dressed = letter('length', 'dressed size', { in: 'mm' });
-const toDressed = formula({ symbol: 'd', gives: dressed, text: 'r - n a', where: { r: rough, n: sides, a: off }, basis: 'geometry' });
-const toRough = formula({ symbol: 'r', gives: rough, text: 'd + n a', where: { d: dressed, n: sides, a: off }, basis: 'geometry' });
+const toDressed = formula({
+  symbol: 'd',
+  gives: dressed,
+  text: 'r - n a',
+  where: { r: rough, n: sides, a: off },
+  basis: 'geometry',
+});
+const toRough = formula({
+  symbol: 'r',
+  gives: rough,
+  text: 'd + n a',
+  where: { d: dressed, n: sides, a: off },
+  basis: 'geometry',
+});
 const planedAway = formula({
   symbol: 'q',
   gives: letter('share', 'share planed away'),
   text: '1 - (d_t / r_t) * (d_w / r_w)',
-  where: { d_t: letter('length', 'dressed thickness'), r_t: letter('length', 'rough thickness'), d_w: letter('length', 'dressed width'), r_w: letter('length', 'rough width') },
+  where: {
+    d_t: letter('length', 'dressed thickness'),
+    r_t: letter('length', 'rough thickness'),
+    d_w: letter('length', 'dressed width'),
+    r_w: letter('length', 'rough width'),
+  },
   basis: 'definition',
 });
 
@@ -44,13 +70,17 @@ export const roughToDressed = recipe({
   name: 'roughToDressed',
   title: 'Rough size and dressed size',
   topic: 'stock',
-  about: 'The dressed size a rough board gives, or the rough size to buy for a wanted one, by planing allowances; and the standard dressed size of nominal softwood. For bent boards reckon the flattening loss first.',
+  about:
+    'The dressed size a rough board gives, or the rough size to buy for a wanted one, by planing allowances; and the standard dressed size of nominal softwood. For bent boards reckon the flattening loss first.',
   sources: [],
   inputs: {
     rough: section('rough size, to find the dressed one'),
     dressed: section('dressed size, to find the rough one'),
     nominal: field.text({ says: 'nominal softwood size in inches, such as 2x4', optional: true }),
-    faces: field.choice(Object.keys(faces) as [Faces, ...Faces[]], { says: 'sides and edges planed: S1S one side, S1E one edge, S4S all four', default: 'S4S' }),
+    faces: field.choice(Object.keys(faces) as [Faces, ...Faces[]], {
+      says: 'sides and edges planed: S1S one side, S1E one edge, S4S all four',
+      default: 'S4S',
+    }),
     allowances: field.group(
       {
         face: field.length({ says: 'taken off each face', min: '0 mm', max: '50 mm', default: '2 mm' }),
@@ -74,14 +104,29 @@ export const roughToDressed = recipe({
   formulas: [toDressed, toRough, planedAway],
   solve: (given, work) => {
     const ways = (['rough', 'dressed', 'nominal'] as const).filter((w) => given[w] !== undefined);
-    if (ways.length !== 1) throw new Refusal({ field: ways.length === 0 ? 'rough' : (ways[1] as string), says: `got ${ways.length === 0 ? 'no size' : ways.join(' and ')}, takes one of rough, dressed or nominal` });
+    if (ways.length !== 1)
+      throw new Refusal({
+        field: ways.length === 0 ? 'rough' : (ways[1] as string),
+        says: `got ${ways.length === 0 ? 'no size' : ways.join(' and ')}, takes one of rough, dressed or nominal`,
+      });
     if (given.nominal !== undefined) return fromNominal(given.nominal, work);
     const size = (given.rough ?? given.dressed) as { thickness: number; width: number; length?: number };
     const forward = given.rough !== undefined;
     const [n, m] = faces[given.faces];
-    const side = (what: 'thickness' | 'width' | 'length', count: number, a: number, value: number): number => {
-      const got = forward ? work.apply(toDressed, { r: value, n: count, a }, `dressed ${what}`) : work.apply(toRough, { d: value, n: count, a }, `rough ${what}`);
-      if (got <= 0) throw new Refusal({ field: `rough.${what}`, says: `got ${(value * 1000).toFixed(1)} mm, takes more than the ${(count * a * 1000).toFixed(1)} mm that dressing takes off` });
+    const side = (
+      what: 'thickness' | 'width' | 'length',
+      count: number,
+      a: number,
+      value: number,
+    ): number => {
+      const got = forward
+        ? work.apply(toDressed, { r: value, n: count, a }, `dressed ${what}`)
+        : work.apply(toRough, { d: value, n: count, a }, `rough ${what}`);
+      if (got <= 0)
+        throw new Refusal({
+          field: `rough.${what}`,
+          says: `got ${(value * 1000).toFixed(1)} mm, takes more than the ${(count * a * 1000).toFixed(1)} mm that dressing takes off`,
+        });
       return got;
     };
     const t = side('thickness', n, given.allowances.face, size.thickness);
@@ -89,13 +134,43 @@ export const roughToDressed = recipe({
     const l = size.length === undefined ? undefined : side('length', 2, given.allowances.end, size.length);
     const [r_t, d_t] = forward ? [size.thickness, t] : [t, size.thickness];
     const [r_w, d_w] = forward ? [size.width, w] : [w, size.width];
-    const lengths = l === undefined ? {} : forward ? { roughLength: size.length as number, dressedLength: l } : { roughLength: l, dressedLength: size.length as number };
-    return { roughThickness: r_t, roughWidth: r_w, dressedThickness: d_t, dressedWidth: d_w, ...lengths, planedAway: work.apply(planedAway, { d_t, r_t, d_w, r_w }) };
+    const lengths =
+      l === undefined
+        ? {}
+        : forward
+          ? { roughLength: size.length as number, dressedLength: l }
+          : { roughLength: l, dressedLength: size.length as number };
+    return {
+      roughThickness: r_t,
+      roughWidth: r_w,
+      dressedThickness: d_t,
+      dressedWidth: d_w,
+      ...lengths,
+      planedAway: work.apply(planedAway, { d_t, r_t, d_w, r_w }),
+    };
   },
   cautions: (given, answer) => [
-    ...(given.nominal === undefined ? [estimate('planing allowances are a custom of the workshop (common practice): give your own if you know them')] : [note('hardwood and salvaged timber do not follow these sizes: measure them')]),
-    ...((answer.dressedLength ?? 1) < 0.3 ? [danger('a piece shorter than about 300 mm must not be planed by machine on its own (common practice; the machine maker’s own limit rules): plane it while it is still long')] : []),
-    ...(answer.dressedThickness < 0.006 ? [danger('under about 6 mm a board may shatter in a thicknesser: keep to the machine maker’s least thickness')] : []),
+    ...(given.nominal === undefined
+      ? [
+          estimate(
+            'planing allowances are a custom of the workshop (common practice): give your own if you know them',
+          ),
+        ]
+      : [note('hardwood and salvaged timber do not follow these sizes: measure them')]),
+    ...((answer.dressedLength ?? 1) < 0.3
+      ? [
+          danger(
+            'a piece shorter than about 300 mm must not be planed by machine on its own (common practice; the machine maker’s own limit rules): plane it while it is still long',
+          ),
+        ]
+      : []),
+    ...(answer.dressedThickness < 0.006
+      ? [
+          danger(
+            'under about 6 mm a board may shatter in a thicknesser: keep to the machine maker’s least thickness',
+          ),
+        ]
+      : []),
   ],
   chart: (_given, a) => {
     const [R, r] = [(a.roughWidth ?? a.dressedWidth) * 1000, (a.roughThickness ?? a.dressedThickness) * 1000];
@@ -107,10 +182,30 @@ export const roughToDressed = recipe({
       shapes: [
         { kind: 'rectangle', x: 0, y: 0, width: R, height: r, fill: 'waste', hatch: 'waste' },
         { kind: 'dimension', from: [0, r], to: [R, r], text: `rough ${mm(R)}`, offset: 14 },
-        { kind: 'rectangle', x: (R - D) / 2, y: (r - d) / 2, width: D, height: d, fill: 'wood', label: 'dressed' },
-        { kind: 'dimension', from: [(R - D) / 2, 0], to: [(R + D) / 2, 0], text: `dressed ${mm(D)}`, offset: -14 },
+        {
+          kind: 'rectangle',
+          x: (R - D) / 2,
+          y: (r - d) / 2,
+          width: D,
+          height: d,
+          fill: 'wood',
+          label: 'dressed',
+        },
+        {
+          kind: 'dimension',
+          from: [(R - D) / 2, 0],
+          to: [(R + D) / 2, 0],
+          text: `dressed ${mm(D)}`,
+          offset: -14,
+        },
         { kind: 'dimension', from: [0, 0], to: [0, r], text: `rough ${mm(r)}`, offset: 14 },
-        { kind: 'dimension', from: [R, (r - d) / 2], to: [R, (r + d) / 2], text: `dressed ${mm(d)}`, offset: -14 },
+        {
+          kind: 'dimension',
+          from: [R, (r - d) / 2],
+          to: [R, (r + d) / 2],
+          text: `dressed ${mm(d)}`,
+          offset: -14,
+        },
       ],
     });
   },
@@ -121,36 +216,62 @@ export const roughToDressed = recipe({
 function fromNominal(text: string, work: Work) {
   const takes = 'takes two nominal inch sizes such as 2x4 or 1 1/4 x 6';
   const parts = /^\s*([\d ./]+?)\s*(?:in|")?\s*[x×]\s*([\d ./]+?)\s*(?:in|")?\s*$/i.exec(text);
-  if (!parts) throw new Refusal({ field: 'nominal', says: `got ${JSON.stringify(text.slice(0, 40))}, ${takes}` });
-  const inch = (s: string): number => s.trim().split(/\s+/).reduce((sum, p) => { const [a, b] = p.split('/').map(Number); return sum + (b === undefined ? (a as number) : (a as number) / b); }, 0);
+  if (!parts)
+    throw new Refusal({ field: 'nominal', says: `got ${JSON.stringify(text.slice(0, 40))}, ${takes}` });
+  const inch = (s: string): number =>
+    s
+      .trim()
+      .split(/\s+/)
+      .reduce((sum, p) => {
+        const [a, b] = p.split('/').map(Number);
+        return sum + (b === undefined ? (a as number) : (a as number) / b);
+      }, 0);
   const [one, two] = [inch(parts[1] as string), inch(parts[2] as string)];
-  if (![one, two].every((v) => Number.isFinite(v) && v > 0)) throw new Refusal({ field: 'nominal', says: `got ${JSON.stringify(text.slice(0, 40))}, ${takes}` });
+  if (![one, two].every((v) => Number.isFinite(v) && v > 0))
+    throw new Refusal({ field: 'nominal', says: `got ${JSON.stringify(text.slice(0, 40))}, ${takes}` });
   const [t, w] = [Math.min(one, two), Math.max(one, two)];
   const [a, b] = [look(t, (p) => p.endsWith('thickness'), work), look(w, (p) => p === 'width', work)];
   const nominal = { t: t * 0.0254, w: w * 0.0254 };
-  work.say(`Nominal ${t} x ${w} in, looked up in the table of standard sizes; the nominal size is a name and not a measure.`);
+  work.say(
+    `Nominal ${t} x ${w} in, looked up in the table of standard sizes; the nominal size is a name and not a measure.`,
+  );
   return {
     dressedThickness: a.dry * 0.0254,
     dressedWidth: b.dry * 0.0254,
     ...(a.green === undefined ? {} : { greenThickness: a.green * 0.0254 }),
     ...(b.green === undefined ? {} : { greenWidth: b.green * 0.0254 }),
-    planedAway: work.apply(planedAway, { d_t: a.dry * 0.0254, r_t: nominal.t, d_w: b.dry * 0.0254, r_w: nominal.w }, 'nominal section that is not there'),
+    planedAway: work.apply(
+      planedAway,
+      { d_t: a.dry * 0.0254, r_t: nominal.t, d_w: b.dry * 0.0254, r_w: nominal.w },
+      'nominal section that is not there',
+    ),
   };
 }
 
 function look(nominal: number, part: (name: string) => boolean, work: Work): { dry: number; green?: number } {
   const all = tableRows('dressed-sizes.ps-20');
-  const row = all.find((r) => part(r.text('part')) && Math.abs((r.number('nominal_in') as number) - nominal) < 1e-9);
+  const row = all.find(
+    (r) => part(r.text('part')) && Math.abs((r.number('nominal_in') as number) - nominal) < 1e-9,
+  );
   if (row) {
     work.source(row.citation);
     return { dry: row.number('dry_in') as number, green: row.number('green_in') as number };
   }
-  const big = tableRows('timber-undersize.ps-20').find((r) => nominal >= (r.number('nominal_from_in') as number) && nominal <= (r.number('nominal_to_in') ?? Infinity));
+  const big = tableRows('timber-undersize.ps-20').find(
+    (r) =>
+      nominal >= (r.number('nominal_from_in') as number) &&
+      nominal <= (r.number('nominal_to_in') ?? Infinity),
+  );
   if (big && Number.isInteger(nominal)) {
     work.source(big.citation);
-    work.say(`A timber of ${nominal} in may be under its nominal size by ${big.number('under_in')} in at most.`);
+    work.say(
+      `A timber of ${nominal} in may be under its nominal size by ${big.number('under_in')} in at most.`,
+    );
     return { dry: nominal - (big.number('under_in') as number) };
   }
   const known = all.filter((r) => part(r.text('part'))).map((r) => r.text('nominal_in'));
-  throw new Refusal({ field: 'nominal', says: `got a size of ${Number(nominal.toFixed(4))} in, takes ${known.join(', ')} or a whole number of inches from 5` });
+  throw new Refusal({
+    field: 'nominal',
+    says: `got a size of ${Number(nominal.toFixed(4))} in, takes ${known.join(', ')} or a whole number of inches from 5`,
+  });
 }

@@ -11,10 +11,25 @@ const columns = {
   length: field.length({ says: 'length as found', above: '0 mm', max: '30 m' }),
   width: field.length({ says: 'width as found', above: '0 mm', max: '3 m' }),
   thickness: field.length({ says: 'thickness as found, at its thinnest', above: '0 mm', max: '500 mm' }),
-  endLoss: field.length({ says: 'docked at the two ends together', min: '0 mm', max: '30 m', default: '0 mm' }),
-  faultLength: field.length({ says: 'cut out between the ends in all: nail zones, knots, notches', min: '0 mm', max: '30 m', default: '0 mm' }),
+  endLoss: field.length({
+    says: 'docked at the two ends together',
+    min: '0 mm',
+    max: '30 m',
+    default: '0 mm',
+  }),
+  faultLength: field.length({
+    says: 'cut out between the ends in all: nail zones, knots, notches',
+    min: '0 mm',
+    max: '30 m',
+    default: '0 mm',
+  }),
   faults: field.count({ says: 'places where a fault is cut out', min: 0, max: 1000, optional: true }),
-  cup: field.length({ says: 'gap under a straightedge across the width', min: '0 mm', max: '300 mm', default: '0 mm' }),
+  cup: field.length({
+    says: 'gap under a straightedge across the width',
+    min: '0 mm',
+    max: '300 mm',
+    default: '0 mm',
+  }),
   bow: field.length({ says: 'gap under a line along the length', min: '0 mm', max: '2 m', default: '0 mm' }),
 } as const;
 
@@ -25,16 +40,33 @@ function checkRow(r: SurveyRow): void {
   const mm = (m: number): string => `${Number((m * 1000).toFixed(1))} mm`;
   const troubles: Trouble[] = [];
   const at = (field: string, says: string): void => void troubles.push({ field, says });
-  if (r.endLoss + r.faultLength > r.length * (1 + 1e-12)) at('endLoss', `got ${mm(r.endLoss)} docked and ${mm(r.faultLength)} of faults in a board of ${mm(r.length)}; takes no more than the board`);
-  if (r.cup * 4 > r.width) at('cup', `got ${mm(r.cup)} over a width of ${mm(r.width)}; takes at most a quarter of the width`);
-  if (r.bow * 4 > r.length) at('bow', `got ${mm(r.bow)} over a length of ${mm(r.length)}; takes at most a quarter of the length`);
-  if (r.thickness > r.width * (1 + 1e-12) && r.cup > 0) at('thickness', `got ${mm(r.thickness)} on a width of ${mm(r.width)}; takes the lesser of the two as the thickness of a cupped board`);
-  if (r.faults === 0 && r.faultLength > 0) at('faults', `got 0 places and ${mm(r.faultLength)} to cut out; takes at least 1 place, or no fault length`);
+  if (r.endLoss + r.faultLength > r.length * (1 + 1e-12))
+    at(
+      'endLoss',
+      `got ${mm(r.endLoss)} docked and ${mm(r.faultLength)} of faults in a board of ${mm(r.length)}; takes no more than the board`,
+    );
+  if (r.cup * 4 > r.width)
+    at('cup', `got ${mm(r.cup)} over a width of ${mm(r.width)}; takes at most a quarter of the width`);
+  if (r.bow * 4 > r.length)
+    at('bow', `got ${mm(r.bow)} over a length of ${mm(r.length)}; takes at most a quarter of the length`);
+  if (r.thickness > r.width * (1 + 1e-12) && r.cup > 0)
+    at(
+      'thickness',
+      `got ${mm(r.thickness)} on a width of ${mm(r.width)}; takes the lesser of the two as the thickness of a cupped board`,
+    );
+  if (r.faults === 0 && r.faultLength > 0)
+    at(
+      'faults',
+      `got 0 places and ${mm(r.faultLength)} to cut out; takes at least 1 place, or no fault length`,
+    );
   if (troubles.length > 0) throw new Refusal(troubles);
 }
 
 /** The survey of a pile: a list of rows, a data frame or a CSV file; columns are named and may carry their unit. */
-export const surveyField = tableField(columns, { says: 'survey of the pile, a row for each size and state of board', row: checkRow });
+export const surveyField = tableField(columns, {
+  says: 'survey of the pile, a row for each size and state of board',
+  row: checkRow,
+});
 
 /** What a kerf, the planing and a wanted section make of a board. Lengths in m. */
 export interface Dressing {
@@ -68,18 +100,33 @@ export function dress(row: SurveyRow, how: Dressing): Dressed {
   const clear = Math.max(0, row.length - row.endLoss - row.faultLength) / stretches;
   const { length: l, width: w, kerf: k, jointing: j } = how;
   const perStretch = l === undefined ? (clear > slack ? 1 : 0) : Math.floor((clear + k) / (l + k) + slack);
-  const across = w === undefined ? (row.width - j > slack ? 1 : 0) : Math.floor((row.width + k) / (w + j + k) + slack);
+  const across =
+    w === undefined ? (row.width - j > slack ? 1 : 0) : Math.floor((row.width + k) / (w + j + k) + slack);
   const pieceLength = l ?? clear;
   const pieceWidth = w ?? Math.max(0, row.width - j);
   // Cup and bow are planed out of the cut pieces, not of the whole board.
-  const cup = curveLeft.of({ d: row.cup, a: w === undefined ? row.width : Math.min(row.width, w + j), A: row.width });
+  const cup = curveLeft.of({
+    d: row.cup,
+    a: w === undefined ? row.width : Math.min(row.width, w + j),
+    A: row.width,
+  });
   const bow = curveLeft.of({ d: row.bow, a: Math.min(row.length, pieceLength), A: row.length });
   const flat = row.thickness - cup - bow;
-  return { row, along: perStretch * stretches, across, pieceLength, pieceWidth, flat, thickness: flat - 2 * how.plane };
+  return {
+    row,
+    along: perStretch * stretches,
+    across,
+    pieceLength,
+    pieceWidth,
+    flat,
+    thickness: flat - 2 * how.plane,
+  };
 }
 
 /** Layers of a common thickness that a dressed board gives: one, or with resawing as many as the saw leaves. */
 export function layersAt(d: Dressed, thickness: number, how: Dressing): number {
   if (thickness <= 0 || d.thickness < thickness - slack) return 0;
-  return how.resaw ? Math.max(1, Math.floor((d.flat + how.kerf) / (thickness + 2 * how.plane + how.kerf) + slack)) : 1;
+  return how.resaw
+    ? Math.max(1, Math.floor((d.flat + how.kerf) / (thickness + 2 * how.plane + how.kerf) + slack))
+    : 1;
 }

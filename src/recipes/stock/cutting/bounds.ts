@@ -35,7 +35,9 @@ export function boardsBound(sizes: readonly number[], demand: readonly number[],
 export function lengthBound(problem: CuttingProblem): number {
   const total = problem.sizes.reduce((s, l, i) => s + l * (problem.demand[i] as number), 0);
   // Cheapest rates first, as far as their boards go: a fractional knapsack.
-  const rates = problem.stock.map((k) => ({ ...k, rate: k.cost / k.capacity })).sort((a, b) => a.rate - b.rate);
+  const rates = problem.stock
+    .map((k) => ({ ...k, rate: k.cost / k.capacity }))
+    .sort((a, b) => a.rate - b.rate);
   let left = total;
   let cost = 0;
   for (const k of rates) {
@@ -52,7 +54,8 @@ export function roundUp(problem: CuttingProblem, bound: number): number {
   if (problem.step <= 0) return bound;
   const from = Math.max(0, Math.ceil(bound / problem.step - slack / problem.step));
   const costs = [...new Set(problem.stock.map((k) => Math.round(k.cost / problem.step)))];
-  if (costs.length === 1) return Math.ceil(from / (costs[0] as number) - 1e-9) * (costs[0] as number) * problem.step;
+  if (costs.length === 1)
+    return Math.ceil(from / (costs[0] as number) - 1e-9) * (costs[0] as number) * problem.step;
   const most = from + Math.max(...costs);
   if (most > 3e6) return from * problem.step;
   const reach = new Uint8Array(most + 1);

@@ -5,13 +5,26 @@ import type { CuttingProblem, Pattern, Stock } from './problem.js';
  * Every pattern that a plan better than the best one known could use: at the prices of the linear programme a pattern
  * that wastes more than the gap cannot be in it. Undefined when there are more than `most`.
  */
-export function patternsWithin(problem: CuttingProblem, prices: Float64Array, stockPrices: Float64Array, gap: number, most: number, stop: () => boolean): Pattern[] | undefined {
+export function patternsWithin(
+  problem: CuttingProblem,
+  prices: Float64Array,
+  stockPrices: Float64Array,
+  gap: number,
+  most: number,
+  stop: () => boolean,
+): Pattern[] | undefined {
   const { sizes, demand } = problem;
   const found: Pattern[] = [];
   // Worth for length decides the bound; a size worth nothing comes last and fills what is left.
-  const order = sizes.map((_, i) => i).sort((a, b) => (prices[b] as number) / (sizes[b] as number) - (prices[a] as number) / (sizes[a] as number) || a - b);
+  const order = sizes
+    .map((_, i) => i)
+    .sort(
+      (a, b) =>
+        (prices[b] as number) / (sizes[b] as number) - (prices[a] as number) / (sizes[a] as number) || a - b,
+    );
   const least = new Array<number>(order.length + 1).fill(Infinity);
-  for (let j = order.length - 1; j >= 0; j--) least[j] = Math.min(least[j + 1] as number, sizes[order[j] as number] as number);
+  for (let j = order.length - 1; j >= 0; j--)
+    least[j] = Math.min(least[j + 1] as number, sizes[order[j] as number] as number);
   const trial: [number, number][] = [];
   let nodes = 0;
   for (let k = 0; k < problem.stock.length; k++) {
@@ -62,7 +75,14 @@ export interface Closed {
 }
 
 /** The integer programme over a set of patterns: a plan that costs no more than `target`, or proof that there is none. */
-export function chooseWhole(highs: Highs, problem: CuttingProblem, patterns: readonly Pattern[], target: number, seconds: number, stopped: () => boolean): Closed {
+export function chooseWhole(
+  highs: Highs,
+  problem: CuttingProblem,
+  patterns: readonly Pattern[],
+  target: number,
+  seconds: number,
+  stopped: () => boolean,
+): Closed {
   const n = problem.sizes.length;
   const limited = problem.stock.flatMap((k, i) => (Number.isFinite(k.count) ? [i] : []));
   const rows = n + limited.length + 1;
@@ -86,15 +106,30 @@ export function chooseWhole(highs: Highs, problem: CuttingProblem, patterns: rea
   }
   const model = highs.createModel();
   try {
-    model.options.set({ output_flag: false, time_limit: seconds, objective_target: target + 1e-6, mip_rel_gap: 0, mip_abs_gap: 1e-6 });
+    model.options.set({
+      output_flag: false,
+      time_limit: seconds,
+      objective_target: target + 1e-6,
+      mip_rel_gap: 0,
+      mip_abs_gap: 1e-6,
+    });
     model.passModel({
       numCols: patterns.length,
       numRows: rows,
       colCost: patterns.map((p) => (problem.stock[p.stock] as Stock).cost),
       colLower: new Array<number>(patterns.length).fill(0),
-      colUpper: patterns.map((p) => Math.min((problem.stock[p.stock] as Stock).count, ...p.items.map(([i, c]) => Math.ceil((problem.demand[i] as number) / c)))),
+      colUpper: patterns.map((p) =>
+        Math.min(
+          (problem.stock[p.stock] as Stock).count,
+          ...p.items.map(([i, c]) => Math.ceil((problem.demand[i] as number) / c)),
+        ),
+      ),
       rowLower: [...problem.demand, ...limited.map(() => -inf), -inf],
-      rowUpper: [...problem.demand.map(() => inf), ...limited.map((k) => (problem.stock[k] as Stock).count), target + 1e-6],
+      rowUpper: [
+        ...problem.demand.map(() => inf),
+        ...limited.map((k) => (problem.stock[k] as Stock).count),
+        target + 1e-6,
+      ],
       matrix: { format: 'csc', numRows: rows, numCols: patterns.length, starts, indices, values },
       integrality: new Array<0 | 1>(patterns.length).fill(1) as never,
     });
@@ -113,8 +148,15 @@ export function chooseWhole(highs: Highs, problem: CuttingProblem, patterns: rea
       return times > 0 ? [{ pattern, times }] : [];
     });
     const covered = new Array<number>(n).fill(0);
-    for (const { pattern, times } of chosen) for (const [i, c] of pattern.items) covered[i] = (covered[i] as number) + c * times;
-    const whole = covered.every((c, i) => c >= (problem.demand[i] as number)) && limited.every((k) => chosen.reduce((t, c) => t + (c.pattern.stock === k ? c.times : 0), 0) <= (problem.stock[k] as Stock).count);
+    for (const { pattern, times } of chosen)
+      for (const [i, c] of pattern.items) covered[i] = (covered[i] as number) + c * times;
+    const whole =
+      covered.every((c, i) => c >= (problem.demand[i] as number)) &&
+      limited.every(
+        (k) =>
+          chosen.reduce((t, c) => t + (c.pattern.stock === k ? c.times : 0), 0) <=
+          (problem.stock[k] as Stock).count,
+      );
     return whole ? { state: 'found', chosen } : { state: 'open', chosen: [] };
   } finally {
     model.dispose();

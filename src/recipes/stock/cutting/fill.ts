@@ -1,7 +1,12 @@
 import { patternOf, type CuttingProblem, type Packing, type Pattern, type Stock } from './problem.js';
 
 /** Longest first, as many as fit: one board of a first-fit-decreasing plan. */
-function greedy(sizes: readonly number[], left: ArrayLike<number>, capacity: number, counts: Int32Array): number {
+function greedy(
+  sizes: readonly number[],
+  left: ArrayLike<number>,
+  capacity: number,
+  counts: Int32Array,
+): number {
   let room = capacity;
   for (let i = 0; i < sizes.length; i++) {
     const n = Math.min(left[i] as number, Math.floor(room / (sizes[i] as number)));
@@ -12,10 +17,17 @@ function greedy(sizes: readonly number[], left: ArrayLike<number>, capacity: num
 }
 
 /** The longest piece left, and with it the others that fill the board best: a subset sum by search, cut off at `nodes`. */
-function fullest(sizes: readonly number[], left: ArrayLike<number>, capacity: number, counts: Int32Array, nodes: number): number {
+function fullest(
+  sizes: readonly number[],
+  left: ArrayLike<number>,
+  capacity: number,
+  counts: Int32Array,
+  nodes: number,
+): number {
   counts.fill(0);
   let first = 0;
-  while (first < sizes.length && ((left[first] as number) === 0 || (sizes[first] as number) > capacity)) first++;
+  while (first < sizes.length && ((left[first] as number) === 0 || (sizes[first] as number) > capacity))
+    first++;
   if (first === sizes.length) return 0;
   const trial = new Int32Array(sizes.length);
   let best = -1;
@@ -50,7 +62,13 @@ function fullest(sizes: readonly number[], left: ArrayLike<number>, capacity: nu
  * A whole plan, board by board: each next board is of the stock that costs least for the length it uses. `nodes` 0 fills
  * longest first, more searches for the fullest board. Undefined when stock runs out or `give up` says so.
  */
-export function construct(problem: CuttingProblem, demand: ArrayLike<number>, available: readonly number[], nodes: number, stop: () => boolean): Packing | undefined {
+export function construct(
+  problem: CuttingProblem,
+  demand: ArrayLike<number>,
+  available: readonly number[],
+  nodes: number,
+  stop: () => boolean,
+): Packing | undefined {
   const { sizes, stock } = problem;
   const left = Int32Array.from(demand as ArrayLike<number>);
   const there = [...available];
@@ -65,7 +83,8 @@ export function construct(problem: CuttingProblem, demand: ArrayLike<number>, av
     for (let k = 0; k < stock.length; k++) {
       if ((there[k] as number) <= 0) continue;
       const { capacity, cost: price } = stock[k] as Stock;
-      const used = nodes === 0 ? greedy(sizes, left, capacity, counts) : fullest(sizes, left, capacity, counts, nodes);
+      const used =
+        nodes === 0 ? greedy(sizes, left, capacity, counts) : fullest(sizes, left, capacity, counts, nodes);
       if (used > 0 && price / used < best) {
         best = price / used;
         which = k;
@@ -74,7 +93,9 @@ export function construct(problem: CuttingProblem, demand: ArrayLike<number>, av
     }
     if (which < 0 || stop()) return undefined;
     let times = there[which] as number;
-    for (let i = 0; i < sizes.length; i++) if ((chosen[i] as number) > 0) times = Math.min(times, Math.floor((left[i] as number) / (chosen[i] as number)));
+    for (let i = 0; i < sizes.length; i++)
+      if ((chosen[i] as number) > 0)
+        times = Math.min(times, Math.floor((left[i] as number) / (chosen[i] as number)));
     for (let i = 0; i < sizes.length; i++) {
       left[i] = (left[i] as number) - times * (chosen[i] as number);
       pieces -= times * (chosen[i] as number);
@@ -94,12 +115,21 @@ export function bestFit(problem: CuttingProblem): Packing | undefined {
   for (let i = 0; i < sizes.length; i++) {
     const l = sizes[i] as number;
     for (let n = 0; n < (problem.demand[i] as number); n++) {
-      let board = open.reduce<(typeof open)[number] | undefined>((a, b) => (b.room >= l && (a === undefined || b.room < a.room) ? b : a), undefined);
+      let board = open.reduce<(typeof open)[number] | undefined>(
+        (a, b) => (b.room >= l && (a === undefined || b.room < a.room) ? b : a),
+        undefined,
+      );
       if (!board) {
         let which = -1;
         for (let k = 0; k < stock.length; k++) {
           const s = stock[k] as Stock;
-          if (s.capacity >= l && (there[k] as number) > 0 && (which < 0 || s.cost / s.capacity < (stock[which] as Stock).cost / (stock[which] as Stock).capacity)) which = k;
+          if (
+            s.capacity >= l &&
+            (there[k] as number) > 0 &&
+            (which < 0 ||
+              s.cost / s.capacity < (stock[which] as Stock).cost / (stock[which] as Stock).capacity)
+          )
+            which = k;
         }
         if (which < 0) return undefined;
         there[which] = (there[which] as number) - 1;
@@ -111,7 +141,10 @@ export function bestFit(problem: CuttingProblem): Packing | undefined {
     }
   }
   return {
-    boards: open.map((b) => ({ pattern: { stock: b.stock, items: [...b.counts].map(([i, n]) => [i, n] as const) }, times: 1 })),
+    boards: open.map((b) => ({
+      pattern: { stock: b.stock, items: [...b.counts].map(([i, n]) => [i, n] as const) },
+      times: 1,
+    })),
     cost: open.reduce((s, b) => s + (stock[b.stock] as Stock).cost, 0),
   };
 }

@@ -28,7 +28,14 @@ export interface Layout {
 const mm = (m: number): string => `${Number((m * 1000).toFixed(1))} mm`;
 
 /** Plans one section and lays its boards out, like boards together, long parts first. */
-export async function layOut(section: Section, given: CuttingGiven, aim: Aim, seconds: number, work: Work, says: string): Promise<Layout> {
+export async function layOut(
+  section: Section,
+  given: CuttingGiven,
+  aim: Aim,
+  seconds: number,
+  work: Work,
+  says: string,
+): Promise<Layout> {
   const { problem, partsOf, unit, lacking } = scaled({
     parts: section.parts,
     stock: section.stock.map((s) => ({ length: s.length, count: s.count ?? Infinity, cost: s.cost ?? 0 })),
@@ -39,16 +46,30 @@ export async function layOut(section: Section, given: CuttingGiven, aim: Aim, se
   const outcome = await solve(problem, seconds, work, says, unit);
   // With a stand-in for boards that are not there some plan always exists.
   if (!outcome) throw new Error('no plan was found');
-  const found: Board[] = outcome.packing.boards.flatMap(({ pattern, times }) => Array.from({ length: times }, () => ({ stock: pattern.stock, pieces: pattern.items.flatMap(([i, n]) => new Array<number>(n).fill(i)) })));
+  const found: Board[] = outcome.packing.boards.flatMap(({ pattern, times }) =>
+    Array.from({ length: times }, () => ({
+      stock: pattern.stock,
+      pieces: pattern.items.flatMap(([i, n]) => new Array<number>(n).fill(i)),
+    })),
+  );
   const real = found.filter((b) => b.stock !== lacking);
   const short = found.filter((b) => b.stock === lacking);
   const gatherUntil = performance.now() + 300;
-  const gathered = gatherOffcuts(problem, real, () => performance.now() > gatherUntil).filter((b) => b.pieces.length > 0);
-  const lengthOf = (size: number): number => (section.parts[(partsOf[size] as readonly number[])[0] as number] as { length: number }).length;
+  const gathered = gatherOffcuts(problem, real, () => performance.now() > gatherUntil).filter(
+    (b) => b.pieces.length > 0,
+  );
+  const lengthOf = (size: number): number =>
+    (section.parts[(partsOf[size] as readonly number[])[0] as number] as { length: number }).length;
   const key = (b: Board): string => `${b.stock}|${b.pieces.join(',')}`;
   const ordered = gathered
     .map((b) => ({ ...b, pieces: [...b.pieces].sort((x, y) => x - y) }))
-    .sort((a, b) => (a.pieces[0] as number) - (b.pieces[0] as number) || (section.stock[b.stock] as { length: number }).length - (section.stock[a.stock] as { length: number }).length || (key(a) < key(b) ? -1 : 1));
+    .sort(
+      (a, b) =>
+        (a.pieces[0] as number) - (b.pieces[0] as number) ||
+        (section.stock[b.stock] as { length: number }).length -
+          (section.stock[a.stock] as { length: number }).length ||
+        (key(a) < key(b) ? -1 : 1),
+    );
   const names = takeNames(section, partsOf);
   const boards = ordered.map((b): LaidBoard => {
     const stock = section.stock[b.stock] as Section['stock'][number];
@@ -76,7 +97,14 @@ export async function layOut(section: Section, given: CuttingGiven, aim: Aim, se
     else missing.set(`${name}|${size}`, { name, length: lengthOf(size), count: 1 });
   }
   const lost = short.length * (lacking < 0 ? 0 : (problem.stock[lacking] as { cost: number }).cost);
-  const achieved = boards.length === 0 ? 0 : aim === 'boards' ? boards.length : aim === 'length' ? boards.reduce((s, b) => s + b.stockLength, 0) : boards.reduce((s, b) => s + b.cost, 0);
+  const achieved =
+    boards.length === 0
+      ? 0
+      : aim === 'boards'
+        ? boards.length
+        : aim === 'length'
+          ? boards.reduce((s, b) => s + b.stockLength, 0)
+          : boards.reduce((s, b) => s + b.cost, 0);
   const bound = Math.max(0, outcome.bound - lost) * unit;
   return {
     ...(section.label === undefined ? {} : { label: section.label }),
@@ -92,7 +120,12 @@ export async function layOut(section: Section, given: CuttingGiven, aim: Aim, se
 
 /** Hands out the names of parts of equal length, as many of each as are wanted. */
 function takeNames(section: Section, partsOf: readonly (readonly number[])[]): (size: number) => string {
-  const queues = partsOf.map((rows) => rows.map((r) => ({ name: section.parts[r]?.name ?? mm(section.parts[r]?.length ?? 0), left: section.parts[r]?.count ?? 0 })));
+  const queues = partsOf.map((rows) =>
+    rows.map((r) => ({
+      name: section.parts[r]?.name ?? mm(section.parts[r]?.length ?? 0),
+      left: section.parts[r]?.count ?? 0,
+    })),
+  );
   return (size) => {
     const next = queues[size]?.find((q) => q.left > 0);
     if (!next) return '';

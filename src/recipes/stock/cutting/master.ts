@@ -25,7 +25,10 @@ export class Master {
   readonly #limited: number[];
   #upper: number[] = [];
 
-  constructor(highs: Highs, readonly problem: CuttingProblem) {
+  constructor(
+    highs: Highs,
+    readonly problem: CuttingProblem,
+  ) {
     this.#n = problem.sizes.length;
     this.#limited = problem.stock.flatMap((k, i) => (Number.isFinite(k.count) ? [i] : []));
     this.#model = highs.createModel();
@@ -41,8 +44,18 @@ export class Master {
       colLower: new Array<number>(this.#n).fill(0),
       colUpper: new Array<number>(this.#n).fill(inf),
       rowLower: [...problem.demand, ...this.#limited.map(() => -inf)],
-      rowUpper: [...problem.demand.map(() => inf), ...this.#limited.map((k) => (problem.stock[k] as Stock).count)],
-      matrix: { format: 'csc', numRows: rows, numCols: this.#n, starts: Array.from({ length: this.#n + 1 }, (_, i) => i), indices: Array.from({ length: this.#n }, (_, i) => i), values: new Array<number>(this.#n).fill(1) },
+      rowUpper: [
+        ...problem.demand.map(() => inf),
+        ...this.#limited.map((k) => (problem.stock[k] as Stock).count),
+      ],
+      matrix: {
+        format: 'csc',
+        numRows: rows,
+        numCols: this.#n,
+        starts: Array.from({ length: this.#n + 1 }, (_, i) => i),
+        indices: Array.from({ length: this.#n }, (_, i) => i),
+        values: new Array<number>(this.#n).fill(1),
+      },
     });
   }
 
@@ -76,18 +89,33 @@ export class Master {
       cost: Float64Array.from(fresh, (p) => (this.problem.stock[p.stock] as Stock).cost),
       lower: new Float64Array(fresh.length),
       upper: new Float64Array(fresh.length).fill(infinity),
-      matrix: { format: 'csc', numRows: this.#n + this.#limited.length, numCols: fresh.length, starts: Int32Array.from(starts), indices: Int32Array.from(indices), values: Float64Array.from(values) },
+      matrix: {
+        format: 'csc',
+        numRows: this.#n + this.#limited.length,
+        numCols: fresh.length,
+        starts: Int32Array.from(starts),
+        indices: Int32Array.from(indices),
+        values: Float64Array.from(values),
+      },
     });
     return fresh.length;
   }
 
   /** What is still wanted and still there. Patterns that would cut more than is wanted are laid aside, and so are `barred`. */
-  narrow(demand: ArrayLike<number>, available: readonly number[], barred: ReadonlySet<number> = new Set(), infinity = 1e30): void {
+  narrow(
+    demand: ArrayLike<number>,
+    available: readonly number[],
+    barred: ReadonlySet<number> = new Set(),
+    infinity = 1e30,
+  ): void {
     const inf = 1e30;
     this.#model.changeRowsBounds(
       { kind: 'range', from: 0, to: this.#n + this.#limited.length - 1 },
       Float64Array.from([...Array.from(demand as ArrayLike<number>), ...this.#limited.map(() => -inf)]),
-      Float64Array.from([...new Array<number>(this.#n).fill(inf), ...this.#limited.map((k) => available[k] as number)]),
+      Float64Array.from([
+        ...new Array<number>(this.#n).fill(inf),
+        ...this.#limited.map((k) => available[k] as number),
+      ]),
     );
     const change: number[] = [];
     this.pool.forEach((p, j) => {
@@ -99,18 +127,30 @@ export class Master {
       }
     });
     if (change.length > 0) {
-      this.#model.changeColsBounds({ kind: 'set', indices: change.map((j) => j + this.#n) }, new Float64Array(change.length), Float64Array.from(change, (j) => this.#upper[j] as number));
+      this.#model.changeColsBounds(
+        { kind: 'set', indices: change.map((j) => j + this.#n) },
+        new Float64Array(change.length),
+        Float64Array.from(change, (j) => this.#upper[j] as number),
+      );
     }
   }
 
   solve(): Relaxed | undefined {
     this.#model.run();
-    const { colValue, rowDual } = this.#model.getSolution() as { colValue: Float64Array; rowDual: Float64Array };
+    const { colValue, rowDual } = this.#model.getSolution() as {
+      colValue: Float64Array;
+      rowDual: Float64Array;
+    };
     const value = this.#model.getObjectiveValue();
     if (!Number.isFinite(value) || colValue.length === 0) return undefined;
     const stockPrices = new Float64Array(this.problem.stock.length);
     this.#limited.forEach((k, r) => (stockPrices[k] = Math.min(0, rowDual[this.#n + r] as number)));
-    return { value, x: colValue.slice(this.#n), prices: Float64Array.from(rowDual.slice(0, this.#n), (v) => Math.max(0, v)), stockPrices };
+    return {
+      value,
+      x: colValue.slice(this.#n),
+      prices: Float64Array.from(rowDual.slice(0, this.#n), (v) => Math.max(0, v)),
+      stockPrices,
+    };
   }
 
   dispose(): void {

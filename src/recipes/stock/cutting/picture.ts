@@ -18,7 +18,8 @@ const most = 40;
 export function cuttingPicture(plan: readonly Board[], trim: number, kerf: number): ChartSpec | undefined {
   if (plan.length === 0) return undefined;
   const rows: { board: Board; numbers: number[] }[] = [];
-  const key = (b: Board): string => `${b.section ?? ''}|${b.stock}|${b.stockLength}|${b.pieces.map((p) => `${p.name}:${p.length}`).join(',')}`;
+  const key = (b: Board): string =>
+    `${b.section ?? ''}|${b.stock}|${b.stockLength}|${b.pieces.map((p) => `${p.name}:${p.length}`).join(',')}`;
   for (const b of plan) {
     const last = rows[rows.length - 1];
     if (last && key(last.board) === key(b)) last.numbers.push(b.board);
@@ -29,18 +30,76 @@ export function cuttingPicture(plan: readonly Board[], trim: number, kerf: numbe
   const high = longest * 0.042;
   const step = longest * 0.062;
   const mm = (m: number): string => `${Number((m * 1000).toFixed(1))}`;
-  const numbered = (n: readonly number[]): string => (n.length === 1 ? `${n[0]}` : `${n[0]}–${n[n.length - 1]}`);
+  const numbered = (n: readonly number[]): string =>
+    n.length === 1 ? `${n[0]}` : `${n[0]}–${n[n.length - 1]}`;
   const shapes: Shape[] = shown.flatMap(({ board, numbers }, i): Shape[] => {
     const y = -i * step;
     const L = board.stockLength * 1000;
     const end = L - board.offcut * 1000 - trim * 1000;
     return [
-      { kind: 'rectangle', x: 0, y, width: board.keep ? end : L, height: high, fill: 'waste', hatch: 'waste', weight: 0.8 },
-      ...(board.keep && trim > 0 ? [{ kind: 'rectangle' as const, x: L - trim * 1000, y, width: trim * 1000, height: high, fill: 'waste' as const, hatch: 'waste' as const, weight: 0.8 }] : []),
-      { kind: 'text', x: 0, y: y + high / 2, text: `${numbered(numbers)}${numbers.length > 1 ? ` (${numbers.length} alike)` : ''}`, align: 'right', dx: -8 },
-      ...board.pieces.map((p, k): Shape => ({ kind: 'rectangle', x: p.from * 1000, y, width: p.length * 1000, height: high, fill: k % 2 === 0 ? 'wood' : 'woodDark', label: labelOf(p, longest, mm) })),
-      ...(board.offcut > 1e-6 && board.keep ? [{ kind: 'rectangle' as const, x: end, y, width: board.offcut * 1000, height: high, fill: 'ground' as const, label: `keep ${mm(board.offcut)}` }] : []),
-      { kind: 'text', x: L, y: y + high / 2, text: `${mm(board.stockLength)}${board.section ? `, ${board.section}` : ''}`, align: 'left', dx: 8, size: 11 },
+      {
+        kind: 'rectangle',
+        x: 0,
+        y,
+        width: board.keep ? end : L,
+        height: high,
+        fill: 'waste',
+        hatch: 'waste',
+        weight: 0.8,
+      },
+      ...(board.keep && trim > 0
+        ? [
+            {
+              kind: 'rectangle' as const,
+              x: L - trim * 1000,
+              y,
+              width: trim * 1000,
+              height: high,
+              fill: 'waste' as const,
+              hatch: 'waste' as const,
+              weight: 0.8,
+            },
+          ]
+        : []),
+      {
+        kind: 'text',
+        x: 0,
+        y: y + high / 2,
+        text: `${numbered(numbers)}${numbers.length > 1 ? ` (${numbers.length} alike)` : ''}`,
+        align: 'right',
+        dx: -8,
+      },
+      ...board.pieces.map((p, k): Shape => ({
+        kind: 'rectangle',
+        x: p.from * 1000,
+        y,
+        width: p.length * 1000,
+        height: high,
+        fill: k % 2 === 0 ? 'wood' : 'woodDark',
+        label: labelOf(p, longest, mm),
+      })),
+      ...(board.offcut > 1e-6 && board.keep
+        ? [
+            {
+              kind: 'rectangle' as const,
+              x: end,
+              y,
+              width: board.offcut * 1000,
+              height: high,
+              fill: 'ground' as const,
+              label: `keep ${mm(board.offcut)}`,
+            },
+          ]
+        : []),
+      {
+        kind: 'text',
+        x: L,
+        y: y + high / 2,
+        text: `${mm(board.stockLength)}${board.section ? `, ${board.section}` : ''}`,
+        align: 'left',
+        dx: 8,
+        size: 11,
+      },
     ];
   });
   const more = rows.length - shown.length;

@@ -19,22 +19,37 @@ export class Pricer {
    * is found depends on what is short: the table where it is small, few big pieces one by one, else a search that falls
    * back on the table.
    */
-  best(prices: ArrayLike<number>, limits: ArrayLike<number>, capacity: number, atLeast: number): { worth: number; exact: boolean } {
+  best(
+    prices: ArrayLike<number>,
+    limits: ArrayLike<number>,
+    capacity: number,
+    atLeast: number,
+  ): { worth: number; exact: boolean } {
     const cells = capacity * this.sizes.length;
     if (cells <= 1e6) {
       const got = this.table(prices, limits, capacity, atLeast);
       if (got) return got;
     }
-    if (capacity < 6 * (this.sizes[this.sizes.length - 1] as number)) return this.#few(prices, limits, capacity, atLeast);
+    if (capacity < 6 * (this.sizes[this.sizes.length - 1] as number))
+      return this.#few(prices, limits, capacity, atLeast);
     const found = this.#search(prices, limits, capacity, atLeast, 30_000);
     if (found.exact || found.worth > atLeast + 1e-4) return found;
-    return this.table(prices, limits, capacity, atLeast) ?? this.#search(prices, limits, capacity, atLeast, 3e6);
+    return (
+      this.table(prices, limits, capacity, atLeast) ?? this.#search(prices, limits, capacity, atLeast, 3e6)
+    );
   }
 
   /** Boards of five pieces at most, longest piece first: the last piece is looked up, not searched for. */
-  #few(prices: ArrayLike<number>, limits: ArrayLike<number>, capacity: number, atLeast: number): { worth: number; exact: boolean } {
+  #few(
+    prices: ArrayLike<number>,
+    limits: ArrayLike<number>,
+    capacity: number,
+    atLeast: number,
+  ): { worth: number; exact: boolean } {
     const order: number[] = [];
-    for (let i = 0; i < this.sizes.length; i++) if ((prices[i] as number) > 1e-12 && (limits[i] as number) > 0 && (this.sizes[i] as number) <= capacity) order.push(i);
+    for (let i = 0; i < this.sizes.length; i++)
+      if ((prices[i] as number) > 1e-12 && (limits[i] as number) > 0 && (this.sizes[i] as number) <= capacity)
+        order.push(i);
     const m = order.length;
     if (m === 0) return { worth: atLeast, exact: true };
     const size = Float64Array.from(order, (i) => this.sizes[i] as number);
@@ -44,7 +59,10 @@ export class Pricer {
     const dearest = new Int32Array(m + 1);
     const rate = new Float64Array(m + 1);
     for (let j = m - 1; j >= 0; j--) {
-      dearest[j] = j === m - 1 || (price[j] as number) >= (price[dearest[j + 1] as number] as number) ? j : (dearest[j + 1] as number);
+      dearest[j] =
+        j === m - 1 || (price[j] as number) >= (price[dearest[j + 1] as number] as number)
+          ? j
+          : (dearest[j + 1] as number);
       rate[j] = Math.max(rate[j + 1] as number, (price[j] as number) / (size[j] as number));
     }
     const shortest = size[m - 1] as number;
@@ -98,7 +116,11 @@ export class Pricer {
         if (worth + room * (rate[j] as number) <= best + 1e-12) return;
         if ((left[j] as number) === 0) continue;
         const after = room - (size[j] as number);
-        if (worth + (price[j] as number) + (most[Math.min(marks, Math.ceil(after / mark))] as number) <= best + 1e-12) continue;
+        if (
+          worth + (price[j] as number) + (most[Math.min(marks, Math.ceil(after / mark))] as number) <=
+          best + 1e-12
+        )
+          continue;
         left[j] = (left[j] as number) - 1;
         taken.push(j);
         walk(j, after, worth + (price[j] as number));
@@ -115,13 +137,27 @@ export class Pricer {
   }
 
   /** The same cut off for good after `nodes`: any board worth more than `atLeast`, or none. */
-  quick(prices: ArrayLike<number>, limits: ArrayLike<number>, capacity: number, atLeast: number, nodes: number): { worth: number; exact: boolean } {
+  quick(
+    prices: ArrayLike<number>,
+    limits: ArrayLike<number>,
+    capacity: number,
+    atLeast: number,
+    nodes: number,
+  ): { worth: number; exact: boolean } {
     return this.#search(prices, limits, capacity, atLeast, nodes);
   }
 
-  #search(prices: ArrayLike<number>, limits: ArrayLike<number>, capacity: number, atLeast: number, nodes: number): { worth: number; exact: boolean } {
+  #search(
+    prices: ArrayLike<number>,
+    limits: ArrayLike<number>,
+    capacity: number,
+    atLeast: number,
+    nodes: number,
+  ): { worth: number; exact: boolean } {
     const order: number[] = [];
-    for (let i = 0; i < this.sizes.length; i++) if ((prices[i] as number) > 1e-12 && (limits[i] as number) > 0 && (this.sizes[i] as number) <= capacity) order.push(i);
+    for (let i = 0; i < this.sizes.length; i++)
+      if ((prices[i] as number) > 1e-12 && (limits[i] as number) > 0 && (this.sizes[i] as number) <= capacity)
+        order.push(i);
     const rate = (i: number): number => (prices[i] as number) / (this.sizes[i] as number);
     order.sort((a, b) => rate(b) - rate(a) || a - b);
     const m = order.length;
@@ -166,9 +202,16 @@ export class Pricer {
   }
 
   /** The same by a table over every length up to `capacity`; undefined when that would not fit in memory. */
-  table(prices: ArrayLike<number>, limits: ArrayLike<number>, capacity: number, atLeast: number): { worth: number; exact: boolean } | undefined {
+  table(
+    prices: ArrayLike<number>,
+    limits: ArrayLike<number>,
+    capacity: number,
+    atLeast: number,
+  ): { worth: number; exact: boolean } | undefined {
     const items: number[] = [];
-    for (let i = 0; i < this.sizes.length; i++) if ((prices[i] as number) > 1e-12 && (limits[i] as number) > 0 && (this.sizes[i] as number) <= capacity) items.push(i);
+    for (let i = 0; i < this.sizes.length; i++)
+      if ((prices[i] as number) > 1e-12 && (limits[i] as number) > 0 && (this.sizes[i] as number) <= capacity)
+        items.push(i);
     const wide = capacity + 1;
     if (!Number.isInteger(capacity) || items.length * wide > tableMost) return undefined;
     if (this.#choice.length < items.length * wide) this.#choice = new Uint8Array(items.length * wide);

@@ -30,7 +30,8 @@ export interface Packing {
   readonly cost: number;
 }
 
-export const patternKey = (p: Pattern): string => `${p.stock}|${p.items.map(([i, n]) => `${i}x${n}`).join(',')}`;
+export const patternKey = (p: Pattern): string =>
+  `${p.stock}|${p.items.map(([i, n]) => `${i}x${n}`).join(',')}`;
 
 /** The pattern of a dense count. */
 export function patternOf(stock: number, counts: ArrayLike<number>): Pattern {
@@ -40,13 +41,18 @@ export function patternOf(stock: number, counts: ArrayLike<number>): Pattern {
 }
 
 /** Patterns cut so often, as a packing with equal patterns together and no piece beyond the demand. */
-export function packingOf(problem: CuttingProblem, chosen: readonly { pattern: Pattern; times: number }[]): Packing | undefined {
+export function packingOf(
+  problem: CuttingProblem,
+  chosen: readonly { pattern: Pattern; times: number }[],
+): Packing | undefined {
   const left = [...problem.demand];
   const together = new Map<string, { pattern: Pattern; times: number }>();
   for (const { pattern, times } of chosen) {
     // A covering may cut more than is wanted: surplus pieces are taken out board by board.
-    for (let rest = times; rest > 0; ) {
-      const items = pattern.items.map(([i, n]) => [i, Math.min(n, left[i] as number)] as const).filter(([, n]) => n > 0);
+    for (let rest = times; rest > 0;) {
+      const items = pattern.items
+        .map(([i, n]) => [i, Math.min(n, left[i] as number)] as const)
+        .filter(([, n]) => n > 0);
       if (items.length === 0) break;
       const lean = { stock: pattern.stock, items };
       const same = Math.max(1, Math.min(rest, ...items.map(([i, n]) => Math.floor((left[i] as number) / n))));
@@ -60,5 +66,8 @@ export function packingOf(problem: CuttingProblem, chosen: readonly { pattern: P
   }
   if (left.some((n) => n > 0)) return undefined;
   const boards = [...together.values()];
-  return { boards, cost: boards.reduce((s, b) => s + b.times * (problem.stock[b.pattern.stock] as Stock).cost, 0) };
+  return {
+    boards,
+    cost: boards.reduce((s, b) => s + b.times * (problem.stock[b.pattern.stock] as Stock).cost, 0),
+  };
 }

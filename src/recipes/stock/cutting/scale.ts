@@ -45,13 +45,24 @@ export function scaled(wanted: Wanted): Scaled {
   const costs = wholeCosts(wanted);
   const most = costs.reduce((a, b) => Math.max(a, b), 0);
   const common = costs.reduce(divisor, 0);
-  const stock: Stock[] = wanted.stock.map((s, k) => ({ capacity: Math.max(0, rooms[k] as number) / measure, cost: (costs[k] as number) / most, count: s.count }));
+  const stock: Stock[] = wanted.stock.map((s, k) => ({
+    capacity: Math.max(0, rooms[k] as number) / measure,
+    cost: (costs[k] as number) / most,
+    count: s.count,
+  }));
   const longest = stock.reduce((a, s) => Math.max(a, s.capacity), 0);
   const plenty = sizes.every((l) => stock.some((s) => s.count === Infinity && s.capacity >= l));
   if (!plenty) stock.push({ capacity: longest, cost: dear, count: Infinity });
   const perUnit = { boards: 1, length: 1e-9, cost: 1e-4 }[wanted.aim];
   return {
-    problem: { sizes, demand: falling.map((l) => (lengths.get(l) as number[]).reduce((n, i) => n + (wanted.parts[i] as { count: number }).count, 0)), stock, step: common / most },
+    problem: {
+      sizes,
+      demand: falling.map((l) =>
+        (lengths.get(l) as number[]).reduce((n, i) => n + (wanted.parts[i] as { count: number }).count, 0),
+      ),
+      stock,
+      step: common / most,
+    },
     partsOf: falling.map((l) => lengths.get(l) as number[]),
     unit: most * perUnit,
     lacking: plenty ? -1 : stock.length - 1,

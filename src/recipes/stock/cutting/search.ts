@@ -4,7 +4,14 @@ import { chooseWhole, patternsWithin } from './closing.js';
 import { bestFit, construct } from './fill.js';
 import { Master, type Relaxed } from './master.js';
 import { Pricer } from './pricing.js';
-import { packingOf, patternOf, type CuttingProblem, type Packing, type Pattern, type Stock } from './problem.js';
+import {
+  packingOf,
+  patternOf,
+  type CuttingProblem,
+  type Packing,
+  type Pattern,
+  type Stock,
+} from './problem.js';
 
 export interface SearchOptions {
   /** When to stop, on the clock of performance.now(). */
@@ -56,7 +63,8 @@ class Hunt {
     const { sizes, demand, stock } = this.#p;
     this.#raise(roundUp(this.#p, lengthBound(this.#p)), 'the lengths alone');
     const only = stock[0] as Stock;
-    if (stock.length === 1) this.#raise(boardsBound(sizes, demand, only.capacity) * only.cost, 'the long parts');
+    if (stock.length === 1)
+      this.#raise(boardsBound(sizes, demand, only.capacity) * only.cost, 'the long parts');
     const pieces = demand.reduce((a, b) => a + b, 0);
     const there = stock.map((k) => k.count);
     this.#take(construct(this.#p, demand, there, 0, this.#late), 'longest first');
@@ -67,7 +75,12 @@ class Hunt {
       const highs = await this.#o.loadSolver();
       await this.#byPatterns(highs);
     }
-    return { packing: this.#best, bound: Math.min(this.#bound, this.#best.cost), proven: this.#done, told: this.#told };
+    return {
+      packing: this.#best,
+      bound: Math.min(this.#bound, this.#best.cost),
+      proven: this.#done,
+      told: this.#told,
+    };
   }
 
   get #done(): boolean {
@@ -102,7 +115,12 @@ class Hunt {
     try {
       this.#master.add((this.#best as Packing).boards.map((b) => b.pattern));
       this.#master.add(this.#alone());
-      const root: Node = { demand: Int32Array.from(this.#p.demand), available: this.#p.stock.map((k) => k.count), spent: 0, fixed: [] };
+      const root: Node = {
+        demand: Int32Array.from(this.#p.demand),
+        available: this.#p.stock.map((k) => k.count),
+        spent: 0,
+        fixed: [],
+      };
       const relaxed = await this.#relax(root, new Set(), 'root');
       if (!relaxed || this.#done) return;
       this.#told.push(`linear programme over ${this.#master.pool.length} patterns`);
@@ -122,20 +140,38 @@ class Hunt {
 
   /** A board of each stock for each size alone, as many as fit: every size then has some pattern. */
   #alone(): Pattern[] {
-    return this.#p.sizes.flatMap((l, i) => this.#p.stock.flatMap((k, s) => (l <= k.capacity ? [{ stock: s, items: [[i, Math.min(this.#p.demand[i] as number, Math.floor(k.capacity / l))]] } as Pattern] : [])));
+    return this.#p.sizes.flatMap((l, i) =>
+      this.#p.stock.flatMap((k, s) =>
+        l <= k.capacity
+          ? [
+              {
+                stock: s,
+                items: [[i, Math.min(this.#p.demand[i] as number, Math.floor(k.capacity / l))]],
+              } as Pattern,
+            ]
+          : [],
+      ),
+    );
   }
 
   /**
    * The linear programme of what is left, patterns made as they are wanted. Undefined when stopped, or when what is left
    * cannot lead below the best plan. `whole` goes on until no pattern is worth adding, even where that proves nothing new.
    */
-  async #relax(node: Node, barred: ReadonlySet<number>, at: 'root' | 'whole' | 'below'): Promise<Relaxed | undefined> {
+  async #relax(
+    node: Node,
+    barred: ReadonlySet<number>,
+    at: 'root' | 'whole' | 'below',
+  ): Promise<Relaxed | undefined> {
     const { stock, sizes, step } = this.#p;
     this.#master.narrow(node.demand, node.available, barred);
     let proved = 0;
     // Prices are drawn toward those of the best bound so far (at first: worth by length), or they swing about.
     const cheapest = stock.reduce((a, k) => Math.min(a, k.cost / k.capacity), Infinity);
-    let calm: Pick<Relaxed, 'prices' | 'stockPrices'> = { prices: Float64Array.from(sizes, (l) => l * cheapest), stockPrices: new Float64Array(stock.length) };
+    let calm: Pick<Relaxed, 'prices' | 'stockPrices'> = {
+      prices: Float64Array.from(sizes, (l) => l * cheapest),
+      stockPrices: new Float64Array(stock.length),
+    };
     let pull = at === 'below' ? 0 : 0.8;
     for (;;) {
       const r = this.#master.solve();
@@ -146,15 +182,22 @@ class Hunt {
       let fresh: Pattern[] = [];
       let exact = true;
       for (let alpha = pull; ; alpha = alpha > 0.3 ? alpha - 0.3 : 0) {
-        const mixed = (a: Float64Array, b: Float64Array): Float64Array => (alpha === 0 ? a : a.map((v, i) => alpha * (b[i] as number) + (1 - alpha) * v));
-        const asked = { prices: mixed(r.prices, calm.prices), stockPrices: mixed(r.stockPrices, calm.stockPrices) };
+        const mixed = (a: Float64Array, b: Float64Array): Float64Array =>
+          alpha === 0 ? a : a.map((v, i) => alpha * (b[i] as number) + (1 - alpha) * v);
+        const asked = {
+          prices: mixed(r.prices, calm.prices),
+          stockPrices: mixed(r.stockPrices, calm.stockPrices),
+        };
         const priced = this.#price(asked, node);
         exact = priced.exact;
         if (priced.bound > proved) {
           proved = priced.bound;
           calm = asked;
         }
-        fresh = priced.fresh.filter((p) => worthOf(p, r.prices) > (stock[p.stock] as Stock).cost - (r.stockPrices[p.stock] as number) + 1e-7);
+        fresh = priced.fresh.filter(
+          (p) =>
+            worthOf(p, r.prices) > (stock[p.stock] as Stock).cost - (r.stockPrices[p.stock] as number) + 1e-7,
+        );
         if (fresh.length > 0 || alpha === 0) break;
       }
       const total = roundUp(this.#p, node.spent + proved);
@@ -164,7 +207,13 @@ class Hunt {
       const added = this.#master.add(fresh);
       if (added === 0) return { ...r, exact };
       // Once rounding cannot lift the bound further, the rest of the pricing would only polish.
-      if (at === 'root' && step > 0 && total >= roundUp(this.#p, node.spent + r.value) - 1e-9 && r.value - proved < 0.02) return this.#master.solve();
+      if (
+        at === 'root' &&
+        step > 0 &&
+        total >= roundUp(this.#p, node.spent + r.value) - 1e-9 &&
+        r.value - proved < 0.02
+      )
+        return this.#master.solve();
     }
   }
 
@@ -172,7 +221,10 @@ class Hunt {
    * The dearest board of each stock at these prices, and some beside it; with them the bound that the prices prove once
    * scaled so that no board is worth more than it costs, whatever the solver's rounding.
    */
-  #price(asked: Pick<Relaxed, 'prices' | 'stockPrices'>, node: Node): { fresh: Pattern[]; bound: number; exact: boolean } {
+  #price(
+    asked: Pick<Relaxed, 'prices' | 'stockPrices'>,
+    node: Node,
+  ): { fresh: Pattern[]; bound: number; exact: boolean } {
     const fresh: Pattern[] = [];
     let scale = 1;
     let exact = true;
@@ -188,10 +240,12 @@ class Hunt {
     });
     if (!exact) return { fresh, bound: 0, exact };
     let bound = 0;
-    for (let i = 0; i < asked.prices.length; i++) bound += (asked.prices[i] as number) * (node.demand[i] as number);
+    for (let i = 0; i < asked.prices.length; i++)
+      bound += (asked.prices[i] as number) * (node.demand[i] as number);
     bound *= scale * (1 - 1e-10);
     this.#p.stock.forEach((_, k) => {
-      if (Number.isFinite(node.available[k] as number)) bound += (node.available[k] as number) * (asked.stockPrices[k] as number);
+      if (Number.isFinite(node.available[k] as number))
+        bound += (node.available[k] as number) * (asked.stockPrices[k] as number);
     });
     return { fresh, bound, exact };
   }
@@ -253,7 +307,11 @@ class Hunt {
     let spent = node.spent;
     for (const { pattern, times } of chosen) {
       // Two sure patterns may share a size; the second is then cut as often as still fits.
-      const can = Math.min(times, available[pattern.stock] as number, ...pattern.items.map(([i, n]) => Math.floor((demand[i] as number) / n)));
+      const can = Math.min(
+        times,
+        available[pattern.stock] as number,
+        ...pattern.items.map(([i, n]) => Math.floor((demand[i] as number) / n)),
+      );
       if (can <= 0) continue;
       for (const [i, n] of pattern.items) demand[i] = (demand[i] as number) - n * can;
       available[pattern.stock] = (available[pattern.stock] as number) - can;
@@ -267,7 +325,8 @@ class Hunt {
   #finish(node: Node): void {
     for (const nodes of [0, 400]) {
       const rest = construct(this.#p, node.demand, node.available, nodes, this.#late);
-      if (rest && node.spent + rest.cost < (this.#best as Packing).cost - 1e-9) this.#take(packingOf(this.#p, [...node.fixed, ...rest.boards]), 'rounding the linear programme');
+      if (rest && node.spent + rest.cost < (this.#best as Packing).cost - 1e-9)
+        this.#take(packingOf(this.#p, [...node.fixed, ...rest.boards]), 'rounding the linear programme');
       if (this.#done) return;
     }
   }
@@ -276,22 +335,43 @@ class Hunt {
   async #close(highs: Highs, seconds: number, round: number): Promise<boolean> {
     const best = (this.#best as Packing).cost;
     const below = this.#p.step > 0 ? best - this.#p.step : best - 1e-5;
-    const root: Node = { demand: Int32Array.from(this.#p.demand), available: this.#p.stock.map((k) => k.count), spent: 0, fixed: [] };
+    const root: Node = {
+      demand: Int32Array.from(this.#p.demand),
+      available: this.#p.stock.map((k) => k.count),
+      spent: 0,
+      fixed: [],
+    };
     const r = await this.#relax(root, new Set(), 'whole');
     if (!r || this.#done || this.#late()) return this.#done;
     // Each board of a plan may fall short of its price by the tolerance of pricing: that much is left in the gap.
     const boards = (this.#best as Packing).boards.reduce((s, b) => s + b.times, 0);
     const gap = below - r.value + 3e-7 * (boards + 10);
-    const all = r.exact === true ? patternsWithin(this.#p, r.prices, r.stockPrices, gap, 3000 * 4 ** Math.min(round, 4), this.#late) : undefined;
+    const all =
+      r.exact === true
+        ? patternsWithin(this.#p, r.prices, r.stockPrices, gap, 3000 * 4 ** Math.min(round, 4), this.#late)
+        : undefined;
     const used = all ?? this.#master.pool;
-    this.#o.changed(best, this.#bound, `integer programme over ${all ? 'all ' : ''}${used.length} patterns${all ? ' of a better plan' : ''}`);
+    this.#o.changed(
+      best,
+      this.#bound,
+      `integer programme over ${all ? 'all ' : ''}${used.length} patterns${all ? ' of a better plan' : ''}`,
+    );
     await new Promise<void>((done) => setImmediate(done));
     if (this.#late()) return false;
-    const got = chooseWhole(highs, this.#p, used, below, Math.max(0.05, Math.min(seconds, (this.#o.until - performance.now()) / 1000)), this.#late);
+    const got = chooseWhole(
+      highs,
+      this.#p,
+      used,
+      below,
+      Math.max(0.05, Math.min(seconds, (this.#o.until - performance.now()) / 1000)),
+      this.#late,
+    );
     if (got.state === 'found') this.#take(packingOf(this.#p, got.chosen), 'integer programming');
-    if (all && got.state === 'none') this.#raise(best, 'the integer programme over every pattern of a better plan');
+    if (all && got.state === 'none')
+      this.#raise(best, 'the integer programme over every pattern of a better plan');
     return this.#done;
   }
 }
 
-const worthOf = (p: Pattern, prices: Float64Array): number => p.items.reduce((s, [i, n]) => s + n * (prices[i] as number), 0);
+const worthOf = (p: Pattern, prices: Float64Array): number =>
+  p.items.reduce((s, [i, n]) => s + n * (prices[i] as number), 0);

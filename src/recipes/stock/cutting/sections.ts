@@ -39,7 +39,11 @@ function sectionOf(r: { width?: number | undefined; thickness?: number | undefin
 /** What to make least: as asked, or what the stock suggests. @throws Refusal when costs are wanted and missing */
 export function aimOf(given: CuttingGiven): Aim {
   const priced = given.stock.filter((s) => s.cost !== undefined);
-  if (given.aim === 'cost' && priced.length === 0) throw new Refusal({ field: 'stock', says: 'got no cost, takes a cost for the boards when the cost is to be made least' });
+  if (given.aim === 'cost' && priced.length === 0)
+    throw new Refusal({
+      field: 'stock',
+      says: 'got no cost, takes a cost for the boards when the cost is to be made least',
+    });
   if (given.aim) return given.aim;
   if (priced.some((s) => (s.cost as number) > 0)) return 'cost';
   return new Set(given.stock.map((s) => s.length)).size > 1 ? 'length' : 'boards';
@@ -51,24 +55,42 @@ export function aimOf(given: CuttingGiven): Aim {
  */
 export function sectionsOf(given: CuttingGiven): Section[] {
   const pieces = given.parts.reduce((s, p) => s + p.count, 0);
-  if (pieces > 100_000) throw new Refusal({ field: 'parts', says: `got ${pieces} parts in all, takes at most 100000` });
+  if (pieces > 100_000)
+    throw new Refusal({ field: 'parts', says: `got ${pieces} parts in all, takes at most 100000` });
   const names = [...new Set(given.parts.map(sectionOf))];
   const troubles: Trouble[] = [];
   const sections = names.map((label): Section => {
-    const stock = given.stock.filter((s) => label === undefined || sectionOf(s) === undefined || sectionOf(s) === label);
+    const stock = given.stock.filter(
+      (s) => label === undefined || sectionOf(s) === undefined || sectionOf(s) === label,
+    );
     const longest = Math.max(0, ...stock.map((s) => s.length - 2 * given.trimEachEnd));
     given.parts.forEach((p, i) => {
       if (sectionOf(p) !== label) return;
-      if (stock.length === 0) troubles.push({ field: `parts[${i + 1}]`, says: `got the section ${label}, takes one that the stock has: ${[...new Set(given.stock.map(sectionOf))].join(', ')}` });
-      else if (p.length > longest + 1e-10) troubles.push({ field: `parts[${i + 1}].length`, says: `got ${mm(p.length)} mm, takes at most ${longest > 0 ? mm(longest) : '0'} mm: the longest that the stock leaves${given.trimEachEnd > 0 ? ' once both ends are docked' : ''}` });
+      if (stock.length === 0)
+        troubles.push({
+          field: `parts[${i + 1}]`,
+          says: `got the section ${label}, takes one that the stock has: ${[...new Set(given.stock.map(sectionOf))].join(', ')}`,
+        });
+      else if (p.length > longest + 1e-10)
+        troubles.push({
+          field: `parts[${i + 1}].length`,
+          says: `got ${mm(p.length)} mm, takes at most ${longest > 0 ? mm(longest) : '0'} mm: the longest that the stock leaves${given.trimEachEnd > 0 ? ' once both ends are docked' : ''}`,
+        });
     });
-    return { ...(label === undefined ? {} : { label }), parts: given.parts.filter((p) => sectionOf(p) === label), stock };
+    return {
+      ...(label === undefined ? {} : { label }),
+      parts: given.parts.filter((p) => sectionOf(p) === label),
+      stock,
+    };
   });
   // Boards with a count cannot serve two sections at once: who has them would depend on the order.
   if (sections.length > 1) {
     given.stock.forEach((s, i) => {
       if (s.count !== undefined && sections.filter((x) => x.stock.includes(s)).length > 1) {
-        troubles.push({ field: `stock[${i + 1}].width`, says: `missing; takes the board’s width and thickness, since ${s.count} board${s.count === 1 ? '' : 's'} cannot be shared among ${sections.length} sections of parts` });
+        troubles.push({
+          field: `stock[${i + 1}].width`,
+          says: `missing; takes the board’s width and thickness, since ${s.count} board${s.count === 1 ? '' : 's'} cannot be shared among ${sections.length} sections of parts`,
+        });
       }
     });
   }

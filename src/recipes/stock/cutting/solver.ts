@@ -14,9 +14,26 @@ export function loadSolver(): Promise<Highs> {
  * Searches for the cheapest plan until it is proved, time is up or the person interrupts; then the best so far.
  * `seconds` is the time it may take, `says` names the section in the progress.
  */
-export async function solve(problem: CuttingProblem, seconds: number, work: Work, says: string, unit: number): Promise<Outcome | undefined> {
+export async function solve(
+  problem: CuttingProblem,
+  seconds: number,
+  work: Work,
+  says: string,
+  unit: number,
+): Promise<Outcome | undefined> {
   const start = performance.now();
   const changed = (best: number, bound: number, how: string): void =>
-    work.progress({ says: `${says}${how}`, best: Number((best * unit).toPrecision(8)), bound: Number((bound * unit).toPrecision(8)), done: Math.min(1, (performance.now() - start) / (seconds * 1000)) });
-  return search(problem, { until: start + seconds * 1000, stopped: () => work.signal?.aborted === true, changed, patience: 2, loadSolver });
+    work.progress({
+      says: `${says}${how}`,
+      best: Number((best * unit).toPrecision(8)),
+      bound: Number((bound * unit).toPrecision(8)),
+      done: Math.min(1, (performance.now() - start) / (seconds * 1000)),
+    });
+  return search(problem, {
+    until: start + seconds * 1000,
+    stopped: () => work.signal?.aborted === true,
+    changed,
+    patience: 2,
+    loadSolver,
+  });
 }
