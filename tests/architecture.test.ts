@@ -97,7 +97,7 @@ describe('architecture', () => {
     ['vega-lite', ['charts/svg.ts', 'charts/drawAlive.ts', 'notebook/']],
     ['tslab', ['kernel/']],
     ['zeromq', ['kernel/']],
-    ['zod', ['recipe/field.ts']],
+    ['zod', ['recipe/field-set.ts']],
   ])('%s is touched in one place', (library, places) => {
     const users = all
       .filter((f) =>
