@@ -51,6 +51,18 @@ export function finite(field: string, values: readonly number[]): void {
   if (at >= 0) throw new ChartError(`${field}[${at}]`, `got ${String(values[at])}; takes a finite number`);
 }
 
+/** The least and the greatest of some numbers, spread by half a unit each way where they are one; 0 to 1 of none. */
+export function extent(values: readonly number[]): [number, number] {
+  if (values.length === 0) return [0, 1];
+  let low = Infinity;
+  let high = -Infinity;
+  for (const v of values) {
+    if (v < low) low = v;
+    if (v > high) high = v;
+  }
+  return low === high ? [low - 0.5, high + 0.5] : [low, high];
+}
+
 /** How many legend entries of these names stand side by side in `width` px. */
 export function legendColumns(
   names: readonly string[],

@@ -1,5 +1,6 @@
-import { axis, finite, frame, haloed, heading, legendColumns, type Axis } from './axis.js';
+import { axis, extent, finite, frame, haloed, heading, legendColumns, type Axis } from './axis.js';
 import { colours, dashes, shapes } from './theme.js';
+import { placesIn, type MarkPlace } from './markPlace.js';
 import { textWidth } from './textWidth.js';
 import { ChartError, type ChartSpec } from './types.js';
 
@@ -127,7 +128,8 @@ export function lineChart(chart: LineChart): ChartSpec {
   }
   const [from, to] = chart.x.domain ?? extent(xs);
   for (const rule of chart.rules ?? []) layer.push(...ruleLayers(rule, x, y));
-  for (const mark of chart.marks ?? []) layer.push(...markLayers(mark, x, y, from, to));
+  const place = placesIn(chart, from, to, width - 60, height);
+  for (const mark of chart.marks ?? []) layer.push(...markLayers(mark, x, y, place(mark)));
   return {
     ...heading(chart.title, chart.subtitle, width),
     ...frame(width, height),
@@ -162,9 +164,8 @@ function ruleLayers(rule: Rule, x: ChartSpec, y: ChartSpec): ChartSpec[] {
   ];
 }
 
-function markLayers(mark: Mark, x: ChartSpec, y: ChartSpec, from: number, to: number): ChartSpec[] {
+function markLayers(mark: Mark, x: ChartSpec, y: ChartSpec, place: MarkPlace): ChartSpec[] {
   const data = { values: [mark] };
-  const right = mark.x > (from + to) / 2;
   const c = colours.light;
   const layers: ChartSpec[] = [
     {
@@ -185,13 +186,12 @@ function markLayers(mark: Mark, x: ChartSpec, y: ChartSpec, from: number, to: nu
     layers.push(
       ...haloed({
         data,
-        // Words stand toward the middle of the chart, so that they cannot run over its edge, whatever their length.
         mark: {
           type: 'text',
-          align: right ? 'right' : 'left',
-          baseline: 'bottom',
-          dx: right ? -8 : 8,
-          dy: -7,
+          align: place.right ? 'left' : 'right',
+          baseline: place.above ? 'bottom' : 'top',
+          dx: place.right ? 8 : -8,
+          dy: place.above ? -7 : 7,
           fontWeight: 'bold',
           color: c.ink,
         },
@@ -226,17 +226,6 @@ function check(chart: LineChart): void {
 function equalLength(field: string, got: number, wanted: number): void {
   if (got !== wanted)
     throw new ChartError(field, `has ${got} values where x.values has ${wanted}; give one for each x`);
-}
-
-function extent(values: readonly number[]): [number, number] {
-  if (values.length === 0) return [0, 1];
-  let low = Infinity;
-  let high = -Infinity;
-  for (const v of values) {
-    if (v < low) low = v;
-    if (v > high) high = v;
-  }
-  return low === high ? [low - 0.5, high + 0.5] : [low, high];
 }
 
 function cycle<T>(list: readonly T[], count: number): T[] {
