@@ -61,7 +61,41 @@ describe('cutterMarks', () => {
   });
 });
 
+describe('printed grades of millwork (data/knife-marks.various.csv)', () => {
+  // Medium grade from 13 to 19 marks an inch, highest from 20. One knife at N turns a minute, fed N/m inches a minute.
+  it.each([
+    ['12.9', 'low grade'],
+    ['13', 'medium grade'],
+    ['19.9', 'medium grade'],
+    ['20', 'highest grade'],
+    ['40', 'highest grade'],
+  ])('%s marks an inch are %s', (marks, grade) => {
+    const feed = (6000 * 0.0254) / Number(marks);
+    const r = cutterMarks({ spindleSpeed: '6000 rpm', knives: 1, feed: `${String(feed)} m/min` });
+    expect(says(r, 'note')).toContain(`${Number(marks).toFixed(1)} marks an inch: ${grade}`);
+  });
+});
+
 describe('planingTime', () => {
+  it('warns of a cut past 1/16 in a pass, and not at it', () => {
+    const by = (depthPerPass: string) =>
+      says(planingTime({ totalLength: '3 m', removal: '6 mm', depthPerPass, feed: '6 m/min' }), 'range');
+    for (const depth of ['1/16 in', '1.5875 mm', '1.5 mm']) expect(by(depth), depth).toBe('');
+    expect(by('1.5876 mm')).toMatch(/1\/16 in \(1.6 mm\) in a pass/);
+  });
+  it('warns of pieces under 12 in, and not at it', () => {
+    const by = (totalLength: string, pieces: number) =>
+      says(planingTime({ totalLength, pieces, passes: 1, feed: '6 m/min' }), 'range');
+    for (const [length, pieces] of [
+      ['12 in', 1],
+      ['1 ft', 1],
+      ['304.8 mm', 1],
+      ['36 in', 3],
+      ['84 in', 7],
+    ] as const)
+      expect(by(length, pieces), length).toBe('');
+    expect(by('304.79 mm', 1)).toMatch(/shorter than the 12 in/);
+  });
   it('adds cutting and handling, and counts every pass', () => {
     const r = planingTime({ totalLength: '12 m', pieces: 6, passes: 3, feed: '6 m/min', handling: '10 s' });
     expect(r.run.value).toBeCloseTo(36, 12);
@@ -121,6 +155,17 @@ describe('sheetAndDust', () => {
       expect(() => sheetAndDust({ ...base, ...given })).toThrow(/volumeRemoved: missing/);
     for (const given of [{ area: '2 m2' }, { depth: '1 mm' }, { area: '2 m2', depth: '1 mm' }])
       expect(() => sheetAndDust({ ...base, volumeRemoved: '2 L', ...given })).toThrow(Refusal);
+  });
+  it('grows loose by the printed factors: shavings 4.00, sawdust 2.50 (Briggs 1994, Table 7-1)', () => {
+    for (const [waste, litres] of [
+      ['planer shavings', 8],
+      ['sawdust', 5],
+    ] as const) {
+      const r = sheetAndDust({ density: '500 kg/m3', waste, volumeRemoved: '2 L' });
+      expect(r.volume.value * 1000).toBeCloseTo(litres, 9);
+      // A kilogram of solid wood, so 125 and 200 kg a cubic metre.
+      expect(r.bulkDensity.value).toBeCloseTo(1000 / litres, 9);
+    }
   });
   it('draws litres of solid wood beside litres of waste, and counts the bags in words', () => {
     const r = sheetAndDust({ density: '500 kg/m3', waste: 'planer shavings', volumeRemoved: '2 L' });

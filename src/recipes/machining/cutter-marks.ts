@@ -109,7 +109,7 @@ export const cutterMarks = recipe({
       'keep to the machine maker’s least length and greatest cut; never plane timber that a metal detector has not passed',
       cite('club-planer-rules', 'reclaimed lumber'),
     ),
-    ...gradeOf(answer.marksPerInch * 0.0254),
+    gradeOf(answer.marksPerInch * 0.0254),
     ...(given.knives > 1
       ? [
           note(
@@ -122,7 +122,7 @@ export const cutterMarks = recipe({
     const perFeed = 1000 / (given.knives * given.spindleSpeed * 60);
     const most = Math.max(given.feed * 60 * 1.6, 2.4 / perFeed);
     const feeds = Array.from({ length: 41 }, (_, i) => (most * i) / 40);
-    const grades = tableRows('knife-marks.various').filter((r) => r.text('grade').includes('grade millwork'));
+    const grades = tableRows('knife-marks.various');
     const least = (name: string): number =>
       grades.find((r) => r.text('grade').startsWith(name))?.number('low_per_in') as number;
     const [fine, medium] = [25.4 / least('highest'), 25.4 / least('medium')];
@@ -130,7 +130,7 @@ export const cutterMarks = recipe({
       title: 'Spacing of the knife marks against feed',
       subtitle: `${String(given.knives)} ${given.knives === 1 ? 'knife' : 'knives'} at ${String(Math.round(given.spindleSpeed * 60))} rpm; shaded: highest and medium grade of millwork`,
       x: { title: 'Feed', unit: 'm/min', values: feeds, domain: [0, most] },
-      y: { title: 'Distance from mark to mark', unit: 'mm', zero: true },
+      y: { title: 'Distance from mark to mark', unit: 'mm' },
       series: [{ name: 'spacing', values: feeds.map((f) => f * perFeed) }],
       // The two overlap, so the finer grade comes out darker.
       bands: [
@@ -154,17 +154,15 @@ export const cutterMarks = recipe({
 });
 
 /** Where the marks stand among the printed grades of millwork. */
-function gradeOf(perInch: number): Caution[] {
-  const rows = tableRows('knife-marks.various').filter((r) => r.text('grade').includes('grade millwork'));
-  const row = [...rows]
-    .sort((a, b) => (b.number('low_per_in') ?? 0) - (a.number('low_per_in') ?? 0))
-    .find((r) => perInch >= (r.number('low_per_in') ?? 0) - 1e-9);
-  return row
-    ? [
-        note(
-          `${perInch.toFixed(1)} marks an inch: ${row.text('grade')}; a hardwood to be finished wants 20 or more`,
-          row.citation,
-        ),
-      ]
-    : [];
+function gradeOf(perInch: number): Caution {
+  // Rounded, so that 20 marks reckoned as 19.999 999 999 are still 20.
+  const marks = Number(perInch.toFixed(6));
+  // The table goes from the low grade, which has no lower end, to the highest.
+  const row = tableRows('knife-marks.various')
+    .filter((r) => r.text('grade').includes('grade millwork'))
+    .reduce((grade, finer) => (marks >= (finer.number('low_per_in') as number) ? finer : grade));
+  return note(
+    `${perInch.toFixed(1)} marks an inch: ${row.text('grade')}; a hardwood to be finished wants 20 or more`,
+    row.citation,
+  );
 }

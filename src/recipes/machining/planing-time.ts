@@ -120,12 +120,14 @@ export const planingTime = recipe({
   },
   limits: [
     {
-      when: (given) => given.passes === undefined && given.depthPerPass > 0.0625 * 0.0254 + 1e-9,
+      // 1/16 in, in tenths of a micrometre: the last binary digit decides nothing.
+      when: (given) => given.passes === undefined && Math.round(given.depthPerPass * 1e7) > 15_875,
       says: 'a club allows 1/16 in (1.6 mm) in a pass, a school about 1 mm, an insurer 1/8 in (3.2 mm); keep to the machine’s own plate',
       source: cite('club-planer-rules', 'maximum cut', { also: cite('insurer-planer-talk', 'maximum cut') }),
     },
     {
-      when: (given) => given.totalLength / given.pieces < 0.3048 - 1e-9,
+      // 12 in, in micrometres.
+      when: (given) => Math.round((given.totalLength / given.pieces) * 1e6) < 304_800,
       says: (given) =>
         `pieces of ${formatQuantity({ kind: 'length', value: given.totalLength / given.pieces })} on average are shorter than the 12 in (305 mm) that safety rules ask for; a longer piece with waste at its end, or another method`,
       source: cite('insurer-planer-talk', 'minimum length', {

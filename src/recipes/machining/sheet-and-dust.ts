@@ -7,7 +7,7 @@ import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { cite } from '../../recipe/source.js';
-import { tableRows } from '../../timber/tables.js';
+import { tableRows, type DataRow } from '../../timber/tables.js';
 
 const solid = letter('liquid', 'wood taken off, solid', { in: 'L' });
 const planed = formula({
@@ -119,8 +119,10 @@ export const sheetAndDust = recipe({
         says: 'got a volume together with area or depth, takes one or the other',
       });
     const V = given.volumeRemoved ?? work.apply(planed, { A: A as number, x: x as number });
-    const row = tableRows('residue-expansion.briggs-1994').find((r) => r.text('residue') === given.waste);
-    if (!row) throw new Error(`data/residue-expansion.briggs-1994.csv has no row for ${given.waste}`);
+    // The choices of `waste` are the rows of the table.
+    const [row] = tableRows('residue-expansion.briggs-1994').filter(
+      (r) => r.text('residue') === given.waste,
+    ) as [DataRow];
     const m = work.apply(weight, { rho: given.density, V });
     const V_l = work.apply(loose, { f: row.number('expansion') as number, V }, `loose ${given.waste}`);
     return {
