@@ -4,7 +4,9 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { frame } from '../../src/explore/frame.js';
+import { Quantity } from '../../src/quantities/quantity.js';
 import { Refusal } from '../../src/quantities/refusal.js';
+import type { Fields } from '../../src/recipe/field.js';
 import { bill } from '../../src/recipes/bill/bill.js';
 import { pieceWeight } from '../../src/recipes/moisture/piece-weight.js';
 import { partsCost } from '../../src/recipes/stock/parts-cost.js';
@@ -27,6 +29,12 @@ describe('a line costs its quantity times its price', () => {
     ['minutes by the hour', { kind: 'time', quantity: '90 min', price: '40/h' }, 60],
     ['an hour and a half by the hour', { kind: 'time', quantity: 1.5, unit: 'h', price: 40 }, 60],
     ['nothing for salvage', { quantity: '0.06 m3', price: 0 }, 0],
+    ['feet and inches by the foot', { quantity: `5' 6"`, price: '2/ft' }, 11],
+    ['feet and inches at a price for one', { quantity: '5 ft 6 in', price: 2 }, 11],
+    ['half of a metre at a price for one', { quantity: '½ m', price: 3 }, 1.5],
+    ['a thousand millimetres at a price for one', { quantity: '1e3 mm', price: 0.01 }, 10],
+    ['three quarters of a box', { quantity: '3/4 box', price: 8 }, 6],
+    ['two and a half packs', { quantity: '2½ packs', price: 4 }, 10],
     ['a fraction of an inch', { quantity: '5 1/2 ft', price: '2/ft' }, 11],
   ])('%s', (_what, line, cost) => {
     expect(one(line).total.value).toBeCloseTo(cost, 9);
@@ -60,6 +68,7 @@ describe('mass', () => {
     ['of the whole line', { quantity: 3, mass: '2 kg' }, 2],
     ['of each', { quantity: 48, massEach: '6 g' }, 0.288],
     ['of a quantity that is one', { quantity: '1.2 kg' }, 1.2],
+    ['weighed, though a density is given', { quantity: '0.05 m3', density: '520 kg/m3', mass: '20 kg' }, 20],
     ['by density', { quantity: '0.05 m3', density: '520 kg/m3' }, 26],
   ])('%s', (_what, line, kg) => {
     expect(one(line).mass?.in('kg')).toBeCloseTo(kg, 9);
@@ -77,6 +86,64 @@ describe('mass', () => {
         .cautions.map((c) => c.text)
         .join(),
     ).toMatch(/no price/);
+  });
+});
+
+describe('the picture of a bill', () => {
+  const drawn = (r: { chart: unknown }): string => JSON.stringify(r.chart);
+  it('is not drawn where everything is free', () => {
+    expect(one({ quantity: 3, price: 0 }).chart).toBeUndefined();
+    expect(one({ quantity: 3, price: 0.01 }).chart).toBeDefined();
+  });
+  it('carries the currency of the prices, or of the hour, and the mass', () => {
+    const euros = drawn(one({ quantity: 2, price: '€12.50', mass: '3 kg' }));
+    expect(euros).toContain('€25.00 in all, 3 kg');
+    expect(euros).toContain('"Cost (€)"');
+    const hours = drawn(one({ kind: 'time', quantity: '2 h' }, { hourly: '£30/h' }));
+    expect(hours).toContain('£60.00 in all');
+    expect(hours).not.toContain('kg');
+    const plain = drawn(one({ quantity: 2, price: 12.5 }));
+    expect(plain).toContain('25.00 in all');
+    expect(plain).toContain('"Cost"');
+  });
+  it('gives each sort its cost and share, and marks the dearest', () => {
+    const r = bill({
+      lines: [
+        { item: 'a', kind: 'timber', quantity: 3, price: 20 },
+        { item: 'b', kind: 'glue', quantity: 1, price: 20 },
+      ],
+    });
+    expect(drawn(r)).toMatch(/"timber","value":60,"label":"60.00, 75 %","chosen":true/);
+    expect(drawn(r)).toMatch(/"glue","value":20,"label":"20.00, 25 %","chosen":false/);
+  });
+});
+
+describe('cautions of a bill', () => {
+  const texts = (r: { cautions: readonly { text: string }[] }): string =>
+    r.cautions.map((c) => c.text).join('|');
+  it('lift with two: over 25 kg, and not at it', () => {
+    expect(texts(one({ quantity: 1, price: 1, mass: '25 kg' }))).not.toMatch(/two or more/);
+    expect(texts(one({ quantity: 1, price: 1, mass: '25.001 kg' }))).toMatch(/over 25 kg: lift it with two/);
+    expect(texts(one({ quantity: 1, price: 1 }))).not.toMatch(/two or more/);
+  });
+  it('names six unpriced lines, and counts the rest', () => {
+    const lines = (n: number) =>
+      bill({ lines: Array.from({ length: n }, (_, i) => ({ item: `part ${String(i + 1)}`, quantity: 1 })) });
+    expect(texts(lines(6))).toContain('part 5, part 6');
+    expect(texts(lines(6))).not.toContain('more');
+    expect(texts(lines(7))).toContain('part 5, part 6 and 1 more');
+    expect(texts(lines(7))).not.toContain('part 7');
+    expect(texts(lines(9))).toContain('and 3 more');
+  });
+  it('time weighs nothing and is not missed', () => {
+    const r = bill({
+      lines: [
+        { item: 'top', quantity: 1, price: 1, mass: '9 kg' },
+        { item: 'bench work', kind: 'time', quantity: '2 h', price: '30/h' },
+      ],
+    });
+    expect(texts(r)).not.toMatch(/no mass/);
+    expect(texts(one({ quantity: 1, price: 1 }))).not.toMatch(/no mass|no price/);
   });
 });
 
@@ -126,6 +193,26 @@ describe('a bill joins other results and other forms', () => {
     const f = finishQuantity({ surfaces: ['2.4 m2'], coats: 2, coverage: '12 m2/L' });
     expect(one({ kind: 'finish', quantity: f.volume, price: '20/L' }).total.value).toBeCloseTo(8, 9);
   });
+  it('takes every measure as a quantity of its own', () => {
+    const from = (quantity: unknown, price: string): number =>
+      one({ quantity: quantity as string, price }).total.value;
+    expect(from(new Quantity('volume', 0.02), '600/m3')).toBeCloseTo(12, 9);
+    // 1 board foot is 144 cubic inches: 0.002 359 737 m3. A super foot is as much.
+    expect(from(new Quantity('boardFeet', 0.23597372), '1000/m3')).toBeCloseTo(235.97, 9);
+    expect(from(new Quantity('superFeet', 0.5), '10/m3')).toBeCloseTo(5, 9);
+    expect(from(new Quantity('length', 2.5), '4/m')).toBeCloseTo(10, 9);
+    expect(from(new Quantity('mass', 0.25), '8/kg')).toBeCloseTo(2, 9);
+    expect(() => from(new Quantity('moisture', 0.1), '4/m')).toThrow(
+      /lines\[1\]\.quantity: got .*10 %.*takes how much/,
+    );
+  });
+  it('says which values could be meant for a quantity and for a price', () => {
+    const { quantity, price } = bill.inputs.lines.fields as Fields;
+    for (const f of [quantity, price, bill.inputs.hourly]) {
+      for (const v of ['4.2 m', 12, new Quantity('length', 1)]) expect(f?.fits(v)).toBe(true);
+      for (const v of [true, null, { value: 3 }, [4]]) expect(f?.fits(v)).toBe(false);
+    }
+  });
   it('takes the cost of the parts and the weight of the top as they come', () => {
     const cost = partsCost({ parts: [{ name: 'rail', count: 2, length: '1 m', price: '5/m' }] });
     const weight = pieceWeight({
@@ -172,6 +259,36 @@ describe('a bill joins other results and other forms', () => {
 });
 
 describe('bill refuses', () => {
+  it('a second currency in a price by measure, and in the price of an hour', () => {
+    const second = (price: string, hourly?: string) => () =>
+      bill({
+        lines: [
+          { item: 'a', quantity: 1, price: '€1' },
+          { item: 'b', quantity: '2 m', price },
+        ],
+        ...(hourly ? { hourly } : {}),
+      });
+    expect(second('$4/m')).toThrow(/got prices in "€" and "\$", takes one currency/);
+    expect(second('€4/m', '$40')).toThrow(/one currency/);
+    expect(second('€4/m', '€40')().lines[1]?.price).toBe('€4/m');
+  });
+  it('a million million millions, and takes a milliard', () => {
+    expect(one({ quantity: 1e9, price: 0 }).lines[0]?.quantity).toBe('1000000000');
+    expect(() => one({ quantity: 1.000001e9, price: 0 })).toThrow(/from 0 to a billion/);
+    // Counted in the unit written: a milliard of millimetres is no more than a milliard.
+    expect(one({ quantity: '1000000000 mm', price: '0/m' }).total.value).toBe(0);
+    expect(() => one({ quantity: '1000000001 mm', price: '0/m' })).toThrow(/from 0 to a billion/);
+  });
+  it('only the unit of a line whose unit is wrong, not what would follow from it', () => {
+    expect(() => one({ quantity: 2, unit: 'furlong', price: '4/m' })).toThrow(
+      /^bill: lines\[1\]\.unit: [^;]*$/,
+    );
+  });
+  it('price and density of one line together', () => {
+    expect(() => one({ quantity: '2 m', price: '4/L', density: '500 kg/m3' })).toThrow(
+      /lines\[1\]\.price: .*a length.*; lines\[1\]\.density: .*no volume/,
+    );
+  });
   it.each([
     ['no lines', { lines: [] }, 'lines', /1 to/],
     [
@@ -203,6 +320,20 @@ describe('bill refuses', () => {
       { lines: [{ item: 'a', quantity: -2, price: 4 }] },
       'lines[1].quantity',
       /from 0/,
+    ],
+    ['no quantity', { lines: [{ item: 'a', quantity: '', price: 4 }] }, 'lines[1].quantity', /got ""/],
+    ['a list of quantities', { lines: [{ item: 'a', quantity: [1, 2] }] }, 'lines[1].quantity', /how much/],
+    [
+      'a quantity with two points',
+      { lines: [{ item: 'a', quantity: '3..4', price: 4 }] },
+      'lines[1].quantity',
+      /got "3..4"/,
+    ],
+    [
+      'a quantity as long as a letter',
+      { lines: [{ item: 'a', quantity: `${'1'.repeat(121)} m`, price: 4 }] },
+      'lines[1].quantity',
+      /how much/,
     ],
     [
       'a price below nothing',

@@ -1,7 +1,7 @@
 // The lines of a bill: the columns of its table, and what each line costs and weighs.
 import { pretty } from '../../quantities/format.js';
-import { Refusal, type Trouble } from '../../quantities/refusal.js';
-import { field, type Read } from '../../recipe/field.js';
+import { Refusal } from '../../quantities/refusal.js';
+import { field, together, type Read } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { tableField } from '../../recipe/table.js';
 import type { Work } from '../../recipe/work.js';
@@ -77,59 +77,63 @@ export function readLines(
   hourly: LinePrice | undefined,
   work: Work,
 ): Line[] {
-  const troubles: Trouble[] = [];
-  const rows = lines.map((line, i): Line => {
-    const at = (column: string, run: () => void): void => {
-      try {
-        run();
-      } catch (error) {
-        if (!(error instanceof Refusal)) throw error;
-        troubles.push({
-          field: `lines[${String(i + 1)}].${column}`,
-          says: error.troubles[0]?.says ?? error.message,
-        });
-      }
-    };
-    let m: Measured = line.quantity;
-    at('unit', () => (m = withUnit(line.quantity, line.unit)));
-    const p: LinePrice | undefined = line.price ?? (line.kind === 'time' ? hourly : undefined);
-    let C = 0;
-    at('price', () => {
-      if (!p) return;
-      // A price of an hour given once is for hours, whatever unit a line of time is written in.
-      const perHour =
-        p === hourly && p.bare ? { ...p, by: 'time' as const, amount: p.amount / 3600, bare: false } : p;
-      const b = bought(m, perHour);
-      C = cents(work.apply(cost, { q: b.units, p: b.price }, line.item));
-    });
-    let mass: number | undefined =
-      line.mass ??
-      (line.massEach === undefined ? undefined : (line.massEach * m.value) / m.per) ??
-      (m.by === 'mass' ? m.value : undefined);
-    at('density', () => {
-      if (line.density === undefined) return;
-      if (m.by !== 'liquid')
-        throw new Refusal(
-          'got a density with a quantity that is no volume; takes one with a quantity such as "0.04 m3"',
+  return together(
+    lines.map((line, i) => [`lines[${String(i + 1)}]`, () => readLine(line, hourly, work)] as const),
+  );
+}
+
+function readLine(line: Read<typeof columns>, hourly: LinePrice | undefined, work: Work): Line {
+  const ofTime = line.kind === 'time';
+  const [m] = together([['unit', () => withUnit(line.quantity, line.unit)]]) as [Measured];
+  const p: LinePrice | undefined = line.price ?? (ofTime ? hourly : undefined);
+  // An hourly price given once is for hours, whatever unit a line of time is written in.
+  const perHour = p === hourly && p?.bare === true;
+  const [paid = 0, reckoned] = together<number | undefined>([
+    [
+      'price',
+      () => {
+        if (!p) return undefined;
+        const { units, price } = bought(
+          m,
+          perHour ? { ...p, by: 'time', amount: p.amount / 3600, bare: false } : p,
         );
-      mass ??= work.apply(weight, { rho: line.density, V: m.value }, `${line.item}: mass`);
-    });
-    if (line.kind === 'time' && m.by !== 'time')
-      at('quantity', () => {
-        throw new Refusal(`got ${m.written}, takes a time such as "6 h" in a line of time`);
-      });
-    const written = line.unit === undefined ? m.written : `${line.quantity.written} ${line.unit}`;
-    return {
-      item: line.item,
-      kind: line.kind as LineKind,
-      quantity: pretty(written),
-      ...(p ? { price: p === hourly && p.bare ? `${p.text}/h` : p.text } : {}),
-      cost: C,
-      ...(mass === undefined ? {} : { mass }),
-      hours: m.by === 'time' && line.kind === 'time' ? m.value : 0,
-      priced: p !== undefined,
-    };
-  });
-  if (troubles.length > 0) throw new Refusal(troubles);
-  return rows;
+        return cents(work.apply(cost, { q: units, p: price }, line.item));
+      },
+    ],
+    [
+      'density',
+      () => {
+        if (line.density === undefined) return undefined;
+        if (m.by !== 'liquid')
+          throw new Refusal(
+            'got a density with a quantity that is no volume; takes one with a quantity such as "0.04 m3"',
+          );
+        if (line.mass !== undefined || line.massEach !== undefined) return undefined;
+        return work.apply(weight, { rho: line.density, V: m.value }, `${line.item}: mass`);
+      },
+    ],
+    [
+      'quantity',
+      () => {
+        if (ofTime && m.by !== 'time')
+          throw new Refusal(`got ${m.written}, takes a time such as "6 h" in a line of time`);
+        return undefined;
+      },
+    ],
+  ]);
+  const mass =
+    line.mass ??
+    (line.massEach === undefined ? undefined : (line.massEach * m.value) / m.per) ??
+    (m.by === 'mass' ? m.value : reckoned);
+  const written = line.unit === undefined ? m.written : `${line.quantity.written} ${line.unit}`;
+  return {
+    item: line.item,
+    kind: line.kind as LineKind,
+    quantity: pretty(written),
+    ...(p ? { price: perHour ? `${p.text}/h` : p.text } : {}),
+    cost: paid,
+    ...(mass === undefined ? {} : { mass }),
+    hours: ofTime ? m.value : 0,
+    priced: p !== undefined,
+  };
 }

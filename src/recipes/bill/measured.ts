@@ -6,6 +6,7 @@ import { parseQuantity, toQuantity } from '../../quantities/parse.js';
 import { Quantity } from '../../quantities/quantity.js';
 import { Refusal, shown } from '../../quantities/refusal.js';
 import { unitOf } from '../../quantities/unit.js';
+import { attempt } from '../../recipe/attempt.js';
 import { field, makeField, type Field } from '../../recipe/field.js';
 
 export type By = 'count' | 'length' | 'area' | 'liquid' | 'mass' | 'time';
@@ -33,7 +34,10 @@ export interface LinePrice {
 const measures: readonly By[] = ['length', 'area', 'liquid', 'mass', 'time'];
 const pieces =
   /^(?:pieces?|pcs?|each|off|no\.?|box(?:es)?|packs?|packets?|tins?|bags?|pairs?|sets?|sheets?|bottles?|tubes?|rolls?|discs?|boards?|screws?|jobs?|trips?)$/i;
-const plain = /^\+?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?$|^\d+(?:[ -]\d+)?\/\d+$/i;
+/** The number a text begins with: 12, 4.5, 1e3, 3/4, 5 1/2, 5½. */
+const lead =
+  /^\+?(?:\d+[ -]\d+\/\d+|\d+\/\d+|\d*[½⅓⅔¼¾⅛⅜⅝⅞]|(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?)(?![\d.])/i;
+const feetFirst = /^(?:['’′](?!['’′])|ft\b|feet\b|foot\b)/;
 const takesQuantity =
   'how much, a number of pieces such as 12, or with a unit such as "4.2 m", "1.3 m2", "750 mL", "2 kg" or "6 h"';
 
@@ -59,18 +63,17 @@ export function measured(value: unknown): Measured {
   }
   if (typeof value !== 'string' || value.length > 120) return refuse();
   const text = value.trim();
-  if (plain.test(text)) return whole('count', parseQuantity(text, 'ratio').value, 1, true, text);
-  const unit = /[^\d\s.,/+-][^]*$/.exec(text)?.[0] ?? '';
-  const number = text.slice(0, text.length - unit.length).trim();
-  if (pieces.test(unit) && plain.test(number))
-    return whole('count', parseQuantity(number, 'ratio').value, 1, false, text);
+  const number = lead.exec(text)?.[0] ?? '';
+  const unit = text.slice(number.length).trim();
+  if (number !== '' && (unit === '' || pieces.test(unit)))
+    return whole('count', parseQuantity(number, 'ratio').value, 1, unit === '', text);
   for (const by of measures) {
-    try {
-      const q = parseQuantity(text, by);
-      return whole(by, q.value, plain.test(number) ? unitOf(by, unit).scale : 1, false, text);
-    } catch (error) {
-      if (!(error instanceof Refusal)) throw error;
-    }
+    const read = attempt(() => {
+      // A price for one of what is written as 5' 6" is for a foot.
+      const per = unitOf(by, feetFirst.test(unit) ? 'ft' : unit).scale;
+      return whole(by, parseQuantity(text, by).value, per, false, text);
+    });
+    if (!(read instanceof Refusal)) return read;
   }
   return refuse();
 }
@@ -115,6 +118,18 @@ export function quantityField<const O extends Options>(
   ) as unknown as Field<QuantityWritten, Maybe<O, Measured>, IsOptional<O>>;
 }
 
+/** A second currency is refused as such; any other refusal leaves the next way of reading open. */
+function readPrice(reader: Field<unknown, number>, written: unknown): number | Refusal {
+  const amount = attempt(() => reader.read(written));
+  if (amount instanceof Refusal && amount.message.includes('one currency')) throw amount;
+  return amount;
+}
+
+const currencyOf = (written: unknown, kind: Kind): { readonly currency?: string } => {
+  const { currency } = toQuantity(written, kind);
+  return currency ? { currency } : {};
+};
+
 export function linePriceField<const O extends Options>(
   options: O,
 ): Field<QuantityWritten, Maybe<O, LinePrice>, IsOptional<O>> {
@@ -129,36 +144,26 @@ export function linePriceField<const O extends Options>(
     const written = typeof value === 'string' ? value.trim().replace(each, '') : value;
     const perPiece = typeof value === 'string' && written !== value.trim();
     for (const r of perPiece ? [] : readers) {
-      try {
-        const amount = r.field.read(written);
-        const currency = toQuantity(written, r.kind).currency;
+      const amount = readPrice(r.field, written);
+      if (!(amount instanceof Refusal))
         return {
           by: r.by,
           amount,
           bare: false,
           text: pretty(String(written)),
-          ...(currency ? { currency } : {}),
+          ...currencyOf(written, r.kind),
         };
-      } catch (error) {
-        if (!(error instanceof Refusal) || error.message.includes('one currency')) throw error;
-      }
     }
-    try {
-      const amount = money.read(written);
-      const currency = toQuantity(written, 'money').currency;
-      return {
-        by: 'count',
-        amount,
-        bare: !perPiece,
-        text:
-          formatQuantity({ kind: 'money', value: amount, ...(currency ? { currency } : {}) }) +
-          (perPiece ? ' each' : ''),
-        ...(currency ? { currency } : {}),
-      };
-    } catch (error) {
-      if (!(error instanceof Refusal) || error.message.includes('one currency')) throw error;
-      throw new Refusal(`got ${shown(value)}, takes ${takes}`);
-    }
+    const amount = readPrice(money, written);
+    if (amount instanceof Refusal) throw new Refusal(`got ${shown(value)}, takes ${takes}`);
+    const currency = currencyOf(written, 'money');
+    return {
+      by: 'count',
+      amount,
+      bare: !perPiece,
+      text: formatQuantity({ kind: 'money', value: amount, ...currency }) + (perPiece ? ' each' : ''),
+      ...currency,
+    };
   };
   return makeField<QuantityWritten, LinePrice, O>(
     {
