@@ -1,5 +1,5 @@
-import Papa from 'papaparse';
-import { Refusal, nearest, shown } from '../quantities/refusal.js';
+import { Refusal, shown } from '../quantities/refusal.js';
+import { readCsv } from './csv.js';
 import {
   isPlainObject,
   makeField,
@@ -62,11 +62,14 @@ export function tableField<const F extends Fields, const O extends TableOptions>
     return together(
       rows.map(
         (row, i) =>
-          [`[${i + 1}]${line ? ` (line ${line(i)})` : ''}`, () => {
-      const read = check(renamed(row, header));
-      options.row?.(read as never);
-      return read;
-    }] as const,
+          [
+            `[${i + 1}]${line ? ` (line ${line(i)})` : ''}`,
+            () => {
+              const read = check(renamed(row, header));
+              options.row?.(read as never);
+              return read;
+            },
+          ] as const,
       ),
     ) as Read<F>[];
   };
@@ -127,33 +130,32 @@ function csvRows(
     try {
       text = readOwnFile(name);
     } catch (error) {
-      const code = (error as { code?: string }).code;
+      const { code } = error as { readonly code: string };
       throw new Refusal(
-        `got the file ${shown(name)}, which ${code === 'ENOENT' ? 'does not exist here' : `cannot be read (${code ?? 'unknown reason'})`}; takes ${takes}`,
+        `got the file ${shown(name)}, which ${code === 'ENOENT' ? 'does not exist here' : `cannot be read (${code})`}; takes ${takes}`,
       );
     }
   }
-  const lines: number[] = [];
-  const parsed = Papa.parse<string[]>(text.replace(/^\ufeff/, ''), { skipEmptyLines: false });
-  const [head, ...body] = parsed.data;
-  const quotes = parsed.errors.find((e) => e.type === 'Quotes');
-  if (quotes)
+  const { rows: found, badQuote } = readCsv(text);
+  if (badQuote !== undefined)
     throw new Refusal(
-      `got ${shown(name)} with a quotation mark that is not closed, near row ${(quotes.row ?? 0) + 1}; takes ${takes}`,
+      `got ${shown(name)} with a quotation mark that is not closed, in line ${badQuote}; takes ${takes}`,
     );
-  if (!head || head.length === 0 || (head.length === 1 && head[0]?.trim() === ''))
+  const [head, ...body] = found;
+  const columns = head?.cells.map((h) => h.trim()) ?? [];
+  if (columns.every((c) => c === ''))
     throw new Refusal(`got ${shown(name)} with no header line; takes ${takes}`);
+  const lines: number[] = [];
   const rows: Record<string, unknown>[] = [];
-  const columns = head.map((h) => h.trim());
-  body.forEach((cells, i) => {
-    if (cells.every((c) => c.trim() === '') || cells[0]?.trim().startsWith('#')) return;
+  for (const { line, cells } of body) {
+    if (cells.every((c) => c.trim() === '') || cells[0]?.trim().startsWith('#')) continue;
     if (cells.length > columns.length)
       throw new Refusal(
-        `got ${shown(name)} with ${cells.length} cells in line ${i + 2}, takes ${columns.length} as in its header`,
+        `got ${shown(name)} with ${cells.length} cells in line ${line}, takes ${columns.length} as in its header`,
       );
-    lines.push(i + 2);
+    lines.push(line);
     rows.push(Object.fromEntries(columns.map((c, j) => [c, clean((cells[j] ?? '').trim())])));
-  });
+  }
   return { rows, line: (row) => lines[row] as number };
 }
 
@@ -174,10 +176,9 @@ function headerOf(rows: readonly Record<string, unknown>[], names: readonly stri
     const inBracket = bracket && names.find((n) => plain(n) === plain(bracket[1] as string));
     const inTail = tail && names.find((n) => plain(n) === plain(tail[1] as string));
     if (exact) map.set(w, { name: exact });
-    else if (inBracket) map.set(w, { name: inBracket, unit: bracket?.[2] as string });
-    else if (inTail)
-      map.set(w, { name: inTail, unit: (tail?.[2] as string) === 'pct' ? '%' : (tail?.[2] as string) });
-    else map.set(w, { name: nearest(w, names) === undefined ? w : w });
+    else if (inBracket) map.set(w, { name: inBracket, unit: bracket[2] as string });
+    else if (inTail) map.set(w, { name: inTail, unit: tail[2] === 'pct' ? '%' : (tail[2] as string) });
+    else map.set(w, { name: w });
   }
   return map;
 }

@@ -1,6 +1,6 @@
 // Reads the tables of data/ into rows that carry their source. A row whose source, place or way of reading is missing
 // does not load: a figure nobody can trace is worse than none.
-import Papa from 'papaparse';
+import { readCsv, type CsvRow } from '../recipe/csv.js';
 import { readDataFile } from '../recipe/files.js';
 import { allSources, cite, type Citation } from '../recipe/source.js';
 
@@ -38,10 +38,19 @@ export function tableRows(name: string): readonly DataRow[] {
 
 /** The rows of a table's text; `file` names it in errors. @throws Error naming file and line */
 export function parseTable(file: string, text: string): DataRow[] {
-  const parsed = Papa.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true });
-  const fault = parsed.errors[0];
-  if (fault) throw new Error(`data/${file}, line ${(fault.row ?? 0) + 2}: ${fault.message}`);
-  return parsed.data.map((cells, i) => rowOf(file, i + 2, cells));
+  const { rows, badQuote } = readCsv(text);
+  if (badQuote !== undefined)
+    throw new Error(`data/${file}, line ${badQuote}: a quotation mark is not closed`);
+  const [head, ...body] = rows as [CsvRow, ...CsvRow[]];
+  return body
+    .filter(({ cells }) => cells.length > 1 || cells[0] !== '')
+    .map(({ line, cells }) => {
+      if (cells.length !== head.cells.length)
+        throw new Error(
+          `data/${file}, line ${line}: ${cells.length} cells, takes ${head.cells.length} as in its header`,
+        );
+      return rowOf(file, line, Object.fromEntries(head.cells.map((h, i) => [h, cells[i] as string])));
+    });
 }
 
 function rowOf(file: string, line: number, cells: Record<string, string>): DataRow {

@@ -56,6 +56,17 @@ describe('the published tables', () => {
       /read is "seen"/,
     );
   });
+  it('name the line of the file where a quoted cell spans lines, cells are missing or a quotation mark is open', () => {
+    const sound = '"white\noak",Oak,0.1,fpl-gtr-190,p. 1,text,\n';
+    const [first, second] = parseTable('x.csv', `${head}${sound}\n${sound}`);
+    expect([first?.line, second?.line]).toEqual([2, 5]);
+    expect(() => parseTable('x.csv', `${head}${sound}oak,Oak\n`)).toThrow(
+      'data/x.csv, line 4: 2 cells, takes 7 as in its header',
+    );
+    expect(() => parseTable('x.csv', `${head}${sound}"oak,Oak\n`)).toThrow(
+      'data/x.csv, line 4: a quotation mark is not closed',
+    );
+  });
   it('say which cell is no number', () => {
     const [row] = parseTable('x.csv', `${head}white-oak,Oak,many,fpl-gtr-190,p. 1,text,\n`);
     expect(() => row?.number('c')).toThrow(/line 2: c is "many", takes a number/);

@@ -1,0 +1,26 @@
+import Papa from 'papaparse';
+
+/** A row of a CSV text, with the line of the file on which it begins. */
+export interface CsvRow {
+  readonly line: number;
+  readonly cells: readonly string[];
+}
+
+const breaks = (text: string): number => [...text.matchAll(/\r\n|\r|\n/g)].length;
+
+/**
+ * Rows of a CSV text, empty ones too. A quoted cell may span lines, so rows and lines are counted apart.
+ * `badQuote` is the line of a quotation mark that is not closed or stands in the middle of a cell.
+ */
+export function readCsv(text: string): { readonly rows: readonly CsvRow[]; readonly badQuote?: number } {
+  const plain = text.replace(/^\ufeff/, '');
+  const parsed = Papa.parse<string[]>(plain, { skipEmptyLines: false });
+  let line = 1;
+  const rows = parsed.data.map((cells) => {
+    const row = { line, cells };
+    line += 1 + breaks(cells.join(' '));
+    return row;
+  });
+  const bad = parsed.errors.find((e) => e.type === 'Quotes');
+  return { rows, ...(bad ? { badQuote: 1 + breaks(plain.slice(0, bad.index as number)) } : {}) };
+}
