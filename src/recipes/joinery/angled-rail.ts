@@ -12,7 +12,13 @@ const a = letter('angle', 'slope of the rail', { in: 'deg' });
 const run = mm('clear distance between the uprights');
 const r = mm('depth of each recess');
 
-const slope = formula({ symbol: 'a', gives: a, text: 'atan(V / R) * 180 / pi', where: { V: mm('rise from face to face'), R: run }, basis: 'geometry' });
+const slope = formula({
+  symbol: 'a',
+  gives: a,
+  text: 'atan(V / R) * 180 / pi',
+  where: { V: mm('rise from face to face'), R: run },
+  basis: 'geometry',
+});
 const edge = formula({
   symbol: 'e',
   gives: mm('along each edge, from cut to cut'),
@@ -20,9 +26,27 @@ const edge = formula({
   where: { R: run, r, a },
   basis: 'geometry',
 });
-const skew = formula({ symbol: 'k', gives: mm('how far a plumb cut runs along the rail'), text: 'h tan(pi a / 180)', where: { h: mm('depth of the rail, square to its length'), a }, basis: 'geometry' });
-const plumb = formula({ symbol: 'p', gives: mm('height of the rail where it meets an upright'), text: 'h / cos(pi a / 180)', where: { h: mm('depth of the rail, square to its length'), a }, basis: 'geometry' });
-const rises = formula({ symbol: 'z', gives: mm('how much the rail rises inside a recess'), text: 'r tan(pi a / 180)', where: { r, a }, basis: 'geometry' });
+const skew = formula({
+  symbol: 'k',
+  gives: mm('how far a plumb cut runs along the rail'),
+  text: 'h tan(pi a / 180)',
+  where: { h: mm('depth of the rail, square to its length'), a },
+  basis: 'geometry',
+});
+const plumb = formula({
+  symbol: 'p',
+  gives: mm('height of the rail where it meets an upright'),
+  text: 'h / cos(pi a / 180)',
+  where: { h: mm('depth of the rail, square to its length'), a },
+  basis: 'geometry',
+});
+const rises = formula({
+  symbol: 'z',
+  gives: mm('how much the rail rises inside a recess'),
+  text: 'r tan(pi a / 180)',
+  where: { r, a },
+  basis: 'geometry',
+});
 
 /**
  * A rail that rises between two uprights and may be let into them: its slope, its plumb cuts from long point to short
@@ -32,15 +56,46 @@ export const angledRail = recipe({
   name: 'angledRail',
   title: 'A rail at an angle between two uprights',
   topic: 'joinery',
-  about: 'Slope, end cuts, length from point to point and recess outlines of a rail that rises from one upright to another, butted or let in.',
+  about:
+    'Slope, end cuts, length from point to point and recess outlines of a rail that rises from one upright to another, butted or let in.',
   sources: [],
   inputs: {
-    run: field.length({ symbol: 'R', says: 'level distance between the uprights', above: '0 mm', max: '20 m' }),
-    rise: field.length({ symbol: 'V', says: 'how much the rail rises from face to face', min: '0 mm', max: '20 m' }),
-    section: field.group({ width: field.length({ says: 'thickness of the rail, across the frame', above: '0 mm', max: '1 m' }), depth: field.length({ says: 'depth of the rail, square to its length', above: '0 mm', max: '1 m' }) }, { says: 'section of the rail, such as { width: "35 mm", depth: "60 mm" }' }),
-    recessDepth: field.length({ symbol: 'r', says: 'how deep it is let into each upright', min: '0 mm', max: '500 mm', default: '0 mm' }),
-    betweenFaces: field.flag({ says: 'run and rise are measured from face to face (yes) or from middle to middle of the uprights (no)', default: true }),
-    uprightWidth: field.length({ says: 'width of an upright in the plane of the frame; needed from middle to middle, and for the picture', above: '0 mm', max: '2 m', default: '70 mm' }),
+    run: field.length({
+      symbol: 'R',
+      says: 'level distance between the uprights',
+      above: '0 mm',
+      max: '20 m',
+    }),
+    rise: field.length({
+      symbol: 'V',
+      says: 'how much the rail rises from face to face',
+      min: '0 mm',
+      max: '20 m',
+    }),
+    section: field.group(
+      {
+        width: field.length({ says: 'thickness of the rail, across the frame', above: '0 mm', max: '1 m' }),
+        depth: field.length({ says: 'depth of the rail, square to its length', above: '0 mm', max: '1 m' }),
+      },
+      { says: 'section of the rail, such as { width: "35 mm", depth: "60 mm" }' },
+    ),
+    recessDepth: field.length({
+      symbol: 'r',
+      says: 'how deep it is let into each upright',
+      min: '0 mm',
+      max: '500 mm',
+      default: '0 mm',
+    }),
+    betweenFaces: field.flag({
+      says: 'run and rise are measured from face to face (yes) or from middle to middle of the uprights (no)',
+      default: true,
+    }),
+    uprightWidth: field.length({
+      says: 'width of an upright in the plane of the frame; needed from middle to middle, and for the picture',
+      above: '0 mm',
+      max: '2 m',
+      default: '70 mm',
+    }),
     picture: pictureField,
   },
   outputs: {
@@ -48,10 +103,23 @@ export const angledRail = recipe({
     longPoint: out.length({ says: 'from long point to long point: the least blank' }),
     shortPoint: out.length({ says: 'from short point to short point, along the rail' }),
     edgeLength: out.length({ says: 'along each edge, from cut to cut' }),
-    bevels: out.table({ end: out.text({ says: 'end' }), offSquare: out.angle({ says: 'off square' }), toEdge: out.angle({ says: 'to the edge' }), longPointOn: out.text({ says: 'edge with the long point' }) }, { says: 'End cuts' }),
+    bevels: out.table(
+      {
+        end: out.text({ says: 'end' }),
+        offSquare: out.angle({ says: 'off square' }),
+        toEdge: out.angle({ says: 'to the edge' }),
+        longPointOn: out.text({ says: 'edge with the long point' }),
+      },
+      { says: 'End cuts' },
+    ),
     seat: out.length({ says: 'height of the rail where it meets an upright' }),
     recess: out.table(
-      { upright: out.text({ says: 'upright' }), point: out.count({ says: 'point' }), into: out.length({ says: 'into the upright from its face' }), up: out.length({ says: 'up from the lower edge of the rail at the face of the lower upright' }) },
+      {
+        upright: out.text({ says: 'upright' }),
+        point: out.count({ says: 'point' }),
+        into: out.length({ says: 'into the upright from its face' }),
+        up: out.length({ says: 'up from the lower edge of the rail at the face of the lower upright' }),
+      },
       { says: 'Outline of each recess, seen from the side', optional: true },
     ),
     recessWidth: out.length({ says: 'width of each recess: the thickness of the rail', optional: true }),
@@ -61,21 +129,48 @@ export const angledRail = recipe({
     const h = given.section.depth;
     const off = given.betweenFaces ? 0 : given.uprightWidth;
     const R = given.run - off;
-    if (R <= 0) throw new Refusal({ field: 'run', says: `got ${(given.run * 1000).toFixed(1)} mm from middle to middle, takes more than the width of an upright, ${(given.uprightWidth * 1000).toFixed(1)} mm` });
-    if (given.recessDepth >= given.uprightWidth) throw new Refusal({ field: 'recessDepth', says: `got ${(given.recessDepth * 1000).toFixed(1)} mm, takes less than the width of the upright, ${(given.uprightWidth * 1000).toFixed(1)} mm` });
+    if (R <= 0)
+      throw new Refusal({
+        field: 'run',
+        says: `got ${(given.run * 1000).toFixed(1)} mm from middle to middle, takes more than the width of an upright, ${(given.uprightWidth * 1000).toFixed(1)} mm`,
+      });
+    if (given.recessDepth >= given.uprightWidth)
+      throw new Refusal({
+        field: 'recessDepth',
+        says: `got ${(given.recessDepth * 1000).toFixed(1)} mm, takes less than the width of the upright, ${(given.uprightWidth * 1000).toFixed(1)} mm`,
+      });
     // From middle to middle the rise grows in the same proportion as the run.
     const V = (given.rise * R) / given.run;
     const angle = work.apply(slope, { V, R });
-    if (angle > (80 * Math.PI) / 180) throw new Refusal({ field: 'rise', says: `gives a slope of ${((angle * 180) / Math.PI).toFixed(1)}°, takes one of 80° or less; measure from the other upright` });
+    if (angle > (80 * Math.PI) / 180)
+      throw new Refusal({
+        field: 'rise',
+        says: `gives a slope of ${((angle * 180) / Math.PI).toFixed(1)}°, takes one of 80° or less; measure from the other upright`,
+      });
     const r_ = given.recessDepth;
     const e = work.apply(edge, { R, r: r_, a: angle });
     const k = work.apply(skew, { h, a: angle });
     const p = work.apply(plumb, { h, a: angle });
     const z = work.apply(rises, { r: r_, a: angle });
-    if (k >= e) throw new Refusal({ field: 'section', says: `the rail is so deep that its end cuts meet: takes a depth under ${((e / Math.tan(angle)) * 1000).toFixed(1)} mm` });
-    const lower = [[0, 0], [r_, -z], [r_, p - z], [0, p]] as const;
-    const upper = [[0, V], [r_, V + z], [r_, V + p + z], [0, V + p]] as const;
-    const rows = (upright: string, points: readonly (readonly [number, number])[]) => points.map(([into, up], i) => ({ upright, point: i + 1, into, up }));
+    if (k >= e)
+      throw new Refusal({
+        field: 'section',
+        says: `the rail is so deep that its end cuts meet: takes a depth under ${((e / Math.tan(angle)) * 1000).toFixed(1)} mm`,
+      });
+    const lower = [
+      [0, 0],
+      [r_, -z],
+      [r_, p - z],
+      [0, p],
+    ] as const;
+    const upper = [
+      [0, V],
+      [r_, V + z],
+      [r_, V + p + z],
+      [0, V + p],
+    ] as const;
+    const rows = (upright: string, points: readonly (readonly [number, number])[]) =>
+      points.map(([into, up], i) => ({ upright, point: i + 1, into, up }));
     const toEdge = Math.PI / 2 - angle;
     return {
       angle,
@@ -92,9 +187,19 @@ export const angledRail = recipe({
     };
   },
   cautions: (given) => [
-    note('lay the rail over the frame, clamped square and to its final size, and knife both cuts from it: the figures are for the blank and for checking'),
-    ...(given.recessDepth > given.uprightWidth / 3 ? [note('a recess deeper than a third of the upright weakens it (common practice)')] : []),
-    ...(given.recessDepth > 0 ? [note('with both recesses full depth the rail does not go in once the frame is glued: put it in as the frame goes together, or cut one recess through to an edge')] : []),
+    note(
+      'lay the rail over the frame, clamped square and to its final size, and knife both cuts from it: the figures are for the blank and for checking',
+    ),
+    ...(given.recessDepth > given.uprightWidth / 3
+      ? [note('a recess deeper than a third of the upright weakens it (common practice)')]
+      : []),
+    ...(given.recessDepth > 0
+      ? [
+          note(
+            'with both recesses full depth the rail does not go in once the frame is glued: put it in as the frame goes together, or cut one recess through to an edge',
+          ),
+        ]
+      : []),
   ],
   chart: (given, answer) => {
     const R = (given.betweenFaces ? given.run : given.run - given.uprightWidth) * 1000;
@@ -105,25 +210,112 @@ export const angledRail = recipe({
     const w = given.uprightWidth * 1000;
     const over = Math.max(60, p * 0.6);
     const [low, high] = [-z - over, V + p + z + over];
-    const rail: Place[] = [[-r_, -z], [R + r_, V + z], [R + r_, V + p + z], [-r_, p - z]];
+    const rail: Place[] = [
+      [-r_, -z],
+      [R + r_, V + z],
+      [R + r_, V + p + z],
+      [-r_, p - z],
+    ];
     const template = given.picture === 'full size';
     const shapes: Shape[] = [
-      { kind: 'rectangle', x: -w, y: low, width: w, height: (template ? p + over : high) - low, fill: 'wood', hatch: 'grainUp' },
-      ...(template ? [] : [{ kind: 'rectangle', x: R, y: low, width: w, height: high - low, fill: 'wood', hatch: 'grainUp' } as Shape, { kind: 'polygon', points: rail, fill: 'woodDark' } as Shape]),
-      ...(r_ > 0 ? [{ kind: 'polygon', points: [[0, 0], [-r_, -z], [-r_, p - z], [0, p]] as Place[], fill: template ? 'waste' : 'none', dashed: true } as Shape] : []),
-      { kind: 'dimension', from: [template ? 0 : -w, 0], to: [template ? 0 : -w, p], text: `${p.toFixed(1)} mm`, offset: template ? -18 : 14 },
+      {
+        kind: 'rectangle',
+        x: -w,
+        y: low,
+        width: w,
+        height: (template ? p + over : high) - low,
+        fill: 'wood',
+        hatch: 'grainUp',
+      },
+      ...(template
+        ? []
+        : [
+            {
+              kind: 'rectangle',
+              x: R,
+              y: low,
+              width: w,
+              height: high - low,
+              fill: 'wood',
+              hatch: 'grainUp',
+            } as Shape,
+            { kind: 'polygon', points: rail, fill: 'woodDark' } as Shape,
+          ]),
+      ...(r_ > 0
+        ? [
+            {
+              kind: 'polygon',
+              points: [
+                [0, 0],
+                [-r_, -z],
+                [-r_, p - z],
+                [0, p],
+              ] as Place[],
+              fill: template ? 'waste' : 'none',
+              dashed: true,
+            } as Shape,
+          ]
+        : []),
+      {
+        kind: 'dimension',
+        from: [template ? 0 : -w, 0],
+        to: [template ? 0 : -w, p],
+        text: `${p.toFixed(1)} mm`,
+        offset: template ? -18 : 14,
+      },
     ];
     if (template) {
-      if (r_ === 0) shapes.push({ kind: 'polygon', points: [[0, 0], [w, w * Math.tan(answer.angle)], [w, p + w * Math.tan(answer.angle)], [0, p]], fill: 'woodDark' });
-      else shapes.push({ kind: 'dimension', from: [-r_, -z], to: [0, -z], text: `${r_.toFixed(1)} mm`, offset: -16 });
+      if (r_ === 0)
+        shapes.push({
+          kind: 'polygon',
+          points: [
+            [0, 0],
+            [w, w * Math.tan(answer.angle)],
+            [w, p + w * Math.tan(answer.angle)],
+            [0, p],
+          ],
+          fill: 'woodDark',
+        });
+      else
+        shapes.push({
+          kind: 'dimension',
+          from: [-r_, -z],
+          to: [0, -z],
+          text: `${r_.toFixed(1)} mm`,
+          offset: -16,
+        });
       return jointPicture({ title: 'Recess in the lower upright, from the side', shapes }, 'full size');
     }
     shapes.push(
-      { kind: 'dimension', from: [-r_, p - z], to: [R + r_, V + p + z], text: `${(answer.edgeLength * 1000).toFixed(1)} mm along each edge`, offset: 14 },
-      { kind: 'dimension', from: [0, low], to: [R, low], text: `${R.toFixed(1)} mm between faces`, offset: -20 },
-      { kind: 'text', x: R / 2, y: V / 2 + p / 2, text: `${((answer.angle * 180) / Math.PI).toFixed(2)}°`, bold: true },
+      {
+        kind: 'dimension',
+        from: [-r_, p - z],
+        to: [R + r_, V + p + z],
+        text: `${(answer.edgeLength * 1000).toFixed(1)} mm along each edge`,
+        offset: 14,
+      },
+      {
+        kind: 'dimension',
+        from: [0, low],
+        to: [R, low],
+        text: `${R.toFixed(1)} mm between faces`,
+        offset: -20,
+      },
+      {
+        kind: 'text',
+        x: R / 2,
+        y: V / 2 + p / 2,
+        text: `${((answer.angle * 180) / Math.PI).toFixed(2)}°`,
+        bold: true,
+      },
     );
     return jointPicture({ title: 'The rail between its uprights', shapes, maxHeight: 460 }, 'fitted');
   },
-  example: { run: '1310 mm', rise: '620 mm', section: { width: '35 mm', depth: '60 mm' }, recessDepth: '12 mm', uprightWidth: '70 mm' },
+  example: {
+    run: '1310 mm',
+    rise: '620 mm',
+    section: { width: '35 mm', depth: '60 mm' },
+    recessDepth: '12 mm',
+    uprightWidth: '70 mm',
+  },
 });

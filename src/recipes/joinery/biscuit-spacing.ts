@@ -14,11 +14,31 @@ const gaps = formula({
   symbol: 'n',
   gives: letter('count', 'gaps between biscuits'),
   text: 'ceil((L - 2 e) / s - 10^(-6))',
-  where: { L: mm('length of the joint'), e: mm('from each end to the middle of the first biscuit'), s: mm('greatest spacing') },
+  where: {
+    L: mm('length of the joint'),
+    e: mm('from each end to the middle of the first biscuit'),
+    s: mm('greatest spacing'),
+  },
   basis: 'geometry',
 });
-const spaced = formula({ symbol: 'g', gives: mm('spacing, middle to middle'), text: '(L - 2 e) / n', where: { L: mm('length of the joint'), e: mm('from each end to the middle of the first biscuit'), n: letter('count', 'gaps') }, basis: 'geometry' });
-const radius = formula({ symbol: 'r', gives: mm('radius of the biscuit’s two arcs'), text: '(l^2 + w^2) / (4 w)', where: { l: mm('length of a biscuit'), w: mm('width of a biscuit') }, basis: 'geometry' });
+const spaced = formula({
+  symbol: 'g',
+  gives: mm('spacing, middle to middle'),
+  text: '(L - 2 e) / n',
+  where: {
+    L: mm('length of the joint'),
+    e: mm('from each end to the middle of the first biscuit'),
+    n: letter('count', 'gaps'),
+  },
+  basis: 'geometry',
+});
+const radius = formula({
+  symbol: 'r',
+  gives: mm('radius of the biscuit’s two arcs'),
+  text: '(l^2 + w^2) / (4 w)',
+  where: { l: mm('length of a biscuit'), w: mm('width of a biscuit') },
+  basis: 'geometry',
+});
 const lens = formula({
   symbol: 'A',
   gives: letter('area', 'glued face of a biscuit, both its sides', { in: 'mm2' }),
@@ -34,17 +54,32 @@ export const biscuitSpacing = recipe({
   name: 'biscuitSpacing',
   title: 'Biscuits along a joint',
   topic: 'joinery',
-  about: 'Where the biscuits of a joint go, evenly spaced, how many there are and the glued face they add. Biscuits line a joint up; in an edge joint long grain to long grain the glue holds without them.',
+  about:
+    'Where the biscuits of a joint go, evenly spaced, how many there are and the glued face they add. Biscuits line a joint up; in an edge joint long grain to long grain the glue holds without them.',
   sources: [],
   inputs: {
     length: field.length({ symbol: 'L', says: 'length of the joint', above: '0 mm', max: '20 m' }),
-    endDistance: field.length({ symbol: 'e', says: 'from each end to the middle of the first biscuit', above: '0 mm', max: '2 m', default: '60 mm' }),
-    spacing: field.length({ symbol: 's', says: 'greatest spacing, middle to middle', above: '0 mm', max: '2 m', default: '200 mm' }),
+    endDistance: field.length({
+      symbol: 'e',
+      says: 'from each end to the middle of the first biscuit',
+      above: '0 mm',
+      max: '2 m',
+      default: '60 mm',
+    }),
+    spacing: field.length({
+      symbol: 's',
+      says: 'greatest spacing, middle to middle',
+      above: '0 mm',
+      max: '2 m',
+      default: '200 mm',
+    }),
     size: field.choice(biscuitSizes, { says: 'size of biscuit', default: '20' }),
   },
   outputs: {
     count: out.count({ says: 'biscuits' }),
-    positions: out.list(out.length({ says: 'middle of a biscuit' }), { says: 'middle of each biscuit from the left end' }),
+    positions: out.list(out.length({ says: 'middle of a biscuit' }), {
+      says: 'middle of each biscuit from the left end',
+    }),
     spacing: out.length({ says: 'spacing, middle to middle', optional: true }),
     glueArea: out.area({ says: 'glued face of all the biscuits' }),
     slotDepth: out.length({ says: 'depth of the slot in each part, with 1 mm of room' }),
@@ -55,22 +90,52 @@ export const biscuitSpacing = recipe({
     const row = tableRows('biscuits.various').find((r) => r.text('size') === given.size);
     if (!row) throw new Error(`data/biscuits.various.csv has no size ${given.size}`);
     const [l, w] = [(row.number('length_mm') as number) / 1000, (row.number('width_mm') as number) / 1000];
-    work.say(`Biscuit ${given.size}: ${row.text('length_mm')} by ${row.text('width_mm')} by ${row.text('thickness_mm')} mm.`, row.citation);
+    work.say(
+      `Biscuit ${given.size}: ${row.text('length_mm')} by ${row.text('width_mm')} by ${row.text('thickness_mm')} mm.`,
+      row.citation,
+    );
     const free = given.length - 2 * given.endDistance;
-    if (given.endDistance < l / 2) throw new Refusal({ field: 'endDistance', says: `got ${(given.endDistance * 1000).toFixed(1)} mm, takes at least half a biscuit, ${(l * 500).toFixed(1)} mm, or it shows at the end` });
-    if (given.length < 2 * given.endDistance) throw new Refusal({ field: 'length', says: `got ${(given.length * 1000).toFixed(1)} mm, takes at least twice the end distance, ${(given.endDistance * 2000).toFixed(1)} mm` });
+    if (given.endDistance < l / 2)
+      throw new Refusal({
+        field: 'endDistance',
+        says: `got ${(given.endDistance * 1000).toFixed(1)} mm, takes at least half a biscuit, ${(l * 500).toFixed(1)} mm, or it shows at the end`,
+      });
+    if (given.length < 2 * given.endDistance)
+      throw new Refusal({
+        field: 'length',
+        says: `got ${(given.length * 1000).toFixed(1)} mm, takes at least twice the end distance, ${(given.endDistance * 2000).toFixed(1)} mm`,
+      });
     const n = free < 1e-9 ? 0 : work.apply(gaps, { L: given.length, e: given.endDistance, s: given.spacing });
     const g = n === 0 ? undefined : work.apply(spaced, { L: given.length, e: given.endDistance, n });
-    if (g !== undefined && g < l + 0.005) throw new Refusal({ field: 'spacing', says: `got ${(given.spacing * 1000).toFixed(1)} mm, which sets biscuits of ${(l * 1000).toFixed(0)} mm ${(g * 1000).toFixed(1)} mm apart: takes a spacing that leaves wood between their slots` });
+    if (g !== undefined && g < l + 0.005)
+      throw new Refusal({
+        field: 'spacing',
+        says: `got ${(given.spacing * 1000).toFixed(1)} mm, which sets biscuits of ${(l * 1000).toFixed(0)} mm ${(g * 1000).toFixed(1)} mm apart: takes a spacing that leaves wood between their slots`,
+      });
     const r = work.apply(radius, { l, w });
     const A = work.apply(lens, { r, l, w });
-    const positions = Array.from({ length: n + 1 }, (_, i) => (g === undefined ? given.length / 2 : given.endDistance + i * g));
-    return { count: n + 1, positions, spacing: g, glueArea: (n + 1) * A, slotDepth: w / 2 + 0.001, biscuitLength: l };
+    const positions = Array.from({ length: n + 1 }, (_, i) =>
+      g === undefined ? given.length / 2 : given.endDistance + i * g,
+    );
+    return {
+      count: n + 1,
+      positions,
+      spacing: g,
+      glueArea: (n + 1) * A,
+      slotDepth: w / 2 + 0.001,
+      biscuitLength: l,
+    };
   },
   cautions: (given) => [
-    danger('keep both hands behind the blade and clamp the work; let the blade stop before it leaves the slot'),
-    note('150 to 250 mm between biscuits is common practice; glue the slots and not the biscuits alone, and clamp before they swell'),
-    ...(given.size === '20' ? [note('sources differ on the length of a size 20 biscuit, 56 or 60 mm: measure yours')] : []),
+    danger(
+      'keep both hands behind the blade and clamp the work; let the blade stop before it leaves the slot',
+    ),
+    note(
+      '150 to 250 mm between biscuits is common practice; glue the slots and not the biscuits alone, and clamp before they swell',
+    ),
+    ...(given.size === '20'
+      ? [note('sources differ on the length of a size 20 biscuit, 56 or 60 mm: measure yours')]
+      : []),
   ],
   chart: (given, answer) => {
     const L = given.length * 1000;
@@ -78,9 +143,29 @@ export const biscuitSpacing = recipe({
     const high = Math.max(L * 0.09, 30);
     const shapes: Shape[] = [
       { kind: 'rectangle', x: 0, y: 0, width: L, height: high, fill: 'wood', hatch: 'grain' },
-      ...answer.positions.map((x): Shape => ({ kind: 'polygon', points: lensAt(x * 1000, high, l, (answer.slotDepth - 0.001) * 2000), fill: 'woodDark' })),
-      { kind: 'dimension', from: [0, high], to: [(answer.positions[0] as number) * 1000, high], text: `${((answer.positions[0] as number) * 1000).toFixed(0)}`, offset: 16 },
-      ...(answer.positions.length > 1 ? [{ kind: 'dimension', from: [(answer.positions[0] as number) * 1000, high], to: [(answer.positions[1] as number) * 1000, high], text: `${((answer.spacing as number) * 1000).toFixed(1)} mm`, offset: 16 } as Shape] : []),
+      ...answer.positions.map((x): Shape => ({
+        kind: 'polygon',
+        points: lensAt(x * 1000, high, l, (answer.slotDepth - 0.001) * 2000),
+        fill: 'woodDark',
+      })),
+      {
+        kind: 'dimension',
+        from: [0, high],
+        to: [(answer.positions[0] as number) * 1000, high],
+        text: `${((answer.positions[0] as number) * 1000).toFixed(0)}`,
+        offset: 16,
+      },
+      ...(answer.positions.length > 1
+        ? [
+            {
+              kind: 'dimension',
+              from: [(answer.positions[0] as number) * 1000, high],
+              to: [(answer.positions[1] as number) * 1000, high],
+              text: `${((answer.spacing as number) * 1000).toFixed(1)} mm`,
+              offset: 16,
+            } as Shape,
+          ]
+        : []),
       { kind: 'dimension', from: [0, 0], to: [L, 0], text: `${L.toFixed(0)} mm`, offset: -16 },
     ];
     return drawing({ title: `${answer.count} biscuits along the joint, from above`, shapes, maxHeight: 220 });
@@ -92,9 +177,10 @@ export const biscuitSpacing = recipe({
 function lensAt(x: number, y: number, l: number, w: number): Place[] {
   const r = (l * l + w * w) / (4 * w);
   const half = Math.asin(l / (2 * r));
-  const arc = (sign: number): Place[] => Array.from({ length: 13 }, (_, i) => {
-    const t = -half + (2 * half * i) / 12;
-    return [x + r * Math.sin(t), y + sign * (r * Math.cos(t) - (r - w / 2))];
-  });
+  const arc = (sign: number): Place[] =>
+    Array.from({ length: 13 }, (_, i) => {
+      const t = -half + (2 * half * i) / 12;
+      return [x + r * Math.sin(t), y + sign * (r * Math.cos(t) - (r - w / 2))];
+    });
   return [...arc(1), ...arc(-1).reverse()];
 }

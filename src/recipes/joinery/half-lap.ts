@@ -40,20 +40,34 @@ export const halfLap = recipe({
   name: 'halfLap',
   title: 'Half lap',
   topic: 'joinery',
-  about: 'How deep to cut a half lap, how far apart its shoulders are and at which angle, and its glued face. Both pieces of one thickness, faces flush.',
+  about:
+    'How deep to cut a half lap, how far apart its shoulders are and at which angle, and its glued face. Both pieces of one thickness, faces flush.',
   sources: [],
   inputs: {
     widthA: field.length({ says: 'width of piece A', above: '0 mm', max: '2 m' }),
     widthB: field.length({ says: 'width of piece B', above: '0 mm', max: '2 m' }),
     thickness: field.length({ symbol: 't', says: 'thickness of both', above: '0 mm', max: '500 mm' }),
-    angle: field.angle({ symbol: 'a', says: 'angle between the pieces', min: '10 deg', max: '90 deg', default: '90 deg' }),
-    at: field.choice(['crossing', 'end', 'corner'], { says: 'whether they cross, one ends on the other, or both end', default: 'crossing' }),
+    angle: field.angle({
+      symbol: 'a',
+      says: 'angle between the pieces',
+      min: '10 deg',
+      max: '90 deg',
+      default: '90 deg',
+    }),
+    at: field.choice(['crossing', 'end', 'corner'], {
+      says: 'whether they cross, one ends on the other, or both end',
+      default: 'crossing',
+    }),
     picture: pictureField,
   },
   outputs: {
     depth: out.length({ says: 'depth of each half' }),
     shoulders: out.table(
-      { piece: out.text({ says: 'piece' }), between: out.length({ says: 'from shoulder to shoulder, or from the end to the shoulder' }), shoulderAngle: out.angle({ says: 'angle of the shoulder to the edge' }) },
+      {
+        piece: out.text({ says: 'piece' }),
+        between: out.length({ says: 'from shoulder to shoulder, or from the end to the shoulder' }),
+        shoulderAngle: out.angle({ says: 'angle of the shoulder to the edge' }),
+      },
       { says: 'What to knife across each piece' },
     ),
     glueArea: out.area({ says: 'glued face' }),
@@ -62,7 +76,11 @@ export const halfLap = recipe({
   formulas: [depth, between, glued],
   solve: (given, work) => {
     const { widthA, widthB, thickness, angle: a } = given;
-    if (given.at === 'corner' && Math.abs(a - Math.PI / 2) > 1e-9) throw new Refusal({ field: 'angle', says: `got ${((a * 180) / Math.PI).toFixed(1)}°, takes 90° where both pieces end; for another angle let one run over (at: "end")` });
+    if (given.at === 'corner' && Math.abs(a - Math.PI / 2) > 1e-9)
+      throw new Refusal({
+        field: 'angle',
+        says: `got ${((a * 180) / Math.PI).toFixed(1)}°, takes 90° where both pieces end; for another angle let one run over (at: "end")`,
+      });
     const d = work.apply(depth, { t: thickness });
     const onA = work.apply(between, { w: widthB, a }, 'between the shoulders of piece A');
     const onB = work.apply(between, { w: widthA, a }, 'between the shoulders of piece B');
@@ -78,9 +96,15 @@ export const halfLap = recipe({
     };
   },
   cautions: (given) => [
-    danger('clear salvaged pieces of nails before cutting; hold small pieces in a vice or a sled, not by hand'),
-    note('knife the shoulders from the other piece itself rather than from the figure, and cut to the waste side'),
-    ...(given.at === 'crossing' ? [] : [note('a lap at an end holds by glue alone: add a screw or a peg where it may be pulled open')]),
+    danger(
+      'clear salvaged pieces of nails before cutting; hold small pieces in a vice or a sled, not by hand',
+    ),
+    note(
+      'knife the shoulders from the other piece itself rather than from the figure, and cut to the waste side',
+    ),
+    ...(given.at === 'crossing'
+      ? []
+      : [note('a lap at an end holds by glue alone: add a screw or a peg where it may be pulled open')]),
   ],
   chart: (given, answer) => {
     const [wA, wB] = [given.widthA * 1000, given.widthB * 1000];
@@ -98,12 +122,28 @@ export const halfLap = recipe({
     const shapes: Shape[] = [
       { kind: 'rectangle', x: aFrom, y: 0, width: aTo - aFrom, height: wA, fill: 'wood', hatch: 'grain' },
       { kind: 'polygon', points: B, fill: 'woodDark' },
-      { kind: 'polygon', points: [along(0, 0), along(onA, 0), along(onA, wA), along(0, wA)], fill: 'waste', dashed: true },
+      {
+        kind: 'polygon',
+        points: [along(0, 0), along(onA, 0), along(onA, wA), along(0, wA)],
+        fill: 'waste',
+        dashed: true,
+      },
       { kind: 'text', x: aTo - tail / 2, y: wA / 2, text: 'A', bold: true },
       { kind: 'text', x: along(onA / 2, wA + tail / 2)[0], y: wA + tail / 2, text: 'B', bold: true },
-      { kind: 'dimension', from: along(0, low), to: along(onA, low), text: `${onA.toFixed(1)} mm`, offset: -16 },
+      {
+        kind: 'dimension',
+        from: along(0, low),
+        to: along(onA, low),
+        text: `${onA.toFixed(1)} mm`,
+        offset: -16,
+      },
       { kind: 'dimension', from: [aTo, 0], to: [aTo, wA], text: `${wA.toFixed(1)} mm`, offset: -16 },
-      { kind: 'text', x: along(onA / 2, wA / 2)[0], y: wA / 2, text: `${(answer.depth * 1000).toFixed(1)} deep` },
+      {
+        kind: 'text',
+        x: along(onA / 2, wA / 2)[0],
+        y: wA / 2,
+        text: `${(answer.depth * 1000).toFixed(1)} deep`,
+      },
     ];
     return jointPicture({ title: 'Half lap from above', shapes, maxHeight: 420 }, given.picture);
   },

@@ -28,7 +28,9 @@ const allowed = formula({
   gives: lbf('load on one screw allowed in withdrawal'),
   text: '2850 G^2 D L',
   where: { G, D, L },
-  source: cite('structural-handbook-screws', 'Eq. 6.37, p. 170', { also: cite('engineering-toolbox-screws', 'Eq. 1') }),
+  source: cite('structural-handbook-screws', 'Eq. 6.37, p. 170', {
+    also: cite('engineering-toolbox-screws', 'Eq. 1'),
+  }),
 });
 const sideways = formula({
   symbol: 'p_s',
@@ -48,7 +50,10 @@ const pilot = formula({
   symbol: 'd_p',
   gives: letter('length', 'pilot hole for the thread', { in: 'mm' }),
   text: 'c d_r',
-  where: { c: letter('ratio', 'share of the root: 0.7 softwood, 0.9 hardwood'), d_r: letter('length', 'diameter at the root of the thread', { in: 'mm' }) },
+  where: {
+    c: letter('ratio', 'share of the root: 0.7 softwood, 0.9 hardwood'),
+    d_r: letter('length', 'diameter at the root of the thread', { in: 'mm' }),
+  },
   source: cite('sailing-screw-pilots', 'AWC recommendation as quoted'),
 });
 
@@ -62,17 +67,42 @@ export const screwHold = recipe({
   name: 'screwHold',
   title: 'What screws hold',
   topic: 'joinery',
-  about: 'The pull that draws a wood screw out of side grain, what is allowed on it, what it bears sideways, and its pilot hole. For seasoned timber; not for structural screws with figures of their own.',
+  about:
+    'The pull that draws a wood screw out of side grain, what is allowed on it, what it bears sideways, and its pilot hole. For seasoned timber; not for structural screws with figures of their own.',
   sources: [cite('structural-handbook-screws', 'Eq. 6.37 and 6.38, p. 170')],
   inputs: {
-    timber: timberField({ says: 'species that holds the thread, or "unknown softwood"; or give specificGravity', needs: 'gravity', optional: true }),
-    specificGravity: field.ratio({ symbol: 'G', says: 'specific gravity, ovendry, of the piece that holds the thread', min: 0.1, max: 1.3, optional: true }),
+    timber: timberField({
+      says: 'species that holds the thread, or "unknown softwood"; or give specificGravity',
+      needs: 'gravity',
+      optional: true,
+    }),
+    specificGravity: field.ratio({
+      symbol: 'G',
+      says: 'specific gravity, ovendry, of the piece that holds the thread',
+      min: 0.1,
+      max: 1.3,
+      optional: true,
+    }),
     diameter: screwField({ says: 'diameter of the shank, or gauge' }),
-    penetration: field.length({ symbol: 'L', says: 'length of thread in the piece that holds', above: '0 mm', max: '300 mm' }),
+    penetration: field.length({
+      symbol: 'L',
+      says: 'length of thread in the piece that holds',
+      above: '0 mm',
+      max: '300 mm',
+    }),
     count: field.count({ says: 'screws that share the load', min: 1, max: 500, default: 1 }),
-    grain: field.choice(['side', 'end'], { says: 'whether the thread is in side grain or end grain', default: 'side' }),
-    group: field.choice(['I', 'II', 'III', 'IV'], { says: 'group of the timber for loads sideways: II Douglas fir and southern pine, III hemlock and redwood, IV spruce', optional: true }),
-    hardwood: field.flag({ says: 'whether it is a hardwood, for the pilot hole; read from the timber if one is given', optional: true }),
+    grain: field.choice(['side', 'end'], {
+      says: 'whether the thread is in side grain or end grain',
+      default: 'side',
+    }),
+    group: field.choice(['I', 'II', 'III', 'IV'], {
+      says: 'group of the timber for loads sideways: II Douglas fir and southern pine, III hemlock and redwood, IV spruce',
+      optional: true,
+    }),
+    hardwood: field.flag({
+      says: 'whether it is a hardwood, for the pilot hole; read from the timber if one is given',
+      optional: true,
+    }),
   },
   outputs: {
     withdrawal: out.force({ says: 'load that pulls all the screws out' }),
@@ -91,15 +121,25 @@ export const screwHold = recipe({
     const held = work.apply(greatest, { G: gravity, D: d, L: given.penetration });
     const safe = work.apply(allowed, { G: gravity, D: d, L: given.penetration });
     const end = given.grain === 'end';
-    if (end) work.say('In end grain no withdrawal load is allowed; what pulls the screw out is taken as three quarters of side grain, the Wood Handbook’s ratio for lag screws.', cite('structural-handbook-screws', 'p. 170: no withdrawal load in end grain'));
-    const lateral = given.group === undefined ? undefined : work.apply(sideways, { C: groups[given.group], D: d }) * count * (end ? 2 / 3 : 1);
+    if (end)
+      work.say(
+        'In end grain no withdrawal load is allowed; what pulls the screw out is taken as three quarters of side grain, the Wood Handbook’s ratio for lag screws.',
+        cite('structural-handbook-screws', 'p. 170: no withdrawal load in end grain'),
+      );
+    const lateral =
+      given.group === undefined
+        ? undefined
+        : work.apply(sideways, { C: groups[given.group], D: d }) * count * (end ? 2 / 3 : 1);
     const d_r = work.apply(root, { D: d });
     const hole = work.apply(pilot, { c: hard ? 0.9 : 0.7, d_r });
     const row = pilotRow(d);
     const printed = row?.text(hard ? 'pilot_hardwood_in' : 'pilot_softwood_in');
     if (row && printed) {
       const drill = drillOf(printed);
-      work.say(`Printed for gauge #${row.text('gauge')}: ${printed} in${drill === undefined ? '' : ` (${(drill * 1000).toFixed(2)} mm)`}.`, row.citation);
+      work.say(
+        `Printed for gauge #${row.text('gauge')}: ${printed} in${drill === undefined ? '' : ` (${(drill * 1000).toFixed(2)} mm)`}.`,
+        row.citation,
+      );
     }
     return {
       withdrawal: held * count * (end ? 0.75 : 1),
@@ -113,13 +153,25 @@ export const screwHold = recipe({
     };
   },
   limits: [
-    { when: (given) => given.penetration < 4 * given.diameter, says: 'less than four diameters of thread: the formulas were not tested there; use a longer screw' },
-    { when: (given) => given.penetration > 0.076 && given.diameter < 0.0042, says: 'so long a thread in so thin a screw: the screw breaks before the wood lets go, and the figure is too high' },
+    {
+      when: (given) => given.penetration < 4 * given.diameter,
+      says: 'less than four diameters of thread: the formulas were not tested there; use a longer screw',
+    },
+    {
+      when: (given) => given.penetration > 0.076 && given.diameter < 0.0042,
+      says: 'so long a thread in so thin a screw: the screw breaks before the wood lets go, and the figure is too high',
+    },
   ],
   cautions: (given) => [
-    danger('where it carries people or hangs over them, local codes and licensed practice decide; share the load among several screws'),
-    note('for seasoned timber in the dry; screws driven into green timber that dries, or wetted and dried, hold a quarter of it or less (common practice)'),
-    note('a hole in salvaged timber that held a nail before holds nothing: move the screw, or plug the hole with glued wood'),
+    danger(
+      'where it carries people or hangs over them, local codes and licensed practice decide; share the load among several screws',
+    ),
+    note(
+      'for seasoned timber in the dry; screws driven into green timber that dries, or wetted and dried, hold a quarter of it or less (common practice)',
+    ),
+    note(
+      'a hole in salvaged timber that held a nail before holds nothing: move the screw, or plug the hole with glued wood',
+    ),
     ...(given.grain === 'end' ? [danger('do not count on screws pulled out of end grain')] : []),
   ],
   chart: (given, answer) => {
@@ -134,11 +186,39 @@ export const screwHold = recipe({
       { kind: 'rectangle', x: -w, y: 0, width: 2 * w, height: top, fill: 'wood', hatch: 'grain' },
       { kind: 'rectangle', x: -c, y: 0, width: 2 * c, height: top, fill: 'ground' },
       { kind: 'rectangle', x: -hole, y: -L_, width: 2 * hole, height: L_, fill: 'ground' },
-      { kind: 'polyline', points: [[-r, 0], [-r, -L_]], dashed: true },
-      { kind: 'polyline', points: [[r, 0], [r, -L_]], dashed: true },
+      {
+        kind: 'polyline',
+        points: [
+          [-r, 0],
+          [-r, -L_],
+        ],
+        dashed: true,
+      },
+      {
+        kind: 'polyline',
+        points: [
+          [r, 0],
+          [r, -L_],
+        ],
+        dashed: true,
+      },
       { kind: 'dimension', from: [w, -L_], to: [w, 0], text: `${L_.toFixed(1)} mm of thread`, offset: -16 },
-      { kind: 'text', x: -w, y: top / 2, text: `clear hole ${(answer.clearance * 1000).toFixed(1)} mm`, align: 'right', dx: -8 },
-      { kind: 'text', x: -w, y: -L_ / 2, text: `pilot ${(answer.pilot * 1000).toFixed(1)} mm`, align: 'right', dx: -8 },
+      {
+        kind: 'text',
+        x: -w,
+        y: top / 2,
+        text: `clear hole ${(answer.clearance * 1000).toFixed(1)} mm`,
+        align: 'right',
+        dx: -8,
+      },
+      {
+        kind: 'text',
+        x: -w,
+        y: -L_ / 2,
+        text: `pilot ${(answer.pilot * 1000).toFixed(1)} mm`,
+        align: 'right',
+        dx: -8,
+      },
       { kind: 'text', x: -w, y: -L_ * 0.85, text: 'dashed: root of the thread', align: 'right', dx: -8 },
     ];
     return drawing({ title: 'The two holes of a screw, in section', shapes, maxHeight: 420 });
@@ -146,16 +226,34 @@ export const screwHold = recipe({
   example: { timber: 'Douglas-fir', diameter: '#8', penetration: '25 mm', count: 4, group: 'II' },
 });
 
-function gravityOf(timber: Timber | undefined, own: number | undefined, hardwood: boolean | undefined, work: Work): { gravity: number; hard: boolean } {
-  if (own === undefined && timber === undefined) throw new Refusal({ field: 'timber', says: 'missing; takes a species such as "white oak", or specificGravity such as 0.5' });
+function gravityOf(
+  timber: Timber | undefined,
+  own: number | undefined,
+  hardwood: boolean | undefined,
+  work: Work,
+): { gravity: number; hard: boolean } {
+  if (own === undefined && timber === undefined)
+    throw new Refusal({
+      field: 'timber',
+      says: 'missing; takes a species such as "white oak", or specificGravity such as 0.5',
+    });
   const hard = hardwood ?? timber?.group === 'hardwood';
   if (own !== undefined) return { gravity: own, hard };
   const dry = timber?.specificGravity('12%');
   const g = dry ?? timber?.specificGravity('green');
-  if (!timber || !g) throw new Refusal({ field: 'timber', says: `no specific gravity is held for ${timber?.name ?? 'it'}; give specificGravity` });
+  if (!timber || !g)
+    throw new Refusal({
+      field: 'timber',
+      says: `no specific gravity is held for ${timber?.name ?? 'it'}; give specificGravity`,
+    });
   citeTimber(work, timber, g);
-  if (timber.isGroup) work.caution(dataCaution(`${timber.name}: the low figure of ${g.count} species was taken, the 10th percentile`));
+  if (timber.isGroup)
+    work.caution(
+      dataCaution(`${timber.name}: the low figure of ${g.count} species was taken, the 10th percentile`),
+    );
   const gravity = timber.isGroup ? g.gravity.low : g.gravity.middle;
-  work.say(`Specific gravity of ${timber.name}, ovendry mass on the volume ${dry ? 'at 12 %' : 'green'}: ${gravity.toFixed(2)}, a little under the ovendry one and so on the safe side.`);
+  work.say(
+    `Specific gravity of ${timber.name}, ovendry mass on the volume ${dry ? 'at 12 %' : 'green'}: ${gravity.toFixed(2)}, a little under the ovendry one and so on the safe side.`,
+  );
   return { gravity, hard };
 }

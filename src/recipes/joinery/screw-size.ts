@@ -16,7 +16,8 @@ const takes = 'a diameter such as "5 mm", or a gauge such as "#8"';
 /** A field for a screw's shank diameter, metres: a length or a gauge number. */
 export function screwField<const O extends { readonly says: string }>(options: O) {
   const read = (value: unknown): number => {
-    const gauge = typeof value === 'string' ? /^\s*(?:#|no\.?\s*|gauge\s*)(\d{1,2})\s*(?:gauge)?\s*$/i.exec(value) : null;
+    const gauge =
+      typeof value === 'string' ? /^\s*(?:#|no\.?\s*|gauge\s*)(\d{1,2})\s*(?:gauge)?\s*$/i.exec(value) : null;
     if (gauge) {
       const n = Number(gauge[1]);
       if (n > 24) throw new Refusal(`got ${shown(value)}, takes a gauge of #0 to #24`);
@@ -27,10 +28,22 @@ export function screwField<const O extends { readonly says: string }>(options: O
       throw new Refusal(`got ${value} with no unit, takes ${takes}`);
     }
     const d = toQuantity(value, 'length').value;
-    if (d < 0.001 || d > 0.025) throw new Refusal(`got ${shown(value instanceof Quantity ? value.toString() : value)}, takes ${takes}, 1 to 25 mm`);
+    if (d < 0.001 || d > 0.025)
+      throw new Refusal(
+        `got ${shown(value instanceof Quantity ? value.toString() : value)}, takes ${takes}, 1 to 25 mm`,
+      );
     return d;
   };
-  return makeField<string | Quantity<'length'>, number, O>({ kind: 'screw', takes, read, show: (d) => both(new Quantity('length', d)), fits: (v) => typeof v === 'string' || v instanceof Quantity }, options);
+  return makeField<string | Quantity<'length'>, number, O>(
+    {
+      kind: 'screw',
+      takes,
+      read,
+      show: (d) => both(new Quantity('length', d)),
+      fits: (v) => typeof v === 'string' || v instanceof Quantity,
+    },
+    options,
+  );
 }
 
 /** The tables' pilot holes for a shank within half a gauge of a printed one; the fuller table first. */

@@ -50,7 +50,8 @@ export const splayedCorner = recipe({
   name: 'splayedCorner',
   title: 'Mitres of a box with sloping sides',
   topic: 'joinery',
-  about: 'Mitre and bevel for the corners of a frame, hopper or box of equal sides that slope; slope 0° is flat on the bench, 90° upright.',
+  about:
+    'Mitre and bevel for the corners of a frame, hopper or box of equal sides that slope; slope 0° is flat on the bench, 90° upright.',
   sources: [cite('saw-manual-compound', 'chart of compound angles, p. 24')],
   inputs: {
     sides: field.count({ symbol: 'n', says: 'sides of the whole', min: 3, max: 100 }),
@@ -64,8 +65,12 @@ export const splayedCorner = recipe({
     between: out.angle({ symbol: 'D', says: 'angle between the faces of two sides' }),
   },
   cautions: [
-    danger('a tilted blade closes on small pieces: hold the work with a stop and a clamp, keep hands away, and check that the guard still moves freely'),
-    note('cut a corner from scrap first: with many sides a tenth of a degree at each cut adds up to a gap in the last joint'),
+    danger(
+      'a tilted blade closes on small pieces: hold the work with a stop and a clamp, keep hands away, and check that the guard still moves freely',
+    ),
+    note(
+      'cut a corner from scrap first: with many sides a tenth of a degree at each cut adds up to a gap in the last joint',
+    ),
   ],
   chart: (_, answer) => {
     // One side seen square on, 100 mm wide, as long as makes the angles plain, and beside it its end cut.
@@ -77,14 +82,54 @@ export const splayedCorner = recipe({
     const t = 30;
     const skew = t * Math.tan(answer.bevel);
     const shapes: Shape[] = [
-      { kind: 'polygon', points: [[0, 0], [long, 0], [long - run, w], [run, w]], fill: 'wood' },
-      { kind: 'polyline', points: [[0, 0], [0, w]], dashed: true },
+      {
+        kind: 'polygon',
+        points: [
+          [0, 0],
+          [long, 0],
+          [long - run, w],
+          [run, w],
+        ],
+        fill: 'wood',
+      },
+      {
+        kind: 'polyline',
+        points: [
+          [0, 0],
+          [0, w],
+        ],
+        dashed: true,
+      },
       { kind: 'arc', x: 0, y: 0, radius: w * 0.62, from: 90 - (answer.mitre * 180) / Math.PI, to: 90 },
       { kind: 'text', x: 0, y: w, text: `mitre ${deg(answer.mitre)}`, dy: 14, bold: true },
       { kind: 'text', x: long / 2, y: w / 2, text: 'face of one side' },
-      { kind: 'polygon', points: [[x, 30], [x + 140, 30], [x + 140, 30 + t], [x + skew, 30 + t]], fill: 'woodDark' },
-      { kind: 'polyline', points: [[x, 30], [x, 30 + t + 14]], dashed: true },
-      { kind: 'text', x: x + 20, y: 30 + t, text: `bevel ${deg(answer.bevel)}`, align: 'left', dy: 26, bold: true },
+      {
+        kind: 'polygon',
+        points: [
+          [x, 30],
+          [x + 140, 30],
+          [x + 140, 30 + t],
+          [x + skew, 30 + t],
+        ],
+        fill: 'woodDark',
+      },
+      {
+        kind: 'polyline',
+        points: [
+          [x, 30],
+          [x, 30 + t + 14],
+        ],
+        dashed: true,
+      },
+      {
+        kind: 'text',
+        x: x + 20,
+        y: 30 + t,
+        text: `bevel ${deg(answer.bevel)}`,
+        align: 'left',
+        dy: 26,
+        bold: true,
+      },
       { kind: 'text', x: x + 80, y: 30, text: 'edge, thickness enlarged', dy: -12 },
     ];
     return drawing({ title: 'One side, and its end seen on edge', shapes });

@@ -10,9 +10,27 @@ import { jointPicture, pictureField } from './template.js';
 const mm = (says: string) => letter('length', says, { in: 'mm' });
 const B = letter('angle', 'bevel of the mitre', { in: 'deg' });
 
-const bevel = formula({ symbol: 'B', gives: B, text: '90 - a / 2', where: { a: letter('angle', 'angle between the two pieces, inside', { in: 'deg' }) }, basis: 'geometry' });
-const face = formula({ symbol: 'm', gives: mm('length of the mitre face'), text: 't / cos(pi B / 180)', where: { t: mm('thickness of the pieces'), B }, basis: 'geometry' });
-const depth = formula({ symbol: 'd', gives: mm('depth of the slot'), text: 'w / 2 + r', where: { w: mm('width of the spline'), r: mm('room for glue at the bottom') }, basis: 'definition' });
+const bevel = formula({
+  symbol: 'B',
+  gives: B,
+  text: '90 - a / 2',
+  where: { a: letter('angle', 'angle between the two pieces, inside', { in: 'deg' }) },
+  basis: 'geometry',
+});
+const face = formula({
+  symbol: 'm',
+  gives: mm('length of the mitre face'),
+  text: 't / cos(pi B / 180)',
+  where: { t: mm('thickness of the pieces'), B },
+  basis: 'geometry',
+});
+const depth = formula({
+  symbol: 'd',
+  gives: mm('depth of the slot'),
+  text: 'w / 2 + r',
+  where: { w: mm('width of the spline'), r: mm('room for glue at the bottom') },
+  basis: 'definition',
+});
 const inside = formula({
   symbol: 'w_i',
   gives: mm('wood left between the slot and the inside face'),
@@ -24,14 +42,26 @@ const outside = formula({
   symbol: 'w_o',
   gives: mm('wood left between the slot and the outside face'),
   text: '(m - c - s / 2) * cos(pi B / 180) - d sin(pi B / 180)',
-  where: { m: mm('length of the mitre face'), c: mm('from the inside corner to the middle of the slot'), s: mm('thickness of the spline'), B, d: mm('depth of the slot') },
+  where: {
+    m: mm('length of the mitre face'),
+    c: mm('from the inside corner to the middle of the slot'),
+    s: mm('thickness of the spline'),
+    B,
+    d: mm('depth of the slot'),
+  },
   basis: 'geometry',
 });
 const deepest = formula({
   symbol: 'd_m',
   gives: mm('deepest slot that leaves the least wall outside'),
   text: '((m - c - s / 2) * cos(pi B / 180) - w_m) / sin(pi B / 180)',
-  where: { m: mm('length of the mitre face'), c: mm('from the inside corner to the middle of the slot'), s: mm('thickness of the spline'), B, w_m: mm('least wall wanted') },
+  where: {
+    m: mm('length of the mitre face'),
+    c: mm('from the inside corner to the middle of the slot'),
+    s: mm('thickness of the spline'),
+    B,
+    w_m: mm('least wall wanted'),
+  },
   basis: 'geometry',
 });
 
@@ -43,16 +73,49 @@ export const splineSlot = recipe({
   name: 'splineSlot',
   title: 'Slot for a spline in a mitre',
   topic: 'joinery',
-  about: 'Depth of a spline’s slot cut square to a mitre face, the walls it leaves to the inside and the outside, and how deep it may be.',
+  about:
+    'Depth of a spline’s slot cut square to a mitre face, the walls it leaves to the inside and the outside, and how deep it may be.',
   sources: [],
   inputs: {
     thickness: field.length({ symbol: 't', says: 'thickness of the pieces', above: '0 mm', max: '300 mm' }),
-    splineThickness: field.length({ symbol: 's', says: 'thickness of the spline', above: '0 mm', max: '100 mm' }),
-    splineWidth: field.length({ symbol: 'w', says: 'width of the spline, across the joint', above: '0 mm', max: '300 mm' }),
-    fromInside: field.length({ symbol: 'c', says: 'from the inside corner along the mitre face to the middle of the slot', above: '0 mm', max: '500 mm' }),
-    angle: field.angle({ symbol: 'a', says: 'angle between the two pieces, inside', min: '30 deg', max: '170 deg', default: '90 deg' }),
-    glueRoom: field.length({ symbol: 'r', says: 'room for glue at the bottom of each slot', min: '0 mm', max: '10 mm', default: '0.5 mm' }),
-    leastWall: field.length({ says: 'least wood to leave on either side', min: '0 mm', max: '100 mm', default: '5 mm' }),
+    splineThickness: field.length({
+      symbol: 's',
+      says: 'thickness of the spline',
+      above: '0 mm',
+      max: '100 mm',
+    }),
+    splineWidth: field.length({
+      symbol: 'w',
+      says: 'width of the spline, across the joint',
+      above: '0 mm',
+      max: '300 mm',
+    }),
+    fromInside: field.length({
+      symbol: 'c',
+      says: 'from the inside corner along the mitre face to the middle of the slot',
+      above: '0 mm',
+      max: '500 mm',
+    }),
+    angle: field.angle({
+      symbol: 'a',
+      says: 'angle between the two pieces, inside',
+      min: '30 deg',
+      max: '170 deg',
+      default: '90 deg',
+    }),
+    glueRoom: field.length({
+      symbol: 'r',
+      says: 'room for glue at the bottom of each slot',
+      min: '0 mm',
+      max: '10 mm',
+      default: '0.5 mm',
+    }),
+    leastWall: field.length({
+      says: 'least wood to leave on either side',
+      min: '0 mm',
+      max: '100 mm',
+      default: '5 mm',
+    }),
     picture: pictureField,
   },
   outputs: {
@@ -69,17 +132,41 @@ export const splineSlot = recipe({
     const { splineThickness: s, fromInside: c } = given;
     const angle = work.apply(bevel, { a: given.angle });
     const m = work.apply(face, { t: given.thickness, B: angle });
-    if (c - s / 2 < 0 || c + s / 2 > m) throw new Refusal({ field: 'fromInside', says: `got ${(c * 1000).toFixed(1)} mm, takes a middle that leaves the slot of ${(s * 1000).toFixed(1)} mm on the mitre face: ${((s / 2) * 1000).toFixed(1)} to ${((m - s / 2) * 1000).toFixed(1)} mm` });
+    if (c - s / 2 < 0 || c + s / 2 > m)
+      throw new Refusal({
+        field: 'fromInside',
+        says: `got ${(c * 1000).toFixed(1)} mm, takes a middle that leaves the slot of ${(s * 1000).toFixed(1)} mm on the mitre face: ${((s / 2) * 1000).toFixed(1)} to ${((m - s / 2) * 1000).toFixed(1)} mm`,
+      });
     const d = work.apply(depth, { w: given.splineWidth, r: given.glueRoom });
     const wi = work.apply(inside, { c, s, B: angle });
     const wo = work.apply(outside, { m, c, s, B: angle, d });
-    if (wo <= 0) throw new Refusal({ field: 'splineWidth', says: `the slot of ${(d * 1000).toFixed(1)} mm comes out through the outside face; takes a narrower spline or a slot nearer the inside corner` });
+    if (wo <= 0)
+      throw new Refusal({
+        field: 'splineWidth',
+        says: `the slot of ${(d * 1000).toFixed(1)} mm comes out through the outside face; takes a narrower spline or a slot nearer the inside corner`,
+      });
     const most = work.apply(deepest, { m, c, s, B: angle, w_m: given.leastWall });
-    return { depth: d, wallInside: wi, wallOutside: wo, ok: Math.min(wi, wo) >= given.leastWall - 1e-12, deepest: Math.max(0, most), faceLength: m, bevel: angle };
+    return {
+      depth: d,
+      wallInside: wi,
+      wallOutside: wo,
+      ok: Math.min(wi, wo) >= given.leastWall - 1e-12,
+      deepest: Math.max(0, most),
+      faceLength: m,
+      bevel: angle,
+    };
   },
   cautions: (given, answer) => [
-    danger('carry the mitred end on a sled or jig with a high fence and clamp it: a piece that rocks on its point is thrown'),
-    ...(answer.ok ? [] : [note(`a wall is under the ${(given.leastWall * 1000).toFixed(1)} mm wanted: move the slot, or make it ${(answer.deepest * 1000).toFixed(1)} mm deep at most`)]),
+    danger(
+      'carry the mitred end on a sled or jig with a high fence and clamp it: a piece that rocks on its point is thrown',
+    ),
+    ...(answer.ok
+      ? []
+      : [
+          note(
+            `a wall is under the ${(given.leastWall * 1000).toFixed(1)} mm wanted: move the slot, or make it ${(answer.deepest * 1000).toFixed(1)} mm deep at most`,
+          ),
+        ]),
     note('a spline of solid wood has its grain across the joint, not along it (common practice)'),
   ],
   chart: (given, answer) => {
@@ -94,20 +181,49 @@ export const splineSlot = recipe({
     const runIn: Place = [cosB * tail, -sinB * tail];
     const piece: Place[] = [[0, 0], [0, m], [cosB * tail, m - sinB * tail], runIn];
     const mirror = (p: readonly Place[]): Place[] => p.map(([x, y]) => [-x, y]);
-    const slot: Place[] = [[0, c - s / 2], [d, c - s / 2], [d, c + s / 2], [0, c + s / 2]];
-    const wallFoot: Place = [d + (answer.wallOutside * 1000) * sinB, c + s / 2 + answer.wallOutside * 1000 * cosB];
+    const slot: Place[] = [
+      [0, c - s / 2],
+      [d, c - s / 2],
+      [d, c + s / 2],
+      [0, c + s / 2],
+    ];
+    const wallFoot: Place = [
+      d + answer.wallOutside * 1000 * sinB,
+      c + s / 2 + answer.wallOutside * 1000 * cosB,
+    ];
     const shapes: Shape[] = [
       { kind: 'polygon', points: mirror(piece), fill: 'woodDark' },
       { kind: 'polygon', points: piece, fill: 'wood' },
       { kind: 'polygon', points: slot, fill: 'accent' },
       { kind: 'polygon', points: mirror(slot), fill: 'accent' },
-      { kind: 'dimension', from: [d, c + s / 2], to: wallFoot, text: `${(answer.wallOutside * 1000).toFixed(1)} mm`, offset: 0 },
-      { kind: 'dimension', from: [0, c - s / 2], to: [d, c - s / 2], text: `${d.toFixed(1)} mm`, offset: -14 },
+      {
+        kind: 'dimension',
+        from: [d, c + s / 2],
+        to: wallFoot,
+        text: `${(answer.wallOutside * 1000).toFixed(1)} mm`,
+        offset: 0,
+      },
+      {
+        kind: 'dimension',
+        from: [0, c - s / 2],
+        to: [d, c - s / 2],
+        text: `${d.toFixed(1)} mm`,
+        offset: -14,
+      },
       { kind: 'text', x: 0, y: m, text: 'outside', dy: 12 },
       { kind: 'text', x: 0, y: 0, text: 'inside', dy: -14 },
-      { kind: 'dimension', from: [-tail * cosB, m - tail * sinB], to: [-tail * cosB, -tail * sinB], text: `${(t / cosB).toFixed(1)} mm mitre face`, offset: -16 },
+      {
+        kind: 'dimension',
+        from: [-tail * cosB, m - tail * sinB],
+        to: [-tail * cosB, -tail * sinB],
+        text: `${(t / cosB).toFixed(1)} mm mitre face`,
+        offset: -16,
+      },
     ];
-    return jointPicture({ title: 'The mitre in section, with its spline', shapes, maxHeight: 420 }, given.picture);
+    return jointPicture(
+      { title: 'The mitre in section, with its spline', shapes, maxHeight: 420 },
+      given.picture,
+    );
   },
   example: { thickness: '40 mm', splineThickness: '6 mm', splineWidth: '24 mm', fromInside: '16 mm' },
 });

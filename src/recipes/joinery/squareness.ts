@@ -14,7 +14,12 @@ const cosine = formula({
   symbol: 'c',
   gives: letter('ratio', 'cosine of the corner at the foot of diagonal A'),
   text: '(d_A^2 - d_B^2) / (4 a b)',
-  where: { d_A: mm('diagonal A, bottom left to top right'), d_B: mm('diagonal B, bottom right to top left'), a, b },
+  where: {
+    d_A: mm('diagonal A, bottom left to top right'),
+    d_B: mm('diagonal B, bottom right to top left'),
+    a,
+    b,
+  },
   basis: 'geometry',
 });
 const offCosine = formula({
@@ -62,15 +67,46 @@ export const squareness = recipe({
   name: 'squareness',
   title: 'Is it square',
   topic: 'joinery',
-  about: 'How far a frame or carcase is out of square from its diagonals or from one corner, which way to pull it and how far, and whether the tape’s own error hides it. Opposite sides must be equal.',
+  about:
+    'How far a frame or carcase is out of square from its diagonals or from one corner, which way to pull it and how far, and whether the tape’s own error hides it. Opposite sides must be equal.',
   sources: [],
   inputs: {
-    width: field.length({ symbol: 'a', says: 'width, corner to corner as the diagonals are measured', above: '0 mm', max: '50 m' }),
-    height: field.length({ symbol: 'b', says: 'height, corner to corner as the diagonals are measured', above: '0 mm', max: '50 m' }),
-    diagonalA: field.length({ says: 'diagonal from bottom left to top right', above: '0 mm', max: '100 m', optional: true }),
-    diagonalB: field.length({ says: 'diagonal from bottom right to top left', above: '0 mm', max: '100 m', optional: true }),
-    cornerOffset: field.length({ says: 'instead of diagonals: how far the top right corner stands off a true upright, to the right; to the left is less than nought', min: '-50 m', max: '50 m', optional: true }),
-    readingError: field.length({ says: 'how far one reading of the tape may be out', min: '0 mm', max: '20 mm', default: '0.5 mm' }),
+    width: field.length({
+      symbol: 'a',
+      says: 'width, corner to corner as the diagonals are measured',
+      above: '0 mm',
+      max: '50 m',
+    }),
+    height: field.length({
+      symbol: 'b',
+      says: 'height, corner to corner as the diagonals are measured',
+      above: '0 mm',
+      max: '50 m',
+    }),
+    diagonalA: field.length({
+      says: 'diagonal from bottom left to top right',
+      above: '0 mm',
+      max: '100 m',
+      optional: true,
+    }),
+    diagonalB: field.length({
+      says: 'diagonal from bottom right to top left',
+      above: '0 mm',
+      max: '100 m',
+      optional: true,
+    }),
+    cornerOffset: field.length({
+      says: 'instead of diagonals: how far the top right corner stands off a true upright, to the right; to the left is less than nought',
+      min: '-50 m',
+      max: '50 m',
+      optional: true,
+    }),
+    readingError: field.length({
+      says: 'how far one reading of the tape may be out',
+      min: '0 mm',
+      max: '20 mm',
+      default: '0.5 mm',
+    }),
   },
   outputs: {
     outOfSquare: out.angle({ says: 'out of square' }),
@@ -83,30 +119,53 @@ export const squareness = recipe({
     diagonalB: out.length({ says: 'diagonal B as it is' }),
     readingAngle: out.slope({ says: 'what the tape’s own error could be mistaken for, by length' }),
     sure: out.flag({ says: 'whether it is out of square by more than the tape’s own error' }),
-    sidesDiffer: out.length({ says: 'how badly sides and diagonals agree: as a length of diagonal', optional: true }),
+    sidesDiffer: out.length({
+      says: 'how badly sides and diagonals agree: as a length of diagonal',
+      optional: true,
+    }),
   },
   formulas: [cosine, offCosine, outAngle, shift, trueDiagonal, tapeAngle],
   solve: (given, work) => {
     const { width: w, height: h } = given;
     const byDiagonals = given.diagonalA !== undefined || given.diagonalB !== undefined;
-    if (byDiagonals === (given.cornerOffset !== undefined)) throw new Refusal({ field: 'diagonalA', says: 'takes either both diagonals, or cornerOffset' });
+    if (byDiagonals === (given.cornerOffset !== undefined))
+      throw new Refusal({ field: 'diagonalA', says: 'takes either both diagonals, or cornerOffset' });
     const d = work.apply(trueDiagonal, { a: w, b: h });
     let c: number;
     let [A, B] = [0, 0];
     let sidesDiffer: number | undefined;
     if (given.cornerOffset !== undefined) {
-      if (Math.abs(given.cornerOffset) >= h) throw new Refusal({ field: 'cornerOffset', says: `got ${(given.cornerOffset * 1000).toFixed(1)} mm, takes less than the height of ${(h * 1000).toFixed(1)} mm` });
+      if (Math.abs(given.cornerOffset) >= h)
+        throw new Refusal({
+          field: 'cornerOffset',
+          says: `got ${(given.cornerOffset * 1000).toFixed(1)} mm, takes less than the height of ${(h * 1000).toFixed(1)} mm`,
+        });
       c = work.apply(offCosine, { o: given.cornerOffset, b: h });
       A = Math.sqrt(w * w + h * h + 2 * w * h * c);
       B = Math.sqrt(w * w + h * h - 2 * w * h * c);
     } else {
-      if (given.diagonalA === undefined || given.diagonalB === undefined) throw new Refusal({ field: given.diagonalA === undefined ? 'diagonalA' : 'diagonalB', says: 'missing; takes the other diagonal too, such as "1442 mm"' });
+      if (given.diagonalA === undefined || given.diagonalB === undefined)
+        throw new Refusal({
+          field: given.diagonalA === undefined ? 'diagonalA' : 'diagonalB',
+          says: 'missing; takes the other diagonal too, such as "1442 mm"',
+        });
       [A, B] = [given.diagonalA, given.diagonalB];
-      for (const [name, x] of [['diagonalA', A], ['diagonalB', B]] as const) {
-        if (x >= w + h || x <= Math.abs(w - h)) throw new Refusal({ field: name, says: `got ${(x * 1000).toFixed(1)} mm, takes a diagonal that these sides can have: more than ${(Math.abs(w - h) * 1000).toFixed(1)} mm and less than ${((w + h) * 1000).toFixed(1)} mm` });
+      for (const [name, x] of [
+        ['diagonalA', A],
+        ['diagonalB', B],
+      ] as const) {
+        if (x >= w + h || x <= Math.abs(w - h))
+          throw new Refusal({
+            field: name,
+            says: `got ${(x * 1000).toFixed(1)} mm, takes a diagonal that these sides can have: more than ${(Math.abs(w - h) * 1000).toFixed(1)} mm and less than ${((w + h) * 1000).toFixed(1)} mm`,
+          });
       }
       c = work.apply(cosine, { d_A: A, d_B: B, a: w, b: h });
-      if (Math.abs(c) >= 1) throw new Refusal({ field: 'diagonalA', says: 'these diagonals and sides belong to no frame with equal opposite sides; measure again' });
+      if (Math.abs(c) >= 1)
+        throw new Refusal({
+          field: 'diagonalA',
+          says: 'these diagonals and sides belong to no frame with equal opposite sides; measure again',
+        });
       // In any frame with equal opposite sides the squares of the diagonals add up to twice those of the sides.
       sidesDiffer = Math.abs(Math.sqrt((A * A + B * B) / 2) - d);
     }
@@ -114,7 +173,10 @@ export const squareness = recipe({
     const move = work.apply(shift, { b: h, c });
     const mistake = work.apply(tapeAngle, { e: given.readingError, d_A: A, d_B: B, a: w, b: h });
     const longer = c > 0 ? 'A' : 'B';
-    const pull = Math.abs(c) < 1e-12 ? 'nothing: it is square' : `pull the ends of diagonal ${longer} together (${longer === 'A' ? 'bottom left and top right' : 'bottom right and top left'}): the top goes ${longer === 'A' ? 'left' : 'right'}`;
+    const pull =
+      Math.abs(c) < 1e-12
+        ? 'nothing: it is square'
+        : `pull the ends of diagonal ${longer} together (${longer === 'A' ? 'bottom left and top right' : 'bottom right and top left'}): the top goes ${longer === 'A' ? 'left' : 'right'}`;
     return {
       outOfSquare: phi,
       outPerMetre: Math.tan(phi),
@@ -131,30 +193,98 @@ export const squareness = recipe({
   },
   limits: [
     {
-      when: (given, answer) => answer.sidesDiffer !== undefined && answer.sidesDiffer > 2 * given.readingError + 1e-6,
-      says: (_, answer) => `sides and diagonals disagree by ${(1000 * (answer.sidesDiffer ?? 0)).toFixed(1)} mm, more than the tape’s error: opposite sides are not equal, or a figure was misread, and the angle is then only a mean`,
+      when: (given, answer) =>
+        answer.sidesDiffer !== undefined && answer.sidesDiffer > 2 * given.readingError + 1e-6,
+      says: (_, answer) =>
+        `sides and diagonals disagree by ${(1000 * (answer.sidesDiffer ?? 0)).toFixed(1)} mm, more than the tape’s error: opposite sides are not equal, or a figure was misread, and the angle is then only a mean`,
     },
   ],
-  cautions: (_, answer) => (answer.sure || answer.outOfSquare === 0 ? [] : [note('the difference is within what the tape may be out: measure from the same edge of the tape, or with a pinch rod, before pulling anything')]),
+  cautions: (_, answer) =>
+    answer.sure || answer.outOfSquare === 0
+      ? []
+      : [
+          note(
+            'the difference is within what the tape may be out: measure from the same edge of the tape, or with a pinch rod, before pulling anything',
+          ),
+        ],
   chart: (given, answer) => {
     const [w, h] = [given.width * 1000, given.height * 1000];
     const sign = answer.diagonalA >= answer.diagonalB ? 1 : -1;
     // A lean that can be seen: true where it is large enough, else enlarged to a twelfth of the height.
     const lean = sign * Math.max(answer.move * 1000, answer.move > 0 ? h / 12 : 0);
     const top = Math.sqrt(Math.max(h * h - lean * lean, h * h * 0.25));
-    const corners: Place[] = [[0, 0], [w, 0], [w + lean, top], [lean, top]];
+    const corners: Place[] = [
+      [0, 0],
+      [w, 0],
+      [w + lean, top],
+      [lean, top],
+    ];
     const shapes: Shape[] = [
-      { kind: 'polygon', points: [[0, 0], [w, 0], [w, h], [0, h]], fill: 'none', dashed: true },
+      {
+        kind: 'polygon',
+        points: [
+          [0, 0],
+          [w, 0],
+          [w, h],
+          [0, h],
+        ],
+        fill: 'none',
+        dashed: true,
+      },
       { kind: 'polygon', points: corners, fill: 'none', weight: 4 },
       { kind: 'polyline', points: [corners[0] as Place, corners[2] as Place], weight: sign > 0 ? 2.6 : 1.2 },
       { kind: 'polyline', points: [corners[1] as Place, corners[3] as Place], weight: sign > 0 ? 1.2 : 2.6 },
-      { kind: 'text', x: w * 0.7 + lean * 0.7, y: top * 0.7, text: `A ${(answer.diagonalA * 1000).toFixed(1)}`, dx: 0, dy: 16, bold: sign > 0 },
-      { kind: 'text', x: w * 0.3 + lean * 0.7, y: top * 0.7, text: `B ${(answer.diagonalB * 1000).toFixed(1)}`, dx: 0, dy: 16, bold: sign < 0 },
+      {
+        kind: 'text',
+        x: w * 0.7 + lean * 0.7,
+        y: top * 0.7,
+        text: `A ${(answer.diagonalA * 1000).toFixed(1)}`,
+        dx: 0,
+        dy: 16,
+        bold: sign > 0,
+      },
+      {
+        kind: 'text',
+        x: w * 0.3 + lean * 0.7,
+        y: top * 0.7,
+        text: `B ${(answer.diagonalB * 1000).toFixed(1)}`,
+        dx: 0,
+        dy: 16,
+        bold: sign < 0,
+      },
       { kind: 'dimension', from: [0, 0], to: [w, 0], text: `${w.toFixed(1)} mm`, offset: -20 },
       { kind: 'dimension', from: [w, 0], to: [w, h], text: `${h.toFixed(1)} mm`, offset: -46 },
-      ...(answer.move > 0 ? [{ kind: 'polyline', points: [[lean + w / 2 + (sign > 0 ? 1 : -1) * w * 0.12, top + h * 0.06], [lean + w / 2 - (sign > 0 ? 1 : -1) * w * 0.12, top + h * 0.06]] as Place[], arrow: true, weight: 2.4 } as Shape, { kind: 'text', x: lean + w / 2, y: top + h * 0.06, text: `${(answer.move * 1000).toFixed(2)} mm`, dy: 14, bold: true } as Shape] : []),
+      ...(answer.move > 0
+        ? [
+            {
+              kind: 'polyline',
+              points: [
+                [lean + w / 2 + (sign > 0 ? 1 : -1) * w * 0.12, top + h * 0.06],
+                [lean + w / 2 - (sign > 0 ? 1 : -1) * w * 0.12, top + h * 0.06],
+              ] as Place[],
+              arrow: true,
+              weight: 2.4,
+            } as Shape,
+            {
+              kind: 'text',
+              x: lean + w / 2,
+              y: top + h * 0.06,
+              text: `${(answer.move * 1000).toFixed(2)} mm`,
+              dy: 14,
+              bold: true,
+            } as Shape,
+          ]
+        : []),
     ];
-    return drawing({ title: 'The frame and its diagonals, mm', subtitle: answer.move * 1000 < h / 12 ? 'The lean is drawn larger than it is; dashed, square.' : 'Dashed: square.', shapes, maxHeight: 420 });
+    return drawing({
+      title: 'The frame and its diagonals, mm',
+      subtitle:
+        answer.move * 1000 < h / 12
+          ? 'The lean is drawn larger than it is; dashed, square.'
+          : 'Dashed: square.',
+      shapes,
+      maxHeight: 420,
+    });
   },
   example: { width: '1200 mm', height: '800 mm', diagonalA: '1444 mm', diagonalB: '1440.4 mm' },
 });

@@ -3,7 +3,10 @@ import type { ChartSpec } from '../../charts/types.js';
 import { field } from '../../recipe/field.js';
 
 /** Whether a picture is fitted to the page or drawn at full size, to be printed and pricked through. */
-export const pictureField = field.choice(['fitted', 'full size'], { says: 'picture fitted to the page, or at full size as a template', default: 'fitted' });
+export const pictureField = field.choice(['fitted', 'full size'], {
+  says: 'picture fitted to the page, or at full size as a template',
+  default: 'fitted',
+});
 
 /** Wider than this it does not go on the long side of an A3 sheet. */
 const widest = 400;
@@ -15,26 +18,55 @@ export function jointPicture(picture: Drawing, size: 'fitted' | 'full size'): Ch
   const left = Math.min(...places.map((p) => p[0]));
   const right = Math.max(...places.map((p) => p[0]));
   const bottom = Math.min(...places.map((p) => p[1]));
-  if (right - left > widest) return drawing({ ...picture, subtitle: `Too large for a sheet at full size (${Math.round(right - left)} mm), so fitted.` });
+  if (right - left > widest)
+    return drawing({
+      ...picture,
+      subtitle: `Too large for a sheet at full size (${Math.round(right - left)} mm), so fitted.`,
+    });
   const y = bottom - 22;
   const bar: Shape[] = [
-    { kind: 'polyline', points: [[left, y], [left + 50, y]], weight: 1 },
-    ...[0, 10, 20, 30, 40, 50].map((x): Shape => ({ kind: 'polyline', points: [[left + x, y - 2], [left + x, y + 2]], weight: 1 })),
+    {
+      kind: 'polyline',
+      points: [
+        [left, y],
+        [left + 50, y],
+      ],
+      weight: 1,
+    },
+    ...[0, 10, 20, 30, 40, 50].map((x): Shape => ({
+      kind: 'polyline',
+      points: [
+        [left + x, y - 2],
+        [left + x, y + 2],
+      ],
+      weight: 1,
+    })),
     { kind: 'text', x: left, y, text: '50 mm: check it with a rule before use', align: 'left', dy: -14 },
   ];
-  return drawing({ ...picture, subtitle: 'Full size: print at 100 %, without fitting to the page.', shapes: [...picture.shapes, ...bar], scale: pxPerMm });
+  return drawing({
+    ...picture,
+    subtitle: 'Full size: print at 100 %, without fitting to the page.',
+    shapes: [...picture.shapes, ...bar],
+    scale: pxPerMm,
+  });
 }
 
 function placesOf(s: Shape): Place[] {
   switch (s.kind) {
     case 'rectangle':
-      return [[s.x, s.y], [s.x + s.width, s.y + s.height]];
+      return [
+        [s.x, s.y],
+        [s.x + s.width, s.y + s.height],
+      ];
     case 'polygon':
     case 'polyline':
       return [...s.points];
     case 'circle':
     case 'arc':
-      return [[s.x - s.radius, s.y - s.radius], [s.x + s.radius, s.y + s.radius]];
+      return [
+        [s.x - s.radius, s.y - s.radius],
+        [s.x + s.radius, s.y + s.radius],
+      ];
     case 'dimension':
       return [s.from, s.to];
     case 'text':
