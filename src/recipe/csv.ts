@@ -8,13 +8,20 @@ export interface CsvRow {
 
 const breaks = (text: string): number => [...text.matchAll(/\r\n|\r|\n/g)].length;
 
+/** The header decides what parts the cells, not a guess over all: notes in the cells may be full of semicolons. */
+function delimiterOf(text: string): string {
+  const [header] = text.split(/[\r\n]/, 1) as [string];
+  const parts = (d: string): number => header.split(d).length;
+  return [',', ';', '\t', '|'].reduce((best, d) => (parts(d) > parts(best) ? d : best));
+}
+
 /**
  * Rows of a CSV text, empty ones too. A quoted cell may span lines, so rows and lines are counted apart.
  * `badQuote` is the line of a quotation mark that is not closed or stands in the middle of a cell.
  */
 export function readCsv(text: string): { readonly rows: readonly CsvRow[]; readonly badQuote?: number } {
   const plain = text.replace(/^\ufeff/, '');
-  const parsed = Papa.parse<string[]>(plain, { skipEmptyLines: false });
+  const parsed = Papa.parse<string[]>(plain, { delimiter: delimiterOf(plain) });
   let line = 1;
   const rows = parsed.data.map((cells) => {
     const row = { line, cells };

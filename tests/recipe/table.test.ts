@@ -107,6 +107,14 @@ describe('a file of a table', () => {
     expect(refusalOf(() => boards.read('\n900\n'))).toContain('got "the text" with no header line');
   });
 
+  it('may part its cells by commas, semicolons, tabs or bars: the header decides', () => {
+    const read = [{ length: 1, mark: 'a; b; c, d', moisture: undefined }];
+    for (const d of [',', ';', '\t', '|'])
+      expect(boards.read(`length (m)${d}mark\n1${d}"a; b; c, d"\n`)).toEqual(read);
+    expect(boards.read('mark,length\nx; y; z,1 m\nu; v; w,2 m\n').map((r) => r.length)).toEqual([1, 2]);
+    expect(boards.read('length\n1 m\n')).toHaveLength(1);
+  });
+
   it('with too many cells in a row is refused by its line, with too few is read', () => {
     expect(refusalOf(() => boards.read('length,mark\n1 m,a\n2 m,b,c\n'))).toContain(
       'with 3 cells in line 3, takes 2 as in its header',

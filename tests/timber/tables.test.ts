@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { movementsOf, shrinkagesOf } from '../../src/timber/movement.js';
+import { readCsv } from '../../src/recipe/csv.js';
 import { parseTable, tableRows } from '../../src/timber/tables.js';
 import { allSpecies } from '../../src/timber/species.js';
 
@@ -32,6 +33,15 @@ describe('the published tables', () => {
       }
     },
   );
+
+  it('have in every row a cell for every column', () => {
+    for (const f of readdirSync(folder).filter((f) => f.endsWith('.csv'))) {
+      const { rows } = readCsv(readFileSync(new URL(f, folder), 'utf8'));
+      expect(rows[0]?.cells.length, f).toBeGreaterThan(2);
+      for (const { line, cells } of rows)
+        if (cells.join('') !== '') expect(cells.length, `${f} line ${line}`).toBe(rows[0]?.cells.length);
+    }
+  });
 
   it('hold nothing of a machine: no path, no registry', () => {
     for (const f of readdirSync(folder).filter((f) => /\.(csv|json)$/.test(f))) {
