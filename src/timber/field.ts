@@ -1,11 +1,11 @@
 import { Refusal, shown } from '../quantities/refusal.js';
 import { dataCaution, note } from '../recipe/caution.js';
-import { makeField, type Field } from '../recipe/field.js';
+import { isPlainObject, makeField, type Field } from '../recipe/field.js';
 import type { Work } from '../recipe/work.js';
 import type { Grade } from './grades.js';
 import { allGroups, findSpecies } from './species.js';
 import type { Sourced } from './spread.js';
-import { stiffWood, type StiffWood } from './stiff.js';
+import { stiffWood, timberOrGrade, type StiffWood } from './stiff.js';
 import { propertyWords, Timber, type Property } from './timber.js';
 
 interface TimberOptions {
@@ -75,11 +75,10 @@ export function stiffWoodField<const O extends WoodOptions>(
       fits: (v) => typeof v === 'string' || (typeof v === 'object' && v !== null),
       show: (w) => `${w.name} (${w.basis})`,
       read: (v) => {
-        if (typeof v === 'string' && v.trim() !== '') return stiffWood(v);
-        if (v instanceof Timber) return stiffWood(v);
-        if (typeof v === 'object' && v !== null && 'basis' in v && 'modulus' in v)
-          return 'row' in v ? stiffWood(v as Grade) : (v as StiffWood);
-        throw new Refusal(`got ${shown(v)}, takes ${takes}`);
+        if (isPlainObject(v) && 'citations' in v) return v as unknown as StiffWood;
+        const chosen = timberOrGrade(v);
+        if (!chosen) throw new Refusal(`got ${shown(v)}, takes ${takes}`);
+        return stiffWood(chosen);
       },
     },
     options,

@@ -1,83 +1,116 @@
 import { Refusal } from '../quantities/refusal.js';
+import { isPlainObject } from '../recipe/field.js';
 import type { Citation } from '../recipe/source.js';
-import { gradeNamed, type Grade } from './grades.js';
+import { findGrade, gradeNamed, type Grade } from './grades.js';
 import { findSpecies } from './species.js';
-import type { Timber } from './timber.js';
+import { exactly, type Sourced, type Spread } from './spread.js';
+import { Timber } from './timber.js';
 
-/** What a beam needs of its wood, Pa and kg/m³, from a species' clear wood or from a structural grade. */
-export interface StiffWood {
+/** A species (or a group of them), or a structural grade. */
+export type TimberOrGrade =
+  { readonly is: 'species'; readonly timber: Timber } | { readonly is: 'grade'; readonly grade: Grade };
+
+/** What a beam needs of its wood, Pa and kg/m³, from a species' clear wood or from a structural grade: as published, nothing taken off. */
+export type WoodFigures = Figures &
+  (
+    | { readonly timber: Timber; readonly grade: undefined }
+    | { readonly timber: undefined; readonly grade: Grade }
+  );
+interface Figures {
   readonly name: string;
-  readonly timber: Timber | undefined;
-  readonly grade: Grade | undefined;
   /** 'mean of clear wood', 'characteristic' or 'allowable ...': never mix them. */
   readonly basis: string;
-  /** Mean modulus of elasticity; of a group its median. */
-  readonly modulus: number;
-  /** 10th and 90th percentile of a group; equal to the mean for a species. */
-  readonly modulusLow: number;
-  readonly modulusHigh: number;
-  readonly bending: number | undefined;
-  readonly shear: number | undefined;
+  /** Of a grade the mean, its low the fifth percentile or minimum; of a group of species its percentiles. */
+  readonly modulus: Spread | undefined;
+  readonly bending: Spread | undefined;
+  readonly shear: Spread | undefined;
+  /** Printed for a grade. */
   readonly shearModulus: number | undefined;
-  /** True where the shear modulus is the modulus over 16, a rule for softwood classes, for want of a figure. */
-  readonly shearModulusAssumed: boolean;
-  readonly density: number | undefined;
+  /** Of a species: shear modulus as a share of the modulus along the grain, both planes alike. */
+  readonly shearShare: number | undefined;
+  readonly density: Spread | undefined;
+  /** The rows of a species' stiffness and strength. */
+  readonly clear: Sourced | undefined;
   readonly citations: readonly Citation[];
   readonly doubts: readonly string[];
 }
 
-/** Reads a grade (`C24`, `MGP10`, `F17`) or a species' name. @throws Refusal */
-export function stiffWood(written: string | Timber | Grade): StiffWood {
-  if (typeof written === 'string') {
-    const grade = gradeNamed(written);
-    return grade ? ofGrade(grade) : ofTimber(findSpecies(written));
-  }
-  return 'row' in written ? ofGrade(written) : ofTimber(written);
+/** Wood whose modulus of elasticity is known. */
+export type StiffWood = WoodFigures & { readonly modulus: Spread };
+
+/**
+ * A grade (`C24`, `MGP10`, `F17`) or a species by name, as itself, or as read before; undefined for anything else.
+ * @throws Refusal for a name that is none, with the nearest
+ */
+export function timberOrGrade(value: unknown): TimberOrGrade | undefined {
+  if (typeof value === 'string' && value.trim() !== '') return named(value.trim());
+  if (value instanceof Timber) return { is: 'species', timber: value };
+  if (!isPlainObject(value)) return undefined;
+  if ('row' in value) return { is: 'grade', grade: value as unknown as Grade };
+  const { is, timber, grade } = value;
+  if (is === 'species' && timber instanceof Timber) return { is, timber };
+  return is === 'grade' && isPlainObject(grade) && 'row' in grade
+    ? { is, grade: grade as unknown as Grade }
+    : undefined;
 }
 
-function ofGrade(grade: Grade): StiffWood {
-  if (grade.modulus === undefined)
-    throw new Refusal(
-      `the grade ${grade.name} has no modulus of elasticity in the data; take another grade or a species`,
-    );
-  const E = grade.modulus;
+// A short word with a digit can only be meant for a grade; anything else is a species, whose own hint is the better one.
+const named = (text: string): TimberOrGrade =>
+  gradeNamed(text) || /^[a-z]{1,4} ?\d{1,3}$/i.test(text)
+    ? { is: 'grade', grade: findGrade(text) }
+    : { is: 'species', timber: findSpecies(text) };
+
+/** The published figures of a species or a grade, whether or not its modulus is among them. */
+export function figuresOf(chosen: TimberOrGrade): WoodFigures {
+  return chosen.is === 'grade' ? ofGrade(chosen.grade) : ofTimber(chosen.timber);
+}
+
+/** The figures of wood whose modulus of elasticity is published. @throws Refusal */
+export function stiffWood(chosen: TimberOrGrade): StiffWood {
+  const wood = figuresOf(chosen);
+  const { modulus } = wood;
+  if (!modulus) throw new Refusal(lacking(wood));
+  return { ...wood, modulus };
+}
+
+function ofGrade(grade: Grade): WoodFigures {
+  const mean = exactly(grade.modulus);
   return {
     name: grade.name,
     timber: undefined,
     grade,
     basis: grade.basisWords,
-    modulus: E,
-    modulusLow: grade.modulusLow ?? E,
-    modulusHigh: E,
-    bending: grade.bending,
-    shear: grade.shear,
-    shearModulus: grade.shearModulus ?? E / 16,
-    shearModulusAssumed: grade.shearModulus === undefined,
-    density: grade.density,
+    modulus: mean && { ...mean, low: grade.modulusLow ?? mean.low },
+    bending: exactly(grade.bending),
+    shear: exactly(grade.shear),
+    shearModulus: grade.shearModulus,
+    shearShare: undefined,
+    density: exactly(grade.density),
+    clear: undefined,
     citations: [grade.row.citation],
     doubts: grade.row.doubt ? [`${grade.name}: ${grade.row.doubt}`] : [],
   };
 }
 
-function ofTimber(timber: Timber): StiffWood {
-  const m = timber.mechanical('12%');
-  if (!m?.modulus) throw new Refusal(lacking(timber));
-  const ratios = timber.elasticRatios();
+function ofTimber(timber: Timber): WoodFigures {
+  const clear = timber.mechanical();
   const density = timber.density();
-  const rows = [...m.rows, ...(ratios?.rows ?? []), ...(density?.rows ?? [])];
+  const ratios = timber.isGroup ? undefined : timber.elasticRatios();
+  const rows = clear?.rows ?? [];
   return {
     name: timber.name,
     timber,
     grade: undefined,
-    basis: m.basis,
-    modulus: m.modulus.middle,
-    modulusLow: m.modulus.low,
-    modulusHigh: m.modulus.high,
-    bending: m.bending?.middle,
-    shear: m.shear?.middle,
-    shearModulus: m.modulus.middle * (ratios?.shearRadial.middle ?? 1 / 16),
-    shearModulusAssumed: ratios === undefined,
-    density: density?.density.middle,
+    basis: clear?.basis ?? 'no published figures',
+    modulus: clear?.modulus,
+    bending: clear?.bending,
+    shear: clear?.shear,
+    shearModulus: undefined,
+    // The grain of a rail may lie either way, so the two planes count alike.
+    shearShare:
+      ratios && (ratios.shearRadial.middle + (ratios.shearTangential ?? ratios.shearRadial).middle) / 2,
+    density: density?.density,
+    clear,
     citations: [...new Map(rows.map((r) => [`${r.citation.id}|${r.citation.locator}`, r.citation])).values()],
     doubts: timber.isGroup
       ? []
@@ -85,5 +118,7 @@ function ofTimber(timber: Timber): StiffWood {
   };
 }
 
-const lacking = (t: Timber): string =>
-  `${t.name} has no modulus of elasticity in the data; give a grade such as "C24", or "unknown ${t.group === 'softwood' ? 'softwood' : 'hardwood'}" for a range over its kind`;
+const lacking = (wood: WoodFigures): string =>
+  wood.grade
+    ? `the grade ${wood.name} has no modulus of elasticity in the data; take another grade or a species`
+    : `${wood.name} has no modulus of elasticity in the data; give a grade such as "C24", or "unknown ${wood.timber?.group === 'softwood' ? 'softwood' : 'hardwood'}" for a range over its kind`;

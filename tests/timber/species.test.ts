@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { allSpecies, findSpecies, speciesNames, speciesWith } from '../../src/timber/species.js';
 import { findClimate } from '../../src/timber/climate.js';
 import { findGrade } from '../../src/timber/grades.js';
-import { stiffWood } from '../../src/timber/stiff.js';
+import { stiffWood, timberOrGrade, type TimberOrGrade } from '../../src/timber/stiff.js';
 import { percentile } from '../../src/timber/spread.js';
 
 describe('a timber is found', () => {
@@ -144,12 +144,20 @@ describe('grades and places', () => {
     expect(() => findGrade('C25')).toThrow(/no grade "C25"; did you mean "C2\d"\?/);
   });
   it('a beam takes a grade or a species, with its basis', () => {
-    expect(stiffWood('C16')).toMatchObject({ modulus: 8e9, shearModulus: 500e6, basis: 'characteristic' });
-    const fir = stiffWood('Douglas-fir');
+    const wood = (name: string) => stiffWood(timberOrGrade(name) as TimberOrGrade);
+    expect(wood('C16')).toMatchObject({
+      modulus: { low: 5.4e9, middle: 8e9, high: 8e9 },
+      bending: { middle: 16e6 },
+      shearModulus: 500e6,
+      basis: 'characteristic',
+    });
+    const fir = wood('Douglas-fir');
     expect(fir.basis).toBe('mean of clear wood');
-    expect(fir.modulus / 6894.757293168e6).toBeCloseTo(1.95, 6);
-    expect(stiffWood('unknown softwood').modulusLow).toBeLessThan(stiffWood('unknown softwood').modulus);
-    expect(() => stiffWood('European lime')).toThrow(/no modulus of elasticity.*unknown hardwood/);
+    expect(fir.modulus.middle / 6894.757293168e6).toBeCloseTo(1.95, 6);
+    const unknown = wood('unknown softwood').modulus;
+    expect(unknown.low).toBeLessThan(unknown.middle);
+    expect(unknown.middle).toBeLessThan(unknown.high);
+    expect(() => wood('European lime')).toThrow(/no modulus of elasticity.*unknown hardwood/);
   });
   it('a place with or without its state', () => {
     // Wood Handbook Table 13-1; June in Phoenix 4.6 % is also quoted from FPL-RN-268.

@@ -120,24 +120,26 @@ export const caulCamber = recipe({
         : wood.citations;
       for (const c of once)
         work.source(wood.timber?.isGroup ? { ...c, locator: 'rows of all its species' } : c);
-      work.say(`${wood.name}: modulus ${Number((wood.modulus / 1e9).toPrecision(3))} GPa (${wood.basis}).`);
+      work.say(
+        `${wood.name}: modulus ${Number((wood.modulus.middle / 1e9).toPrecision(3))} GPa (${wood.basis}).`,
+      );
       for (const text of wood.doubts) work.caution(dataCaution(text));
     }
     const w = work.apply(press, { F: given.clampForceEach, L: given.length });
     const I = work.apply(second, { b: given.width, d: given.depth });
-    const y = work.apply(crown, { w, L: given.length, E: wood.modulus, I });
+    const y = work.apply(crown, { w, L: given.length, E: wood.modulus.middle, I });
     const stress = work.apply(bend, { w, L: given.length, b: given.width, d: given.depth });
     const share = wood.basis.startsWith('characteristic')
       ? safeShare.characteristic
       : wood.basis.startsWith('allowable')
         ? safeShare.allowable
         : safeShare.clear;
-    const allowed = wood.bending === undefined ? undefined : wood.bending * share;
-    if (allowed !== undefined)
+    const allowed = wood.bending && wood.bending.middle * share;
+    if (wood.bending)
       work.say(
-        `Stress allowed: ${Number(share.toPrecision(2))} of the ${Math.round((wood.bending as number) / 1e6)} MPa given for it (common practice).`,
+        `Stress allowed: ${Number(share.toPrecision(2))} of the ${Math.round(wood.bending.middle / 1e6)} MPa given for it (common practice).`,
       );
-    const ranged = wood.modulusHigh > wood.modulusLow * 1.001;
+    const ranged = wood.modulus.high > wood.modulus.low * 1.001;
     return {
       camber: y,
       stress,
@@ -147,8 +149,8 @@ export const caulCamber = recipe({
       ok: allowed !== undefined && stress <= allowed,
       ...(ranged
         ? {
-            camberLow: (y * wood.modulus) / wood.modulusHigh,
-            camberHigh: (y * wood.modulus) / wood.modulusLow,
+            camberLow: (y * wood.modulus.middle) / wood.modulus.high,
+            camberHigh: (y * wood.modulus.middle) / wood.modulus.low,
           }
         : {}),
       marks: [0, 1, 2, 3, 4].map((i) => ({

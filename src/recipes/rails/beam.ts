@@ -17,7 +17,8 @@ import { creepField } from './sag-limit.js';
 import { sectionField } from './section.js';
 import { sectionFacts, type SectionFacts } from './section-facts.js';
 import { stuffFields } from './stuff-fields.js';
-import { stuffFormulas, stuffOf, type Stuff } from './stuff.js';
+import { stuffFormulas } from './stuff-formulas.js';
+import { stuffOf, type Stuff } from './stuff.js';
 
 const bendingStress = formula({
   symbol: 'sigma',

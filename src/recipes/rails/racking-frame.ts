@@ -9,7 +9,8 @@ import { bears } from './loads-and-creep.js';
 import { solidField } from './section.js';
 import { sectionFacts } from './section-facts.js';
 import { stuffFields } from './stuff-fields.js';
-import { stuffFormulas, stuffOf } from './stuff.js';
+import { stuffFormulas } from './stuff-formulas.js';
+import { stuffOf } from './stuff.js';
 
 const E = letter('modulus', 'modulus of elasticity', { in: 'MPa' });
 const G = letter('modulus', 'shear modulus', { in: 'MPa' });

@@ -8,7 +8,8 @@ import { creepField, sagLimitField, type SagLimit } from './sag-limit.js';
 import { sectionField, type Section } from './section.js';
 import { sectionFacts, type SectionFacts } from './section-facts.js';
 import { stuffFields } from './stuff-fields.js';
-import { stuffFormulas, stuffOf, type Stuff } from './stuff.js';
+import { stuffFormulas } from './stuff-formulas.js';
+import { stuffOf, type Stuff } from './stuff.js';
 
 const handbook = (what: string) => cite('fpl-gtr-190', `Eq. 9-2 and Table 9-1, p. 9-2${what}`);
 const q = letter('lineLoad', 'load by length', { in: 'N/mm' });

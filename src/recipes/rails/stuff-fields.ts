@@ -1,27 +1,15 @@
 import { Refusal, shown } from '../../quantities/refusal.js';
 import { field, makeField } from '../../recipe/field.js';
-import { gradeNamed, type Grade } from '../../timber/grades.js';
-import { findSpecies } from '../../timber/species.js';
+import { timberOrGrade, type TimberOrGrade } from '../../timber/stiff.js';
 import { Timber } from '../../timber/timber.js';
-
-/** A species (or a group of them) or a structural grade. */
-export type TimberOrGrade =
-  { readonly is: 'species'; readonly timber: Timber } | { readonly is: 'grade'; readonly grade: Grade };
 
 const takes =
   'a species such as "white oak", a grade such as "C24", "MGP10" or "F17", or "unknown softwood" or "unknown hardwood" for salvaged timber';
 
 function read(value: unknown): TimberOrGrade {
-  if (value instanceof Timber) return { is: 'species', timber: value };
-  if (typeof value === 'object' && value !== null && 'is' in value) return value as TimberOrGrade;
-  if (typeof value !== 'string' || value.trim() === '')
-    throw new Refusal(`got ${shown(value)}, takes ${takes}`);
-  const grade = gradeNamed(value.trim());
-  if (grade) return { is: 'grade', grade };
-  // A short word with a digit can only be meant for a grade; anything else is a species, whose own hint is the better one.
-  if (/^[A-Za-z]{1,4} ?\d{1,3}$/.test(value.trim()))
-    throw new Refusal(`no grade ${shown(value)}; takes ${takes}`);
-  return { is: 'species', timber: findSpecies(value) };
+  const chosen = timberOrGrade(value);
+  if (!chosen) throw new Refusal(`got ${shown(value)}, takes ${takes}`);
+  return chosen;
 }
 
 /** A field that takes a species or a grade. */

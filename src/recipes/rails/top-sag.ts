@@ -17,7 +17,8 @@ import { bears, g0, longFactor, ownWeightOf } from './loads-and-creep.js';
 import { creepField, sagLimitField, sagLimitText } from './sag-limit.js';
 import { sectionFacts, type SectionFacts } from './section-facts.js';
 import { stuffFields } from './stuff-fields.js';
-import { stuffFormulas, stuffOf, type Stuff } from './stuff.js';
+import { stuffFormulas } from './stuff-formulas.js';
+import { stuffOf, type Stuff } from './stuff.js';
 
 const lineOf = formula({
   symbol: 'q',
