@@ -1,0 +1,128 @@
+// A copy of the sources in which every fault is written down but sleeps until its number is called: Stryker's instrumenter
+// makes it. The faults that are counted are those of the reckoning; words, lists and whole blocks are left aside.
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readFileSync,
+  readdirSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { dirname, join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+
+export const root = join(dirname(fileURLToPath(import.meta.url)), '../../..');
+const tool = join(root, 'node_modules/.cache/mutation');
+const version = '9.6.1';
+/** What is counted. BooleanLiteral only where it drops a `!`. */
+export const counted = [
+  'ArithmeticOperator',
+  'AssignmentOperator',
+  'BooleanLiteral',
+  'ConditionalExpression',
+  'EqualityOperator',
+  'LogicalOperator',
+  'UnaryOperator',
+  'UpdateOperator',
+];
+const leftAside = [
+  'ArrayDeclaration',
+  'ArrowFunction',
+  'BlockStatement',
+  'MethodExpression',
+  'ObjectLiteral',
+  'OptionalChaining',
+  'Regex',
+  'StringLiteral',
+];
+
+/** Stryker's instrumenter, fetched when first wanted: it is no dependency of the package. */
+async function instrumenter() {
+  const home = join(tool, 'node_modules/@stryker-mutator/instrumenter');
+  if (!existsSync(join(home, 'package.json'))) {
+    mkdirSync(tool, { recursive: true });
+    writeFileSync(join(tool, 'package.json'), '{ "private": true }\n');
+    const got = spawnSync(
+      'npm',
+      ['install', '--no-audit', '--no-fund', `@stryker-mutator/instrumenter@${version}`],
+      { cwd: tool, stdio: 'inherit' },
+    );
+    if (got.status !== 0) throw new Error('the instrumenter could not be fetched');
+  }
+  const { createInstrumenter } = await import(pathToFileURL(join(home, 'dist/src/index.js')).href);
+  const silent = () => undefined;
+  const logger = { debug: silent, info: silent, warn: console.warn, isDebugEnabled: () => false };
+  // The instrumenter asks to be put together by an injector; three values and itself are all it wants.
+  const given = [];
+  const injector = {
+    provideValue: (token, value) => (given.push([token, value]), injector),
+    injectClass: (Class) => {
+      const by = Object.fromEntries(given);
+      return new Class(logger, ...Class.inject.slice(1).map((token) => by[token]));
+    },
+  };
+  return createInstrumenter(injector);
+}
+
+/**
+ * Makes the copy in `folder` and gives its faults: { id, file, line, column, text, becomes, kind }, where `text` is the
+ * whole source line.
+ */
+export async function copyWithFaults(folder, files) {
+  rmSync(folder, { recursive: true, force: true });
+  mkdirSync(folder, { recursive: true });
+  for (const name of readdirSync(root)) {
+    if (name.startsWith('.') || name === 'coverage') continue;
+    if (['src', 'tests', 'data', 'package.json', 'tsconfig.json'].includes(name))
+      cpSync(join(root, name), join(folder, name), {
+        recursive: true,
+        filter: (from) => !/tests\/(browser|jupyter|bench|proof)$/.test(from),
+      });
+    else symlinkSync(join(root, name), join(folder, name));
+  }
+  shortenProperties(join(folder, 'tests'));
+  const maker = await instrumenter();
+  const made = await maker.instrument(
+    files.map((name) => ({ name, mutate: true, content: readFileSync(join(root, name), 'utf8') })),
+    { plugins: null, excludedMutations: leftAside, ignorers: [], noHeader: false },
+  );
+  for (const { name, content } of made.files) writeFileSync(join(folder, name), content);
+  const lines = new Map(files.map((f) => [f, readFileSync(join(root, f), 'utf8').split('\n')]));
+  let aside = 0;
+  const faults = [];
+  for (const m of made.mutants) {
+    const text = lines.get(m.fileName)[m.location.start.line];
+    const negation = text.slice(m.location.start.column).startsWith('!');
+    if (!counted.includes(m.mutatorName) || (m.mutatorName === 'BooleanLiteral' && !negation)) {
+      aside++;
+      continue;
+    }
+    faults.push({
+      id: m.id,
+      file: m.fileName,
+      line: m.location.start.line + 1,
+      column: m.location.start.column + 1,
+      text: text.trim(),
+      becomes: m.replacement.replace(/\s+/g, ' '),
+      kind: m.mutatorName,
+    });
+  }
+  return { faults, aside };
+}
+
+/** Properties over hundreds of random cases are run over a fifth of them: a fault that this misses counts as not noticed. */
+function shortenProperties(folder) {
+  for (const name of readdirSync(folder, { recursive: true })) {
+    if (!name.endsWith('.test.ts')) continue;
+    const file = join(folder, name);
+    const text = readFileSync(file, 'utf8');
+    const shorter = text.replace(/\bnumRuns: ([\d_]+)/g, (_, n) => {
+      const runs = Number(n.replaceAll('_', ''));
+      return `numRuns: ${Math.max(Math.min(runs, 20), Math.round(runs / 5))}`;
+    });
+    if (shorter !== text) writeFileSync(file, shorter);
+  }
+}
