@@ -22,7 +22,7 @@ import {
 import { frame, type Frame } from './frame.js';
 import { Each, Range, rangeFromText } from './range.js';
 import { sweepChart } from './sweep-chart.js';
-import { pause, type Watch } from './watch.js';
+import { inParts, type Watch } from './watch.js';
 
 /** One swept input: its values in base units, or the things named, with the labels people read. */
 export interface Axis {
@@ -80,12 +80,12 @@ export async function sweep<F extends Fields, O extends Outputs>(
     );
   const n = axes.reduce((a, x) => a * x.values.length, 1);
   if (n > most) throw new Refusal(`sweep: ${n} combinations, takes at most ${most}; use fewer steps`);
-  const inputColumns = new Map<string, Float64Array>();
+  const inputColumns: Record<string, Float64Array> = {};
   const picks = axes.map((axis, k) => {
     const every = axes.slice(k + 1).reduce((a, x) => a * x.values.length, 1);
     if (axis.numeric) {
       if (axis.values instanceof Float64Array && axis.values.length === n) {
-        inputColumns.set(axis.name, axis.values);
+        inputColumns[axis.name] = axis.values;
         return (i: number): number => i;
       }
       const column = new Float64Array(n);
@@ -95,13 +95,23 @@ export async function sweep<F extends Fields, O extends Outputs>(
         const v = values[k] as number;
         for (const end = i + every; i < end; i++) column[i] = v;
       }
-      inputColumns.set(axis.name, column);
+      inputColumns[axis.name] = column;
     }
     return (i: number): number => Math.floor(i / every) % axis.values.length;
   });
   const outs = Object.fromEntries(names.map((name) => [name, new Float64Array(n)]));
-  const loop = axes.every((a) => a.numeric) ? loopOf(r, new Set(axes.map((a) => a.name))) : undefined;
-  if (loop) loop(n, { ...(base as Record<string, number>), ...Object.fromEntries(inputColumns) }, outs);
+  const loop = axes.every((a) => a.numeric)
+    ? loopOf(
+        r,
+        base,
+        axes.map((a) => a.name),
+        names,
+      )
+    : undefined;
+  if (loop)
+    await inParts(options, n, 'reckoning', (start, end) => {
+      loop(end - start, partsOf(inputColumns, start, end), partsOf(outs, start, end));
+    });
   else await pointByPoint(r, base, axes, picks, n, outs, options);
   const columns: Column[] = [
     ...axes.map((a, k): Column => {
@@ -115,7 +125,7 @@ export async function sweep<F extends Fields, O extends Outputs>(
             (_, i) => a.labels[(picks[k] as (i: number) => number)(i)] as string,
           ),
         };
-      const column = inputColumns.get(a.name) as Float64Array;
+      const column = inputColumns[a.name] as Float64Array;
       const unit = columnUnit(a.field.kind, a.values as ArrayLike<number>, a.field.unit);
       return { name: a.name, says: a.field.says, unit, values: inUnit(a.field.kind, column, unit) };
     }),
@@ -254,18 +264,25 @@ async function pointByPoint(
   watch: Watch,
 ): Promise<void> {
   const point: Record<string, unknown> = { ...base };
-  const rest = pause(watch, n, 'reckoning');
-  for (let i = 0; i < n; i++) {
-    for (let k = 0; k < axes.length; k++)
-      point[(axes[k] as Axis).name] = (axes[k] as Axis).values[(picks[k] as (i: number) => number)(i)];
-    const answer = r.long
-      ? await r.evaluate(point)
-      : (r.evaluate(point) as Readonly<Record<string, unknown>>);
-    for (const name of Object.keys(outs))
-      (outs[name] as Float64Array)[i] = (answer[name] as number | undefined) ?? NaN;
-    if ((i & 255) === 255 && (await rest(i + 1))) break;
-  }
+  await inParts(watch, n, 'reckoning', async (start, end) => {
+    for (let i = start; i < end; i++) {
+      for (let k = 0; k < axes.length; k++)
+        point[(axes[k] as Axis).name] = (axes[k] as Axis).values[(picks[k] as (i: number) => number)(i)];
+      const answer = (
+        r.long ? await r.evaluate(point, { signal: watch.signal }) : r.evaluate(point)
+      ) as Readonly<Record<string, unknown>>;
+      for (const name of Object.keys(outs))
+        (outs[name] as Float64Array)[i] = (answer[name] as number | undefined) ?? NaN;
+    }
+  });
 }
+
+const partsOf = (
+  columns: Readonly<Record<string, Float64Array>>,
+  start: number,
+  end: number,
+): Record<string, Float64Array> =>
+  Object.fromEntries(Object.entries(columns).map(([name, column]) => [name, column.subarray(start, end)]));
 
 function makeSweep(
   r: RecipeEntry,

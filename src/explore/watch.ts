@@ -11,19 +11,33 @@ export class Stopped extends Error {
   override readonly name = 'Stopped';
 }
 
+/** The most points in one part. */
+export const mostInPart = 16_384;
+
 /**
- * Gives way now and then so that an interrupt can come in, and reports progress. The function it returns is called
- * with the points done; it throws {@link Stopped} when the signal has fired.
+ * Does work over points 0 to `total` in parts of a few milliseconds each, however slow a point is; gives way between
+ * them now and then so that an interrupt can come in, and reports progress. @throws Stopped when the signal has fired
  */
-export function pause(watch: Watch, total: number, says: string): (done: number) => Promise<boolean> {
-  let last = performance.now();
-  return async (done) => {
-    if (watch.signal?.aborted) throw new Stopped(`stopped after ${done} of ${total} points`);
-    if (performance.now() - last < 50) return false;
-    watch.onProgress?.({ done: done / total, says });
+export async function inParts(
+  watch: Watch,
+  total: number,
+  says: string,
+  part: (start: number, end: number) => void | Promise<void>,
+): Promise<void> {
+  let size = 1;
+  let rested = performance.now();
+  for (let start = 0; start < total;) {
+    if (watch.signal?.aborted) throw new Stopped(`stopped after ${start} of ${total} points`);
+    const end = Math.min(total, start + size);
+    const began = performance.now();
+    await part(start, end);
+    start = end;
+    const now = performance.now();
+    size = now - began < 10 ? Math.min(mostInPart, size * 4) : Math.ceil(size / 2);
+    if (now - rested < 50) continue;
+    watch.onProgress?.({ done: end / total, says });
     await new Promise((resolve) => setImmediate(resolve));
-    last = performance.now();
-    if (watch.signal?.aborted) throw new Stopped(`stopped after ${done} of ${total} points`);
-    return false;
-  };
+    rested = performance.now();
+  }
+  if (watch.signal?.aborted) throw new Stopped(`stopped after ${total} of ${total} points`);
 }

@@ -10,7 +10,7 @@ import { words } from '../recipe/display.js';
 import type { RecipeEntry } from '../recipe/entry.js';
 import type { Field, Fields } from '../recipe/field.js';
 import type { Output, Outputs } from '../recipe/output.js';
-import { loopOf, type Recipe } from '../recipe/recipe.js';
+import { isRowOfFormulas, type Recipe } from '../recipe/recipe.js';
 import { axisUnit, columnUnit, isNumberField, numberOutputs } from './columns.js';
 import { axesOf, type Axis } from './sweep.js';
 
@@ -61,7 +61,7 @@ export function whatIf<F extends Fields, O extends Outputs>(
     const u = unitOf(a.field.kind as Kind, unit);
     return { axis: a, unit, scale: u.scale, offset: u.offset };
   });
-  const chart = loopOf(r, new Set(axes.map((a) => a.name)))
+  const chart = isRowOfFormulas(r)
     ? live(r, slid, base as Record<string, number>, output)
     : tabled(r, slid, base, output);
   const made: WhatIf = { recipe: r.name, chart: shownChart(chart) };

@@ -108,46 +108,6 @@ export function compileSteps<F extends Fields, O extends Outputs>(
   }
 }
 
-/** Runs a row of formulas over columns: `inputs` holds a column or one number a field; the answers go into `outs`. */
-export type Loop = (
-  n: number,
-  inputs: Readonly<Record<string, Float64Array | number>>,
-  outs: Readonly<Record<string, Float64Array>>,
-) => void;
-
-/**
- * Compiles a row of formulas into one loop over typed columns. Limits are not looked at here: whoever fills the
- * columns checks their ends once, which is what lets the loop run like one written by hand.
- */
-export function compileLoop(
-  fields: Fields,
-  steps: readonly Formula[],
-  outputs: Outputs,
-  varying: ReadonlySet<string>,
-): Loop {
-  const head: string[] = [];
-  const body: string[] = [];
-  for (const [name, field] of Object.entries(fields)) {
-    const f = field as Field;
-    if (!f.symbol || !isNumeric(f)) continue;
-    if (varying.has(name)) {
-      head.push(`const c_${name} = inputs.${name};`);
-      body.push(`const ${variable(f.symbol)} = c_${name}[i];`);
-    } else head.push(`const ${variable(f.symbol)} = inputs.${name};`);
-  }
-  for (const f of steps) body.push(`const ${variable(f.symbol)} = ${f.source_(variable)};`);
-  for (const [name, o] of Object.entries(outputs)) {
-    head.push(`const o_${name} = outs.${name};`);
-    body.push(`o_${name}[i] = ${variable(o.symbol as string)};`);
-  }
-  return new Function(
-    'n',
-    'inputs',
-    'outs',
-    `${head.join('\n')}\nfor (let i = 0; i < n; i++) {\n${body.join('\n')}\n}`,
-  ) as Loop;
-}
-
 /** The same without generated code, for pages whose policy forbids it. */
 function interpreted<F extends Fields, O extends Outputs>(
   recipe: string,

@@ -23,6 +23,7 @@ export interface RecipeEntry extends Omit<
   read(given: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>>;
   evaluate(
     numbers: Readonly<Record<string, unknown>>,
+    options?: { signal?: AbortSignal },
   ): Readonly<Record<string, unknown>> | Promise<Readonly<Record<string, unknown>>>;
   chartOf(
     given: Readonly<Record<string, unknown>>,

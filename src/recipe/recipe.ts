@@ -1,11 +1,13 @@
 import type { ChartSpec } from '../charts/types.js';
 import { Refusal } from '../quantities/refusal.js';
 import type { Caution } from './caution.js';
-import { compileLoop, compileSteps, guardOf, type Loop } from './compile.js';
+import type { Arithmetic } from './arithmetic.js';
+import { compileSteps, guardOf } from './compile.js';
 import { schemaOf, watchCurrency, type Fields, type Given, type Read } from './field.js';
 import type { Formula } from './formula.js';
 import { makeResult, type Result } from './result.js';
 import type { Outputs, Raw } from './output.js';
+import { Row, type Loop, type Term } from './row.js';
 import type { Citation } from './source.js';
 import { silentWork, WorkBook, type Progress, type Work } from './work.js';
 
@@ -41,8 +43,20 @@ export interface StepsDefinition<F extends Fields, O extends Outputs> extends Co
 /** A recipe that chooses, looks up or searches. `formulas` are those it may use, for `reckoner show`. */
 export interface SolveDefinition<F extends Fields, O extends Outputs> extends Common<F, O> {
   readonly solve: (given: Read<F>, work: Work) => Raw<O>;
+  /**
+   * The numbers of `solve` over an {@link Arithmetic}, so that sweeps and draws run as one compiled loop: what the
+   * choices settle is settled once, and inputs that vary come as points. Undefined where these inputs are for `solve`
+   * itself, point by point. An output left out has no number.
+   */
+  readonly core?: (
+    on: Arithmetic<Term>,
+    given: Varied<Read<F>>,
+  ) => { readonly [K in keyof O]?: Term } | undefined;
   readonly formulas?: readonly Formula[];
 }
+/** What was read, where any number may differ from point to point. */
+export type Varied<T> = { readonly [K in keyof T]: VariedOne<T[K]> };
+type VariedOne<V> = V extends number ? Term : V;
 /** A recipe whose search takes long: answers by a promise, reports progress, stops on interrupt. */
 export interface LongDefinition<F extends Fields, O extends Outputs> extends Common<F, O> {
   readonly search: (given: Read<F>, work: Work) => Promise<Raw<O>>;
@@ -210,23 +224,50 @@ export function recipe<const F extends Fields, const O extends Outputs>(
     return fast(numbers);
   };
   const made = callable(call, { ...own, evaluate }) as unknown as Recipe<F, O>;
-  if (steps) loops.set(made, (varying) => compileLoop(def.inputs, steps, def.outputs, varying));
+  if (steps) rows.add(made);
+  cores.set(
+    made,
+    (steps
+      ? (row: Row, given: Readonly<Record<string, unknown>>) => stepsOver(row, def, steps, given)
+      : (def as SolveDefinition<F, O>).core) as Core | undefined,
+  );
   bare.set(made, (given) => solve(given as Read<F>, silentWork) as Readonly<Record<string, unknown>>);
   return made;
 }
 
-const bare = new WeakMap<object, (given: object) => Readonly<Record<string, unknown>>>();
+type Bare = (given: object) => Readonly<Record<string, unknown>>;
+const bare = new WeakMap<object, Bare>();
 
-/** The reckoning alone, on inputs that were read and checked already: for many draws round a checked middle. */
-export function bareOf(recipe: object): ((given: object) => Readonly<Record<string, unknown>>) | undefined {
-  return bare.get(recipe);
+/** The reckoning alone, of a recipe that answers at once, on inputs that were read and checked: for many draws round a checked middle. */
+export const bareOf = (recipe: object): Bare => bare.get(recipe) as Bare;
+
+/** Whether a recipe is a row of formulas and nothing else. */
+export function isRowOfFormulas(recipe: object): boolean {
+  return rows.has(recipe);
 }
+const rows = new WeakSet<object>();
 
-const loops = new WeakMap<object, (varying: ReadonlySet<string>) => Loop>();
+type Core = (
+  row: Row,
+  given: Readonly<Record<string, unknown>>,
+) => Readonly<Record<string, Term | undefined>> | undefined;
+const cores = new WeakMap<object, Core | undefined>();
 
-/** The compiled loop of a recipe of formulas; undefined for one that solves, which is evaluated point by point. */
-export function loopOf(recipe: object, varying: ReadonlySet<string>): Loop | undefined {
-  return loops.get(recipe)?.(varying);
+/**
+ * The loop that reckons `wanted` outputs over columns of the inputs that vary, the others being as in `base`, which was
+ * read and checked; undefined for a recipe, or for inputs, that must be reckoned point by point. Limits are not looked
+ * at: whoever fills the columns keeps within them, which is what lets the loop run like one written by hand.
+ */
+export function loopOf(
+  recipe: { readonly name: string },
+  base: Readonly<Record<string, unknown>>,
+  varying: readonly string[],
+  wanted: readonly string[],
+): Loop | undefined {
+  const row = new Row();
+  const given = { ...base, ...Object.fromEntries(varying.map((name) => [name, row.column(name)])) };
+  const answer = named(recipe.name, () => cores.get(recipe)?.(row, given));
+  return answer && row.loop(Object.fromEntries(wanted.map((name) => [name, answer[name] ?? NaN])));
 }
 
 /** Defines a recipe whose search is long. */
@@ -259,16 +300,36 @@ function runSteps<F extends Fields, O extends Outputs>(
   given: Read<F>,
   work: Work,
 ): Raw<O> {
-  const values: Record<string, number> = {};
-  for (const [name, f] of Object.entries(def.inputs)) {
-    const v = given[name as keyof F] as unknown;
-    if (f.symbol && typeof v === 'number') values[f.symbol] = v;
-  }
-  for (const f of steps) {
-    const args = Object.fromEntries(Object.keys(f.where).map((s) => [s, values[s] as number]));
-    values[f.symbol] = work.apply(f, args);
-  }
+  return along(
+    def,
+    steps,
+    given as Readonly<Record<string, unknown>>,
+    (f, args: Readonly<Record<string, number>>) => work.apply(f, args),
+  ) as Raw<O>;
+}
+
+/** The row of formulas on terms of a loop. */
+function stepsOver<F extends Fields, O extends Outputs>(
+  row: Row,
+  def: Common<F, O>,
+  steps: readonly Formula[],
+  given: Readonly<Record<string, unknown>>,
+): Readonly<Record<string, Term | undefined>> {
+  return along<Term>(def, steps, given, (f, args) => row.apply(f, args));
+}
+
+/** Goes along the formulas: each takes inputs' and earlier formulas' letters, and each output is one of them. */
+function along<N>(
+  def: Pick<Common<Fields, Outputs>, 'inputs' | 'outputs'>,
+  steps: readonly Formula[],
+  given: Readonly<Record<string, unknown>>,
+  apply: (f: Formula, args: Readonly<Record<string, N>>) => N,
+): Readonly<Record<string, N | undefined>> {
+  const values: Record<string, N> = {};
+  for (const [name, f] of Object.entries(def.inputs)) if (f.symbol) values[f.symbol] = given[name] as N;
+  for (const f of steps)
+    values[f.symbol] = apply(f, Object.fromEntries(Object.keys(f.where).map((s) => [s, values[s] as N])));
   return Object.fromEntries(
     Object.entries(def.outputs).map(([name, o]) => [name, values[o.symbol as string]]),
-  ) as Raw<O>;
+  );
 }

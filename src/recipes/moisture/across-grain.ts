@@ -1,6 +1,7 @@
 // How much a piece moves across the grain: the two published equations, when each holds, and what to do where the data
 // give only one. Shared by the recipes of this topic.
 import { Refusal } from '../../quantities/refusal.js';
+import { plainly, type Arithmetic } from '../../recipe/arithmetic.js';
 import { estimate, note, outOfRange, type Caution } from '../../recipe/caution.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { cite } from '../../recipe/source.js';
@@ -78,14 +79,22 @@ export interface Piece {
   readonly cut: Cut;
 }
 export type Rule = 'coefficient' | 'green shrinkage' | 'coefficient beyond its range';
-export interface Moved {
+/** What a change of moisture does to a width, on numbers of any sort. */
+export type Moves<N> = {
   /** Change of width, positive = wider; `low` and `high` in order of number. */
-  readonly change: number;
-  readonly low: number;
-  readonly high: number;
-  readonly rule: Rule;
+  readonly change: N;
+  readonly low: N;
+  readonly high: N;
   /** Change for each per cent of moisture, of the middle value. */
-  readonly perPercent: number;
+  readonly perPercent: N;
+};
+export interface Moved extends Moves<number> {
+  readonly rule: Rule;
+}
+/** A rule and the figure it runs on. */
+export interface Ruled {
+  readonly rule: Rule;
+  readonly figure: Spread;
 }
 
 /** A figure for a ring angle, from those along (T) and across (R) the rings; undefined where one is wanting. */
@@ -102,27 +111,35 @@ function atAngle(T: Spread | undefined, R: Spread | undefined, cut: Cut): Spread
   return { low: c * T.low + s * R.low, middle: c * T.middle + s * R.middle, high: c * T.high + s * R.high };
 }
 
-/** Which rule holds for a timber between two moistures, and the figures it runs on. @throws Refusal when the data lack the direction */
-export function ruleFor(
-  timber: Timber,
-  cut: Cut,
-  from: number,
-  to: number,
-): { readonly rule: Rule; readonly figure: Spread } {
+/** 1 where both moistures lie within the range of the coefficients, else 0. */
+function inRange<N>(on: Arithmetic<N>, from: N | number, to: N | number): N {
+  return on.times(
+    on.atMost(coefficientRange.low - 1e-9, on.least(from, to)),
+    on.atMost(on.most(from, to), coefficientRange.high + 1e-9),
+  );
+}
+
+/** The rules of a timber within the range of the coefficients and outside it. @throws Refusal when the data lack the direction */
+function rulesOf(timber: Timber, cut: Cut): { readonly inside: Ruled; readonly outside: Ruled } {
   const m = timber.movement();
   const s = timber.shrinkage();
-  const inside =
-    Math.min(from, to) >= coefficientRange.low - 1e-9 && Math.max(from, to) <= coefficientRange.high + 1e-9;
   const C = atAngle(m?.tangential, m?.radial, cut);
   const S = atAngle(s?.tangential, s?.radial, cut);
-  if (inside && C) return { rule: 'coefficient', figure: C };
-  if (S) return { rule: 'green shrinkage', figure: S };
-  if (C) return { rule: 'coefficient beyond its range', figure: C };
+  const coefficient = C && ({ rule: 'coefficient', figure: C } as const);
+  const green = S && ({ rule: 'green shrinkage', figure: S } as const);
+  const inside = coefficient ?? green;
+  if (inside) return { inside, outside: green ?? { ...inside, rule: 'coefficient beyond its range' } };
   const only = m?.tangential || s?.tangential ? 'flat-sawn' : 'quarter-sawn';
   throw new Refusal({
     field: 'cut',
     says: `${timber.name} has a published figure for ${only} timber alone; got ${cutWords(cut)}, takes "${only}", or give "unknown ${timber.group === 'softwood' ? 'softwood' : 'hardwood'}" as the timber`,
   });
+}
+
+/** Which rule holds for a timber between two moistures, and the figures it runs on. @throws Refusal when the data lack the direction */
+export function ruleFor(timber: Timber, cut: Cut, from: number, to: number): Ruled {
+  const rules = rulesOf(timber, cut);
+  return inRange(plainly, from, to) ? rules.inside : rules.outside;
 }
 
 /** Above fibre saturation wood holds its size: moisture counts up to there. */
@@ -131,47 +148,73 @@ export function saturationOf(timber: Timber): number {
 }
 
 /** The change of width of one piece, reckoned with one rule over the whole change; notes why that rule. */
-export function moveAcross(
-  work: Work,
-  piece: Piece,
-  from: number,
-  to: number,
-  forced?: { readonly rule: Rule; readonly figure: Spread },
-): Moved {
+export function moveAcross(work: Work, piece: Piece, from: number, to: number, forced?: Ruled): Moved {
   const f = saturationOf(piece.timber);
   const [a, b] = [Math.min(from, f), Math.min(to, f)];
-  const { rule, figure } = forced ?? ruleFor(piece.timber, piece.cut, a, b);
-  const quiet = work.silent;
-  if (!quiet) {
+  const ruled = forced ?? ruleFor(piece.timber, piece.cut, a, b);
+  const { rule, figure } = ruled;
+  if (!work.silent) {
     explain(work, piece, rule, from, to, f);
     if (!piece.cut.unknown && piece.cut.angle > 0 && piece.cut.angle < Math.PI / 2)
       ringLine(work, piece, rule);
-  }
-  const one = (value: number): number =>
-    rule === 'green shrinkage'
-      ? greenRule.of({ D: piece.width, M_F: b, M_I: a, f, S: value })
-      : coefficientRule.of({ D: piece.width, C: value / 100, M_F: b, M_I: a });
-  if (!quiet) {
     if (rule === 'green shrinkage')
       work.apply(greenRule, { D: piece.width, M_F: b, M_I: a, f, S: figure.middle });
     else work.apply(coefficientRule, { D: piece.width, C: figure.middle / 100, M_F: b, M_I: a });
   }
-  const ends = expected(figure, piece.timber)
-    .map(one)
-    .sort((x, y) => x - y) as [number, number];
-  const middle = one(figure.middle);
-  // Adding 0 turns -0 into 0: no change of moisture gives exactly no movement.
-  return {
-    change: middle + 0,
-    low: ends[0] + 0,
-    high: ends[1] + 0,
-    rule,
-    perPercent: a === b ? figureSlope(rule, figure.middle, f, a) : middle / piece.width / ((b - a) * 100),
-  };
+  return { ...movesBy(plainly, ruled, piece.timber, piece.width, a, b), rule };
 }
 
-function figureSlope(rule: Rule, value: number, f: number, a: number): number {
-  return rule === 'green shrinkage' ? 1 / ((f * 100) / value - f * 100 + a * 100) : value / 100;
+/** The same numbers of one board at every point where width or moistures vary. */
+export function movesOf<N>(
+  on: Arithmetic<N>,
+  board: { readonly width: N | number; readonly timber: Timber; readonly cut: Cut },
+  from: N | number,
+  to: N | number,
+): Moves<N> {
+  const { timber, width } = board;
+  const f = saturationOf(timber);
+  const [a, b] = [on.least(from, f), on.least(to, f)];
+  const rules = rulesOf(timber, board.cut);
+  return on.where(
+    inRange(on, a, b),
+    () => movesBy(on, rules.inside, timber, width, a, b),
+    () => movesBy(on, rules.outside, timber, width, a, b),
+  );
+}
+
+/** The change by one rule between two moistures up to fibre saturation. */
+function movesBy<N>(
+  on: Arithmetic<N>,
+  { rule, figure }: Ruled,
+  timber: Timber,
+  width: N | number,
+  a: N | number,
+  b: N | number,
+): Moves<N> {
+  const f = saturationOf(timber);
+  const green = rule === 'green shrinkage';
+  const one = (value: number): N =>
+    green
+      ? on.apply(greenRule, { D: width, M_F: b, M_I: a, f, S: value })
+      : on.apply(coefficientRule, { D: width, C: value / 100, M_F: b, M_I: a });
+  const [low, high] = expected(figure, timber);
+  const [x, y, middle] = [one(low), one(high), one(figure.middle)];
+  const slope = (): N =>
+    green
+      ? on.over(1, on.plus((f * 100) / figure.middle - f * 100, on.times(a, 100)))
+      : on.over(figure.middle, 100);
+  const still = on.times(on.atMost(a, b), on.atMost(b, a));
+  // Adding 0 turns -0 into 0: no change of moisture gives exactly no movement.
+  return {
+    change: on.plus(middle, 0),
+    low: on.plus(on.least(x, y), 0),
+    high: on.plus(on.most(x, y), 0),
+    ...on.where(
+      still,
+      () => ({ perPercent: slope() }),
+      () => ({ perPercent: on.over(on.over(middle, width), on.times(on.minus(b, a), 100)) }),
+    ),
+  };
 }
 
 function explain(work: Work, piece: Piece, rule: Rule, from: number, to: number, f: number): void {
@@ -182,10 +225,8 @@ function explain(work: Work, piece: Piece, rule: Rule, from: number, to: number,
   if (rule === 'coefficient')
     work.say(`Both moistures lie within 6 to 14 %, so the coefficient of ${timber.name} is used.`);
   else if (rule === 'green shrinkage') {
-    const inside =
-      Math.min(from, to) >= coefficientRange.low - 1e-9 && Math.max(from, to) <= coefficientRange.high + 1e-9;
     work.say(
-      inside
+      inRange(plainly, from, to)
         ? `No coefficient is published for ${timber.name} in this direction, so its shrinkage from green is used.`
         : `${p(from)} to ${p(to)} leaves the 6 to 14 % for which coefficients hold${Math.min(from, to) < 0.14 && Math.max(from, to) > 0.06 ? ' (it crosses the range)' : ''}, so the shrinkage from green is used for the whole change.`,
     );

@@ -1,12 +1,22 @@
 import { Refusal } from '../../quantities/refusal.js';
+import { plainly, type Arithmetic } from '../../recipe/arithmetic.js';
 import { note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { tableField } from '../../recipe/table.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
+import { Point, type Term } from '../../recipe/row.js';
+import { silentWork } from '../../recipe/work.js';
 import { timberField } from '../../timber/field.js';
-import { coefficientSource, movementFormulas, spreadCautions, type Moved } from './across-grain.js';
-import { moveAll, ownFigure, piecesOf } from './pieces.js';
+import {
+  coefficientSource,
+  movementFormulas,
+  movesOf,
+  spreadCautions,
+  type Moved,
+  type Moves,
+} from './across-grain.js';
+import { moveAll, ownFigure, ownMove, piecesOf } from './pieces.js';
 import { flatRule, lumberRule, sizeRules } from './size-rules.js';
 import { sorptionSteps } from './sorption.js';
 import { widthChart } from './width-chart.js';
@@ -113,28 +123,13 @@ export const movementAcross = recipe({
   solve: (given, work) => {
     const from = moistureOf(work, given.from, 'from');
     const to = moistureOf(work, given.to, 'to');
-    const perSide = (change: number, width: number): number => {
-      if (given.fixedAt === 'centre') return change / 2;
-      const at = given.fixedAt === 'edge' ? 0 : given.fixedAt;
-      if (at > width * (1 + 1e-9))
-        throw new Refusal({
-          field: 'fixedAt',
-          says: `got ${(at * 1000).toFixed(1)} mm, takes a distance within the width of ${(width * 1000).toFixed(1)} mm`,
-        });
-      return (change * Math.max(at, width - at)) / width;
-    };
     const own = ownFigure(work, given, from, to);
     if (own) {
       const change = own.change + 0;
+      const numbers = numbersOf(plainly, heldAt(given.fixedAt, own.width), own.width, bare(change), from, to);
       return {
-        change,
-        finalWidth: own.width + change,
-        perSide: perSide(change, own.width),
-        low: change,
-        high: change,
-        ...(from === to ? {} : { coefficient: change / own.width / ((to - from) * 100) }),
-        fromMoisture: from,
-        toMoisture: to,
+        ...numbers,
+        ...(from === to ? {} : { coefficient: perPercent(plainly, change, own.width, from, to) }),
         ruleUsed: own.rule,
       };
     }
@@ -146,14 +141,8 @@ export const movementAcross = recipe({
         `The ${pieces.length} strips add up to ${(width * 1000).toFixed(1)} mm and move by ${(moved.change * 1000).toFixed(2)} mm together.`,
       );
     return {
-      change: moved.change,
-      finalWidth: width + moved.change,
-      perSide: perSide(moved.change, width),
-      low: moved.low,
-      high: moved.high,
+      ...numbersOf(plainly, heldAt(given.fixedAt, width), width, moved, from, to),
       coefficient: moved.perPercent,
-      fromMoisture: from,
-      toMoisture: to,
       ruleUsed: {
         coefficient: 'movement coefficient, 6 to 14 % moisture',
         'green shrinkage': 'shrinkage from green',
@@ -169,6 +158,38 @@ export const movementAcross = recipe({
             })),
           }
         : {}),
+    };
+  },
+  core: (on, given) => {
+    const { width, timber, cut, coefficient, shrinkage, fixedAt } = given;
+    const own = coefficient !== undefined || shrinkage !== undefined;
+    // What is checked against another input, and the rules of standards, are left to solve.
+    if (
+      width === undefined ||
+      given.strips ||
+      given.rule !== 'timber' ||
+      (fixedAt !== 'centre' && fixedAt !== 'edge') ||
+      (own ? coefficient !== undefined && shrinkage !== undefined : !timber)
+    )
+      return undefined;
+    const [from, to] = (['from', 'to'] as const).map((name) => {
+      const state = given[name];
+      return state instanceof Point ? state : moistureOf(silentWork, state, name);
+    }) as [Term, Term];
+    const held = fixedAt === 'centre' ? undefined : 0;
+    if (!own && timber) {
+      const moved = movesOf(on, { width, timber, cut }, from, to);
+      return { ...numbersOf(on, held, width, moved, from, to), coefficient: moved.perPercent };
+    }
+    const change = on.plus(ownMove(on, given, width, from, to), 0);
+    const still = on.times(on.atMost(from, to), on.atMost(to, from));
+    return {
+      ...numbersOf(on, held, width, bare(change), from, to),
+      ...on.where(
+        still,
+        () => ({ coefficient: NaN as Term }),
+        () => ({ coefficient: perPercent(on, change, width, from, to) }),
+      ),
     };
   },
   cautions: (given) => [
@@ -194,3 +215,44 @@ export const movementAcross = recipe({
         }),
   example: { width: '900 mm', timber: 'red oak', cut: 'flat-sawn', from: '8 %', to: '12 %' },
 });
+
+/** Distance of the held line from one edge; undefined for the middle. @throws Refusal where it lies beyond the width */
+function heldAt(fixedAt: 'centre' | 'edge' | number, width: number): number | undefined {
+  if (fixedAt === 'centre') return undefined;
+  const at = fixedAt === 'edge' ? 0 : fixedAt;
+  if (at > width * (1 + 1e-9))
+    throw new Refusal({
+      field: 'fixedAt',
+      says: `got ${(at * 1000).toFixed(1)} mm, takes a distance within the width of ${(width * 1000).toFixed(1)} mm`,
+    });
+  return at;
+}
+
+/** A figure of one's own has no spread. */
+const bare = <N>(change: N) => ({ change, low: change, high: change });
+
+/** The numbers of the answer, from how the whole width moves. */
+function numbersOf<N>(
+  on: Arithmetic<N>,
+  held: number | undefined,
+  width: N | number,
+  { change, low, high }: Pick<Moves<N>, 'change' | 'low' | 'high'>,
+  from: N,
+  to: N,
+) {
+  return {
+    change,
+    finalWidth: on.plus(width, change),
+    perSide:
+      held === undefined
+        ? on.over(change, 2)
+        : on.over(on.times(change, on.most(held, on.minus(width, held))), width),
+    low,
+    high,
+    fromMoisture: from,
+    toMoisture: to,
+  };
+}
+
+const perPercent = <N>(on: Arithmetic<N>, change: N, width: N | number, from: N, to: N): N =>
+  on.over(on.over(change, width), on.times(on.minus(to, from), 100));

@@ -1,5 +1,6 @@
 // What a top is made of, and the sum of what its pieces do; or the change by a figure of one's own.
 import { Refusal } from '../../quantities/refusal.js';
+import { plainly, type Arithmetic } from '../../recipe/arithmetic.js';
 import type { Work } from '../../recipe/work.js';
 import type { Timber } from '../../timber/timber.js';
 import { coefficientRule, greenRule, moveAcross, type Moved, type Piece } from './across-grain.js';
@@ -129,17 +130,28 @@ export function ownFigure(
       change: byRule(work, g.rule, g.width, from, to, g.face, g.timber),
       rule: g.rule === 'EN 336' ? 'flat rate of EN 336' : 'softwood lumber by its green size',
     };
-  const f = g.fibreSaturation;
-  const [M_I, M_F] = [Math.min(from, f), Math.min(to, f)];
-  if (g.coefficient !== undefined)
-    return {
-      width: g.width,
-      change: work.apply(coefficientRule, { D: g.width, C: g.coefficient, M_F, M_I }),
-      rule: 'coefficient as given',
-    };
   return {
     width: g.width,
-    change: work.apply(greenRule, { D: g.width, M_F, M_I, f, S: g.shrinkage as number }),
-    rule: 'shrinkage from green as given',
+    change: ownMove({ ...plainly, apply: (f, args) => work.apply(f, args) }, g, g.width, from, to),
+    rule: g.coefficient !== undefined ? 'coefficient as given' : 'shrinkage from green as given',
   };
+}
+
+/** The change by a coefficient or a shrinkage of one's own. */
+export function ownMove<N>(
+  on: Arithmetic<N>,
+  own: {
+    readonly coefficient: N | number | undefined;
+    readonly shrinkage: N | number | undefined;
+    readonly fibreSaturation: N | number;
+  },
+  D: N | number,
+  from: N | number,
+  to: N | number,
+): N {
+  const f = own.fibreSaturation;
+  const [M_I, M_F] = [on.least(from, f), on.least(to, f)];
+  return own.coefficient !== undefined
+    ? on.apply(coefficientRule, { D, C: own.coefficient, M_F, M_I })
+    : on.apply(greenRule, { D, M_F, M_I, f, S: own.shrinkage as N | number });
 }

@@ -1,0 +1,130 @@
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { plainly, type Arithmetic } from '../../src/recipe/arithmetic.js';
+import { formula, letter } from '../../src/recipe/formula.js';
+import { Point, Row, type Term } from '../../src/recipe/row.js';
+
+const product = formula({
+  symbol: 'z',
+  gives: letter('ratio', 'product and a square'),
+  text: 'x y + x^2',
+  where: { x: letter('ratio', 'first'), y: letter('ratio', 'second') },
+  basis: 'definition',
+});
+
+/** All that an arithmetic can do, in one expression a name. */
+function all<N>(on: Arithmetic<N>, x: N | number, y: N | number) {
+  const same = on.times(on.atMost(x, y), on.atMost(y, x));
+  return {
+    applied: on.apply(product, { x, y }),
+    plus: on.plus(x, y),
+    minus: on.minus(x, y),
+    times: on.times(x, y),
+    over: on.over(x, y),
+    least: on.least(x, y),
+    most: on.most(x, y),
+    atMost: on.atMost(x, y),
+    ...on.where(
+      same,
+      () => ({ chosen: on.plus(x, 10) }),
+      () => ({ chosen: on.minus(x, 10) }),
+    ),
+  };
+}
+// By hand, for x and y: x y + x², x + y, x - y, x y, x / y, least, most, x <= y, x + 10 where equal else x - 10.
+const byHand = [
+  { x: 3, y: -2, gives: [3, 1, 5, -6, -1.5, -2, 3, 0, -7] },
+  { x: 2, y: 2, gives: [8, 4, 0, 4, 1, 2, 2, 1, 12] },
+  { x: -1, y: 4, gives: [-3, 3, -5, -4, -0.25, -1, 4, 1, -11] },
+];
+const names = Object.keys(all(plainly, 1, 1)) as (keyof ReturnType<typeof all<number>>)[];
+
+describe('an arithmetic', () => {
+  it.each(byHand)('on plain numbers $x and $y', ({ x, y, gives }) => {
+    expect(Object.values(all(plainly, x, y))).toEqual(gives);
+  });
+
+  it.each(byHand)('of a row folds what is known: $x and $y', ({ x, y, gives }) => {
+    expect(Object.values(all(new Row(), x, y))).toEqual(gives);
+  });
+
+  it.each([
+    ['both vary', (row: Row): [Term, Term] => [row.column('x'), row.column('y')], byHand],
+    ['the first is fixed', (row: Row): [Term, Term] => [3, row.column('y')], byHand.slice(0, 1)],
+    ['the second is fixed', (row: Row): [Term, Term] => [row.column('x'), -2], byHand.slice(0, 1)],
+  ])('of a row runs over columns where %s', (_, terms, rows) => {
+    const row = new Row();
+    const outs = Object.fromEntries(names.map((n) => [n, new Float64Array(rows.length)]));
+    const loop = row.loop(all(row, ...terms(row)));
+    loop?.(
+      rows.length,
+      { x: Float64Array.from(rows, (r) => r.x), y: Float64Array.from(rows, (r) => r.y) },
+      outs,
+    );
+    rows.forEach((r, i) => expect(names.map((n) => outs[n]?.[i])).toEqual(r.gives));
+  });
+});
+
+describe('a row', () => {
+  it('writes what is reckoned twice once, and takes no choice between like things', () => {
+    const row = new Row();
+    const x = row.column('x');
+    expect(row.column('x')).toBe(x);
+    const square = row.times(x, x);
+    expect(row.times(x, x)).toBe(square);
+    expect(
+      row.where(
+        row.atMost(x, 1),
+        () => ({ a: square }),
+        () => ({ a: row.times(x, x) }),
+      ),
+    ).toEqual({ a: square });
+    expect(square).toBeInstanceOf(Point);
+  });
+
+  it('asks for no column that the outputs do not need', () => {
+    const row = new Row();
+    const [x, y] = [row.column('x'), row.column('y')];
+    row.over(x, y);
+    const twice = new Float64Array(2);
+    row.loop({ twice: row.plus(x, x), seven: 7 })?.(
+      2,
+      { x: Float64Array.of(4, 5) },
+      { twice, seven: new Float64Array(2) },
+    );
+    expect([...twice]).toEqual([8, 10]);
+  });
+
+  it('a long sum does not run out of stack', () => {
+    const row = new Row();
+    const x = row.column('x');
+    let sum: Term = 0;
+    // One after the other, each of its own: 1 + 2 + ... + 20 000 times x.
+    for (let k = 1; k <= 20_000; k++) sum = row.plus(sum, row.times(x, k));
+    const total = new Float64Array(1);
+    row.loop({ total: sum })?.(1, { x: Float64Array.of(2) }, { total });
+    expect(total[0]).toBe(20_000 * 20_001);
+  });
+});
+
+describe('where code may not be made at run time', () => {
+  afterEach(() => void vi.unstubAllGlobals());
+
+  const refusing = (error: Error) =>
+    vi.stubGlobal('Function', function forbidden(): never {
+      throw error;
+    });
+
+  it('there is no loop, so that points are reckoned one by one', () => {
+    const row = new Row();
+    const sum = row.plus(row.column('x'), 1);
+    refusing(new EvalError('no code from text'));
+    expect(row.loop({ sum })).toBeUndefined();
+  });
+
+  it('any other fault is not hidden', () => {
+    const row = new Row();
+    const sum = row.plus(row.column('x'), 1);
+    refusing(new SyntaxError('odd'));
+    expect(() => row.loop({ sum })).toThrow('odd');
+  });
+});
