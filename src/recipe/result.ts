@@ -15,10 +15,20 @@ export interface ValueLine {
   readonly metric: string;
   readonly inch: string;
 }
+/** A cell of a table: in metric, and in inches where the trade has it. */
+export interface ValueCell {
+  readonly metric: string;
+  readonly inch: string;
+  /** The rows of a table within the cell, which `metric` strings together. */
+  readonly items?: readonly Pick<ValueLine, 'metric' | 'inch'>[];
+}
 /** An output that is itself a table. */
 export interface TableBlock {
   readonly name: string;
   readonly says: string;
+  readonly heads: readonly string[];
+  readonly cells: readonly (readonly ValueCell[])[];
+  /** The same where a cell is one text: inches have columns of their own. */
   readonly columns: readonly string[];
   readonly rows: readonly (readonly string[])[];
 }

@@ -1,0 +1,169 @@
+import { describe, expect, it } from 'vitest';
+import { note } from '../../src/recipe/caution.js';
+import { valueLines, workingBasis } from '../../src/recipe/display.js';
+import { field } from '../../src/recipe/field.js';
+import { formula, letter } from '../../src/recipe/formula.js';
+import { out } from '../../src/recipe/output.js';
+import { recipe } from '../../src/recipe/recipe.js';
+import { answerOf } from '../../src/recipe/result.js';
+import { cite } from '../../src/recipe/source.js';
+
+const common = { topic: 'stock', about: 'Made for a test of how answers are shown.', sources: [] } as const;
+const inchesOf = letter('length', 'length in all', { in: 'mm' });
+const twice = formula({
+  symbol: 'L',
+  gives: inchesOf,
+  text: '2 * l',
+  where: { l: letter('length', 'one length', { in: 'mm' }) },
+  basis: 'published',
+});
+
+/** Two boards: 254 mm is 10 in and 127 mm is 5 in, by definition of the inch. */
+const plan = recipe({
+  ...common,
+  name: 'plan',
+  title: 'A plan of cuts',
+  inputs: {},
+  outputs: {
+    cuts: out.table(
+      {
+        board: out.count({ says: 'board' }),
+        stockLength: out.length({ says: 'length' }),
+        remark: out.text({ says: 'remark' }),
+        left: out.length({ says: 'left over', optional: true }),
+        never: out.length({ says: 'in no row', optional: true }),
+        parts: out.table(
+          { part: out.text({ says: 'part' }), at: out.length({ says: 'where', optional: true }) },
+          { says: 'parts' },
+        ),
+      },
+      { says: 'the cuts' },
+    ),
+    spare: out.table({ board: out.count({ says: 'board' }) }, { says: 'boards left' }),
+  },
+  solve: () => ({
+    cuts: [
+      {
+        board: 1,
+        stockLength: 0.254,
+        remark: 'cut 2 mm over | plane',
+        left: 0.127,
+        parts: [{ part: 'rail', at: 0.127 }, { part: 'leg' }],
+      },
+      { board: 2, stockLength: 0.127, remark: 'as it is', parts: [] },
+    ],
+    spare: [],
+  }),
+  example: {},
+});
+
+describe('a table of outputs', () => {
+  const answer = answerOf(plan({}));
+  const block = valueLines(answer!).tables[0]!;
+
+  it('has no column that no row fills, and is not there without rows', () => {
+    expect(block.heads).toEqual(['board', 'stock length', 'remark', 'left', 'parts']);
+    expect(valueLines(answer!).tables).toHaveLength(1);
+  });
+
+  it('gives inches columns of their own in text and Markdown', () => {
+    expect(block.columns).toEqual([
+      'board',
+      'stock length',
+      'stock length (inch)',
+      'remark',
+      'left',
+      'left (inch)',
+      'parts',
+    ]);
+    expect(block.rows).toEqual([
+      ['1', '254 mm', '10 in', 'cut 2 mm over | plane', '127 mm', '5 in', 'rail 127 mm; leg'],
+      ['2', '127 mm', '5 in', 'as it is', '', '', ''],
+    ]);
+    expect(plan({}).toText()).toMatch(
+      /\n {2}1 +254 mm +10 in +cut 2 mm over \| plane +127 mm +5 in +rail 127 mm; leg\n/,
+    );
+    expect(plan({}).toMarkdown()).toContain(
+      '| 1 | 254 mm | 10 in | cut 2 mm over \\| plane | 127 mm | 5 in | rail 127 mm; leg |',
+    );
+  });
+
+  it('puts inches small below the metric figure in a page, and each inner row on a line', () => {
+    const html = plan({}).toHtml();
+    expect(html.match(/<th[ >]/g)).toHaveLength(5);
+    expect(html).toContain('>254 mm<br><small>10 in</small></td>');
+    expect(html).toContain('<div>rail, 127\u00a0mm<br><small>5\u00a0in</small></div><div>leg</div>');
+    // Words keep a figure and its unit on one line; an empty cell stays empty.
+    expect(html).toContain('>cut 2\u00a0mm over | plane</td>');
+    expect(html).toMatch(/<td [^>]*><\/td>/);
+    expect(html).not.toContain('boards left');
+  });
+
+  it('scrolls by itself where it is wider than the page', () => {
+    expect(plan({}).toHtml()).toContain('<div style="overflow-x:auto"><table');
+  });
+
+  it('stands numbers on the right and words on the left', () => {
+    const html = plan({}).toHtml();
+    expect(html).toMatch(/text-align:right[^>]*>stock length</);
+    expect(html).toMatch(/text-align:left[^>]*>remark</);
+    expect(html).toMatch(/text-align:left[^>]*>parts</);
+  });
+});
+
+describe('a result without workings, inputs, lines, sources or a chart', () => {
+  it('shows what there is and no empty heading', async () => {
+    const result = plan({});
+    for (const text of [result.toText(), result.toMarkdown()]) {
+      expect(text).not.toMatch(/Workings|Sources|Cautions/);
+      expect(text).toContain('the cuts');
+    }
+    expect(result.toMarkdown()).not.toMatch(/\| (Given|\*\*Answer\*\*) \|/);
+    expect(result.toHtml()).not.toMatch(/>(Given|Answer)</);
+    const bundle = await (result as unknown as Record<symbol, () => Promise<Record<string, unknown>>>)[
+      Symbol.for('Jupyter.display')
+    ]!();
+    expect(Object.keys(bundle).sort()).toEqual([
+      'application/vnd.joiners-reckoner.result+json',
+      'text/html',
+      'text/markdown',
+      'text/plain',
+    ]);
+  });
+});
+
+describe('a line of the workings', () => {
+  const double = recipe({
+    ...common,
+    name: 'double',
+    title: 'Twice a length',
+    inputs: { length: field.length({ says: 'length', symbol: 'l' }) },
+    outputs: { total: out.length({ says: 'total', symbol: 'L' }) },
+    solve: (given, work) => {
+      const total = work.apply(twice, { l: given.length });
+      work.say('looked up in the table', cite('fpl-gtr-190', 'Table 4-2'));
+      work.say('rounded to what a rule shows');
+      return { total };
+    },
+    cautions: [note('measure twice')],
+    example: { length: '1 m' },
+  });
+
+  it('names its basis in brackets, and has none where there is nothing to name', () => {
+    const result = double({ length: '127 mm' });
+    const [line, looked, rounded] = result.workings;
+    expect(workingBasis(line!)).toBe('');
+    expect(workingBasis(looked!)).toContain('Table 4-2');
+    expect(workingBasis(rounded!)).toBe('');
+    expect(result.toMarkdown()).toMatch(/- length in all\n/);
+    expect(result.toHtml()).toMatch(/<li>length in all<div>/);
+    expect(result.toMarkdown()).toContain('- looked up in the table');
+  });
+
+  it('is one of several forms of one result', () => {
+    const result = double({ length: '127 mm' });
+    expect(result.toText()).toContain('L = 2 × 127 mm = 254 mm');
+    expect(result.toText()).toContain('Note: measure twice');
+    expect(result.toHtml()).toContain('<strong>254 mm</strong></td><td');
+  });
+});
