@@ -2,7 +2,8 @@
 // node tests/proof/mutation.mjs [part ...]       parts as named below; the score of each is kept in tests/proof/figures/.
 // node tests/proof/mutation.mjs --file src/recipes/rails/beam.ts   one file of a part, printed and not kept.
 // A survivor that cannot be noticed, since it changes no answer, is explained in tests/proof/survivors/<part>.json:
-// [{ "file", "line": the source line's text, "becomes": the replacement as printed, "why" }].
+// [{ "file", "line": the source line's text, "was" (needed only where one line has several alike) and "becomes": the
+// piece that is replaced and its replacement as printed in brackets, "why" }].
 // Stryker's instrumenter makes the faults (mutation/copy.mjs); it is fetched when first wanted and is no dependency of the package.
 import { existsSync, readFileSync, readdirSync, renameSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
@@ -100,12 +101,18 @@ function keep(name, part, faults, aside, seen) {
     }
     const reached = seen.tests.has(f.id) || seen.loads.has(f.id);
     count[reached ? 'survived' : 'noTest']++;
-    const reason = reasons.find((r) => r.file === f.file && r.line === f.text && r.becomes === f.becomes);
+    const reason = reasons.find(
+      (r) =>
+        r.file === f.file &&
+        r.line === f.text &&
+        r.becomes === f.becomes &&
+        (r.was === undefined || r.was === f.was),
+    );
     const place = `${f.file}:${f.line}`;
-    if (reason) explained.push({ place, line: f.text, becomes: f.becomes, why: reason.why });
+    if (reason) explained.push({ place, line: f.text, was: f.was, becomes: f.becomes, why: reason.why });
     else
       survivors.push(
-        `${place} ${f.kind}${reached ? '' : ' (no test comes here)'}: ${f.text} -> ${f.becomes} (column ${f.column})`,
+        `${place} ${f.kind}${reached ? '' : ' (no test comes here)'}: ${f.text}  [${f.was}  ->  ${f.becomes}]`,
       );
   }
   const tried = faults.length;

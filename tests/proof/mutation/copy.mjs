@@ -14,6 +14,8 @@ import { spawnSync } from 'node:child_process';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
+import { switchFormulas, withFormulaFaults } from './formulas.mjs';
+
 export const root = join(dirname(fileURLToPath(import.meta.url)), '../../..');
 const tool = join(root, 'node_modules/.cache/mutation');
 const version = '9.6.1';
@@ -85,14 +87,23 @@ export async function copyWithFaults(folder, files) {
   }
   shortenProperties(join(folder, 'tests'));
   const maker = await instrumenter();
-  const made = await maker.instrument(
-    files.map((name) => ({ name, mutate: true, content: readFileSync(join(root, name), 'utf8') })),
-    { plugins: null, excludedMutations: leftAside, ignorers: [], noHeader: false },
-  );
+  const faults = [];
+  const sources = files.map((name) => {
+    const right = readFileSync(join(root, name), 'utf8');
+    const { content, faults: own } = withFormulaFaults(name, right, faults.length);
+    faults.push(...own);
+    return { name, mutate: true, content };
+  });
+  const made = await maker.instrument(sources, {
+    plugins: null,
+    excludedMutations: leftAside,
+    ignorers: [],
+    noHeader: false,
+  });
   for (const { name, content } of made.files) writeFileSync(join(folder, name), content);
+  switchFormulas(folder);
   const lines = new Map(files.map((f) => [f, readFileSync(join(root, f), 'utf8').split('\n')]));
   let aside = 0;
-  const faults = [];
   for (const m of made.mutants) {
     const text = lines.get(m.fileName)[m.location.start.line];
     const negation = text.slice(m.location.start.column).startsWith('!');
@@ -106,6 +117,7 @@ export async function copyWithFaults(folder, files) {
       line: m.location.start.line + 1,
       column: m.location.start.column + 1,
       text: text.trim(),
+      was: pieceOf(lines.get(m.fileName), m.location),
       becomes: m.replacement.replace(/\s+/g, ' '),
       kind: m.mutatorName,
     });
@@ -125,4 +137,12 @@ function shortenProperties(folder) {
     });
     if (shorter !== text) writeFileSync(file, shorter);
   }
+}
+
+/** What the fault stands in place of, on one line. */
+function pieceOf(lines, { start, end }) {
+  const piece = lines.slice(start.line, end.line + 1);
+  piece[piece.length - 1] = piece.at(-1).slice(0, end.column);
+  piece[0] = piece[0].slice(start.column);
+  return piece.join(' ').replace(/\s+/g, ' ');
 }

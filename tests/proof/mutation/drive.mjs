@@ -18,6 +18,17 @@ import { root } from './copy.mjs';
 
 const here = dirname(fileURLToPath(import.meta.url));
 const vitest = join(root, 'node_modules/vitest/vitest.mjs');
+/** Runs under way, to be ended with this process. */
+const running = new Set();
+const end = (pid) => {
+  try {
+    process.kill(-pid, 'SIGKILL');
+  } catch {
+    // Ended by itself meanwhile.
+  }
+};
+process.on('exit', () => running.forEach(end));
+for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, () => process.exit(1));
 const wait = (ms) => new Promise((done) => setTimeout(done, ms));
 const parse = (file) =>
   existsSync(file)
@@ -57,9 +68,10 @@ export async function drive(folder, faults, testFiles, say = () => undefined) {
       if (stopped === 'out of time' && last?.does === 'start') {
         seen.end.set(last.fault, 'out of time');
         appendFileSync(noticedFile, `${last.fault}\n`);
-      } else if (stopped === 'spoilt' || last?.does === 'start')
+      } else if (stopped === 'spoilt' || last?.does === 'start') {
         mapSet(seen.alone, last.fault).add(last.test);
-      else break;
+        appendFileSync(noticedFile, `${last.fault}\n`);
+      } else break;
     }
     for (const e of parse(log)) {
       if (e.does === 'import') for (const f of e.faults) mapSet(seen.loads, f).add(file);
@@ -121,13 +133,19 @@ async function run(folder, files, env, log, limit) {
       cwd: folder,
       detached: true,
       stdio: process.env.FAULTS_TALK ? 'inherit' : 'ignore',
-      env: { ...process.env, HOSTILE_RUNS: '300', RECKONER_HOSTILE: '300', FAULTS_FOLDER: folder, ...env },
+      env: { ...process.env, HOSTILE_RUNS: '60', RECKONER_HOSTILE: '60', FAULTS_FOLDER: folder, ...env },
     },
   );
+  running.add(child.pid);
   let code;
-  child.on('exit', (c) => (code = c ?? 1));
+  child.on('exit', (c) => {
+    code = c ?? 1;
+    running.delete(child.pid);
+  });
   const began = Date.now();
-  let size = 0;
+  // What an earlier process told is no news.
+  const old = log && existsSync(log) ? statSync(log).size : 0;
+  let size = old;
   while (code === undefined) {
     await wait(60);
     let why;
@@ -135,7 +153,7 @@ async function run(folder, files, env, log, limit) {
     const now = log && existsSync(log) ? statSync(log).size : 0;
     if (log) {
       // Only a log that has come to rest is read: while it grows, all is well.
-      if (now === size) {
+      if (now === size && now > old) {
         const last = tail(log, now);
         if (last?.does === 'spoilt') why = 'spoilt';
         else if (last?.does === 'start' && Date.now() > last.until) why = 'out of time';
@@ -143,11 +161,7 @@ async function run(folder, files, env, log, limit) {
       size = now;
     }
     if (!why) continue;
-    try {
-      process.kill(-child.pid, 'SIGKILL');
-    } catch {
-      // Ended by itself meanwhile.
-    }
+    end(child.pid);
     while (code === undefined) await wait(20);
     return why;
   }
