@@ -5,7 +5,8 @@ import { rackingFrame } from '../../src/recipes/rails/racking-frame.js';
 import { railSpan } from '../../src/recipes/rails/rail-span.js';
 import { creepChoices } from '../../src/recipes/rails/sag-limit.js';
 import { tipping } from '../../src/recipes/rails/tipping.js';
-import { shelfUses, topSag } from '../../src/recipes/rails/top-sag.js';
+import { shelfUses } from '../../src/recipes/rails/top-cases.js';
+import { topSag } from '../../src/recipes/rails/top-sag.js';
 import { tableRows } from '../../src/timber/tables.js';
 
 const num = (min: number, max: number) => fc.double({ min, max, noNaN: true });

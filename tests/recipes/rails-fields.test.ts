@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { Refusal } from '../../src/quantities/refusal.js';
-import { loadsField, supportsField } from '../../src/recipes/rails/beam-fields.js';
+import { loadsField } from '../../src/recipes/rails/load-field.js';
 import { railSpan } from '../../src/recipes/rails/rail-span.js';
 import { creepField, limitUses, sagLimitField } from '../../src/recipes/rails/sag-limit.js';
 import { sectionField } from '../../src/recipes/rails/section.js';
+import { supportsField } from '../../src/recipes/rails/support-field.js';
 import { tableRows } from '../../src/timber/tables.js';
 
 const limit = sagLimitField({ says: 'limit' });

@@ -1,4 +1,4 @@
-/** A support: metres; N/m and N·m/rad, infinite where it does not give, nought where it does not hold. */
+/** A support: metres; N/m and N·m/rad, infinite where it does not give; `turn` is nought where it lets the beam turn. */
 export interface Support {
   readonly position: number;
   readonly lift: number;
@@ -42,7 +42,7 @@ export function stateBy(load: Load, x: number, EI: number, GA: number): State {
     const m = load.moment;
     return { V: 0, M: m, slope: (-m * u) / EI, sag: (-m * u * u) / (2 * EI) };
   }
-  const k = load.to === load.from ? 0 : (load.q2 - load.q1) / (load.to - load.from);
+  const k = (load.q2 - load.q1) / (load.to - load.from);
   const start = ramp(load.q1, k, x - load.from, EI, GA);
   const end = ramp(load.q2, k, x - load.to, EI, GA);
   return { V: start.V - end.V, M: start.M - end.M, slope: start.slope - end.slope, sag: start.sag - end.sag };
@@ -69,10 +69,7 @@ export function partOn(load: Load, a: number, b: number, last: boolean): Load | 
   const from = Math.max(a, load.from);
   const to = Math.min(b, load.to);
   if (to <= from) return undefined;
-  const q = (x: number): number =>
-    load.to === load.from
-      ? load.q1
-      : load.q1 + ((load.q2 - load.q1) * (x - load.from)) / (load.to - load.from);
+  const q = (x: number): number => load.q1 + ((load.q2 - load.q1) * (x - load.from)) / (load.to - load.from);
   return { kind: 'spread', from: from - a, to: to - a, q1: q(from), q2: q(to) };
 }
 

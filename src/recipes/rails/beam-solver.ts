@@ -37,10 +37,25 @@ interface Member {
   M: number;
 }
 
-/** Whether supports hold a beam: two of them that stop it from sinking, or one that also stops it from turning. */
+/** Whether supports hold a beam: two of them, or one that also stops it from turning. */
 export function holds(supports: readonly Support[]): boolean {
-  const lifting = supports.filter((s) => s.lift > 0);
-  return lifting.length >= 2 || (lifting.length === 1 && supports.some((s) => s.turn > 0));
+  return supports.length >= 2 || supports.some((s) => s.turn > 0);
+}
+
+/**
+ * A support that misses an end by less than a millionth of the length stands on it. Sizes written in inches and in
+ * millimetres differ in their last digit, and a member as short as that would spoil the answer.
+ */
+export const settled = (x: number, length: number): number =>
+  x < 1e-6 * length ? 0 : Math.abs(x - length) < 1e-6 * length ? length : x;
+
+function tidied(beam: BeamCase): BeamCase {
+  const on = (x: number): number => Math.min(x, beam.length);
+  return {
+    ...beam,
+    supports: beam.supports.map((s) => ({ ...s, position: settled(s.position, beam.length) })),
+    loads: beam.loads.map((l) => (l.kind === 'spread' ? { ...l, to: on(l.to) } : { ...l, at: on(l.at) })),
+  };
 }
 
 /**
@@ -48,7 +63,8 @@ export function holds(supports: readonly Support[]): boolean {
  * support, and loads inside them act through their exact fixed-end forces, so the answer is exact however many loads
  * there are and wherever they stand.
  */
-export function solveBeam(beam: BeamCase): Solved {
+export function solveBeam(given: BeamCase): Solved {
+  const beam = tidied(given);
   const { length, EI, GA } = beam;
   const nodes = [...new Set([0, length, ...beam.supports.map((s) => s.position)])].sort((p, q) => p - q);
   const n = nodes.length;
@@ -101,7 +117,7 @@ export function solveBeam(beam: BeamCase): Solved {
       const i = nodes.indexOf(s.position);
       return {
         position: s.position,
-        force: s.lift > 0 ? -(force[2 * i] as number) : 0,
+        force: -(force[2 * i] as number),
         moment: s.turn > 0 ? (force[2 * i + 1] as number) * length : 0,
       };
     });

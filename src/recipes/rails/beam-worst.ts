@@ -22,7 +22,7 @@ export interface Worsts {
  * nought, a sag where its slope is, and each such place is found by halving.
  */
 export function worstOf(solved: Solved): Worsts {
-  const { breaks, beam } = solved;
+  const { breaks } = solved;
   const places: { x: number; side: 'left' | 'right' }[] = [];
   for (let i = 0; i + 1 < breaks.length; i++) {
     const [a, b] = [breaks[i] as number, breaks[i + 1] as number];
@@ -41,8 +41,7 @@ export function worstOf(solved: Solved): Worsts {
     for (const p of places) {
       const value = solved.at(p.x, p.side)[take];
       // The first of equals, so that a symmetric beam is marked at the left or in the middle and not by the last digit.
-      if (size(value) > size(best.value) * (1 + 1e-12))
-        best = { at: Math.min(Math.max(p.x, 0), beam.length), value };
+      if (size(value) > size(best.value) * (1 + 1e-12)) best = { at: p.x, value };
     }
     return best;
   };
@@ -64,6 +63,17 @@ export function greatestMoment(solved: Solved): number {
     const [a, b] = [breaks[i] as number, breaks[i + 1] as number];
     for (const x of zeros((y) => solved.at(y).V, a, b)) most = Math.max(most, Math.abs(solved.at(x).M));
     most = Math.max(most, Math.abs(solved.at(a).M), Math.abs(solved.at(b, 'left').M));
+  }
+  return most;
+}
+
+/** The greatest sag downward on a stretch that ends at supports or ends of the beam; nought where it only rises. */
+export function greatestSag(solved: Solved, from: number, to: number): number {
+  let most = 0;
+  const stops = solved.breaks.filter((x) => x >= from && x <= to);
+  for (let i = 0; i + 1 < stops.length; i++) {
+    const [a, b] = [stops[i] as number, stops[i + 1] as number];
+    for (const x of [a, b, ...zeros((y) => fall(solved, y), a, b)]) most = Math.max(most, solved.at(x).sag);
   }
   return most;
 }

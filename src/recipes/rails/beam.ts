@@ -1,24 +1,17 @@
 import { danger, note, type Caution } from '../../recipe/caution.js';
-import { field, type Read } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { out, type Raw } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { cite } from '../../recipe/source.js';
-import { silentWork, type Work } from '../../recipe/work.js';
+import { silentWork } from '../../recipe/work.js';
 import { both, Quantity } from '../../quantities/quantity.js';
-import { Refusal, type Trouble } from '../../quantities/refusal.js';
+import { beamCase, beamInputs } from './beam-case.js';
 import { beamChart } from './beam-chart.js';
-import { loadsField, supportsField, type LoadRead } from './beam-fields.js';
-import { forceOf, type Load } from './beam-loads.js';
-import { holds, solveBeam, type Solved } from './beam-solver.js';
+import { forceOf } from './beam-loads.js';
 import { worstOf } from './beam-worst.js';
-import { bears, g0, longFactor, ownWeightOf } from './loads-and-creep.js';
-import { creepField } from './sag-limit.js';
-import { sectionField } from './section.js';
-import { sectionFacts, type SectionFacts } from './section-facts.js';
-import { stuffFields } from './stuff-fields.js';
+import { bears, longFactor, ownWeightOf } from './loads-and-creep.js';
 import { stuffFormulas } from './stuff-formulas.js';
-import { stuffOf, type Stuff } from './stuff.js';
+import type { Stuff } from './stuff.js';
 
 const bendingStress = formula({
   symbol: 'sigma',
@@ -50,23 +43,6 @@ const longSag = formula({
   },
   basis: 'definition',
 });
-
-const inputs = {
-  length: field.length({ says: 'length of the beam from end to end', above: '0 mm', max: '100 m' }),
-  supports: supportsField({ says: 'where and how it is held' }),
-  loads: loadsField({ says: 'what stands on it' }),
-  section: sectionField({ says: 'its cross-section' }),
-  ownWeight: field.flag({ says: 'whether its own weight counts beside the loads', default: false }),
-  long: creepField({ says: 'how much more it sags in the long run', default: 'no creep' }),
-  longShare: field.share({
-    says: 'share of the load that stays on for months',
-    min: '0 %',
-    max: '100 %',
-    default: '100 %',
-  }),
-  ...stuffFields,
-} as const;
-type Given = Read<typeof inputs>;
 
 const outputs = {
   maxDeflection: out.length({ says: 'greatest sag when the load comes on' }),
@@ -119,11 +95,11 @@ export const beam = recipe({
   about:
     'Reactions, shear, moment, sag and stresses of a straight beam with any supports and loads: rails, tops, shelves, brackets. Not for frames, or beams that taper or are notched.',
   sources: [cite('fpl-gtr-190', 'ch. 9, Eq. 9-2, Table 9-1, p. 9-2')],
-  inputs,
+  inputs: beamInputs,
   outputs,
   formulas: [ownWeightOf, longFactor, longSag, bendingStress, shearStress, ...stuffFormulas],
   solve: (given, work): Raw<typeof outputs> => {
-    const { solved, stuff, facts } = reckon(given, work);
+    const { solved, stuff, facts } = beamCase(given, work);
     const worst = worstOf(solved);
     const down = solved.beam.loads.reduce((s, l) => s + forceOf(l), 0);
     work.say(
@@ -188,9 +164,10 @@ export const beam = recipe({
       ? [note('pieces side by side are taken as fastened so that they sag alike')]
       : []),
   ],
-  chart: (given, answer) => {
-    const { solved } = reckon(given, silentWork);
-    return beamChart(solved, worstOf(solved), answer.longDeflection / (answer.maxDeflection || 1) || 1);
+  chart: (given) => {
+    const { solved } = beamCase(given, silentWork);
+    const creep = longFactor.of({ k: given.long.factor, s: given.longShare });
+    return beamChart(solved, worstOf(solved), creep);
   },
   example: {
     length: '1950 mm',
@@ -203,65 +180,8 @@ export const beam = recipe({
   },
 });
 
-function reckon(given: Given, work: Work): { solved: Solved; stuff: Stuff; facts: SectionFacts } {
-  checkPlaces(given);
-  const stuff = stuffOf(given, work);
-  const facts = sectionFacts(given.section, stuff.E, stuff.G);
-  const loads = given.loads.map((l): Load =>
-    l.kind === 'uniform' ? { kind: 'spread', from: 0, to: given.length, q1: l.q, q2: l.q } : l,
-  );
-  if (given.ownWeight) {
-    if (stuff.density === undefined)
-      throw new Refusal({
-        field: 'ownWeight',
-        says: 'got yes, takes it only with a density; give density such as "500 kg/m3"',
-      });
-    const w = work.apply(ownWeightOf, { rho: stuff.density, A: facts.area, g: g0 });
-    loads.push({ kind: 'spread', from: 0, to: given.length, q1: w, q2: w });
-  }
-  return {
-    stuff,
-    facts,
-    solved: solveBeam({ length: given.length, EI: facts.EI, GA: facts.GA, supports: given.supports, loads }),
-  };
-}
-
 /** Takes away the dust of the last binary digits. */
 const clean = (n: number, size: number): number => (Math.abs(n) < 1e-11 * size ? 0 : n);
-
-/** Everything must stand on the beam, supports apart from one another, and the whole may not fall over. */
-function checkPlaces(given: Given): void {
-  const mm = (m: number): string => both(new Quantity('length', m));
-  const troubles: Trouble[] = [];
-  const onBeam = (field: string, x: number): void => {
-    if (x > given.length * (1 + 1e-12))
-      troubles.push({
-        field,
-        says: `got ${mm(x)}, takes a place on the beam, at most its length of ${mm(given.length)}`,
-      });
-  };
-  given.supports.forEach((s, i) => {
-    onBeam(`supports[${i + 1}].position`, s.position);
-    const other = given.supports.findIndex(
-      (o, k) => k < i && Math.abs(o.position - s.position) < given.length * 1e-4,
-    );
-    if (other >= 0)
-      troubles.push({
-        field: `supports[${i + 1}].position`,
-        says: `got ${mm(s.position)}, where support ${other + 1} is already; takes supports at least a ten-thousandth of the length apart`,
-      });
-  });
-  given.loads.forEach((l: LoadRead, i) => {
-    if (l.kind === 'spread') onBeam(`loads[${i + 1}].to`, l.to);
-    else if (l.kind !== 'uniform') onBeam(`loads[${i + 1}].position`, l.at);
-  });
-  if (!holds(given.supports))
-    troubles.push({
-      field: 'supports',
-      says: 'got one support that lets the beam turn over it; takes two or more, or one that is fixed',
-    });
-  if (troubles.length > 0) throw new Refusal(troubles);
-}
 
 function verdict(sigma: number, tau: number, stuff: Stuff): string {
   const over = [

@@ -1,10 +1,10 @@
-import { drawing, type Place, type Shape } from '../../charts/drawing.js';
 import { estimate, note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { cite } from '../../recipe/source.js';
+import { framePicture } from './frame-picture.js';
 import { bears } from './loads-and-creep.js';
 import { solidField } from './section.js';
 import { sectionFacts } from './section-facts.js';
@@ -252,90 +252,7 @@ export const rackingFrame = recipe({
       ? [note('screws alone work loose under a push to and fro: glue as well, or brace')]
       : []),
   ],
-  chart: (given, answer) => {
-    const [h, L] = [given.height * 1000, given.width * 1000];
-    const shown = h * 0.12;
-    const leg = (x: number): Place[] =>
-      Array.from({ length: 13 }, (_, i) => {
-        const t = i / 12;
-        // A bracket's curve, held upright at neither end: enough to see which way it goes.
-        return [x + shown * (1.5 * t - 0.5 * t ** 3), h * t];
-      });
-    const shapes: Shape[] = [
-      {
-        kind: 'polyline',
-        points: [
-          [0, 0],
-          [0, h],
-          [L, h],
-          [L, 0],
-        ],
-        dashed: true,
-        weight: 1.2,
-      },
-      { kind: 'polyline', points: leg(0), weight: 4 },
-      { kind: 'polyline', points: leg(L), weight: 4 },
-      {
-        kind: 'polyline',
-        points: Array.from({ length: 25 }, (_, i): Place => [
-          shown + (L * i) / 24,
-          h - (given.joint === 'braced' ? 0 : 0.18 * shown * Math.sin((2 * Math.PI * i) / 24)),
-        ]),
-        weight: 4,
-      },
-      ...(given.joint === 'braced'
-        ? [
-            {
-              kind: 'polyline',
-              points: [
-                [0, 0],
-                [L + shown, h],
-              ] as Place[],
-              weight: 3,
-            } as Shape,
-          ]
-        : []),
-      {
-        kind: 'polyline',
-        points: [
-          [-60, 0],
-          [L + 60, 0],
-        ],
-      },
-      {
-        kind: 'polyline',
-        points: [
-          [-h * 0.28, h],
-          [-12, h],
-        ],
-        arrow: true,
-        weight: 2.4,
-      },
-      {
-        kind: 'text',
-        x: -h * 0.28,
-        y: h,
-        text: `${given.push.toFixed(0)} N`,
-        align: 'right',
-        dx: -6,
-        bold: true,
-      },
-      {
-        kind: 'dimension',
-        from: [L, h],
-        to: [L + shown, h],
-        text: `${(answer.sway * 1000).toPrecision(3)} mm`,
-        offset: 18,
-      },
-      { kind: 'dimension', from: [0, 0], to: [L, 0], text: `${L.toFixed(0)} mm`, offset: -24 },
-    ];
-    return drawing({
-      title: `Sway of the frame, ${given.jointStiffness === undefined ? `${given.joint} corners` : 'corners as given'}`,
-      subtitle: 'Frame to scale, sway enlarged.',
-      shapes,
-      maxHeight: 400,
-    });
-  },
+  chart: (given, answer) => framePicture(given, answer.sway),
   example: {
     height: '850 mm',
     width: '560 mm',

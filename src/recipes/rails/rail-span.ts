@@ -4,6 +4,7 @@ import { note } from '../../recipe/caution.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { cite } from '../../recipe/source.js';
+import { silentWork } from '../../recipe/work.js';
 import { bears, longFactor, uniformOnly } from './loads-and-creep.js';
 import type { Section } from './section.js';
 import { sectionFacts } from './section-facts.js';
@@ -130,21 +131,11 @@ function spanAgainstDepth(
   section: Extract<Section, { shape: 'solid' }>,
 ): ChartSpec {
   const depths = Array.from({ length: 37 }, (_, i) => section.depth * (0.4 + (i * 1.6) / 36));
-  const nameOf = (w: SpanGiven): string =>
-    w.grade && w.grade.is === 'grade'
-      ? w.grade.grade.name
-      : w.timber
-        ? w.timber.is === 'grade'
-          ? w.timber.grade.name
-          : w.timber.timber.name
-        : w.modulus === undefined
-          ? 'unknown softwood'
-          : 'the timber given';
   const line = (w: SpanGiven, name: string) => ({
     name,
     values: depths.map((depth) => leastSpan(w, { ...section, depth })[0] * 1000),
   });
-  const own = nameOf(given);
+  const own = stuffOf(given, silentWork).name;
   const plain: SpanGiven = {
     ...given,
     modulus: undefined,

@@ -61,13 +61,8 @@ export function sagLimitField<
         name: row.text('use'),
         source: row.citation,
       };
-    let most: number;
-    try {
-      most = toQuantity(value, 'length').value;
-    } catch (error) {
-      if (error instanceof Refusal) throw new Refusal(`got ${shown(value)}, takes ${limitTakes}`);
-      throw error;
-    }
+    const most = lengthOf(value);
+    if (most === undefined) throw new Refusal(`got ${shown(value)}, takes ${limitTakes}`);
     if (most <= 0 || most > 1)
       throw new Refusal(`got ${shown(value)}, takes ${limitTakes}, more than 0 mm and at most 1 m`);
     return { of: 'length', most };
@@ -82,6 +77,15 @@ export function sagLimitField<
     },
     options,
   );
+}
+
+/** Metres, where a length is meant. */
+function lengthOf(value: unknown): number | undefined {
+  try {
+    return toQuantity(value, 'length').value;
+  } catch {
+    return undefined;
+  }
 }
 
 /** A limit in words. */

@@ -1,6 +1,6 @@
 import { both, Quantity } from '../../quantities/quantity.js';
 import { Refusal, shown } from '../../quantities/refusal.js';
-import { field, isPlainObject, makeField, schemaOf } from '../../recipe/field.js';
+import { field, isPlainObject, makeField, schemaOf, together } from '../../recipe/field.js';
 
 /** A piece of a built-up section; without a modulus of its own it has that of the whole. Metres, pascals. */
 export interface Piece {
@@ -180,19 +180,7 @@ function pieces(name: string, value: unknown): Piece[] {
       field: name,
       says: `got ${shown(value)}, takes a list of 1 to 100 pieces { width, depth, modulus? }`,
     });
-  return value.map((v, i) => {
-    try {
-      return piece(v);
-    } catch (error) {
-      if (!(error instanceof Refusal)) throw error;
-      throw new Refusal(
-        error.troubles.map((t) => ({
-          field: `${name}[${i + 1}]${t.field ? `.${t.field}` : ''}`,
-          says: t.says,
-        })),
-      );
-    }
-  });
+  return together(value.map((v, i) => [`${name}[${i + 1}]`, () => piece(v)] as const));
 }
 
 const mm = (m: number): string => both(new Quantity('length', m));
