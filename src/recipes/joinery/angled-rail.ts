@@ -1,11 +1,12 @@
-import type { Place, Shape } from '../../charts/drawing.js';
 import { note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { Refusal } from '../../quantities/refusal.js';
-import { jointPicture, pictureField } from './template.js';
+import { nanometres } from './nanometre.js';
+import { railPicture, recessTemplate } from './rail-picture.js';
+import { pictureField } from './template.js';
 
 const mm = (says: string) => letter('length', says, { in: 'mm' });
 const a = letter('angle', 'slope of the rail', { in: 'deg' });
@@ -142,7 +143,8 @@ export const angledRail = recipe({
     // From middle to middle the rise grows in the same proportion as the run.
     const V = (given.rise * R) / given.run;
     const angle = work.apply(slope, { V, R });
-    if (angle > (80 * Math.PI) / 180)
+    // To a millionth of a degree.
+    if (Math.round(((angle * 180) / Math.PI) * 1e6) > 80e6)
       throw new Refusal({
         field: 'rise',
         says: `gives a slope of ${((angle * 180) / Math.PI).toFixed(1)}°, takes one of 80° or less; measure from the other upright`,
@@ -152,7 +154,7 @@ export const angledRail = recipe({
     const k = work.apply(skew, { h, a: angle });
     const p = work.apply(plumb, { h, a: angle });
     const z = work.apply(rises, { r: r_, a: angle });
-    if (k >= e)
+    if (nanometres(e - k) <= 0)
       throw new Refusal({
         field: 'section',
         says: `the rail is so deep that its end cuts meet: takes a depth under ${((e / Math.tan(angle)) * 1000).toFixed(1)} mm`,
@@ -190,7 +192,7 @@ export const angledRail = recipe({
     note(
       'lay the rail over the frame, clamped square and to its final size, and knife both cuts from it: the figures are for the blank and for checking',
     ),
-    ...(given.recessDepth > given.uprightWidth / 3
+    ...(nanometres(3 * given.recessDepth) > nanometres(given.uprightWidth)
       ? [note('a recess deeper than a third of the upright weakens it (common practice)')]
       : []),
     ...(given.recessDepth > 0
@@ -202,114 +204,10 @@ export const angledRail = recipe({
       : []),
   ],
   chart: (given, answer) => {
-    const R = (given.betweenFaces ? given.run : given.run - given.uprightWidth) * 1000;
-    const V = R * Math.tan(answer.angle);
-    const p = answer.seat * 1000;
-    const r_ = given.recessDepth * 1000;
-    const z = r_ * Math.tan(answer.angle);
-    const w = given.uprightWidth * 1000;
-    const over = Math.max(60, p * 0.6);
-    const [low, high] = [-z - over, V + p + z + over];
-    const rail: Place[] = [
-      [-r_, -z],
-      [R + r_, V + z],
-      [R + r_, V + p + z],
-      [-r_, p - z],
-    ];
-    const template = given.picture === 'full size';
-    const shapes: Shape[] = [
-      {
-        kind: 'rectangle',
-        x: -w,
-        y: low,
-        width: w,
-        height: (template ? p + over : high) - low,
-        fill: 'wood',
-        hatch: 'grainUp',
-      },
-      ...(template
-        ? []
-        : [
-            {
-              kind: 'rectangle',
-              x: R,
-              y: low,
-              width: w,
-              height: high - low,
-              fill: 'wood',
-              hatch: 'grainUp',
-            } as Shape,
-            { kind: 'polygon', points: rail, fill: 'woodDark' } as Shape,
-          ]),
-      ...(r_ > 0
-        ? [
-            {
-              kind: 'polygon',
-              points: [
-                [0, 0],
-                [-r_, -z],
-                [-r_, p - z],
-                [0, p],
-              ] as Place[],
-              fill: template ? 'waste' : 'none',
-              dashed: true,
-            } as Shape,
-          ]
-        : []),
-      {
-        kind: 'dimension',
-        from: [template ? 0 : -w, 0],
-        to: [template ? 0 : -w, p],
-        text: `${p.toFixed(1)} mm`,
-        offset: template ? -18 : 14,
-      },
-    ];
-    if (template) {
-      if (r_ === 0)
-        shapes.push({
-          kind: 'polygon',
-          points: [
-            [0, 0],
-            [w, w * Math.tan(answer.angle)],
-            [w, p + w * Math.tan(answer.angle)],
-            [0, p],
-          ],
-          fill: 'woodDark',
-        });
-      else
-        shapes.push({
-          kind: 'dimension',
-          from: [-r_, -z],
-          to: [0, -z],
-          text: `${r_.toFixed(1)} mm`,
-          offset: -16,
-        });
-      return jointPicture({ title: 'Recess in the lower upright, from the side', shapes }, 'full size');
-    }
-    shapes.push(
-      {
-        kind: 'dimension',
-        from: [-r_, p - z],
-        to: [R + r_, V + p + z],
-        text: `${(answer.edgeLength * 1000).toFixed(1)} mm along each edge`,
-        offset: 14,
-      },
-      {
-        kind: 'dimension',
-        from: [0, low],
-        to: [R, low],
-        text: `${R.toFixed(1)} mm between faces`,
-        offset: -20,
-      },
-      {
-        kind: 'text',
-        x: R / 2,
-        y: V / 2 + p / 2,
-        text: `${((answer.angle * 180) / Math.PI).toFixed(2)}°`,
-        bold: true,
-      },
-    );
-    return jointPicture({ title: 'The rail between its uprights', shapes, maxHeight: 460 }, 'fitted');
+    const run = given.betweenFaces ? given.run : given.run - given.uprightWidth;
+    return given.picture === 'full size'
+      ? recessTemplate({ ...given, ...answer })
+      : railPicture({ ...given, ...answer, run });
   },
   example: {
     run: '1310 mm',

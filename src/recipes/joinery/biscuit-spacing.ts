@@ -5,7 +5,8 @@ import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { Refusal } from '../../quantities/refusal.js';
-import { tableRows } from '../../timber/tables.js';
+import { nanometres } from './nanometre.js';
+import { tableRows, type DataRow } from '../../timber/tables.js';
 
 const mm = (says: string) => letter('length', says, { in: 'mm' });
 
@@ -87,27 +88,30 @@ export const biscuitSpacing = recipe({
   },
   formulas: [gaps, spaced, radius, lens],
   solve: (given, work) => {
-    const row = tableRows('biscuits.various').find((r) => r.text('size') === given.size);
-    if (!row) throw new Error(`data/biscuits.various.csv has no size ${given.size}`);
+    // The sizes are the rows of the table.
+    const [row] = tableRows('biscuits.various').filter((r) => r.text('size') === given.size) as [DataRow];
     const [l, w] = [(row.number('length_mm') as number) / 1000, (row.number('width_mm') as number) / 1000];
     work.say(
       `Biscuit ${given.size}: ${row.text('length_mm')} by ${row.text('width_mm')} by ${row.text('thickness_mm')} mm.`,
       row.citation,
     );
     const free = given.length - 2 * given.endDistance;
-    if (given.endDistance < l / 2)
+    if (nanometres(given.endDistance) < nanometres(l / 2))
       throw new Refusal({
         field: 'endDistance',
         says: `got ${(given.endDistance * 1000).toFixed(1)} mm, takes at least half a biscuit, ${(l * 500).toFixed(1)} mm, or it shows at the end`,
       });
-    if (given.length < 2 * given.endDistance)
+    if (nanometres(free) < 0)
       throw new Refusal({
         field: 'length',
         says: `got ${(given.length * 1000).toFixed(1)} mm, takes at least twice the end distance, ${(given.endDistance * 2000).toFixed(1)} mm`,
       });
-    const n = free < 1e-9 ? 0 : work.apply(gaps, { L: given.length, e: given.endDistance, s: given.spacing });
+    const n =
+      nanometres(free) === 0
+        ? 0
+        : work.apply(gaps, { L: given.length, e: given.endDistance, s: given.spacing });
     const g = n === 0 ? undefined : work.apply(spaced, { L: given.length, e: given.endDistance, n });
-    if (g !== undefined && g < l + 0.005)
+    if (g !== undefined && nanometres(g) < nanometres(l + 0.005))
       throw new Refusal({
         field: 'spacing',
         says: `got ${(given.spacing * 1000).toFixed(1)} mm, which sets biscuits of ${(l * 1000).toFixed(0)} mm ${(g * 1000).toFixed(1)} mm apart: takes a spacing that leaves wood between their slots`,
@@ -168,7 +172,11 @@ export const biscuitSpacing = recipe({
         : []),
       { kind: 'dimension', from: [0, 0], to: [L, 0], text: `${L.toFixed(0)} mm`, offset: -16 },
     ];
-    return drawing({ title: `${answer.count} biscuits along the joint, from above`, shapes, maxHeight: 220 });
+    return drawing({
+      title: `${answer.count} biscuit${answer.count === 1 ? '' : 's'} along the joint, from above`,
+      shapes,
+      maxHeight: 220,
+    });
   },
   example: { length: '1950 mm', endDistance: '75 mm', spacing: '225 mm', size: '20' },
 });

@@ -1,11 +1,11 @@
-import type { Place, Shape } from '../../charts/drawing.js';
+import type { Place } from '../../charts/drawing.js';
 import { danger, note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { Refusal } from '../../quantities/refusal.js';
-import { jointPicture, pictureField } from './template.js';
+import { jointPicture, pictureField, type JointShape } from './template.js';
 
 const mm = (says: string) => letter('length', says, { in: 'mm' });
 const angle = letter('angle', 'angle between the pieces', { in: 'deg' });
@@ -76,7 +76,7 @@ export const halfLap = recipe({
   formulas: [depth, between, glued],
   solve: (given, work) => {
     const { widthA, widthB, thickness, angle: a } = given;
-    if (given.at === 'corner' && Math.abs(a - Math.PI / 2) > 1e-9)
+    if (given.at === 'corner' && Math.round(((a * 180) / Math.PI) * 1e6) !== 90e6)
       throw new Refusal({
         field: 'angle',
         says: `got ${((a * 180) / Math.PI).toFixed(1)}°, takes 90° where both pieces end; for another angle let one run over (at: "end")`,
@@ -119,7 +119,7 @@ export const halfLap = recipe({
     const low = given.at === 'crossing' ? -tail : 0;
     const along = (x: number, y: number): Place => [x + (y * cos) / sin, y];
     const B: Place[] = [along(0, low), along(onA, low), along(onA, wA + tail), along(0, wA + tail)];
-    const shapes: Shape[] = [
+    const shapes: JointShape[] = [
       { kind: 'rectangle', x: aFrom, y: 0, width: aTo - aFrom, height: wA, fill: 'wood', hatch: 'grain' },
       { kind: 'polygon', points: B, fill: 'woodDark' },
       {

@@ -6,6 +6,7 @@ import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { Refusal } from '../../quantities/refusal.js';
+import { nanometres } from './nanometre.js';
 
 const mm = (says: string) => letter('length', says, { in: 'mm' });
 
@@ -173,5 +174,6 @@ export const jointFit = recipe({
 
 /** Chance that a normal value lies below x; a spread of nought decides outright. */
 function below(x: number, mean: number, sd: number): number {
-  return sd === 0 ? (mean < x ? 1 : 0) : cumulativeNormal(x, mean, sd);
+  if (sd > 0) return cumulativeNormal(x, mean, sd);
+  return nanometres(mean) < nanometres(x) ? 1 : 0;
 }

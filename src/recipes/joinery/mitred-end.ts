@@ -5,6 +5,7 @@ import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { Refusal } from '../../quantities/refusal.js';
+import { nanometres } from './nanometre.js';
 
 const mm = (says: string) => letter('length', says, { in: 'mm' });
 const bevelLetter = letter('angle', 'bevel of each cut', { in: 'deg' });
@@ -125,12 +126,12 @@ export const mitredEnd = recipe({
     const g = work.apply(waste, { t: given.thickness, B, l });
     const back = given.thickness * Math.tan(B);
     const inside = given.topLength - given.ends * back;
-    if (inside <= 0)
+    if (nanometres(inside) <= 0)
       throw new Refusal({
         field: 'topLength',
         says: `got ${(given.topLength * 1000).toFixed(1)} mm, takes more than the mitres of ${(given.ends * back * 1000).toFixed(1)} mm`,
       });
-    if (given.endHeight <= back)
+    if (nanometres(given.endHeight) <= nanometres(back))
       throw new Refusal({
         field: 'endHeight',
         says: `got ${(given.endHeight * 1000).toFixed(1)} mm, takes more than the mitre of ${(back * 1000).toFixed(1)} mm`,

@@ -1,4 +1,3 @@
-import { drawing, type Shape } from '../../charts/drawing.js';
 import { danger, dataCaution, note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
@@ -9,7 +8,9 @@ import { Refusal } from '../../quantities/refusal.js';
 import type { Work } from '../../recipe/work.js';
 import { citeTimber, timberField } from '../../timber/field.js';
 import type { Timber } from '../../timber/timber.js';
-import { drillOf, pilotRow, screwField } from './screw-size.js';
+import { nanometres } from './nanometre.js';
+import { screwPicture } from './screw-picture.js';
+import { pilotRow, printedHole, screwField } from './screw-size.js';
 
 const G = letter('ratio', 'specific gravity, ovendry');
 const D = letter('length', 'diameter of the shank', { in: 'in', bare: true });
@@ -110,7 +111,7 @@ export const screwHold = recipe({
     lateral: out.force({ says: 'load allowed sideways, all screws', optional: true }),
     root: out.length({ says: 'diameter at the root of the thread' }),
     pilot: out.length({ says: 'pilot hole for the thread' }),
-    pilotAsPrinted: out.text({ says: 'pilot hole of the printed table, inch', optional: true }),
+    pilotAsPrinted: out.text({ says: 'pilot hole of the printed table', optional: true }),
     clearance: out.length({ says: 'hole in the piece that is drawn up' }),
     specificGravity: out.ratio({ says: 'specific gravity taken' }),
   },
@@ -133,28 +134,22 @@ export const screwHold = recipe({
     const d_r = work.apply(root, { D: d });
     const hole = work.apply(pilot, { c: hard ? 0.9 : 0.7, d_r });
     const row = pilotRow(d);
-    const printed = row?.text(hard ? 'pilot_hardwood_in' : 'pilot_softwood_in');
-    if (row && printed) {
-      const drill = drillOf(printed);
-      work.say(
-        `Printed for gauge #${row.text('gauge')}: ${printed} in${drill === undefined ? '' : ` (${(drill * 1000).toFixed(2)} mm)`}.`,
-        row.citation,
-      );
-    }
+    const printed = row && printedHole(row.text(hard ? 'pilot_hardwood_in' : 'pilot_softwood_in'));
+    if (row && printed) work.say(`Printed for gauge #${row.text('gauge')}: ${printed.words}.`, row.citation);
     return {
       withdrawal: held * count * (end ? 0.75 : 1),
       allowable: end ? 0 : safe * count,
       lateral,
       root: d_r,
       pilot: hole,
-      pilotAsPrinted: printed ? `${printed} in` : undefined,
+      pilotAsPrinted: printed?.text,
       clearance: d + 0.0002,
       specificGravity: gravity,
     };
   },
   limits: [
     {
-      when: (given) => given.penetration < 4 * given.diameter,
+      when: (given) => nanometres(given.penetration) < nanometres(4 * given.diameter),
       says: 'less than four diameters of thread: the formulas were not tested there; use a longer screw',
     },
     {
@@ -174,55 +169,7 @@ export const screwHold = recipe({
     ),
     ...(given.grain === 'end' ? [danger('do not count on screws pulled out of end grain')] : []),
   ],
-  chart: (given, answer) => {
-    const [D_, L_] = [given.diameter * 1000, given.penetration * 1000];
-    const top = Math.max(L_ * 0.5, 3 * D_);
-    const w = Math.max(6 * D_, L_ * 0.45);
-    const r = (answer.root * 1000) / 2;
-    const c = (answer.clearance * 1000) / 2;
-    const hole = (answer.pilot * 1000) / 2;
-    const shapes: Shape[] = [
-      { kind: 'rectangle', x: -w, y: -L_ * 1.25, width: 2 * w, height: L_ * 1.25, fill: 'woodDark' },
-      { kind: 'rectangle', x: -w, y: 0, width: 2 * w, height: top, fill: 'wood', hatch: 'grain' },
-      { kind: 'rectangle', x: -c, y: 0, width: 2 * c, height: top, fill: 'ground' },
-      { kind: 'rectangle', x: -hole, y: -L_, width: 2 * hole, height: L_, fill: 'ground' },
-      {
-        kind: 'polyline',
-        points: [
-          [-r, 0],
-          [-r, -L_],
-        ],
-        dashed: true,
-      },
-      {
-        kind: 'polyline',
-        points: [
-          [r, 0],
-          [r, -L_],
-        ],
-        dashed: true,
-      },
-      { kind: 'dimension', from: [w, -L_], to: [w, 0], text: `${L_.toFixed(1)} mm of thread`, offset: -16 },
-      {
-        kind: 'text',
-        x: -w,
-        y: top / 2,
-        text: `clear hole ${(answer.clearance * 1000).toFixed(1)} mm`,
-        align: 'right',
-        dx: -8,
-      },
-      {
-        kind: 'text',
-        x: -w,
-        y: -L_ / 2,
-        text: `pilot ${(answer.pilot * 1000).toFixed(1)} mm`,
-        align: 'right',
-        dx: -8,
-      },
-      { kind: 'text', x: -w, y: -L_ * 0.85, text: 'dashed: root of the thread', align: 'right', dx: -8 },
-    ];
-    return drawing({ title: 'The two holes of a screw, in section', shapes, maxHeight: 420 });
-  },
+  chart: (given, answer) => screwPicture({ ...given, ...answer }),
   example: { timber: 'Douglas-fir', diameter: '#8', penetration: '25 mm', count: 4, group: 'II' },
 });
 
@@ -232,19 +179,19 @@ function gravityOf(
   hardwood: boolean | undefined,
   work: Work,
 ): { gravity: number; hard: boolean } {
-  if (own === undefined && timber === undefined)
+  const hard = hardwood ?? timber?.group === 'hardwood';
+  if (own !== undefined) return { gravity: own, hard };
+  if (timber === undefined)
     throw new Refusal({
       field: 'timber',
       says: 'missing; takes a species such as "white oak", or specificGravity such as 0.5',
     });
-  const hard = hardwood ?? timber?.group === 'hardwood';
-  if (own !== undefined) return { gravity: own, hard };
-  const dry = timber?.specificGravity('12%');
-  const g = dry ?? timber?.specificGravity('green');
-  if (!timber || !g)
+  const dry = timber.specificGravity('12%');
+  const g = dry ?? timber.specificGravity('green');
+  if (!g)
     throw new Refusal({
       field: 'timber',
-      says: `no specific gravity is held for ${timber?.name ?? 'it'}; give specificGravity`,
+      says: `no specific gravity is held for ${timber.name}; give specificGravity`,
     });
   citeTimber(work, timber, g);
   if (timber.isGroup)

@@ -1,11 +1,12 @@
-import type { Place, Shape } from '../../charts/drawing.js';
+import type { Place } from '../../charts/drawing.js';
 import { danger, note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { Refusal } from '../../quantities/refusal.js';
-import { jointPicture, pictureField } from './template.js';
+import { nanometres } from './nanometre.js';
+import { jointPicture, pictureField, type JointShape } from './template.js';
 
 const mm = (says: string) => letter('length', says, { in: 'mm' });
 const B = letter('angle', 'bevel of the mitre', { in: 'deg' });
@@ -132,7 +133,7 @@ export const splineSlot = recipe({
     const { splineThickness: s, fromInside: c } = given;
     const angle = work.apply(bevel, { a: given.angle });
     const m = work.apply(face, { t: given.thickness, B: angle });
-    if (c - s / 2 < 0 || c + s / 2 > m)
+    if (nanometres(c) < nanometres(s / 2) || nanometres(c + s / 2) > nanometres(m))
       throw new Refusal({
         field: 'fromInside',
         says: `got ${(c * 1000).toFixed(1)} mm, takes a middle that leaves the slot of ${(s * 1000).toFixed(1)} mm on the mitre face: ${((s / 2) * 1000).toFixed(1)} to ${((m - s / 2) * 1000).toFixed(1)} mm`,
@@ -140,7 +141,7 @@ export const splineSlot = recipe({
     const d = work.apply(depth, { w: given.splineWidth, r: given.glueRoom });
     const wi = work.apply(inside, { c, s, B: angle });
     const wo = work.apply(outside, { m, c, s, B: angle, d });
-    if (wo <= 0)
+    if (nanometres(wo) <= 0)
       throw new Refusal({
         field: 'splineWidth',
         says: `the slot of ${(d * 1000).toFixed(1)} mm comes out through the outside face; takes a narrower spline or a slot nearer the inside corner`,
@@ -150,7 +151,7 @@ export const splineSlot = recipe({
       depth: d,
       wallInside: wi,
       wallOutside: wo,
-      ok: Math.min(wi, wo) >= given.leastWall - 1e-12,
+      ok: nanometres(Math.min(wi, wo)) >= nanometres(given.leastWall),
       deepest: Math.max(0, most),
       faceLength: m,
       bevel: angle,
@@ -191,7 +192,7 @@ export const splineSlot = recipe({
       d + answer.wallOutside * 1000 * sinB,
       c + s / 2 + answer.wallOutside * 1000 * cosB,
     ];
-    const shapes: Shape[] = [
+    const shapes: JointShape[] = [
       { kind: 'polygon', points: mirror(piece), fill: 'woodDark' },
       { kind: 'polygon', points: piece, fill: 'wood' },
       { kind: 'polygon', points: slot, fill: 'accent' },

@@ -1,10 +1,10 @@
-import { drawing, type Place, type Shape } from '../../charts/drawing.js';
 import { note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { Refusal } from '../../quantities/refusal.js';
+import { framePicture } from './frame-picture.js';
 
 const mm = (says: string) => letter('length', says, { in: 'mm' });
 const a = mm('width between the corners measured');
@@ -161,28 +161,23 @@ export const squareness = recipe({
           });
       }
       c = work.apply(cosine, { d_A: A, d_B: B, a: w, b: h });
-      if (Math.abs(c) >= 1)
-        throw new Refusal({
-          field: 'diagonalA',
-          says: 'these diagonals and sides belong to no frame with equal opposite sides; measure again',
-        });
       // In any frame with equal opposite sides the squares of the diagonals add up to twice those of the sides.
       sidesDiffer = Math.abs(Math.sqrt((A * A + B * B) / 2) - d);
     }
     const phi = work.apply(outAngle, { c });
     const move = work.apply(shift, { b: h, c });
     const mistake = work.apply(tapeAngle, { e: given.readingError, d_A: A, d_B: B, a: w, b: h });
-    const longer = c > 0 ? 'A' : 'B';
-    const pull =
-      Math.abs(c) < 1e-12
-        ? 'nothing: it is square'
-        : `pull the ends of diagonal ${longer} together (${longer === 'A' ? 'bottom left and top right' : 'bottom right and top left'}): the top goes ${longer === 'A' ? 'left' : 'right'}`;
+    const pull = [
+      'pull the ends of diagonal B together (bottom right and top left): the top goes right',
+      'nothing: it is square',
+      'pull the ends of diagonal A together (bottom left and top right): the top goes left',
+    ][Math.sign(c) + 1] as string;
     return {
       outOfSquare: phi,
       outPerMetre: Math.tan(phi),
       move,
       pull,
-      shorten: Math.max(A, B) - d < 0 ? 0 : Math.max(A, B) - d,
+      shorten: Math.max(0, Math.max(A, B) - d),
       trueDiagonal: d,
       diagonalA: A,
       diagonalB: B,
@@ -193,10 +188,10 @@ export const squareness = recipe({
   },
   limits: [
     {
-      when: (given, answer) =>
-        answer.sidesDiffer !== undefined && answer.sidesDiffer > 2 * given.readingError + 1e-6,
+      // To a micrometre.
+      when: (given, answer) => Math.round(((answer.sidesDiffer ?? 0) - 2 * given.readingError) * 1e6) > 0,
       says: (_, answer) =>
-        `sides and diagonals disagree by ${(1000 * (answer.sidesDiffer ?? 0)).toFixed(1)} mm, more than the tape’s error: opposite sides are not equal, or a figure was misread, and the angle is then only a mean`,
+        `sides and diagonals disagree by ${(1000 * (answer.sidesDiffer as number)).toFixed(1)} mm, more than the tape’s error: opposite sides are not equal, or a figure was misread, and the angle is then only a mean`,
     },
   ],
   cautions: (_, answer) =>
@@ -207,84 +202,6 @@ export const squareness = recipe({
             'the difference is within what the tape may be out: measure from the same edge of the tape, or with a pinch rod, before pulling anything',
           ),
         ],
-  chart: (given, answer) => {
-    const [w, h] = [given.width * 1000, given.height * 1000];
-    const sign = answer.diagonalA >= answer.diagonalB ? 1 : -1;
-    // A lean that can be seen: true where it is large enough, else enlarged to a twelfth of the height.
-    const lean = sign * Math.max(answer.move * 1000, answer.move > 0 ? h / 12 : 0);
-    const top = Math.sqrt(Math.max(h * h - lean * lean, h * h * 0.25));
-    const corners: Place[] = [
-      [0, 0],
-      [w, 0],
-      [w + lean, top],
-      [lean, top],
-    ];
-    const shapes: Shape[] = [
-      {
-        kind: 'polygon',
-        points: [
-          [0, 0],
-          [w, 0],
-          [w, h],
-          [0, h],
-        ],
-        fill: 'none',
-        dashed: true,
-      },
-      { kind: 'polygon', points: corners, fill: 'none', weight: 4 },
-      { kind: 'polyline', points: [corners[0] as Place, corners[2] as Place], weight: sign > 0 ? 2.6 : 1.2 },
-      { kind: 'polyline', points: [corners[1] as Place, corners[3] as Place], weight: sign > 0 ? 1.2 : 2.6 },
-      {
-        kind: 'text',
-        x: w * 0.7 + lean * 0.7,
-        y: top * 0.7,
-        text: `A ${(answer.diagonalA * 1000).toFixed(1)}`,
-        dx: 0,
-        dy: 16,
-        bold: sign > 0,
-      },
-      {
-        kind: 'text',
-        x: w * 0.3 + lean * 0.7,
-        y: top * 0.7,
-        text: `B ${(answer.diagonalB * 1000).toFixed(1)}`,
-        dx: 0,
-        dy: 16,
-        bold: sign < 0,
-      },
-      { kind: 'dimension', from: [0, 0], to: [w, 0], text: `${w.toFixed(1)} mm`, offset: -20 },
-      { kind: 'dimension', from: [w, 0], to: [w, h], text: `${h.toFixed(1)} mm`, offset: -46 },
-      ...(answer.move > 0
-        ? [
-            {
-              kind: 'polyline',
-              points: [
-                [lean + w / 2 + (sign > 0 ? 1 : -1) * w * 0.12, top + h * 0.06],
-                [lean + w / 2 - (sign > 0 ? 1 : -1) * w * 0.12, top + h * 0.06],
-              ] as Place[],
-              arrow: true,
-              weight: 2.4,
-            } as Shape,
-            {
-              kind: 'text',
-              x: lean + w / 2,
-              y: top + h * 0.06,
-              text: `${(answer.move * 1000).toFixed(2)} mm`,
-              dy: 14,
-              bold: true,
-            } as Shape,
-          ]
-        : []),
-    ];
-    return drawing({
-      title: 'The frame and its diagonals, mm',
-      subtitle:
-        answer.move * 1000 < h / 12
-          ? 'The lean is drawn larger than it is; dashed, square.'
-          : 'Dashed: square.',
-      shapes,
-      maxHeight: 420,
-    });
-  },
+  chart: (given, answer) => framePicture({ ...given, ...answer }),
   example: { width: '1200 mm', height: '800 mm', diagonalA: '1444 mm', diagonalB: '1440.4 mm' },
 });

@@ -11,8 +11,14 @@ export const pictureField = field.choice(['fitted', 'full size'], {
 /** Wider than this it does not go on the long side of an A3 sheet. */
 const widest = 400;
 
+/** What a joint is drawn with. */
+export type JointShape = Exclude<Shape, { readonly kind: 'circle' | 'arc' }>;
+
 /** A picture in mm; at full size with a bar to check the print against. */
-export function jointPicture(picture: Drawing, size: 'fitted' | 'full size'): ChartSpec {
+export function jointPicture(
+  picture: Drawing & { readonly shapes: readonly JointShape[] },
+  size: 'fitted' | 'full size',
+): ChartSpec {
   if (size === 'fitted') return drawing(picture);
   const places = picture.shapes.flatMap(placesOf);
   const left = Math.min(...places.map((p) => p[0]));
@@ -24,7 +30,7 @@ export function jointPicture(picture: Drawing, size: 'fitted' | 'full size'): Ch
       subtitle: `Too large for a sheet at full size (${Math.round(right - left)} mm), so fitted.`,
     });
   const y = bottom - 22;
-  const bar: Shape[] = [
+  const bar: JointShape[] = [
     {
       kind: 'polyline',
       points: [
@@ -33,7 +39,7 @@ export function jointPicture(picture: Drawing, size: 'fitted' | 'full size'): Ch
       ],
       weight: 1,
     },
-    ...[0, 10, 20, 30, 40, 50].map((x): Shape => ({
+    ...[0, 10, 20, 30, 40, 50].map((x): JointShape => ({
       kind: 'polyline',
       points: [
         [left + x, y - 2],
@@ -51,7 +57,7 @@ export function jointPicture(picture: Drawing, size: 'fitted' | 'full size'): Ch
   });
 }
 
-function placesOf(s: Shape): Place[] {
+function placesOf(s: JointShape): Place[] {
   switch (s.kind) {
     case 'rectangle':
       return [
@@ -61,12 +67,6 @@ function placesOf(s: Shape): Place[] {
     case 'polygon':
     case 'polyline':
       return [...s.points];
-    case 'circle':
-    case 'arc':
-      return [
-        [s.x - s.radius, s.y - s.radius],
-        [s.x + s.radius, s.y + s.radius],
-      ];
     case 'dimension':
       return [s.from, s.to];
     case 'text':
