@@ -5,7 +5,7 @@ import type { Work } from '../recipe/work.js';
 import type { Grade } from './grades.js';
 import { allGroups, findSpecies } from './species.js';
 import type { Sourced } from './spread.js';
-import { stiffWood, timberOrGrade, type StiffWood } from './stiff.js';
+import { isStiffWood, stiffWood, timberOrGrade, type StiffWood } from './stiff.js';
 import { propertyWords, Timber, type Property } from './timber.js';
 
 interface TimberOptions {
@@ -75,7 +75,7 @@ export function stiffWoodField<const O extends WoodOptions>(
       fits: (v) => typeof v === 'string' || (typeof v === 'object' && v !== null),
       show: (w) => `${w.name} (${w.basis})`,
       read: (v) => {
-        if (isPlainObject(v) && 'citations' in v) return v as unknown as StiffWood;
+        if (isStiffWood(v)) return v;
         const chosen = timberOrGrade(v);
         if (!chosen) throw new Refusal(`got ${shown(v)}, takes ${takes}`);
         return stiffWood(chosen);

@@ -73,6 +73,14 @@ export function stiffWood(chosen: TimberOrGrade): StiffWood {
   return { ...wood, modulus };
 }
 
+/** Whether it is stiff wood, as a sweep hands it on. */
+export const isStiffWood = (value: unknown): value is StiffWood =>
+  isPlainObject(value) &&
+  ['name', 'basis'].every((k) => typeof value[k] === 'string') &&
+  ['citations', 'doubts'].every((k) => Array.isArray(value[k])) &&
+  isPlainObject(value.modulus) &&
+  [value.modulus.low, value.modulus.middle, value.modulus.high].every((n) => typeof n === 'number' && n > 0);
+
 function ofGrade(grade: Grade): WoodFigures {
   const mean = exactly(grade.modulus);
   return {

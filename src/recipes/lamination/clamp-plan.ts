@@ -206,7 +206,7 @@ export const clampPlan = recipe({
       ...(answer.reachOk === false
         ? [
             danger(
-              `the clamps reach ${mm(given.reach ?? 0)} and ${mm(given.needReach ?? 0)} is asked: join two head to head, or glue in narrower slabs; do not hang on a clamp at its last notch`,
+              `the clamps reach ${mm(given.reach as number)} and ${mm(given.needReach as number)} is asked: join two head to head, or glue in narrower slabs; do not hang on a clamp at its last notch`,
             ),
           ]
         : []),

@@ -1,8 +1,9 @@
-// What the published tables of gluing say, as numbers in base units with their sources.
+// What the published tables of gluing say, as numbers in base units with their sources. Every kind and clamp named here
+// has its row: a test reads them all.
 import type { Kind } from '../../quantities/kind.js';
 import { toQuantity } from '../../quantities/parse.js';
 import type { Citation } from '../../recipe/source.js';
-import { tableRows } from '../../timber/tables.js';
+import { tableRows, type DataRow } from '../../timber/tables.js';
 
 /** A printed range in base units, and where it is printed. */
 export interface PrintedRange {
@@ -18,10 +19,9 @@ function rangeOf(topic: string, kind: Kind, item?: string): PrintedRange {
   const key = `${topic}|${item ?? ''}`;
   const had = read.get(key);
   if (had) return had;
-  const row = tableRows('gluing.various').find(
+  const [row] = tableRows('gluing.various').filter(
     (r) => r.text('topic') === topic && r.preferred && (item === undefined || r.text('item') === item),
-  );
-  if (!row) throw new Error(`data/gluing.various.csv has no row for ${topic} ${item ?? ''}`);
+  ) as [DataRow];
   const base = (column: string): number => toQuantity(`${row.text(column)} ${row.text('unit')}`, kind).value;
   const range = { low: base('low'), high: base('high'), citation: row.citation };
   read.set(key, range);
@@ -69,8 +69,9 @@ const forces = new Map<MeasuredClamp, { readonly force: number; readonly citatio
 export function measuredForce(clamp: MeasuredClamp): { readonly force: number; readonly citation: Citation } {
   const had = forces.get(clamp);
   if (had) return had;
-  const row = tableRows('clamp-forces.fine-woodworking').find((r) => r.text('clamp') === clamp);
-  if (!row) throw new Error(`data/clamp-forces.fine-woodworking.csv has no row for ${clamp}`);
+  const [row] = tableRows('clamp-forces.fine-woodworking').filter((r) => r.text('clamp') === clamp) as [
+    DataRow,
+  ];
   const measured = {
     force: toQuantity(`${row.text('force_lbf')} lbf`, 'force').value,
     citation: row.citation,
@@ -81,7 +82,8 @@ export function measuredForce(clamp: MeasuredClamp): { readonly force: number; r
 
 /** How the weaker of the two testers fared against the mean. */
 export function weakerHand(): { readonly factor: number; readonly citation: Citation } {
-  const row = tableRows('clamp-forces.fine-woodworking').find((r) => r.text('clamp').includes('weaker hand'));
-  if (!row) throw new Error('data/clamp-forces.fine-woodworking.csv has no row for the weaker hand');
+  const [row] = tableRows('clamp-forces.fine-woodworking').filter((r) =>
+    r.text('clamp').includes('weaker hand'),
+  ) as [DataRow];
   return { factor: row.number('factor') as number, citation: row.citation };
 }

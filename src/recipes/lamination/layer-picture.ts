@@ -23,11 +23,27 @@ export function layerPicture(
           fill: i % 2 === 0 ? 'wood' : 'woodDark',
         }));
   // The name of a layer stands in what is left of it.
-  const names: Shape[] = Array.from({ length: answer.layers > 12 ? 0 : answer.layers }, (_, i): Shape => ({
-    kind: 'text',
-    x: wide / 4,
-    y: (Math.max(off, i * l) + Math.min(glued - off, (i + 1) * l)) / 2,
-    text: `layer ${i + 1}`,
+  const named = answer.layers <= 12;
+  const names = Array.from({ length: named ? answer.layers : 0 }, (_, i): Shape[] => {
+    const [low, high] = [Math.max(off, i * l), Math.min(glued - off, (i + 1) * l)];
+    return high > low ? [{ kind: 'text', x: wide / 4, y: (low + high) / 2, text: `layer ${i + 1}` }] : [];
+  }).flat();
+  // The middle of the slab; of an odd number of layers its line is broken where the name of the middle one stands.
+  const broken = named && answer.layers % 2 === 1;
+  const middle = (
+    broken
+      ? [
+          [-0.03, 0.16],
+          [0.34, 1.03],
+        ]
+      : [[-0.03, 1.03]]
+  ).map(([from, to]): Shape => ({
+    kind: 'polyline',
+    points: [
+      [(from as number) * wide, glued / 2],
+      [(to as number) * wide, glued / 2],
+    ],
+    dashed: true,
   }));
   const waste: Shape[] =
     off > 1e-6
@@ -63,14 +79,7 @@ export function layerPicture(
         text: `top ${mm(topThickness)}`,
         offset: -14,
       },
-      {
-        kind: 'polyline',
-        points: [
-          [-0.03 * wide, glued / 2],
-          [1.03 * wide, glued / 2],
-        ],
-        dashed: true,
-      },
+      ...middle,
     ],
   });
 }

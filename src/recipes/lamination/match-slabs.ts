@@ -162,7 +162,7 @@ export const matchSlabs = recipe({
     const loss = fit.reduce((sum, s) => sum + s.thickness - T, 0);
     const sized = fit.every((s) => s.width !== undefined && s.length !== undefined);
     const volume = (of: (s: Slab) => number): number =>
-      fit.reduce((sum, s) => sum + of(s) * (s.width ?? 1) * (s.length ?? 1), 0);
+      fit.reduce((sum, s) => sum + of(s) * (s.width as number) * (s.length as number), 0);
     return {
       planeAllTo: T,
       loss,

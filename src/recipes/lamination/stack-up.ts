@@ -216,13 +216,10 @@ export const stackUp = recipe({
       : []),
   ],
   chart: (given, answer) => {
-    const stacks = simulate(
-      partsOf(given, (t) => t / given.sigmas),
-      given.shape,
-      given.seed,
-    );
-    const limits = limitsOf(given, answer.nominal);
     if (answer.sd === 0) return undefined;
+    const parts = partsOf(given, (t) => t / given.sigmas);
+    const stacks = simulate(parts, given.shape, given.seed);
+    const limits = limitsOf(given, answer.nominal);
     return histogram({
       title: '20 000 simulated stacks',
       subtitle:

@@ -126,7 +126,7 @@ export const stripCount = recipe({
     if (most < 1)
       throw new Refusal({
         field: 'machineWidth',
-        says: `got ${mm(given.machineWidth ?? 0)}, takes at least the ${mm(s)} of a single jointed strip`,
+        says: `got ${mm(given.machineWidth as number)}, takes at least the ${mm(s)} of a single jointed strip`,
       });
     const count = Math.ceil(n / most);
     if (count > 1)

@@ -117,7 +117,7 @@ function looksFor(tones: readonly string[]): (tone: string | undefined) => (type
   for (const tone of tones) if (/dark|deep|brown/i.test(tone)) take(tone, 1);
   for (const tone of tones) if (!taken.has(tone) && /light|pale|white/i.test(tone)) take(tone, 0);
   for (const tone of tones) if (!taken.has(tone)) take(tone, -1);
-  return (tone) => looks[tone === undefined ? 0 : (taken.get(tone) ?? 0)] as (typeof looks)[number];
+  return (tone) => looks[taken.get(tone ?? '') ?? 0] as (typeof looks)[number];
 }
 
 /** The two joints of neighbouring rows that come nearest: `a` in the lower of the two rows, `row`. */
