@@ -125,9 +125,9 @@ export function parseTree(text: string): Tree {
   const node = math.parse(text);
   const symbols = new Set<string>();
   node.traverse((n, path) => {
-    const any = n as unknown as { type: string; name: string; fn?: { name?: string } };
-    if (any.type === 'FunctionNode' && !functions.has(any.fn?.name ?? ''))
-      throw new Error(`formula "${text}": no function ${any.fn?.name}`);
+    const any = n as unknown as { type: string; name: string };
+    if (any.type === 'FunctionNode' && !functions.has(any.name))
+      throw new Error(`formula "${text}": no function ${any.name}`);
     if (any.type === 'ConstantNode' && typeof (n as unknown as { value: unknown }).value !== 'number')
       throw new Error(`formula "${text}": takes numbers alone`);
     if (any.type === 'SymbolNode' && path !== 'fn' && !constants.has(any.name)) symbols.add(any.name);

@@ -1,3 +1,4 @@
+import { attempt } from './attempt.js';
 import { kinds, kindNames, type Kind } from './kind.js';
 import { Quantity } from './quantity.js';
 import { Refusal, shown } from './refusal.js';
@@ -139,11 +140,8 @@ function sameMeasure(a: Kind, b: Kind): boolean {
 export function anyQuantity(text: string): Quantity {
   for (const kind of kindNames) {
     if (kinds[kind].plain) continue;
-    try {
-      return parseQuantity(text, kind);
-    } catch (error) {
-      if (!(error instanceof Refusal)) throw error;
-    }
+    const read = attempt(() => parseQuantity(text, kind));
+    if (!(read instanceof Refusal)) return read;
   }
   return parseQuantity(text, 'ratio');
 }

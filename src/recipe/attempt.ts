@@ -1,11 +1,2 @@
-import { Refusal } from '../quantities/refusal.js';
-
-/** What `run` gives, or the refusal it raises: for trying one way of reading after another. @throws whatever else it raises */
-export function attempt<T>(run: () => T): T | Refusal {
-  try {
-    return run();
-  } catch (error) {
-    if (error instanceof Refusal) return error;
-    throw error;
-  }
-}
+// Where recipes look for it; the quantities below need it too.
+export { attempt } from '../quantities/attempt.js';

@@ -1,16 +1,18 @@
+import { attempt } from '../quantities/attempt.js';
 import { formatQuantity } from '../quantities/format.js';
 import { kinds, type Kind } from '../quantities/kind.js';
 import { Refusal, shown } from '../quantities/refusal.js';
-import type { Field, Fields, Read } from './field.js';
+import { together, type Field, type Fields, type Read } from './field.js';
+import { finiteAnswer } from './finite-answer.js';
 import type { Formula } from './formula.js';
+import { madeCode } from './made-code.js';
 import type { Outputs, Raw } from './output.js';
 
-/** The error of a number outside its field's limits. */
+/** The error of a number that is left out or outside the limits of its field, one of a kind of quantity. */
 export function refuseNumber(recipe: string, name: string, f: Field, value: unknown): never {
   if (value === undefined) throw new Refusal({ field: name, says: `missing; takes ${f.takes}` }, recipe);
-  const unit = Object.hasOwn(kinds, f.kind) ? kinds[f.kind as Kind].base : '';
   const got =
-    typeof value === 'number' && Number.isFinite(value) && unit
+    typeof value === 'number' && Number.isFinite(value)
       ? formatQuantity({ kind: f.kind as Kind, value })
       : shown(value);
   throw new Refusal({ field: name, says: `got ${got}, takes ${f.takes}` }, recipe);
@@ -27,8 +29,8 @@ export function guardOf<F extends Fields>(recipe: string, fields: F): (numbers: 
       f,
       numeric: isNumeric(f),
       fallback: f.default !== undefined ? f.read(undefined) : undefined,
-      min: f.min ?? -Infinity,
-      max: f.max ?? Infinity,
+      min: f.min ?? -Number.MAX_VALUE,
+      max: f.max ?? Number.MAX_VALUE,
     };
   });
   return (numbers) => {
@@ -42,16 +44,9 @@ export function guardOf<F extends Fields>(recipe: string, fields: F): (numbers: 
         if (!(typeof v === 'number' && v >= p.min && v <= p.max)) refuseNumber(recipe, p.name, p.f, v);
         whole[p.name] = v;
       } else if (typeof v === 'string') {
-        try {
-          whole[p.name] = p.f.read(v);
-        } catch (error) {
-          if (error instanceof Refusal)
-            throw new Refusal(
-              error.troubles.map((t) => ({ field: t.field ? `${p.name}.${t.field}` : p.name, says: t.says })),
-              recipe,
-            );
-          throw error;
-        }
+        const read = attempt(() => together([[p.name, () => p.f.read(v)]])[0]);
+        if (read instanceof Refusal) throw new Refusal(read.troubles, recipe);
+        whole[p.name] = read;
       } else whole[p.name] = v;
     }
     return whole as Read<F>;
@@ -93,19 +88,11 @@ export function compileSteps<F extends Fields, O extends Outputs>(
   const answer = Object.entries(outputs).map(([name, o]) => `${name}: ${variable(o.symbol as string)}`);
   const names = Object.entries(outputs).map(([, o]) => variable(o.symbol as string));
   // One sum tells whether anything is not finite, cheaper than a test apiece.
-  lines.push(
-    `if (!isFinite(${names.join(' + ')})) refuse(${JSON.stringify(Object.keys(fields)[0])}, g[${JSON.stringify(Object.keys(fields)[0])}]);`,
-  );
+  lines.push(`if (!isFinite(${names.join(' + ')})) check({ ${answer.join(', ')} });`);
   lines.push(`return { ${answer.join(', ')} };`);
-  try {
-    const make = new Function('refuse', `return (g) => {\n${lines.join('\n')}\n};`) as (
-      r: typeof refuse,
-    ) => (n: Partial<Read<F>>) => Raw<O>;
-    return make(refuse);
-  } catch (error) {
-    if (!(error instanceof EvalError)) throw error;
-    return interpreted(recipe, fields, steps, outputs);
-  }
+  type Make = (r: typeof refuse, c: (out: unknown) => void) => (n: Partial<Read<F>>) => Raw<O>;
+  const make = madeCode<Make>(['refuse', 'check'], `return (g) => {\n${lines.join('\n')}\n};`);
+  return make?.(refuse, (out) => finiteAnswer(recipe, out)) ?? interpreted(recipe, fields, steps, outputs);
 }
 
 /** The same without generated code, for pages whose policy forbids it. */

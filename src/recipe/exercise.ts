@@ -1,5 +1,6 @@
 import { both, Quantity } from '../quantities/quantity.js';
 import { number } from '../quantities/format.js';
+import { attempt } from '../quantities/attempt.js';
 import { kinds, type Kind } from '../quantities/kind.js';
 import { anyQuantity, parseQuantity } from '../quantities/parse.js';
 import { Refusal, shown } from '../quantities/refusal.js';
@@ -175,19 +176,14 @@ function readAs(given: unknown, kind: Kind): Quantity | string {
     return `Got ${given} with no unit; the unit belongs to the answer: write it as ${shown(kinds[kind].example)}.`;
   if (typeof given !== 'string')
     return `Got ${shown(given)}; write the answer as text with its unit, such as ${shown(kinds[kind].example)}.`;
-  try {
-    return parseQuantity(given, kind);
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
-  }
+  const right = attempt(() => parseQuantity(given, kind));
+  if (!(right instanceof Refusal)) return right;
   if (/^[-+]?[\d.\s/]+$/.test(given.trim()))
     return `Got ${shown(given)} with no unit; the unit belongs to the answer: write it as ${shown(kinds[kind].example)}.`;
-  try {
-    return anyQuantity(given);
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
-    return `Got ${shown(given)}, which cannot be read; write a number and a unit such as ${shown(kinds[kind].example)}.`;
-  }
+  const other = attempt(() => anyQuantity(given));
+  return other instanceof Refusal
+    ? `Got ${shown(given)}, which cannot be read; write a number and a unit such as ${shown(kinds[kind].example)}.`
+    : other;
 }
 
 /** The usual slips, by the ratio of what was got to what is right. */

@@ -4,23 +4,27 @@ import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
-let found: string | undefined;
-
-/** Folder of the package: the nearest one above this file whose package.json carries the package's name. */
-export function packageFolder(): string {
-  if (found) return found;
-  let folder = dirname(fileURLToPath(import.meta.url));
+/** The nearest folder at or above `start` whose package.json carries the package's name. @throws Error where there is none */
+export function folderAbove(start: string): string {
+  let folder = start;
   for (;;) {
     const file = join(folder, 'package.json');
     if (
       existsSync(file) &&
       (JSON.parse(readFileSync(file, 'utf8')) as { name?: string }).name === 'joiners-reckoner'
     )
-      return (found = folder);
+      return folder;
     const up = dirname(folder);
-    if (up === folder) throw new Error('the folder of joiners-reckoner was not found above the running file');
+    if (up === folder) throw new Error(`the folder of joiners-reckoner was not found above ${start}`);
     folder = up;
   }
+}
+
+let found: string | undefined;
+
+/** Folder of the package. */
+export function packageFolder(): string {
+  return (found ??= folderAbove(dirname(fileURLToPath(import.meta.url))));
 }
 
 /** Text of a file in data/, such as `sources.json`. */

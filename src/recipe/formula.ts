@@ -10,6 +10,7 @@ import {
 import { number, pretty } from '../quantities/format.js';
 import { kinds, type Kind } from '../quantities/kind.js';
 import { unitOf } from '../quantities/unit.js';
+import { madeCode } from './made-code.js';
 import type { Citation } from './source.js';
 
 /** A letter in a formula: what it stands for, its kind, and the unit its number enters the formula in. */
@@ -87,23 +88,19 @@ export function formula<const L extends Readonly<Record<string, Letter>>>(spec: 
   };
   let compiled: ((args: Readonly<Record<string, number>>) => number) | undefined;
   const compile = (): ((args: Readonly<Record<string, number>>) => number) => {
-    try {
-      return new Function('a', `return ${source_((s) => `a.${s}`)};`) as (
-        a: Readonly<Record<string, number>>,
-      ) => number;
-    } catch (error) {
-      if (!(error instanceof EvalError)) throw error;
-      const run = closureOf(tree());
-      return (args) =>
-        baseValue(
-          spec.gives,
-          run(
-            Object.fromEntries(
-              Object.entries(spec.where).map(([s, l]) => [s, formulaValue(l, args[s] as number)]),
-            ),
+    type Made = (args: Readonly<Record<string, number>>) => number;
+    const made = madeCode<Made>(['a'], `return ${source_((s) => `a.${s}`)};`);
+    if (made) return made;
+    const run = closureOf(tree());
+    return (args) =>
+      baseValue(
+        spec.gives,
+        run(
+          Object.fromEntries(
+            Object.entries(spec.where).map(([s, l]) => [s, formulaValue(l, args[s] as number)]),
           ),
-        );
-    }
+        ),
+      );
   };
   const value = (args: Readonly<Record<string, number>>): number => (compiled ??= compile())(args);
   const left = (): string => texSymbol(spec.symbol, spec.gives);
@@ -231,7 +228,6 @@ function texSymbol(symbol: string, l?: Letter): string {
 
 /** A symbol in plain text: Greek letters as such, Delta_D as ΔD. */
 export function plainSymbol(symbol: string): string {
-  if (symbol === 'pi') return 'π';
   const [head, ...rest] = symbol.split('_') as [string, ...string[]];
   if (head === 'Delta' && rest.length > 0) return `Δ${rest.join('_')}`;
   return [greek[head] ?? head, ...rest].join('_');

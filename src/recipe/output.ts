@@ -1,6 +1,6 @@
 import type { Kind, PlainKind } from '../quantities/kind.js';
-import { both, Quantity } from '../quantities/quantity.js';
-import { formatQuantity, number } from '../quantities/format.js';
+import { Quantity } from '../quantities/quantity.js';
+import { formatQuantity } from '../quantities/format.js';
 
 /** What a recipe gives back under one name. `Raw` is what `solve` returns (numbers in base units), `Shown` what the person gets. */
 export interface Output<Raw = unknown, Shown = unknown, Optional extends boolean = boolean> {
@@ -106,9 +106,10 @@ function listOutput<R, S, const O extends Options>(
     wrap: (list, currency) => list.map((x) => item.wrap(x, currency)),
     show: (list) => {
       const texts = list.map((x) => item.show(x));
+      // A kind is shown in inches always or never.
       return {
         metric: texts.map((t) => t.metric).join(', '),
-        inch: texts.some((t) => t.inch) ? texts.map((t) => t.inch || t.metric).join(', ') : '',
+        inch: texts.flatMap((t) => (t.inch === '' ? [] : [t.inch])).join(', '),
       };
     },
   };
@@ -129,9 +130,7 @@ function recordOutput<R, S, const O extends Options>(
       const texts = Object.entries(record).map(([k, v]) => [k, item.show(v)] as const);
       return {
         metric: texts.map(([k, t]) => `${k} ${t.metric}`).join(', '),
-        inch: texts.some(([, t]) => t.inch)
-          ? texts.map(([k, t]) => `${k} ${t.inch || t.metric}`).join(', ')
-          : '',
+        inch: texts.flatMap(([k, t]) => (t.inch === '' ? [] : [`${k} ${t.inch}`])).join(', '),
       };
     },
   };
@@ -191,5 +190,3 @@ export const out = {
   list: listOutput,
   record: recordOutput,
 } as const;
-
-export { both, number };

@@ -3,6 +3,7 @@ import { Refusal } from '../quantities/refusal.js';
 import type { Caution } from './caution.js';
 import type { Arithmetic } from './arithmetic.js';
 import { compileSteps, guardOf } from './compile.js';
+import { finiteAnswer } from './finite-answer.js';
 import { schemaOf, watchCurrency, type Fields, type Given, type Read } from './field.js';
 import type { Formula } from './formula.js';
 import { makeResult, type Result } from './result.js';
@@ -139,14 +140,7 @@ function face<F extends Fields, O extends Outputs>(
     example: def.example,
     formulas,
     long,
-    read(given) {
-      try {
-        return check(given);
-      } catch (error) {
-        if (error instanceof Refusal) throw new Refusal(error.troubles, def.name);
-        throw error;
-      }
-    },
+    read: (given) => named(def.name, () => check(given)),
     chartOf: (given, out) => def.chart?.(given, out),
     cautionsOf: (given, out) => [
       ...(typeof def.cautions === 'function' ? def.cautions(given, out) : (def.cautions ?? [])),
@@ -166,10 +160,13 @@ function named<T>(name: string, run: () => T): T {
   try {
     return run();
   } catch (error) {
-    if (error instanceof Refusal && error.during === '') throw new Refusal(error.troubles, name);
-    throw error;
+    throw withName(name, error);
   }
 }
+
+/** A refusal that another recipe raised keeps that one's name. */
+const withName = (name: string, error: unknown): unknown =>
+  error instanceof Refusal && error.during === '' ? new Refusal(error.troubles, name) : error;
 
 /** Makes a callable out of a face: the name and the members of a recipe on a function. */
 function callable<T extends object>(call: (...args: never[]) => unknown, members: T): T {
@@ -178,22 +175,6 @@ function callable<T extends object>(call: (...args: never[]) => unknown, members
     if (key !== 'name' && key !== 'def') Object.defineProperty(call, key, d);
   }
   return call as unknown as T;
-}
-
-/** No number that a person sees may be NaN or infinite: a fault in the recipe is said as such. */
-function finiteOut(name: string, value: unknown, path: string): void {
-  if (typeof value === 'number') {
-    if (!Number.isFinite(value))
-      throw new Refusal(
-        {
-          field: path,
-          says: 'these inputs give no finite answer; they are too large, too small or do not go together',
-        },
-        name,
-      );
-  } else if (Array.isArray(value)) value.forEach((v, i) => finiteOut(name, v, `${path}[${i + 1}]`));
-  else if (typeof value === 'object' && value !== null)
-    for (const [k, v] of Object.entries(value)) finiteOut(name, v, path ? `${path}.${k}` : k);
 }
 
 /** Defines a recipe. The order of the parts in the file is the order of {@link StepsDefinition}, read like a handbook page. */
@@ -209,7 +190,7 @@ export function recipe<const F extends Fields, const O extends Outputs>(
     const read = watchCurrency(() => own.read(given));
     const work = new WorkBook();
     const raw = named(def.name, () => solve(read.value, work));
-    finiteOut(def.name, raw, '');
+    finiteAnswer(def.name, raw);
     return makeResult(own, read.value, raw, work, read.currency, given);
   };
   let fast: ((numbers: Partial<Read<F>>) => Raw<O>) | undefined;
@@ -282,10 +263,9 @@ export function longRecipe<const F extends Fields, const O extends Outputs>(
     try {
       raw = await def.search(read.value, work);
     } catch (error) {
-      if (error instanceof Refusal && error.during === '') throw new Refusal(error.troubles, def.name);
-      throw error;
+      throw withName(def.name, error);
     }
-    finiteOut(def.name, raw, '');
+    finiteAnswer(def.name, raw);
     return makeResult(own, read.value, raw, work, read.currency, given);
   };
   const guard = guardOf(def.name, def.inputs);

@@ -76,13 +76,13 @@ function tableHtml(t: TableBlock): string {
     (r) =>
       `<tr>${r.map((c, i) => `<td ${style(i)}>${cellHtml(c, isNumber[i] ? e : unparted)}</td>`).join('')}</tr>`,
   );
-  return `<p style="margin:.6em 0 .2em"><strong>${e(t.says)}</strong></p><div style="overflow-x:auto"><table style="border-collapse:collapse"><thead><tr>${heads.join('')}</tr></thead><tbody>${rows.join('')}</tbody></table></div>`;
+  return `<p style="margin:.6em 0 .2em"><strong>${e(t.says)}</strong></p><div style="overflow-x:auto"><table style="border-collapse:collapse${t.heads.length > 6 ? ';font-size:.9em' : ''}"><thead><tr>${heads.join('')}</tr></thead><tbody>${rows.join('')}</tbody></table></div>`;
 }
 
 /** A row of a table within the cell has a line of its own. */
 function cellHtml({ metric, inch, items }: ValueCell, write: (text: string) => string): string {
   const both = (c: Pick<ValueCell, 'metric' | 'inch'>): string =>
-    write(c.metric) + (c.inch === '' ? '' : `<br><small>${write(c.inch)}</small>`);
+    write(c.metric) + (c.inch === '' ? '' : `<br><small style="font-size:.85em">${write(c.inch)}</small>`);
   return items === undefined ? both({ metric, inch }) : items.map((i) => `<div>${both(i)}</div>`).join('');
 }
 

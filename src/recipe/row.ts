@@ -1,5 +1,6 @@
 import type { Arithmetic } from './arithmetic.js';
 import type { Formula } from './formula.js';
+import { madeCode } from './made-code.js';
 
 /** A number that differs from point to point: a column, or what is reckoned from columns. Made by {@link Row} alone. */
 export class Point {
@@ -26,6 +27,7 @@ export type Loop = (
  */
 export class Row implements Arithmetic<Term> {
   readonly #points = new Map<string, Point>();
+  readonly #known: number[] = [];
 
   /** The column called `name`, a JavaScript name. */
   column(name: string): Point {
@@ -36,7 +38,7 @@ export class Row implements Arithmetic<Term> {
     const terms = Object.values(args);
     if (terms.every((t) => typeof t === 'number')) return f.of(args as Readonly<Record<string, number>>);
     return this.#point(
-      f.source_((s) => written(args[s] as Term)),
+      f.source_((s) => this.#written(args[s] as Term)),
       terms,
     );
   }
@@ -55,17 +57,17 @@ export class Row implements Arithmetic<Term> {
   least(a: Term, b: Term): Term {
     return typeof a === 'number' && typeof b === 'number'
       ? Math.min(a, b)
-      : this.#point(`Math.min(${written(a)}, ${written(b)})`, [a, b]);
+      : this.#point(`Math.min(${this.#written(a)}, ${this.#written(b)})`, [a, b]);
   }
   most(a: Term, b: Term): Term {
     return typeof a === 'number' && typeof b === 'number'
       ? Math.max(a, b)
-      : this.#point(`Math.max(${written(a)}, ${written(b)})`, [a, b]);
+      : this.#point(`Math.max(${this.#written(a)}, ${this.#written(b)})`, [a, b]);
   }
   atMost(a: Term, b: Term): Term {
     return typeof a === 'number' && typeof b === 'number'
       ? Number(a <= b)
-      : this.#point(`${written(a)} <= ${written(b)} ? 1 : 0`, [a, b]);
+      : this.#point(`${this.#written(a)} <= ${this.#written(b)} ? 1 : 0`, [a, b]);
   }
   where<R extends { readonly [name: string]: Term }>(test: Term, yes: () => R, no: () => R): R {
     if (typeof test === 'number') return test ? yes() : no();
@@ -75,7 +77,7 @@ export class Row implements Arithmetic<Term> {
         const b = n[name] as Term;
         return [
           name,
-          a === b ? a : this.#point(`${test.name} ? ${written(a)} : ${written(b)}`, [test, a, b]),
+          a === b ? a : this.#point(`${test.name} ? ${this.#written(a)} : ${this.#written(b)}`, [test, a, b]),
         ];
       }),
     ) as R;
@@ -91,26 +93,32 @@ export class Row implements Arithmetic<Term> {
     for (const p of all.toReversed()) if (needed.has(p)) p.from.forEach((q) => needed.add(q));
     const points = all.filter((p) => needed.has(p));
     const columns = points.flatMap((p) => /^c_(\w+)\[i\]$/.exec(p.code)?.[1] ?? []);
-    const lines = [
+    const answers = Object.entries(outputs).map(([o, t]) => `o_${o}[i] = ${this.#written(t)};`);
+    const k = [...this.#known];
+    const text = [
+      ...k.map((_, j) => `const k${j} = k[${j}];`),
       ...columns.map((c) => `const c_${c} = columns.${c};`),
       ...Object.keys(outputs).map((o) => `const o_${o} = outs.${o};`),
       'for (let i = 0; i < n; i++) {',
       ...points.map((p) => `const ${p.name} = ${p.code};`),
-      ...Object.entries(outputs).map(([o, t]) => `o_${o}[i] = ${written(t)};`),
+      ...answers,
       '}',
-    ];
-    try {
-      return new Function('n', 'columns', 'outs', lines.join('\n')) as Loop;
-    } catch (error) {
-      if (!(error instanceof EvalError)) throw error;
-      return undefined;
-    }
+    ].join('\n');
+    const run = compiled(text);
+    return run && ((n, given, outs) => run(k, n, given, outs));
+  }
+
+  #written(t: Term): string {
+    if (t instanceof Point) return t.name;
+    // Not indexOf, to which NaN is never there.
+    const at = this.#known.findIndex((x) => Object.is(x, t));
+    return `k${at < 0 ? this.#known.push(t) - 1 : at}`;
   }
 
   #both(a: Term, b: Term, sign: string, now: (x: number, y: number) => number): Term {
     return typeof a === 'number' && typeof b === 'number'
       ? now(a, b)
-      : this.#point(`${written(a)} ${sign} ${written(b)}`, [a, b]);
+      : this.#point(`${this.#written(a)} ${sign} ${this.#written(b)}`, [a, b]);
   }
 
   #point(code: string, from: readonly Term[]): Point {
@@ -126,4 +134,14 @@ export class Row implements Arithmetic<Term> {
   }
 }
 
-const written = (t: Term): string => (t instanceof Point ? t.name : `(${t})`);
+/** Made once for a text: what is known for all points comes in as `k`, so that other numbers need no other code. */
+type Made = (k: readonly number[], ...of: Parameters<Loop>) => void;
+const made = new Map<string, Made>();
+
+function compiled(text: string): Made | undefined {
+  const now = made.get(text) ?? madeCode<Made>(['k', 'n', 'columns', 'outs'], text);
+  // A bound on memory; what falls out is made again.
+  if (made.size >= 200) made.clear();
+  if (now) made.set(text, now);
+  return now;
+}

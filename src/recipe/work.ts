@@ -49,12 +49,14 @@ export interface Work {
   readonly silent: boolean;
 }
 
-interface Entry {
-  readonly formula?: Formula;
-  readonly args?: Readonly<Record<string, number>>;
-  readonly says?: string;
-  readonly source?: Citation;
-}
+type Entry =
+  | {
+      readonly formula: Formula;
+      readonly args: Readonly<Record<string, number>>;
+      readonly says: string;
+      readonly source?: Citation;
+    }
+  | { readonly formula?: never; readonly says: string; readonly source?: Citation };
 
 /** Collects workings; rendered only when somebody looks. */
 export class WorkBook implements Work {
@@ -75,7 +77,7 @@ export class WorkBook implements Work {
     args: { readonly [S in keyof L]: number },
     says?: string,
   ): number {
-    this.#entries.push({ formula: f as unknown as Formula, args, ...(says ? { says } : {}) });
+    this.#entries.push({ formula: f as unknown as Formula, args, says: says ?? f.gives.says });
     return f.of(args);
   }
 
@@ -98,16 +100,15 @@ export class WorkBook implements Work {
   /** The lines in the order they were reckoned. */
   lines(): Working[] {
     return this.#entries.map((e): Working => {
-      if (!e.formula)
-        return { kind: 'remark', says: e.says ?? '', ...(e.source ? { source: e.source } : {}) };
+      if (!e.formula) return { kind: 'remark', says: e.says, ...(e.source ? { source: e.source } : {}) };
       const f = e.formula;
       return {
         kind: 'formula',
-        says: e.says ?? f.gives.says,
+        says: e.says,
         latex: f.latex,
-        numbersLatex: f.latexWith(e.args ?? {}),
+        numbersLatex: f.latexWith(e.args),
         plain: f.plain,
-        numbersPlain: f.plainWith(e.args ?? {}),
+        numbersPlain: f.plainWith(e.args),
         basis: f.basis,
         ...(f.source ? { source: f.source } : {}),
       };

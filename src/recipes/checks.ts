@@ -1,6 +1,7 @@
 // The published checks of every topic, and what answers them: recipes, and a few procedures for figures no recipe gives alone.
 import { toQuantity } from '../quantities/parse.js';
 import type { Kind } from '../quantities/kind.js';
+import { field, schemaOf } from '../recipe/field.js';
 import { readDataFile } from '../recipe/files.js';
 import { runChecks, type Answering, type CheckOutcome, type CheckRow } from '../recipe/validation.js';
 import { validationTable, type ValidationTable } from '../recipe/validation-table.js';
@@ -20,16 +21,9 @@ export const checkTopics = [
 ] as const;
 export type CheckTopic = (typeof checkTopics)[number];
 
-/** Rows of a topic; none where it has no file. */
+/** Rows of a topic. */
 export function checkRows(topic: CheckTopic): readonly CheckRow[] {
-  let text: string;
-  try {
-    text = readDataFile(`checks/${topic}.json`);
-  } catch (error) {
-    if ((error as { code?: string }).code === 'ENOENT') return [];
-    throw error;
-  }
-  return JSON.parse(text) as CheckRow[];
+  return JSON.parse(readDataFile(`checks/${topic}.json`)) as CheckRow[];
 }
 
 const procedures: Readonly<Record<string, Answering>> = {
@@ -58,9 +52,18 @@ export function answering(name: string): Answering | undefined {
   return catalogue.find((r) => r.name === name) as Answering | undefined;
 }
 
-/** Reckons the published checks again, of one topic or of all: a table of the book's value, ours, the difference and the source. */
+const readAsked = schemaOf({
+  topic: field.choice(checkTopics, { says: 'topic whose checks are wanted', optional: true }),
+});
+
+/**
+ * Reckons the published checks again, of one topic or of all: a table of the book's value, ours, the difference and
+ * the source. @throws Refusal on a topic that has none
+ */
 export async function publishedChecks(topic?: CheckTopic): Promise<ValidationTable> {
+  const asked = readAsked({ topic });
   const all: CheckOutcome[] = [];
-  for (const t of topic ? [topic] : checkTopics) all.push(...(await runChecks(checkRows(t), answering)));
+  for (const t of asked.topic ? [asked.topic] : checkTopics)
+    all.push(...(await runChecks(checkRows(t), answering)));
   return validationTable(all);
 }

@@ -91,8 +91,10 @@ describe('a table of outputs', () => {
   it('puts inches small below the metric figure in a page, and each inner row on a line', () => {
     const html = plan({}).toHtml();
     expect(html.match(/<th[ >]/g)).toHaveLength(5);
-    expect(html).toContain('>254 mm<br><small>10 in</small></td>');
-    expect(html).toContain('<div>rail, 127\u00a0mm<br><small>5\u00a0in</small></div><div>leg</div>');
+    expect(html).toContain('>254 mm<br><small style="font-size:.85em">10 in</small></td>');
+    expect(html).toContain(
+      '<div>rail, 127\u00a0mm<br><small style="font-size:.85em">5\u00a0in</small></div><div>leg</div>',
+    );
     // Words keep a figure and its unit on one line; an empty cell stays empty.
     expect(html).toContain('>cut 2\u00a0mm over | plane</td>');
     expect(html).toMatch(/<td [^>]*><\/td>/);
