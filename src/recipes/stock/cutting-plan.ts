@@ -1,13 +1,12 @@
-import { formatQuantity } from '../../quantities/format.js';
-import { Quantity } from '../../quantities/quantity.js';
 import { danger, note, type Caution } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
-import { out, type Output } from '../../recipe/output.js';
+import { out } from '../../recipe/output.js';
 import { longRecipe } from '../../recipe/recipe.js';
 import { cite } from '../../recipe/source.js';
 import { tableField } from '../../recipe/table.js';
 import { aimOf, sectionsOf } from './cutting/sections.js';
+import { measure, measured } from './cutting/measure.js';
 import { layOut, type Layout } from './cutting/layout.js';
 import { cuttingPicture } from './cutting/picture.js';
 
@@ -21,29 +20,6 @@ const wasteShare = formula({
     K: letter('length', 'length of the offcuts worth keeping'),
   },
   basis: 'definition',
-});
-
-type Measure = { readonly kind: 'count' | 'length' | 'money'; readonly value: number };
-/** Boards, metres of stock or money, whichever the plan makes least. */
-const measure = (says: string): Output<Measure, number | Quantity, false> => ({
-  kind: 'measure',
-  says,
-  optional: false,
-  wrap: (m, currency) =>
-    m.kind === 'count' ? m.value : new Quantity(m.kind, m.value, m.kind === 'money' ? currency : undefined),
-  show: (m, currency) => {
-    const metric =
-      m.kind === 'count'
-        ? `${m.value} board${m.value === 1 ? '' : 's'}`
-        : formatQuantity(
-            { kind: m.kind, value: m.value, ...(currency && m.kind === 'money' ? { currency } : {}) },
-            m.kind === 'length' ? { unit: 'm', digits: 5 } : {},
-          );
-    return {
-      metric,
-      inch: m.kind === 'length' ? formatQuantity({ kind: 'length', value: m.value }, { system: 'inch' }) : '',
-    };
-  },
 });
 
 const sectionColumns = {
@@ -70,7 +46,7 @@ export const cuttingPlan = longRecipe({
     parts: tableField(
       {
         name: field.text({ says: 'name of the part', optional: true }),
-        length: field.length({ says: 'length of the part', above: '0 mm', max: '1 km' }),
+        length: field.length({ says: 'length of the part', min: '0.1 mm', max: '1 km' }),
         count: field.count({ says: 'parts of this kind', min: 1, max: 100_000, default: 1 }),
         ...sectionColumns,
       },
@@ -79,7 +55,7 @@ export const cuttingPlan = longRecipe({
     stock: tableField(
       {
         name: field.text({ says: 'name of the stock', optional: true }),
-        length: field.length({ says: 'length of a board', above: '0 mm', max: '1 km' }),
+        length: field.length({ says: 'length of a board', min: '0.1 mm', max: '1 km' }),
         count: field.count({
           says: 'boards there are; left out: as many as needed',
           min: 1,
@@ -158,6 +134,7 @@ export const cuttingPlan = longRecipe({
     const aim = aimOf(given);
     const sections = sectionsOf(given);
     const layouts: Layout[] = [];
+    const until = performance.now() + given.timeLimit * 1000;
     for (const [i, section] of sections.entries()) {
       // Each section may use the time that is left, shared evenly among those still to do.
       layouts.push(
@@ -165,7 +142,7 @@ export const cuttingPlan = longRecipe({
           section,
           given,
           aim,
-          (given.timeLimit * 1) / sections.length,
+          Math.max(0.01, (until - performance.now()) / 1000 / (sections.length - i)),
           work,
           sections.length > 1 ? `section ${i + 1} of ${sections.length}: ` : '',
         ),
@@ -179,17 +156,16 @@ export const cuttingPlan = longRecipe({
     const kept =
       keep === undefined ? 0 : boards.reduce((s, b) => s + (b.offcut >= keep - 1e-9 ? b.offcut : 0), 0);
     const missing = layouts.flatMap((l) => l.missing);
-    const kind = { boards: 'count', length: 'length', cost: 'money' }[aim] as Measure['kind'];
+    const kind = measured[aim];
     if (!work.silent) {
       work.say(
         `A part of length l takes l + kerf of a board of length L - 2 trims + kerf: a part that ends at the board’s end needs no last cut. Made least: ${{ boards: 'the number of boards', length: 'the length of stock', cost: 'the cost of stock' }[aim]}.`,
       );
       for (const l of layouts) work.say(`${l.label ? `${l.label}: ` : ''}${l.told.join('; ')}.`);
     }
-    const waste = stockLength > 0 ? work.apply(wasteShare, { S: stockLength, P: partsLength, K: kept }) : 0;
     return {
       boardsUsed: boards.length,
-      waste,
+      waste: work.apply(wasteShare, { S: stockLength, P: partsLength, K: kept }),
       achieved: { kind, value: sum((l) => l.achieved) },
       lowerBound: {
         kind,
@@ -219,14 +195,14 @@ export const cuttingPlan = longRecipe({
     };
   },
   cautions: (given, answer): Caution[] => [
-    ...(answer.missing !== undefined && answer.missing.length > 0
+    ...(answer.missing
       ? [
           note(
             `the stock does not give every part: ${answer.missing.reduce((s, m) => s + m.count, 0)} missing; ${answer.boardsShort} more of the longest boards would do`,
           ),
         ]
       : []),
-    ...(!answer.optimal && answer.missing === undefined
+    ...(!answer.optimal && !answer.missing
       ? [
           note(
             'the search ended before it could prove this plan the best: no plan can go below the bound beside it; more time may close the gap',

@@ -1,47 +1,48 @@
-import { patternOf, type CuttingProblem, type Packing, type Pattern, type Stock } from './problem.js';
+import type { Clock } from './clock.js';
+import { costOf, patternOf, type CuttingProblem, type Packing, type Pattern, type Stock } from './problem.js';
 
-/** Longest first, as many as fit: one board of a first-fit-decreasing plan. */
-function greedy(
-  sizes: readonly number[],
-  left: ArrayLike<number>,
-  capacity: number,
-  counts: Int32Array,
-): number {
+/** What is wanted and what is there: of the whole problem, or of what is left of it. */
+export interface Rest {
+  readonly demand: ArrayLike<number>;
+  readonly available: readonly number[];
+}
+
+/** Longest first, as many as fit: one board of a first-fit-decreasing plan. Tells the length it uses. */
+function greedy(sizes: readonly number[], left: Int32Array, capacity: number, counts: Int32Array): number {
   let room = capacity;
-  for (let i = 0; i < sizes.length; i++) {
-    const n = Math.min(left[i] as number, Math.floor(room / (sizes[i] as number)));
+  sizes.forEach((l, i) => {
+    const n = Math.min(left[i] as number, Math.floor(room / l));
     counts[i] = n;
-    room -= n * (sizes[i] as number);
-  }
+    room -= n * l;
+  });
   return capacity - room;
 }
 
 /** The longest piece left, and with it the others that fill the board best: a subset sum by search, cut off at `nodes`. */
-function fullest(
+export function fullest(
   sizes: readonly number[],
-  left: ArrayLike<number>,
+  left: Int32Array,
   capacity: number,
   counts: Int32Array,
   nodes: number,
 ): number {
   counts.fill(0);
-  let first = 0;
-  while (first < sizes.length && ((left[first] as number) === 0 || (sizes[first] as number) > capacity))
-    first++;
-  if (first === sizes.length) return 0;
+  const first = sizes.findIndex((l, i) => (left[i] as number) > 0 && l <= capacity);
+  if (first < 0) return 0;
   const trial = new Int32Array(sizes.length);
-  let best = -1;
+  let best = 0;
   let budget = nodes;
   const search = (from: number, room: number): boolean => {
     if (capacity - room > best) {
       best = capacity - room;
       counts.set(trial);
     }
-    if (best >= capacity || --budget <= 0) return true;
+    if (best === capacity || --budget <= 0) return true;
     for (let i = from; i < sizes.length; i++) {
       const l = sizes[i] as number;
-      const most = Math.min(left[i] as number, Math.floor(room / l));
-      for (let n = most; n > 0; n--) {
+      // The longest piece is on the board already.
+      const there = (left[i] as number) - (i === first ? 1 : 0);
+      for (let n = Math.min(there, Math.floor(room / l)); n > 0; n--) {
         trial[i] = (trial[i] as number) + n;
         const done = search(i + 1, room - n * l);
         trial[i] = (trial[i] as number) - n;
@@ -51,87 +52,104 @@ function fullest(
     return false;
   };
   trial[first] = 1;
-  const rest = Int32Array.from(left as ArrayLike<number>);
-  rest[first] = (rest[first] as number) - 1;
-  left = rest;
   search(first, capacity - (sizes[first] as number));
   return best;
 }
 
+/** Fills one board from what is left, into `counts`; tells the length it uses. */
+type Fill = (left: Int32Array, capacity: number, counts: Int32Array) => number;
+
 /**
- * A whole plan, board by board: each next board is of the stock that costs least for the length it uses. `nodes` 0 fills
- * longest first, more searches for the fullest board. Undefined when stock runs out or `give up` says so.
+ * A whole plan, board by board: each next board is of the stock that costs least for the length it uses. Once time is up
+ * only the stock of `hurried` is looked at; undefined when that is none.
  */
-export function construct(
+async function construct(
   problem: CuttingProblem,
-  demand: ArrayLike<number>,
-  available: readonly number[],
-  nodes: number,
-  stop: () => boolean,
-): Packing | undefined {
+  rest: Rest,
+  clock: Clock,
+  fill: Fill,
+  hurried: (there: readonly number[], left: Int32Array) => readonly number[],
+): Promise<Packing | undefined> {
   const { sizes, stock } = problem;
-  const left = Int32Array.from(demand as ArrayLike<number>);
-  const there = [...available];
+  const left = Int32Array.from(rest.demand as ArrayLike<number>);
+  const available = [...rest.available];
   const boards: { pattern: Pattern; times: number }[] = [];
   const counts = new Int32Array(sizes.length);
   const chosen = new Int32Array(sizes.length);
-  let cost = 0;
-  let pieces = left.reduce((a, b) => a + b, 0);
-  while (pieces > 0) {
+  while (left.some((n) => n > 0)) {
+    await clock.breathe();
+    const there = stock.flatMap((_, k) => ((available[k] as number) > 0 ? [k] : []));
+    const among = clock.late() ? hurried(there, left) : there;
+    if (among.length === 0) return undefined;
     let best = Infinity;
-    let which = -1;
-    for (let k = 0; k < stock.length; k++) {
-      if ((there[k] as number) <= 0) continue;
-      const { capacity, cost: price } = stock[k] as Stock;
-      const used =
-        nodes === 0 ? greedy(sizes, left, capacity, counts) : fullest(sizes, left, capacity, counts, nodes);
-      if (used > 0 && price / used < best) {
-        best = price / used;
+    let which = 0;
+    for (const k of among) {
+      const { capacity, cost } = stock[k] as Stock;
+      // A board that takes nothing costs beyond all bounds for its length.
+      const rate = cost / fill(left, capacity, counts);
+      if (rate < best) {
+        best = rate;
         which = k;
         chosen.set(counts);
       }
     }
-    if (which < 0 || stop()) return undefined;
-    let times = there[which] as number;
-    for (let i = 0; i < sizes.length; i++)
-      if ((chosen[i] as number) > 0)
-        times = Math.min(times, Math.floor((left[i] as number) / (chosen[i] as number)));
-    for (let i = 0; i < sizes.length; i++) {
-      left[i] = (left[i] as number) - times * (chosen[i] as number);
-      pieces -= times * (chosen[i] as number);
-    }
-    there[which] = (there[which] as number) - times;
-    cost += times * (stock[which] as Stock).cost;
-    boards.push({ pattern: patternOf(which, chosen), times });
+    const pattern = patternOf(which, chosen);
+    const times = Math.min(
+      available[which] as number,
+      ...pattern.items.map(([i, n]) => Math.floor((left[i] as number) / n)),
+    );
+    for (const [i, n] of pattern.items) left[i] = (left[i] as number) - times * n;
+    available[which] = (available[which] as number) - times;
+    boards.push({ pattern, times });
   }
-  return { boards, cost };
+  return { boards, cost: costOf(problem, boards) };
+}
+
+/** Boards filled longest first. When time is up each is of the stock cheapest for its length, so that some plan always comes. */
+export async function longestFirst(problem: CuttingProblem, rest: Rest, clock: Clock): Promise<Packing> {
+  const { sizes, stock } = problem;
+  const rate = (k: number): number => (stock[k] as Stock).cost / (stock[k] as Stock).capacity;
+  const plan = await construct(
+    problem,
+    rest,
+    clock,
+    (left, capacity, counts) => greedy(sizes, left, capacity, counts),
+    (there, left) => {
+      const longest = sizes[left.findIndex((n) => n > 0)] as number;
+      const able = there.filter((k) => (stock[k] as Stock).capacity >= longest);
+      return [able.reduce((a, b) => (rate(b) < rate(a) ? b : a))];
+    },
+  );
+  return plan as Packing;
+}
+
+/** Boards filled as full as a search over `nodes` finds; undefined when time is up. */
+export function fullestFirst(
+  problem: CuttingProblem,
+  rest: Rest,
+  nodes: number,
+  clock: Clock,
+): Promise<Packing | undefined> {
+  const fill: Fill = (left, capacity, counts) => fullest(problem.sizes, left, capacity, counts, nodes);
+  return construct(problem, rest, clock, fill, () => []);
 }
 
 /** Each piece, longest first, into the open board it leaves least room in; a new board is the cheapest for its length. */
-export function bestFit(problem: CuttingProblem): Packing | undefined {
+export function bestFit(problem: CuttingProblem): Packing {
   const { sizes, stock } = problem;
   const open: { room: number; stock: number; counts: Map<number, number> }[] = [];
   const there = stock.map((k) => k.count);
-  for (let i = 0; i < sizes.length; i++) {
-    const l = sizes[i] as number;
+  const rates = stock.map((k) => k.cost / k.capacity);
+  sizes.forEach((l, i) => {
     for (let n = 0; n < (problem.demand[i] as number); n++) {
-      let board = open.reduce<(typeof open)[number] | undefined>(
-        (a, b) => (b.room >= l && (a === undefined || b.room < a.room) ? b : a),
-        undefined,
-      );
+      let board: (typeof open)[number] | undefined;
+      for (const b of open) if (b.room >= l && b.room < (board?.room ?? Infinity)) board = b;
       if (!board) {
         let which = -1;
-        for (let k = 0; k < stock.length; k++) {
-          const s = stock[k] as Stock;
-          if (
-            s.capacity >= l &&
-            (there[k] as number) > 0 &&
-            (which < 0 ||
-              s.cost / s.capacity < (stock[which] as Stock).cost / (stock[which] as Stock).capacity)
-          )
-            which = k;
-        }
-        if (which < 0) return undefined;
+        stock.forEach((s, k) => {
+          const able = s.capacity >= l && (there[k] as number) > 0;
+          if (able && (rates[k] as number) < (rates[which] ?? Infinity)) which = k;
+        });
         there[which] = (there[which] as number) - 1;
         board = { room: (stock[which] as Stock).capacity, stock: which, counts: new Map() };
         open.push(board);
@@ -139,12 +157,7 @@ export function bestFit(problem: CuttingProblem): Packing | undefined {
       board.room -= l;
       board.counts.set(i, (board.counts.get(i) ?? 0) + 1);
     }
-  }
-  return {
-    boards: open.map((b) => ({
-      pattern: { stock: b.stock, items: [...b.counts].map(([i, n]) => [i, n] as const) },
-      times: 1,
-    })),
-    cost: open.reduce((s, b) => s + (stock[b.stock] as Stock).cost, 0),
-  };
+  });
+  const boards = open.map((b) => ({ pattern: { stock: b.stock, items: [...b.counts] }, times: 1 }));
+  return { boards, cost: costOf(problem, boards) };
 }

@@ -1,7 +1,7 @@
 import type { Work } from '../../../recipe/work.js';
 import { gatherOffcuts, type Board } from './offcuts.js';
 import { scaled, type Aim } from './scale.js';
-import type { CuttingGiven, Section } from './sections.js';
+import type { CuttingGiven, PartRow, Section, StockRow } from './sections.js';
 import { solve } from './solver.js';
 
 export interface LaidBoard {
@@ -27,6 +27,9 @@ export interface Layout {
 
 const mm = (m: number): string => `${Number((m * 1000).toFixed(1))} mm`;
 
+/** Longest that offcuts are gathered, in ms. */
+const gathering = 100;
+
 /** Plans one section and lays its boards out, like boards together, long parts first. */
 export async function layOut(
   section: Section,
@@ -36,7 +39,7 @@ export async function layOut(
   work: Work,
   says: string,
 ): Promise<Layout> {
-  const { problem, partsOf, unit, lacking } = scaled({
+  const { problem, partsOf, stockOf, unit } = scaled({
     parts: section.parts,
     stock: section.stock.map((s) => ({ length: s.length, count: s.count ?? Infinity, cost: s.cost ?? 0 })),
     kerf: given.kerf,
@@ -44,40 +47,28 @@ export async function layOut(
     aim,
   });
   const outcome = await solve(problem, seconds, work, says, unit);
-  // With a stand-in for boards that are not there some plan always exists.
-  if (!outcome) throw new Error('no plan was found');
   const found: Board[] = outcome.packing.boards.flatMap(({ pattern, times }) =>
     Array.from({ length: times }, () => ({
       stock: pattern.stock,
       pieces: pattern.items.flatMap(([i, n]) => new Array<number>(n).fill(i)),
     })),
   );
-  const real = found.filter((b) => b.stock !== lacking);
-  const short = found.filter((b) => b.stock === lacking);
-  const gatherUntil = performance.now() + 300;
-  const gathered = gatherOffcuts(problem, real, () => performance.now() > gatherUntil).filter(
-    (b) => b.pieces.length > 0,
+  const stockAt = (b: Board): StockRow | undefined => section.stock[stockOf[b.stock] ?? -1];
+  const short = found.filter((b) => !stockAt(b));
+  const until = performance.now() + gathering;
+  const gathered = gatherOffcuts(
+    problem,
+    found.filter((b) => stockAt(b)),
+    () => performance.now() > until,
   );
-  const lengthOf = (size: number): number =>
-    (section.parts[(partsOf[size] as readonly number[])[0] as number] as { length: number }).length;
-  const key = (b: Board): string => `${b.stock}|${b.pieces.join(',')}`;
-  const ordered = gathered
-    .map((b) => ({ ...b, pieces: [...b.pieces].sort((x, y) => x - y) }))
-    .sort(
-      (a, b) =>
-        (a.pieces[0] as number) - (b.pieces[0] as number) ||
-        (section.stock[b.stock] as { length: number }).length -
-          (section.stock[a.stock] as { length: number }).length ||
-        (key(a) < key(b) ? -1 : 1),
-    );
   const names = takeNames(section, partsOf);
-  const boards = ordered.map((b): LaidBoard => {
-    const stock = section.stock[b.stock] as Section['stock'][number];
+  const boards = inOrder(gathered, (b) => stockAt(b)?.length as number).map((b): LaidBoard => {
+    const stock = stockAt(b) as StockRow;
     let at = given.trimEachEnd;
     const pieces = b.pieces.map((size) => {
-      const from = at;
-      at += lengthOf(size) + given.kerf;
-      return { name: names(size), length: lengthOf(size), from };
+      const piece = { ...names(size), from: at };
+      at += piece.length + given.kerf;
+      return piece;
     });
     return {
       stock: stock.name ?? mm(stock.length),
@@ -91,45 +82,48 @@ export async function layOut(
   });
   const missing = new Map<string, { name: string; length: number; count: number }>();
   for (const size of short.flatMap((b) => b.pieces)) {
-    const name = names(size);
-    const had = missing.get(`${name}|${size}`);
-    if (had) had.count++;
-    else missing.set(`${name}|${size}`, { name, length: lengthOf(size), count: 1 });
+    const { name, length } = names(size);
+    const key = `${name}|${size}`;
+    missing.set(key, { name, length, count: (missing.get(key)?.count ?? 0) + 1 });
   }
-  const lost = short.length * (lacking < 0 ? 0 : (problem.stock[lacking] as { cost: number }).cost);
-  const achieved =
-    boards.length === 0
-      ? 0
-      : aim === 'boards'
-        ? boards.length
-        : aim === 'length'
-          ? boards.reduce((s, b) => s + b.stockLength, 0)
-          : boards.reduce((s, b) => s + b.cost, 0);
-  const bound = Math.max(0, outcome.bound - lost) * unit;
+  // Boards that are not there were paid dearly: without them the bound is that of the boards there are.
+  const lost = short.reduce((s, b) => s + (problem.stock[b.stock] as { cost: number }).cost, 0);
+  const taken = { boards: () => 1, length: (b: LaidBoard) => b.stockLength, cost: (b: LaidBoard) => b.cost };
+  const achieved = boards.reduce((s, b) => s + taken[aim](b), 0);
+  const bound = Number((Math.max(0, outcome.bound - lost) * unit).toPrecision(12));
   return {
     ...(section.label === undefined ? {} : { label: section.label }),
     boards,
     missing: [...missing.values()],
     boardsShort: short.length,
     achieved,
-    bound: outcome.proven ? achieved : Number(bound.toPrecision(12)),
+    bound: outcome.proven ? achieved : bound,
     proven: outcome.proven,
     told: outcome.told,
   };
 }
 
-/** Hands out the names of parts of equal length, as many of each as are wanted. */
-function takeNames(section: Section, partsOf: readonly (readonly number[])[]): (size: number) => string {
-  const queues = partsOf.map((rows) =>
-    rows.map((r) => ({
-      name: section.parts[r]?.name ?? mm(section.parts[r]?.length ?? 0),
-      left: section.parts[r]?.count ?? 0,
-    })),
+/** Long parts first, and of boards that begin alike the longer stock first; boards cut alike come together. */
+function inOrder(boards: readonly Board[], lengthOf: (b: Board) => number): Board[] {
+  return boards
+    .map(({ stock, pieces }) => ({ stock, pieces: [...pieces].sort((x, y) => x - y) }))
+    .map((b) => ({ ...b, length: lengthOf(b), key: `${b.stock}|${b.pieces.join(',')}` }))
+    .sort(
+      (a, b) =>
+        (a.pieces[0] as number) - (b.pieces[0] as number) || b.length - a.length || (a.key < b.key ? -1 : 1),
+    );
+}
+
+/** Hands out the parts of equal length by name, as many of each as are wanted. */
+function takeNames(
+  section: Section,
+  partsOf: readonly (readonly number[])[],
+): (size: number) => { name: string; length: number } {
+  const wanted = partsOf.map((rows) =>
+    rows.toReversed().flatMap((r) => {
+      const { name, length, count } = section.parts[r] as PartRow;
+      return new Array<{ name: string; length: number }>(count).fill({ name: name ?? mm(length), length });
+    }),
   );
-  return (size) => {
-    const next = queues[size]?.find((q) => q.left > 0);
-    if (!next) return '';
-    next.left--;
-    return next.name;
-  };
+  return (size) => wanted[size]?.pop() as { name: string; length: number };
 }

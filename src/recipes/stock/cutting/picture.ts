@@ -15,8 +15,7 @@ interface Board {
 const most = 40;
 
 /** Every board with its cuts and offcuts, lengths to scale; boards cut alike are drawn once with their numbers. */
-export function cuttingPicture(plan: readonly Board[], trim: number, kerf: number): ChartSpec | undefined {
-  if (plan.length === 0) return undefined;
+export function cuttingPicture(plan: readonly Board[], trim: number, kerf: number): ChartSpec {
   const rows: { board: Board; numbers: number[] }[] = [];
   const key = (b: Board): string =>
     `${b.section ?? ''}|${b.stock}|${b.stockLength}|${b.pieces.map((p) => `${p.name}:${p.length}`).join(',')}`;

@@ -14,7 +14,7 @@ export interface CuttingProblem {
   readonly sizes: readonly number[];
   readonly demand: readonly number[];
   readonly stock: readonly Stock[];
-  /** Every total cost is a multiple of this; 0 when costs have no common measure. */
+  /** Every total cost is a multiple of this. */
   readonly step: number;
 }
 
@@ -40,11 +40,11 @@ export function patternOf(stock: number, counts: ArrayLike<number>): Pattern {
   return { stock, items };
 }
 
-/** Patterns cut so often, as a packing with equal patterns together and no piece beyond the demand. */
+/** Patterns that together give every piece, as a packing: equal patterns together, and no piece beyond the demand. */
 export function packingOf(
   problem: CuttingProblem,
   chosen: readonly { pattern: Pattern; times: number }[],
-): Packing | undefined {
+): Packing {
   const left = [...problem.demand];
   const together = new Map<string, { pattern: Pattern; times: number }>();
   for (const { pattern, times } of chosen) {
@@ -55,19 +55,19 @@ export function packingOf(
         .filter(([, n]) => n > 0);
       if (items.length === 0) break;
       const lean = { stock: pattern.stock, items };
-      const same = Math.max(1, Math.min(rest, ...items.map(([i, n]) => Math.floor((left[i] as number) / n))));
+      const same = Math.min(rest, ...items.map(([i, n]) => Math.floor((left[i] as number) / n)));
       for (const [i, n] of items) left[i] = (left[i] as number) - n * same;
       const key = patternKey(lean);
-      const had = together.get(key);
-      if (had) had.times += same;
-      else together.set(key, { pattern: lean, times: same });
+      together.set(key, { pattern: lean, times: (together.get(key)?.times ?? 0) + same });
       rest -= same;
     }
   }
-  if (left.some((n) => n > 0)) return undefined;
   const boards = [...together.values()];
-  return {
-    boards,
-    cost: boards.reduce((s, b) => s + b.times * (problem.stock[b.pattern.stock] as Stock).cost, 0),
-  };
+  return { boards, cost: costOf(problem, boards) };
 }
+
+/** What boards cost on the problem's scale. */
+export const costOf = (
+  problem: CuttingProblem,
+  boards: readonly { readonly pattern: Pattern; readonly times: number }[],
+): number => boards.reduce((s, b) => s + b.times * (problem.stock[b.pattern.stock] as Stock).cost, 0);

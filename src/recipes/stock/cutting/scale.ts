@@ -15,10 +15,10 @@ export interface Scaled {
   readonly problem: CuttingProblem;
   /** Which parts have each size of the problem. */
   readonly partsOf: readonly (readonly number[])[];
+  /** Which stock as given each stock of the problem is; undefined for one that stands for boards one has not got. */
+  readonly stockOf: readonly (number | undefined)[];
   /** What a total of 1 on the problem's scale is in boards, metres or money. */
   readonly unit: number;
-  /** Index of the stock that stands for boards one has not got; -1 where there is enough. */
-  readonly lacking: number;
 }
 
 /** What a board that is not there costs beside the dearest that is: enough that it is taken only for want of others. */
@@ -38,45 +38,41 @@ export function scaled(wanted: Wanted): Scaled {
   const kerf = nano(wanted.kerf);
   const lengths = new Map<number, number[]>();
   wanted.parts.forEach((p, i) => lengths.set(nano(p.length), [...(lengths.get(nano(p.length)) ?? []), i]));
-  const falling = [...lengths.keys()].sort((a, b) => b - a);
-  const rooms = wanted.stock.map((s) => nano(s.length) - 2 * nano(wanted.trimEachEnd) + kerf);
-  const measure = [...falling.map((l) => l + kerf), ...rooms.filter((r) => r > 0)].reduce(divisor, 0);
-  const sizes = falling.map((l) => (l + kerf) / measure);
-  const costs = wholeCosts(wanted);
-  const most = costs.reduce((a, b) => Math.max(a, b), 0);
-  const common = costs.reduce(divisor, 0);
-  const stock: Stock[] = wanted.stock.map((s, k) => ({
-    capacity: Math.max(0, rooms[k] as number) / measure,
+  const falling = [...lengths].sort(([a], [b]) => b - a);
+  const shortest = Math.min(...lengths.keys()) + kerf;
+  // A board too short for any part would only blur the bounds.
+  const boards = wanted.stock
+    .map((s, k) => ({ ...s, k, room: nano(s.length) - 2 * nano(wanted.trimEachEnd) + kerf }))
+    .filter((s) => s.room >= shortest);
+  const measure = [...falling.map(([l]) => l + kerf), ...boards.map((s) => s.room)].reduce(divisor);
+  const sizes = falling.map(([l]) => (l + kerf) / measure);
+  const costs = boards.map((s) => wholeCost(wanted.aim, s));
+  const most = Math.max(...costs);
+  const stock: Stock[] = boards.map((s, k) => ({
+    capacity: s.room / measure,
     cost: (costs[k] as number) / most,
     count: s.count,
   }));
-  const longest = stock.reduce((a, s) => Math.max(a, s.capacity), 0);
   const plenty = sizes.every((l) => stock.some((s) => s.count === Infinity && s.capacity >= l));
-  if (!plenty) stock.push({ capacity: longest, cost: dear, count: Infinity });
-  const perUnit = { boards: 1, length: 1e-9, cost: 1e-4 }[wanted.aim];
+  if (!plenty)
+    stock.push({ capacity: Math.max(...stock.map((s) => s.capacity)), cost: dear, count: Infinity });
   return {
     problem: {
       sizes,
-      demand: falling.map((l) =>
-        (lengths.get(l) as number[]).reduce((n, i) => n + (wanted.parts[i] as { count: number }).count, 0),
+      demand: falling.map(([, rows]) =>
+        rows.reduce((n, i) => n + (wanted.parts[i] as { count: number }).count, 0),
       ),
       stock,
-      step: common / most,
+      step: costs.reduce(divisor) / most,
     },
-    partsOf: falling.map((l) => lengths.get(l) as number[]),
-    unit: most * perUnit,
-    lacking: plenty ? -1 : stock.length - 1,
+    partsOf: falling.map(([, rows]) => rows),
+    stockOf: [...boards.map((s) => s.k), ...(plenty ? [] : [undefined])],
+    unit: most * { boards: 1, length: 1e-9, cost: 1e-4 }[wanted.aim],
   };
 }
 
-/** Costs as whole numbers: boards, nanometres, or hundredths of a cent; a board that costs nothing counts for next to nothing. */
-function wholeCosts(wanted: Wanted): number[] {
-  switch (wanted.aim) {
-    case 'boards':
-      return wanted.stock.map(() => 1);
-    case 'length':
-      return wanted.stock.map((s) => Math.round(s.length * 1e9));
-    case 'cost':
-      return wanted.stock.map((s) => Math.max(1, Math.round(s.cost * 1e4)));
-  }
+/** A cost as a whole number: of boards, nanometres, or hundredths of a cent; one that costs nothing counts for next to nothing. */
+function wholeCost(aim: Aim, board: { readonly length: number; readonly cost: number }): number {
+  if (aim === 'boards') return 1;
+  return aim === 'length' ? Math.round(board.length * 1e9) : Math.max(1, Math.round(board.cost * 1e4));
 }

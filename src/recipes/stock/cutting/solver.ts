@@ -10,6 +10,9 @@ export function loadSolver(): Promise<Highs> {
   return (solver ??= import('highs').then((m) => m.default()));
 }
 
+/** Stretches of the integer programme, in s: short where somebody may interrupt, which is heard only between them. */
+const [heard, unheard] = [0.3, 2];
+
 /**
  * Searches for the cheapest plan until it is proved, time is up or the person interrupts; then the best so far.
  * `seconds` is the time it may take, `says` names the section in the progress.
@@ -20,20 +23,20 @@ export async function solve(
   work: Work,
   says: string,
   unit: number,
-): Promise<Outcome | undefined> {
+): Promise<Outcome> {
   const start = performance.now();
-  const changed = (best: number, bound: number, how: string): void =>
-    work.progress({
-      says: `${says}${how}`,
-      best: Number((best * unit).toPrecision(8)),
-      bound: Number((bound * unit).toPrecision(8)),
-      done: Math.min(1, (performance.now() - start) / (seconds * 1000)),
-    });
+  const shown = (cost: number): number => Number((cost * unit).toPrecision(8));
   return search(problem, {
     until: start + seconds * 1000,
     stopped: () => work.signal?.aborted === true,
-    changed,
-    patience: 2,
+    changed: (best, bound, how) =>
+      work.progress({
+        says: `${says}${how}`,
+        best: shown(best),
+        bound: shown(bound),
+        done: Math.min(1, (performance.now() - start) / (seconds * 1000)),
+      }),
+    patience: work.signal ? heard : unheard,
     loadSolver,
   });
 }
