@@ -1,4 +1,5 @@
 import { barChart } from '../../charts/barChart.js';
+import { formatQuantity } from '../../quantities/format.js';
 import { Refusal, type Trouble } from '../../quantities/refusal.js';
 import { note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
@@ -181,16 +182,20 @@ export const partsCost = recipe({
       : []),
     note('waste is added to the net quantity; a yield is another thing: 20 % added is a yield of 83 %'),
   ],
-  chart: (_given, answer) => {
+  chart: (given, answer) => {
+    const prices = [given.price, ...given.parts.map((p) => p.price), ...Object.values(given.prices ?? {})];
+    const currency = prices.find((p) => p?.currency)?.currency;
+    const money = (value: number): string =>
+      formatQuantity({ kind: 'money', value, ...(currency ? { currency } : {}) });
     const most = [...answer.byPart].sort((a, b) => b.cost - a.cost).slice(0, 25);
     return barChart({
       title: 'Cost by part',
       of: '',
-      value: { title: 'Cost', zero: true },
+      value: { title: 'Cost', zero: true, ...(currency ? { unit: currency } : {}) },
       bars: most.map((p) => ({
         name: p.count > 1 ? `${p.name} (${p.count})` : p.name,
         value: p.cost,
-        label: p.cost.toFixed(2),
+        label: money(p.cost),
       })),
     });
   },

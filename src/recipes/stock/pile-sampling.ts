@@ -1,108 +1,13 @@
 import tQuantile from '@stdlib/stats-base-dists-t-quantile';
 import { lineChart } from '../../charts/lineChart.js';
 import { formatQuantity } from '../../quantities/format.js';
-import type { Kind } from '../../quantities/kind.js';
-import { Quantity } from '../../quantities/quantity.js';
-import { Refusal, shown } from '../../quantities/refusal.js';
+import { Refusal } from '../../quantities/refusal.js';
 import { danger, dataCaution, estimate, note } from '../../recipe/caution.js';
-import { field, makeField } from '../../recipe/field.js';
+import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
-import { out, type Output } from '../../recipe/output.js';
+import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
-
-/** What is counted up: usable length, area, volume, or plain pieces. Sample and need must be of one kind. */
-const measures = ['length', 'area', 'volume', 'ratio'] as const;
-type Measure = (typeof measures)[number];
-interface Amounts {
-  readonly kind: Measure;
-  readonly values: readonly number[];
-}
-
-const lists = measures.map((kind) => ({
-  kind,
-  list: field.list(field.quantity(kind, { says: 'usable in a piece', min: 0 }), {
-    says: '',
-    least: 2,
-    most: 10_000,
-  }),
-}));
-
-/** A list of amounts of one kind. */
-const sampleField = makeField<string | readonly (string | number)[], Amounts, { says: string }>(
-  {
-    kind: 'sample',
-    takes: "two or more amounts of one kind, such as '1.6 m, 1.4 m, 1.7 m' or ['0.8 m2', '0.9 m2']",
-    fits: (v) => Array.isArray(v) || typeof v === 'string',
-    show: (a) => a.values.map((value) => formatQuantity({ kind: a.kind as Kind, value })).join(', '),
-    read: (v) => {
-      const troubles: Refusal[] = [];
-      for (const { kind, list } of lists) {
-        try {
-          return { kind, values: list.read(v) as readonly number[] };
-        } catch (error) {
-          if (!(error instanceof Refusal)) throw error;
-          troubles.push(error);
-        }
-      }
-      // The kind with the fewest complaints is the one that was meant.
-      throw troubles.reduce((a, b) => (b.troubles.length < a.troubles.length ? b : a));
-    },
-  },
-  { says: 'usable yield of each piece taken apart so far' },
-);
-
-const singles = measures.map((kind) => ({
-  kind,
-  one: field.quantity(kind, { says: 'still needed', above: 0 }),
-}));
-const neededField = makeField<
-  string | number | Quantity,
-  { readonly kind: Measure; readonly value: number },
-  { says: string }
->(
-  {
-    kind: 'amount',
-    takes: "an amount of the sample's kind and more than nothing, such as '14 m' or '6 m2'",
-    fits: (v) => typeof v === 'string' || typeof v === 'number' || v instanceof Quantity,
-    show: (a) => formatQuantity({ kind: a.kind, value: a.value }),
-    read: (v) => {
-      for (const { kind, one } of singles) {
-        try {
-          return { kind, value: one.read(v) };
-        } catch (error) {
-          if (!(error instanceof Refusal)) throw error;
-        }
-      }
-      throw new Refusal(
-        `got ${shown(v)}, takes an amount of the sample's kind and more than nothing, such as '14 m' or '6 m2'`,
-      );
-    },
-  },
-  { says: 'usable yield still needed, beyond what the sample gave' },
-);
-
-/** What is needed, once it is of the sample's kind. @throws Refusal */
-function amountOf(needed: { readonly kind: Measure; readonly value: number }, kind: Measure): number {
-  const names = { length: 'a length', area: 'an area', volume: 'a volume', ratio: 'a plain number' };
-  if (needed.kind !== kind)
-    throw new Refusal({
-      field: 'needed',
-      says: `got ${names[needed.kind]}, takes ${names[kind]} as in the sample`,
-    });
-  return needed.value;
-}
-
-const amount = (says: string): Output<{ kind: Measure; value: number }, Quantity | number, false> => ({
-  kind: 'amount',
-  says,
-  optional: false,
-  wrap: (a) => (a.kind === 'ratio' ? a.value : new Quantity(a.kind, a.value)),
-  show: (a) => {
-    const metric = formatQuantity({ kind: a.kind, value: a.value });
-    const inch = formatQuantity({ kind: a.kind, value: a.value }, { system: 'inch' });
-    return { metric, inch: inch === metric ? '' : inch };
-  },
-});
+import { amountOutput, neededField, sampleField } from './sampled-amount.js';
 
 const mean = letter('ratio', 'mean yield of a piece, in base units');
 const sd = letter('ratio', 'standard deviation of the yields, in base units');
@@ -113,6 +18,8 @@ const total = formula({
   where: { m: letter('count', 'further pieces'), x: mean },
   basis: 'definition',
 });
+const names = { length: 'a length', area: 'an area', volume: 'a volume', ratio: 'a plain number' };
+
 /** Half the width of the interval for the sum of m further draws, when mean and spread come from n draws. */
 const halfWidth = formula({
   symbol: 'h',
@@ -127,19 +34,20 @@ const halfWidth = formula({
   basis: 'definition',
 });
 
-const most = 10_000_000;
+/** More pieces than any yard holds: beyond it a sample promises nothing. A power of two, since the search doubles. */
+const most = 2 ** 20;
 
-/** Least whole number of pieces whose total, shifted by t standard errors, reaches what is needed; `most` when none does. */
+/** Least whole number of pieces whose total, shifted by t standard errors, reaches what is needed; Infinity beyond `most`. */
 function pieces(needed: number, x: number, s: number, n: number, t: number): number {
   const reaches = (m: number): boolean =>
     total.of({ m, x }) + halfWidth.of({ t, s, m, n }) >= needed * (1 - 1e-12);
   // With a negative t the bound rises only once pieces average the spread out, so a first crossing is found by doubling, then halving.
   let high = 1;
   while (!reaches(high)) {
+    if (high === most) return Infinity;
     high *= 2;
-    if (high > most) return most;
   }
-  let low = Math.floor(high / 2);
+  let low = high / 2;
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);
     if (reaches(middle)) high = middle;
@@ -174,28 +82,39 @@ export const pileSampling = recipe({
     low: out.count({ says: 'pieces that may already do, if luck holds' }),
     high: out.count({ says: 'pieces that it may take, if luck fails' }),
     expected: out.count({ says: 'pieces needed at the mean yield' }),
-    meanYield: amount('mean yield of a piece'),
-    spread: amount('standard deviation of the yields'),
-    yieldLow: amount('least that these pieces may give'),
-    yieldHigh: amount('most that these pieces may give'),
+    meanYield: amountOutput('mean yield of a piece'),
+    spread: amountOutput('standard deviation of the yields'),
+    yieldLow: amountOutput('least that these pieces may give'),
+    yieldHigh: amountOutput('most that these pieces may give'),
   },
   formulas: [total, halfWidth],
   solve: (given, work) => {
     const { kind, values } = given.sample;
-    const needed = amountOf(given.needed, kind);
+    const needed = given.needed.value;
+    if (given.needed.kind !== kind)
+      throw new Refusal({
+        field: 'needed',
+        says: `got ${names[given.needed.kind]}, takes ${names[kind]} as in the sample`,
+      });
     const n = values.length;
     const x = values.reduce((a, b) => a + b, 0) / n;
-    if (x <= 0)
+    if (x === 0)
       throw new Refusal({
         field: 'sample',
         says: 'got a sample that yields nothing, takes at least one piece with some yield',
+      });
+    const expected = Math.ceil(needed / x - 1e-9);
+    if (expected > most)
+      throw new Refusal({
+        field: 'needed',
+        says: `got ${formatQuantity(given.needed)}, takes at most ${formatQuantity({ kind, value: most * x })}, what ${most} such pieces give`,
       });
     const s = Math.sqrt(values.reduce((a, v) => a + (v - x) ** 2, 0) / (n - 1));
     const c = given.confidence;
     const [one, two] = [tQuantile(c, n - 1), tQuantile((1 + c) / 2, n - 1)];
     const piecesToPull = pieces(needed, x, s, n, -one);
     const high = pieces(needed, x, s, n, -two);
-    if (high >= most)
+    if (high === Infinity)
       throw new Refusal({
         field: 'sample',
         says: `got ${n} yields that scatter too widely to promise anything at ${Number((c * 100).toFixed(1))} %; takes more pieces, or a lower confidence`,
@@ -209,7 +128,7 @@ export const pileSampling = recipe({
       piecesToPull,
       low: pieces(needed, x, s, n, two),
       high,
-      expected: Math.ceil(needed / x - 1e-9),
+      expected,
       meanYield: { kind, value: x },
       spread: { kind, value: s },
       yieldLow: { kind, value: Math.max(0, T - h) },
@@ -236,24 +155,18 @@ export const pileSampling = recipe({
   chart: (given, answer) => {
     const { kind, values } = given.sample;
     const n = values.length;
-    const needed = amountOf(given.needed, kind);
-    const { scale, unit } = {
-      length: { scale: 1, unit: 'm' },
-      area: { scale: 1, unit: 'm²' },
-      volume: { scale: 1, unit: 'm³' },
-      ratio: { scale: 1, unit: '' },
-    }[kind];
+    const unit = { length: 'm', area: 'm²', volume: 'm³', ratio: '' }[kind];
     const top = Math.max(answer.high + 2, Math.ceil(answer.high * 1.15));
     const step = Math.max(1, Math.ceil(top / 60));
     const ms = Array.from({ length: Math.floor(top / step) + 1 }, (_, i) => i * step);
     const t = tQuantile((1 + given.confidence) / 2, n - 1);
-    const T = ms.map((m) => total.of({ m, x: answer.meanYield.value }) / scale);
-    const h = ms.map((m) => halfWidth.of({ t, s: answer.spread.value, m, n }) / scale);
+    const T = ms.map((m) => total.of({ m, x: answer.meanYield.value }));
+    const h = ms.map((m) => halfWidth.of({ t, s: answer.spread.value, m, n }));
     return lineChart({
       title: 'Yield of further pieces',
       subtitle: `Band: ${Number((given.confidence * 100).toFixed(1))} % prediction interval`,
       x: { title: 'Further pieces taken apart', values: ms },
-      y: { title: 'Usable yield', ...(unit ? { unit } : {}), zero: true },
+      y: { title: 'Usable yield', unit, zero: true },
       series: [{ name: 'expected', values: T }],
       bands: [
         {
@@ -262,11 +175,11 @@ export const pileSampling = recipe({
           high: T.map((v, i) => v + (h[i] as number)),
         },
       ],
-      rules: [{ y: needed / scale, label: 'needed' }],
+      rules: [{ y: given.needed.value, label: 'needed' }],
       marks: [
         {
           x: answer.piecesToPull,
-          y: total.of({ m: answer.piecesToPull, x: answer.meanYield.value }) / scale,
+          y: total.of({ m: answer.piecesToPull, x: answer.meanYield.value }),
           label: `${answer.piecesToPull} pieces`,
         },
       ],

@@ -1,7 +1,9 @@
 import { formatQuantity } from '../../quantities/format.js';
 import type { Kind } from '../../quantities/kind.js';
-import { Refusal, shown } from '../../quantities/refusal.js';
+import { toQuantity } from '../../quantities/parse.js';
 import type { Quantity } from '../../quantities/quantity.js';
+import { Refusal, shown } from '../../quantities/refusal.js';
+import { attempt } from '../../recipe/attempt.js';
 import { field, makeField, type Field } from '../../recipe/field.js';
 
 /** A price and what it is for; `amount` in money per piece, per m, per m2 or per m3. */
@@ -10,6 +12,8 @@ export interface Price {
   readonly amount: number;
   /** As it was written, for showing. */
   readonly written?: string;
+  /** The sign it was written with, such as €. */
+  readonly currency?: string;
 }
 
 /** A price as it may be written: `12.50` or `12.50 each`, `4.20/m`, `38/m2`, `950/m3`, `6.50/bf`, with or without a currency. */
@@ -21,13 +25,13 @@ export type PriceWritten =
   | Quantity<'pricePerArea'>
   | Quantity<'pricePerVolume'>;
 
-const forms: readonly { readonly by: Price['by']; readonly kind: Kind }[] = [
-  { by: 'volume', kind: 'pricePerVolume' },
-  { by: 'area', kind: 'pricePerArea' },
-  { by: 'length', kind: 'pricePerLength' },
-  { by: 'piece', kind: 'money' },
-];
-const ofPiece = /\s*(?:\/|\bper\s+|\ba\s+|\s)\s*(?:pieces?|boards?|pcs?|each)$|\s+each$/i;
+const kindOf = {
+  volume: 'pricePerVolume',
+  area: 'pricePerArea',
+  length: 'pricePerLength',
+  piece: 'money',
+} as const satisfies Record<Price['by'], Kind>;
+const ofPiece = /\s*(?:\/|\bper\s|\ba\s|\s)\s*(?:pieces?|boards?|pcs?|each)$/i;
 
 interface Options {
   readonly says: string;
@@ -44,33 +48,38 @@ export function priceField<const O extends Options>(
 > {
   const takes =
     "a price of 0 or more with what it is for, such as '6.50/bf', '950/m3', '38/m2', '4.20/m' or '12 each'";
-  const readers = forms.map((f) => ({ ...f, field: field.quantity(f.kind, { says: options.says, min: 0 }) }));
+  const readers = (Object.keys(kindOf) as Price['by'][]).map((by) => ({
+    by,
+    field: field.quantity(kindOf[by], { says: options.says, min: 0 }),
+  }));
   const read = (value: unknown): Price => {
-    const written = typeof value === 'string' ? value.trim().replace(ofPiece, '') : value;
+    const text = typeof value === 'string' ? value.trim() : undefined;
+    const bare = text?.replace(ofPiece, '') ?? value;
     // "12 each" must not be read as anything but money a piece.
-    const open =
-      written === (typeof value === 'string' ? value.trim() : value)
-        ? readers
-        : readers.filter((r) => r.by === 'piece');
-    for (const r of open) {
-      try {
+    const open = text === undefined || bare === text ? readers : readers.filter((r) => r.by === 'piece');
+    for (const { by, field: reader } of open) {
+      const amount = attempt(() => reader.read(bare));
+      if (!(amount instanceof Refusal)) {
+        const { currency } = toQuantity(bare, kindOf[by]);
         return {
-          by: r.by,
-          amount: r.field.read(written),
-          ...(typeof value === 'string' ? { written: value.trim() } : {}),
+          by,
+          amount,
+          ...(text === undefined ? {} : { written: text }),
+          ...(currency ? { currency } : {}),
         };
-      } catch (error) {
-        if (!(error instanceof Refusal)) throw error;
-        if (error.message.includes('one currency')) throw error;
       }
+      // A second currency is wrong whatever the price is for.
+      if (amount.message.includes('one currency')) throw amount;
     }
     throw new Refusal(`got ${shown(value)}, takes ${takes}`);
   };
-  const show = (p: Price): string => {
-    if (p.written !== undefined) return p.written;
-    const kind = forms.find((f) => f.by === p.by)?.kind as Kind;
-    return formatQuantity({ kind, value: p.amount }) + (p.by === 'piece' ? ' each' : '');
-  };
+  const show = (p: Price): string =>
+    p.written ??
+    formatQuantity({
+      kind: kindOf[p.by],
+      value: p.amount,
+      ...(p.currency ? { currency: p.currency } : {}),
+    }) + (p.by === 'piece' ? ' each' : '');
   return makeField<PriceWritten, Price, O>(
     {
       kind: 'price',

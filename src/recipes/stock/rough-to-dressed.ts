@@ -6,7 +6,7 @@ import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import type { Work } from '../../recipe/work.js';
-import { tableRows } from '../../timber/tables.js';
+import { nominalSides, standardSize } from './nominal-size.js';
 
 /** How a board is surfaced, in the trade's short form: S1S one side, S1E one edge, S4S all four. */
 const faces = {
@@ -20,6 +20,8 @@ const faces = {
   S4S: [2, 2],
 } as const;
 type Faces = keyof typeof faces;
+
+const inch = 0.0254;
 
 const rough = letter('length', 'rough size', { in: 'mm' });
 const off = letter('length', 'taken off each side that is planed', { in: 'mm' });
@@ -61,6 +63,26 @@ const section = (says: string) =>
     },
     { says, optional: true },
   );
+
+/** PS 20 sizes, dry and green, of a nominal section. */
+function fromNominal(text: string, work: Work) {
+  const { thickness: t, width: w } = nominalSides(text);
+  const [a, b] = [standardSize('thickness', t, work), standardSize('width', w, work)];
+  work.say(
+    `Nominal ${t} x ${w} in, looked up in the table of standard sizes; the nominal size is a name and not a measure.`,
+  );
+  return {
+    dressedThickness: a.dry * inch,
+    dressedWidth: b.dry * inch,
+    ...(a.green === undefined ? {} : { greenThickness: a.green * inch }),
+    ...(b.green === undefined ? {} : { greenWidth: b.green * inch }),
+    planedAway: work.apply(
+      planedAway,
+      { d_t: a.dry * inch, r_t: t * inch, d_w: b.dry * inch, r_w: w * inch },
+      'nominal section that is not there',
+    ),
+  };
+}
 
 /**
  * The dressed size a rough board gives, or the rough size to saw or buy for a wanted one, by planing allowances; and the
@@ -172,16 +194,20 @@ export const roughToDressed = recipe({
         ]
       : []),
   ],
-  chart: (_given, a) => {
-    const [R, r] = [(a.roughWidth ?? a.dressedWidth) * 1000, (a.roughThickness ?? a.dressedThickness) * 1000];
+  chart: (given, a) => {
+    const name = given.nominal === undefined ? 'rough' : 'nominal';
+    // With a nominal size the outer line is what the name says, a size that the board never had.
+    const named = given.nominal === undefined ? undefined : nominalSides(given.nominal);
+    const R = (named ? named.width * inch : (a.roughWidth as number)) * 1000;
+    const r = (named ? named.thickness * inch : (a.roughThickness as number)) * 1000;
     const [D, d] = [a.dressedWidth * 1000, a.dressedThickness * 1000];
     const mm = (v: number): string => `${Number(v.toFixed(1))} mm`;
     return drawing({
-      title: 'The board in end view, rough and dressed',
+      title: `The board in end view, ${name} and dressed`,
       maxHeight: 300,
       shapes: [
         { kind: 'rectangle', x: 0, y: 0, width: R, height: r, fill: 'waste', hatch: 'waste' },
-        { kind: 'dimension', from: [0, r], to: [R, r], text: `rough ${mm(R)}`, offset: 14 },
+        { kind: 'dimension', from: [0, r], to: [R, r], text: `${name} ${mm(R)}`, offset: 14 },
         {
           kind: 'rectangle',
           x: (R - D) / 2,
@@ -198,7 +224,7 @@ export const roughToDressed = recipe({
           text: `dressed ${mm(D)}`,
           offset: -14,
         },
-        { kind: 'dimension', from: [0, 0], to: [0, r], text: `rough ${mm(r)}`, offset: 14 },
+        { kind: 'dimension', from: [0, 0], to: [0, r], text: `${name} ${mm(r)}`, offset: 14 },
         {
           kind: 'dimension',
           from: [R, (r - d) / 2],
@@ -211,67 +237,3 @@ export const roughToDressed = recipe({
   },
   example: { rough: { thickness: '47 mm', width: '97 mm', length: '1870 mm' }, faces: 'S4S' },
 });
-
-/** PS 20 sizes, dry and green, of a nominal section such as 2x4. */
-function fromNominal(text: string, work: Work) {
-  const takes = 'takes two nominal inch sizes such as 2x4 or 1 1/4 x 6';
-  const parts = /^\s*([\d ./]+?)\s*(?:in|")?\s*[x×]\s*([\d ./]+?)\s*(?:in|")?\s*$/i.exec(text);
-  if (!parts)
-    throw new Refusal({ field: 'nominal', says: `got ${JSON.stringify(text.slice(0, 40))}, ${takes}` });
-  const inch = (s: string): number =>
-    s
-      .trim()
-      .split(/\s+/)
-      .reduce((sum, p) => {
-        const [a, b] = p.split('/').map(Number);
-        return sum + (b === undefined ? (a as number) : (a as number) / b);
-      }, 0);
-  const [one, two] = [inch(parts[1] as string), inch(parts[2] as string)];
-  if (![one, two].every((v) => Number.isFinite(v) && v > 0))
-    throw new Refusal({ field: 'nominal', says: `got ${JSON.stringify(text.slice(0, 40))}, ${takes}` });
-  const [t, w] = [Math.min(one, two), Math.max(one, two)];
-  const [a, b] = [look(t, (p) => p.endsWith('thickness'), work), look(w, (p) => p === 'width', work)];
-  const nominal = { t: t * 0.0254, w: w * 0.0254 };
-  work.say(
-    `Nominal ${t} x ${w} in, looked up in the table of standard sizes; the nominal size is a name and not a measure.`,
-  );
-  return {
-    dressedThickness: a.dry * 0.0254,
-    dressedWidth: b.dry * 0.0254,
-    ...(a.green === undefined ? {} : { greenThickness: a.green * 0.0254 }),
-    ...(b.green === undefined ? {} : { greenWidth: b.green * 0.0254 }),
-    planedAway: work.apply(
-      planedAway,
-      { d_t: a.dry * 0.0254, r_t: nominal.t, d_w: b.dry * 0.0254, r_w: nominal.w },
-      'nominal section that is not there',
-    ),
-  };
-}
-
-function look(nominal: number, part: (name: string) => boolean, work: Work): { dry: number; green?: number } {
-  const all = tableRows('dressed-sizes.ps-20');
-  const row = all.find(
-    (r) => part(r.text('part')) && Math.abs((r.number('nominal_in') as number) - nominal) < 1e-9,
-  );
-  if (row) {
-    work.source(row.citation);
-    return { dry: row.number('dry_in') as number, green: row.number('green_in') as number };
-  }
-  const big = tableRows('timber-undersize.ps-20').find(
-    (r) =>
-      nominal >= (r.number('nominal_from_in') as number) &&
-      nominal <= (r.number('nominal_to_in') ?? Infinity),
-  );
-  if (big && Number.isInteger(nominal)) {
-    work.source(big.citation);
-    work.say(
-      `A timber of ${nominal} in may be under its nominal size by ${big.number('under_in')} in at most.`,
-    );
-    return { dry: nominal - (big.number('under_in') as number) };
-  }
-  const known = all.filter((r) => part(r.text('part'))).map((r) => r.text('nominal_in'));
-  throw new Refusal({
-    field: 'nominal',
-    says: `got a size of ${Number(nominal.toFixed(4))} in, takes ${known.join(', ')} or a whole number of inches from 5`,
-  });
-}

@@ -81,6 +81,8 @@ export interface Dressing {
 /** A row of the survey once docked, cut and ripped, before a thickness is settled. Lengths in m. */
 export interface Dressed {
   readonly row: SurveyRow;
+  /** Clear stretches between the faults, one more than there are places cut out. */
+  readonly stretches: number;
   /** Pieces that one board gives in its length and across its width. */
   readonly along: number;
   readonly across: number;
@@ -99,9 +101,9 @@ export function dress(row: SurveyRow, how: Dressing): Dressed {
   const stretches = (row.faults ?? (row.faultLength > 0 ? 1 : 0)) + 1;
   const clear = Math.max(0, row.length - row.endLoss - row.faultLength) / stretches;
   const { length: l, width: w, kerf: k, jointing: j } = how;
-  const perStretch = l === undefined ? (clear > slack ? 1 : 0) : Math.floor((clear + k) / (l + k) + slack);
+  const perStretch = l === undefined ? Number(clear > slack) : Math.floor((clear + k) / (l + k) + slack);
   const across =
-    w === undefined ? (row.width - j > slack ? 1 : 0) : Math.floor((row.width + k) / (w + j + k) + slack);
+    w === undefined ? Number(row.width - j > slack) : Math.floor((row.width + k) / (w + j + k) + slack);
   const pieceLength = l ?? clear;
   const pieceWidth = w ?? Math.max(0, row.width - j);
   // Cup and bow are planed out of the cut pieces, not of the whole board.
@@ -112,21 +114,19 @@ export function dress(row: SurveyRow, how: Dressing): Dressed {
   });
   const bow = curveLeft.of({ d: row.bow, a: Math.min(row.length, pieceLength), A: row.length });
   const flat = row.thickness - cup - bow;
-  return {
-    row,
-    along: perStretch * stretches,
-    across,
-    pieceLength,
-    pieceWidth,
-    flat,
-    thickness: flat - 2 * how.plane,
-  };
+  const thickness = flat - 2 * how.plane;
+  return { row, stretches, along: perStretch * stretches, across, pieceLength, pieceWidth, flat, thickness };
 }
+
+/** Whether a row gives any piece, thicker than the millimetre below which nobody planes. */
+export const gives = (d: Dressed): boolean => d.along * d.across > 0 && d.thickness > 1e-3;
+
+/** How a row is spoken of: by its chalk mark, else by its place in the survey. */
+export const nameOf = (d: Dressed, i: number): string => d.row.name ?? `row ${i + 1}`;
 
 /** Layers of a common thickness that a dressed board gives: one, or with resawing as many as the saw leaves. */
 export function layersAt(d: Dressed, thickness: number, how: Dressing): number {
   if (thickness <= 0 || d.thickness < thickness - slack) return 0;
-  return how.resaw
-    ? Math.max(1, Math.floor((d.flat + how.kerf) / (thickness + 2 * how.plane + how.kerf) + slack))
-    : 1;
+  const most = Math.floor((d.flat + how.kerf) / (thickness + 2 * how.plane + how.kerf) + slack);
+  return how.resaw ? Math.max(1, most) : 1;
 }
