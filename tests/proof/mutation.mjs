@@ -1,6 +1,7 @@
 // Mutation testing: small faults put into the sources one at a time; a fault that no test notices is printed and counted.
-// node tests/proof/mutation.mjs [part ...]       parts as named below; the score of each is kept in tests/proof/figures/.
-// node tests/proof/mutation.mjs --file src/recipes/rails/beam.ts   one file of a part, printed and not kept.
+// node tests/proof/mutation.mjs [part ...]       parts as named below and last committed; the score of each is kept
+// in tests/proof/figures/.
+// node tests/proof/mutation.mjs --file src/recipes/rails/beam.ts   one file of a part as it stands, printed and not kept.
 // A survivor that cannot be noticed, since it changes no answer, is explained in tests/proof/survivors/<part>.json:
 // [{ "file", "line": the source line's text, "was" (needed only where one line has several alike) and "becomes": the
 // piece that is replaced and its replacement as printed in brackets, "why" }].
@@ -9,7 +10,7 @@ import { existsSync, readFileSync, readdirSync, renameSync, writeFileSync } from
 import { cpus } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { copyWithFaults } from './mutation/copy.mjs';
+import { copyTree, putFaults } from './mutation/copy.mjs';
 import { drive } from './mutation/drive.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
@@ -25,10 +26,13 @@ const topic = (name, tests = []) => ({
 /** What is changed, and the tests that ought to notice. */
 const parts = {
   quantities: {
-    mutate: ['parse', 'format', 'quantity', 'refusal', 'algebra', 'kind'].map(
-      (f) => `src/quantities/${f}.ts`,
-    ),
-    tests: ['tests/quantities/*.test.ts', 'tests/laws/quantities.test.ts'],
+    mutate: ['src/quantities/*.ts', '!src/quantities/unit.ts'],
+    tests: [
+      'tests/quantities/*.test.ts',
+      'tests/laws/quantities.test.ts',
+      'tests/recipe/formula.test.ts',
+      'tests/recipe/without-made-code.test.ts',
+    ],
   },
   units: { mutate: ['src/quantities/unit.ts'], tests: ['tests/quantities/*.test.ts'] },
   moisture: topic('moisture'),
@@ -44,28 +48,36 @@ const parts = {
 const args = process.argv.slice(2);
 const only = args[0] === '--file' ? args.slice(1) : [];
 const wanted = only.length > 0 ? [] : args;
-const tree = (folder) => readdirSync(join(root, folder), { recursive: true }).map((f) => `${folder}/${f}`);
-const all = [...tree('src'), ...tree('tests')].filter((f) => f.endsWith('.ts')).sort();
-/** Files that the patterns name and no pattern with a leading ! takes away. */
-const named = (patterns) =>
-  all.filter(
-    (f) =>
-      patterns.some((p) => !p.startsWith('!') && matchesGlob(f, p)) &&
-      !patterns.some((p) => p.startsWith('!') && matchesGlob(f, p.slice(1))),
-  );
 for (const [name, part] of Object.entries(parts)) {
   if (wanted.length > 0 && !wanted.includes(name)) continue;
-  const files = named(part.mutate).filter((f) => only.length === 0 || only.includes(f));
-  if (files.length === 0) continue;
   const began = Date.now();
   const folder = join(root, '.cache', `faults-${name}${only.length > 0 ? '-file' : ''}`);
-  const { faults, aside } = await copyWithFaults(folder, files);
-  const tests = named(part.tests).sort((a, b) => slowness(a) - slowness(b));
-  const seen = await drive(folder, faults, tests, (line) =>
-    console.error(`${name} ${Math.round((Date.now() - began) / 1000)} s: ${line}`),
+  if (only.length > 0 && !only.some((f) => isNamed(f, part.mutate))) continue;
+  copyTree(folder, only.length === 0);
+  const all = ['src', 'tests']
+    .flatMap((room) => readdirSync(join(folder, room), { recursive: true }).map((f) => `${room}/${f}`))
+    .filter((f) => f.endsWith('.ts'))
+    .sort();
+  const files = all.filter((f) => isNamed(f, part.mutate) && (only.length === 0 || only.includes(f)));
+  const { faults, aside } = await putFaults(folder, files);
+  const tests = all.filter((f) => isNamed(f, part.tests)).sort((a, b) => slowness(a) - slowness(b));
+  const seen = await drive(
+    folder,
+    faults,
+    tests,
+    (line) => console.error(`${name} ${Math.round((Date.now() - began) / 1000)} s: ${line}`),
+    only.length > 0,
   );
   for (const b of seen.broken) console.error(`fails without any fault: ${b.test}: ${b.says}`);
   keep(name, part, faults, aside, seen);
+}
+
+/** Whether the patterns name the file, and none with a leading ! takes it away. */
+function isNamed(file, patterns) {
+  return (
+    patterns.some((p) => !p.startsWith('!') && matchesGlob(file, p)) &&
+    !patterns.some((p) => p.startsWith('!') && matchesGlob(file, p.slice(1)))
+  );
 }
 
 /** Worked examples are quick and notice most; laws and hostile inputs take their time and come last. */

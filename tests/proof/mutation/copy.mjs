@@ -70,26 +70,35 @@ async function instrumenter() {
 }
 
 /**
- * Makes the copy in `folder` and gives its faults: { id, file, line, column, text, becomes, kind }, where `text` is the
- * whole source line.
+ * Copies into `folder` what the tests need: as last committed, so that no half-done edit is tried, or as it stands.
  */
-export async function copyWithFaults(folder, files) {
+export function copyTree(folder, committed) {
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder, { recursive: true });
+  const own = ['src', 'tests', 'data', 'package.json', 'tsconfig.json'];
+  const archive = committed
+    ? spawnSync('git', ['archive', 'HEAD', ...own], { cwd: root, maxBuffer: 2 ** 28 })
+    : {};
+  const unpacked =
+    archive.status === 0 && spawnSync('tar', ['-x'], { cwd: folder, input: archive.stdout }).status === 0;
   for (const name of readdirSync(root)) {
     if (name.startsWith('.') || name === 'coverage') continue;
-    if (['src', 'tests', 'data', 'package.json', 'tsconfig.json'].includes(name))
-      cpSync(join(root, name), join(folder, name), {
-        recursive: true,
-        filter: (from) => !/tests\/(browser|jupyter|bench|proof)$/.test(from),
-      });
-    else symlinkSync(join(root, name), join(folder, name));
+    if (!own.includes(name)) symlinkSync(join(root, name), join(folder, name));
+    else if (!unpacked) cpSync(join(root, name), join(folder, name), { recursive: true });
   }
+}
+
+/**
+ * Puts faults into `files` of the copy in `folder` and gives them: { id, file, line, column, text, was, becomes, kind },
+ * where `text` is the whole source line.
+ */
+export async function putFaults(folder, files) {
+  const lines = new Map(files.map((f) => [f, readFileSync(join(folder, f), 'utf8').split('\n')]));
   shortenProperties(join(folder, 'tests'));
   const maker = await instrumenter();
   const faults = [];
   const sources = files.map((name) => {
-    const right = readFileSync(join(root, name), 'utf8');
+    const right = readFileSync(join(folder, name), 'utf8');
     const { content, faults: own } = withFormulaFaults(name, right, faults.length);
     faults.push(...own);
     return { name, mutate: true, content };
@@ -101,8 +110,10 @@ export async function copyWithFaults(folder, files) {
     noHeader: false,
   });
   for (const { name, content } of made.files) writeFileSync(join(folder, name), content);
+  for (const room of new Set(files.map(dirname)))
+    for (const name of readdirSync(join(folder, room)))
+      if (name.endsWith('.ts')) makeForgetful(join(folder, room, name));
   switchFormulas(folder);
-  const lines = new Map(files.map((f) => [f, readFileSync(join(root, f), 'utf8').split('\n')]));
   let aside = 0;
   for (const m of made.mutants) {
     const text = lines.get(m.fileName)[m.location.start.line];
@@ -125,7 +136,7 @@ export async function copyWithFaults(folder, files) {
   return { faults, aside };
 }
 
-/** Properties over hundreds of random cases are run over a fifth of them: a fault that this misses counts as not noticed. */
+/** Properties over hundreds of random cases are run over a tenth of them: a fault that this misses counts as not noticed. */
 function shortenProperties(folder) {
   for (const name of readdirSync(folder, { recursive: true })) {
     if (!name.endsWith('.test.ts')) continue;
@@ -133,7 +144,7 @@ function shortenProperties(folder) {
     const text = readFileSync(file, 'utf8');
     const shorter = text.replace(/\bnumRuns: ([\d_]+)/g, (_, n) => {
       const runs = Number(n.replaceAll('_', ''));
-      return `numRuns: ${Math.max(Math.min(runs, 20), Math.round(runs / 5))}`;
+      return `numRuns: ${Math.max(Math.min(runs, 15), Math.round(runs / 10))}`;
     });
     if (shorter !== text) writeFileSync(file, shorter);
   }
@@ -145,4 +156,18 @@ function pieceOf(lines, { start, end }) {
   piece[piece.length - 1] = piece.at(-1).slice(0, end.column);
   piece[0] = piece[0].slice(start.column);
   return piece.join(' ').replace(/\s+/g, ' ');
+}
+
+/** What a file keeps for later calls is dropped before each test, so that a fault acts on whoever calls. */
+function makeForgetful(file) {
+  const text = readFileSync(file, 'utf8');
+  const drop = [
+    ...[...text.matchAll(/^const (\w+) = new Map(?:<.*>)?\(\);$/gm)].map(([, name]) => `${name}.clear();`),
+    ...[...text.matchAll(/^let (\w+): [^=]*\| undefined;$/gm)].map(([, name]) => `${name} = undefined;`),
+  ];
+  if (drop.length > 0)
+    writeFileSync(
+      file,
+      `${text}\n((globalThis.__stryker__ ??= {}).forget ??= []).push(() => { ${drop.join(' ')} });\n`,
+    );
 }

@@ -39,7 +39,8 @@ const parse = (file) =>
     : [];
 const mapSet = (map, key) => map.get(key) ?? (map.set(key, new Set()), map.get(key));
 
-export async function drive(folder, faults, testFiles, say = () => undefined) {
+/** `quick` leaves out trying alone the faults that tests pass both while loading and later. */
+export async function drive(folder, faults, testFiles, say, quick) {
   const logs = join(folder, '.faults');
   rmSync(logs, { recursive: true, force: true });
   mkdirSync(logs);
@@ -73,6 +74,7 @@ export async function drive(folder, faults, testFiles, say = () => undefined) {
         appendFileSync(noticedFile, `${last.fault}\n`);
       } else break;
     }
+    if (parse(log).length === 0) seen.broken.push({ test: `${file}#`, says: 'no test of it could be run' });
     for (const e of parse(log)) {
       if (e.does === 'import') for (const f of e.faults) mapSet(seen.loads, f).add(file);
       else if (e.does === 'test') {
@@ -90,7 +92,11 @@ export async function drive(folder, faults, testFiles, say = () => undefined) {
   // All tests of a file run where the fault acts while it loads; a file that fails without any fault tells nothing.
   const fromStart = (file, loading) =>
     loading.has(file) && !seen.broken.some((b) => b.test.startsWith(`${file}#`));
-  const rest = faults.filter((f) => !seen.end.has(f.id) && (seen.alone.has(f.id) || seen.loads.has(f.id)));
+  const rest = faults.filter(
+    (f) =>
+      !seen.end.has(f.id) &&
+      (seen.alone.has(f.id) || (seen.loads.has(f.id) && !(quick && seen.tests.has(f.id)))),
+  );
   say(`${rest.length} to be tried in a process of their own`);
   let done = 0;
   await pool(

@@ -32,6 +32,10 @@ export default class FaultRunner extends TestRunner {
     }
   }
 
+  forget() {
+    for (const drop of ns.forget ?? []) drop();
+  }
+
   say(entry) {
     appendFileSync(env.FAULTS_LOG, `${JSON.stringify(entry)}\n`);
   }
@@ -60,6 +64,7 @@ export default class FaultRunner extends TestRunner {
       this.say({ does: 'import', faults: Object.keys(ns.mutantCoverage?.static ?? {}) });
     const name = this.nameOf(test);
     const began = performance.now();
+    this.forget();
     ns.currentTestId = name;
     try {
       await run();
@@ -123,6 +128,7 @@ export default class FaultRunner extends TestRunner {
     const cleanups = [];
     let failed = false;
     let outOfTime = false;
+    this.forget();
     ns.hitCount = 0;
     ns.hitLimit = limit;
     try {
