@@ -105,14 +105,10 @@ export function dress(row: SurveyRow, how: Dressing): Dressed {
   const across =
     w === undefined ? Number(row.width - j > slack) : Math.floor((row.width + k) / (w + j + k) + slack);
   const pieceLength = l ?? clear;
-  const pieceWidth = w ?? Math.max(0, row.width - j);
+  const pieceWidth = w ?? row.width - j;
   // Cup and bow are planed out of the cut pieces, not of the whole board.
-  const cup = curveLeft.of({
-    d: row.cup,
-    a: w === undefined ? row.width : Math.min(row.width, w + j),
-    A: row.width,
-  });
-  const bow = curveLeft.of({ d: row.bow, a: Math.min(row.length, pieceLength), A: row.length });
+  const cup = curveLeft.of({ d: row.cup, a: w === undefined ? row.width : w + j, A: row.width });
+  const bow = curveLeft.of({ d: row.bow, a: pieceLength, A: row.length });
   const flat = row.thickness - cup - bow;
   const thickness = flat - 2 * how.plane;
   return { row, stretches, along: perStretch * stretches, across, pieceLength, pieceWidth, flat, thickness };
