@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { length, moisture } from '../../src/quantities/make.js';
-import { exercise } from '../../src/recipe/exercise.js';
+import { length, moisture, money } from '../../src/quantities/make.js';
+import { exercise, exerciseFrom, exerciseType, type ExerciseData } from '../../src/recipe/exercise.js';
 
 const gap = exercise({
   question: 'How wide?',
@@ -55,6 +55,46 @@ describe('an exercise', () => {
     const w = exercise({ question: 'which month', answer: () => 'August', alsoRight: ['Aug'] });
     expect(w.check('august').right && w.check(' AUG. ').right).toBe(true);
     expect(w.check('July').right).toBe(false);
+  });
+  it('takes a quantity, and tells a quantity of another kind', () => {
+    expect(gap.check(length('13.3 mm')).right).toBe(true);
+    expect(gap.check(moisture('13 %')).says).toMatch(/a moisture content; a length is asked for/);
+  });
+  it('takes a plain number only as one', () => {
+    const n = exercise({ question: 'how many', answer: () => 14 });
+    for (const wrong of [true, ' ', [], NaN]) expect(n.check(wrong).says).toMatch(/without a unit/);
+    expect(n.check(14.14).right).toBe(true);
+    expect(n.check(14.15).right).toBe(false);
+  });
+  // Tolerance a thousandth: 0.0127 mm of half an inch, 0.254 mm of ten. A rule is read to 1/64 in below an inch, to 1/32 in above.
+  it.each([
+    ['12.7 mm', '33/64 in', true],
+    ['12.7 mm', '17/32 in', false],
+    ['25.4 mm', '1 1/32 in', true],
+    ['254 mm', '10 1/32 in', true],
+    ['254 mm', '10 1/16 in', false],
+    ['254 mm', '10.03 in', false],
+  ])('takes an inch fraction as fine as a rule shows: %s as %s: %s', (right, given, passes) => {
+    const e = exercise({ question: 'q', answer: () => length(right), tolerance: 0.001 });
+    expect(e.check(given).right).toBe(passes);
+  });
+  it('takes nought for nought and nothing else', () => {
+    const none = exercise({ question: 'how much does it move', answer: () => length('0 mm') });
+    expect(none.check('0 mm').right).toBe(true);
+    expect(none.check('0.0001 um').right).toBe(true);
+    expect(none.check('0.1 mm').says).toBe('It is too much.');
+    expect(none.check('-0.1 mm').says).toBe('It is too little.');
+  });
+  it('keeps the sign of a price, as data and when made again', () => {
+    const cost = exercise({ question: 'what does it cost', answer: () => money('$12.50') });
+    const bundle = (cost as unknown as Record<symbol, () => Record<string, unknown>>)[
+      Symbol.for('Jupyter.display')
+    ]!();
+    const data = bundle[exerciseType] as ExerciseData;
+    expect(data.answer).toEqual({ kind: 'money', value: 12.5, currency: '$' });
+    expect(exerciseFrom(data).reveal()).toBe('$12.50');
+    expect(exerciseFrom(data).check('$12.50').right).toBe(true);
+    expect(exerciseFrom({ question: 'q', answer: 3 }).check(3).right).toBe(true);
   });
   it('reckons its answer only when asked, once', () => {
     let n = 0;

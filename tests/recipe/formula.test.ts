@@ -81,6 +81,74 @@ describe('formula', () => {
     ).toThrow(/no function eval/);
   });
 
+  it('says what is wrong with a formula when it is first reckoned, too', () => {
+    const open = formula({
+      symbol: 'x',
+      gives: letter('ratio', 'x'),
+      text: 'a b',
+      where: { a: letter('ratio', 'a') },
+    });
+    expect(() => (open.of as (a: object) => number)({ a: 1, b: 2 })).toThrow(/b is not described/);
+    const list = formula({
+      symbol: 'x',
+      gives: letter('ratio', 'x'),
+      text: '[a, 2]',
+      where: { a: letter('ratio', 'a') },
+    });
+    expect(() => list.of({ a: 1 })).toThrow('a formula may not hold a ArrayNode');
+  });
+
+  it('takes and gives temperatures on either scale, whose noughts differ', () => {
+    // A room at 68 °F warmed by 18 °F comes to 86 °F, which is 30 °C; 68 °F is 20 °C.
+    const warmed = formula({
+      symbol: 'T_end',
+      gives: letter('temperature', 'end', { in: 'degF' }),
+      text: 'T_F + d',
+      where: {
+        T_F: letter('temperature', 'start', { in: 'degF' }),
+        d: letter('ratio', 'degrees Fahrenheit more'),
+      },
+      basis: 'definition',
+    });
+    expect(warmed.of({ T_F: 20, d: 18 })).toBeCloseTo(30, 10);
+    expect(warmed.withUnits({ T_F: 20, d: 18 })).toBeCloseTo(30, 10);
+    expect(warmed.plainWith({ T_F: 20, d: 18 })).toBe('T_end = 68 °F + 18 = 86 °F');
+    expect(warmed.latexWith({ T_F: 20, d: 18 })).toContain('{86\\,^{\\circ}\\mathrm{F}}');
+    expect(warmed.latex).toBe('T_{\\mathrm{end}} = T_{F}+d');
+  });
+
+  it('writes letters of its own, Greek ones, words and numbered ones each in their way', () => {
+    const mixed = formula({
+      symbol: 'Delta_D',
+      gives: letter('ratio', 'change'),
+      text: 'MC + rho_k + a1 + x + pi',
+      where: {
+        MC: letter('ratio', 'moisture'),
+        rho_k: letter('ratio', 'density'),
+        a1: letter('ratio', 'first'),
+        x: letter('ratio', 'own', { tex: '\\hat{x}' }),
+      },
+    });
+    expect(mixed.latex.replace(/ /g, '')).toBe('\\DeltaD=\\mathrm{MC}+\\rho_{k}+a_{1}+\\hat{x}+\\pi');
+    expect(mixed.plain).toBe('ΔD = MC + ρ_k + a1 + x + π');
+  });
+
+  it('gives a plain number only where one is declared, and a declared unit only where there is one', () => {
+    const a = letter('length', 'a');
+    const b = letter('length', 'b');
+    const of = (gives: Parameters<typeof letter>[0], text: string) =>
+      formula({ symbol: 'x', gives: letter(gives, 'x'), text, where: { a, b } });
+    expect(of('ratio', 'a / b').withUnits({ a: 3, b: 2 })).toBe(1.5);
+    expect(of('ratio', '(a + b) / (a - b)').withUnits({ a: 3, b: 2 })).toBe(5);
+    expect(of('ratio', 'a^0.5 * b^0.5 / b').withUnits({ a: 4, b: 1 })).toBeCloseTo(2, 12);
+    expect(() => of('length', 'a / b').withUnits({ a: 3, b: 2 })).toThrow(
+      'gives a plain number, m was declared',
+    );
+    expect(() => of('ratio', 'a + b').withUnits({ a: 3, b: 2 })).toThrow(
+      /gives 5 m, a plain number was declared/,
+    );
+  });
+
   it('brackets a number below nought and one raised to a power', () => {
     const f = formula({
       symbol: 'y',

@@ -22,6 +22,8 @@ const find = (name: string) =>
         length: new Quantity('length', (Number(g['n']) * 2) / 1000),
         rows: [{ a: 1 }, { a: 2 }],
         word: 'oak',
+        fits: true,
+        loose: false,
       })
     : undefined;
 
@@ -58,6 +60,24 @@ describe('a check against print', () => {
       error: 'no recipe thrice',
     });
     expect((await runCheck(row({ output: 'area' }), find)).error).toMatch(/no area/);
+    expect((await runCheck(row({ output: 'rows' }), find)).error).toBe('the answer is object, not a figure');
+    // The source of such a row is named by its id where nothing more is known of it.
+    expect((await runCheck(row({ source: 'hearsay' }), find)).source).toBe('hearsay');
+  });
+  it('reads yes and no, and a quantity as a pure number in its base unit', async () => {
+    const asked = async (output: string, printed: string) =>
+      runCheck(row({ output, printed, unit: '' }), find);
+    expect((await asked('fits', 'yes')).passes).toBe(true);
+    expect((await asked('loose', 'no')).passes).toBe(true);
+    expect((await asked('loose', 'yes')).passes).toBe(false);
+    // 2 x 6.642 mm in metres.
+    expect(await asked('length', '0.013284')).toMatchObject({ passes: true });
+  });
+  it('says of a row without a place, a way of reading or a printed text what is wrong with it', () => {
+    expect(faultsOf([row({ locator: '' })])).toEqual(['x: no locator']);
+    expect(faultsOf([row({ read: 'seen' as never })])).toEqual(['x: read is seen']);
+    expect(faultsOf([row({ printed: 13.28 as never })])).toEqual(['x: printed is not text']);
+    expect(faultsOf([row({ read: 'memory', tolerance: 1, why: 'a misprint' })])).toEqual([]);
   });
   it('finds faults in its own rows', () => {
     expect(
@@ -75,6 +95,32 @@ describe('a check against print', () => {
     );
     expect(t.toMarkdown()).toMatch(/✗ differs/);
   });
+  it('stands its figures on the right and its words on the left, in text and in a page', async () => {
+    const t = validationTable([
+      await runCheck(row({ note: 'by hand' }), find),
+      await runCheck(row({ id: 'none', recipe: 'thrice' }), find),
+    ]);
+    const lines = t.toString().split('\n').slice(2);
+    const end = (word: string): number[] =>
+      lines.flatMap((l) => (l.includes(word) ? [l.indexOf(word) + word.length] : []));
+    expect(lines[0]).toMatch(/^What was reckoned +Book +Ours/);
+    expect(lines[1]).toMatch(/^twice: n 6\.642; length +13\.28 mm/);
+    expect(end('Book')).toEqual([end('13.28 mm')[0]]);
+    expect(lines[2]).toContain('no recipe thrice');
+    const html = (t as unknown as Record<symbol, () => Record<string, string>>)[
+      Symbol.for('Jupyter.display')
+    ]!()['text/html'] as string;
+    expect(html).toMatch(/text-align:left[^>]*>What was reckoned<\/th>/);
+    expect(html).toMatch(/text-align:right[^>]*>Book<\/th>/);
+    expect(html).toMatch(/text-align:right[^>]*>13\.28 mm<\/td>/);
+    expect(html).toMatch(/<tr title="x: by hand"/);
+  });
+  it('shows a check that failed before it gave a figure, with or without a reason', async () => {
+    const failed = await runCheck(row({ recipe: 'thrice' }), find);
+    expect(validationTable([failed]).toMarkdown()).toContain('| no recipe thrice |');
+    const { error: _, ...silent } = failed;
+    expect(validationTable([silent]).toMarkdown()).toContain('| 13.28 mm |  |  |');
+  });
 });
 
 describe('the published checks of the project', () => {
@@ -88,5 +134,13 @@ describe('the published checks of the project', () => {
         .map((o) => `${o.row.id}: ${o.ours ?? o.error}, printed ${o.row.printed}`),
     ).toEqual([]);
     expect(t.outcomes).toHaveLength(rows.length);
+  });
+  it('all together, or of a topic that is named right', { timeout: 120_000 }, async () => {
+    const all = await publishedChecks();
+    expect(all.outcomes).toHaveLength(checkTopics.reduce((n, t) => n + checkRows(t).length, 0));
+    expect(all.failed).toBe(0);
+    await expect(publishedChecks('moistur' as never)).rejects.toThrow(
+      /^topic: got "moistur", takes one of "moisture", .*; did you mean "moisture"\?$/,
+    );
   });
 });
