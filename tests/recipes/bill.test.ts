@@ -20,6 +20,7 @@ describe('a line costs its quantity times its price', () => {
     ['pieces', { quantity: 12, price: 0.25 }, 3],
     ['pieces in words', { quantity: '12 pieces', price: '0.25 each' }, 3],
     ['tins in a column of their own', { quantity: 2, unit: 'tins', price: '16.50' }, 33],
+    ['a number as text, its unit in a column', { quantity: '2', unit: 'm', price: '4/m' }, 8],
     ['litres by the litre', { quantity: '2.5 L', price: 18 }, 45],
     ['millilitres by the litre', { quantity: '750 mL', price: '14/L' }, 10.5],
     ['millimetres by the metre', { quantity: '1950 mm', price: '4/m' }, 7.8],
@@ -50,6 +51,21 @@ describe('a line costs its quantity times its price', () => {
     expect(r.total.value).toBeCloseTo(160, 9);
     expect(r.time?.in('h')).toBeCloseTo(3.5, 12);
   });
+  it('says what a price was for', () => {
+    const price = (p: string | number, quantity: string | number = 2) =>
+      one({ quantity, price: p }).lines[0]?.price;
+    expect(price('4 each')).toBe('4.00 each');
+    expect(price('4')).toBe('4.00');
+    expect(price('4/m', '2 m')).toBe('4/m');
+    const hours = bill({
+      lines: [
+        { item: 'a', kind: 'time', quantity: '90 min' },
+        { item: 'b', kind: 'time', quantity: '2 h', price: 50 },
+      ],
+      hourly: 40,
+    });
+    expect(hours.lines.map((l) => l.price)).toEqual(['40.00/h', '50.00']);
+  });
   it('keeps the currency that was written, and refuses a second', () => {
     expect(one({ quantity: 1, price: '€12.50' }).total.toString()).toContain('€');
     expect(() =>
@@ -67,11 +83,35 @@ describe('mass', () => {
   it.each([
     ['of the whole line', { quantity: 3, mass: '2 kg' }, 2],
     ['of each', { quantity: 48, massEach: '6 g' }, 0.288],
+    ['of each of the unit written', { quantity: '200 mm', massEach: '1 g' }, 0.2],
     ['of a quantity that is one', { quantity: '1.2 kg' }, 1.2],
     ['weighed, though a density is given', { quantity: '0.05 m3', density: '520 kg/m3', mass: '20 kg' }, 20],
     ['by density', { quantity: '0.05 m3', density: '520 kg/m3' }, 26],
   ])('%s', (_what, line, kg) => {
     expect(one(line).mass?.in('kg')).toBeCloseTo(kg, 9);
+  });
+  it('is not reckoned, nor shown, where it is given', () => {
+    const worked = (more: object) => one({ quantity: '0.05 m3', density: '520 kg/m3', ...more }).toText();
+    expect(worked({})).toMatch(/x: mass/);
+    expect(worked({ mass: '20 kg' })).not.toMatch(/x: mass/);
+    expect(worked({ massEach: '400 kg' })).not.toMatch(/x: mass/);
+  });
+  it('is summed by sort, and left out where no line has one', () => {
+    const r = bill({
+      lines: [
+        { item: 'a', kind: 'timber', quantity: 1, mass: '2 kg' },
+        { item: 'b', kind: 'glue', quantity: 1 },
+        { item: 'c', kind: 'timber', quantity: 1, mass: '3 kg' },
+        { item: 'd', kind: 'timber', quantity: 1 },
+      ],
+    });
+    expect(r.byKind.map((k) => [k.kind, k.lines, k.mass?.in('kg')])).toEqual([
+      ['timber', 3, 5],
+      ['glue', 1, undefined],
+    ]);
+    expect(r.mass?.in('kg')).toBe(5);
+    expect(r.lines.map((l) => l.mass?.in('kg'))).toEqual([2, undefined, 3, undefined]);
+    expect(one({ quantity: 1 }).mass).toBeUndefined();
   });
   it('says which lines have none', () => {
     const r = bill({
@@ -179,6 +219,28 @@ describe('sums', () => {
         );
       }),
     );
+  });
+  it('rounds halves of a hundredth up', () => {
+    // 1.005 is a hair less in binary digits.
+    for (const [price, cost] of [
+      [1.005, 1.01],
+      [1.0049, 1],
+      [2.675, 2.68],
+    ] as const)
+      expect(one({ quantity: 1, price }).total.value).toBe(cost);
+  });
+  it('names only what there is: nothing forgotten, no tax, no hours', () => {
+    const r = one({ quantity: '2 tins', price: 3 });
+    expect([r.forgotten, r.tax, r.time, r.mass]).toEqual([undefined, undefined, undefined, undefined]);
+    const all = one({ quantity: 2, unit: 'tins', price: 3 }, { forgotten: '50 %', tax: '10 %' });
+    // 6, half again 3, and a tenth of 9.
+    expect([all.subtotal.value, all.forgotten?.value, all.tax?.value, all.total.value]).toEqual([
+      6, 3, 0.9, 9.9,
+    ]);
+    expect(all.lines[0]?.quantity).toBe('2 tins');
+    expect(all.byKind).toHaveLength(1);
+    expect(all.byKind[0]?.share.in('%')).toBe(100);
+    expect(one({ quantity: 1, price: 0 }).byKind[0]?.share.value).toBe(0);
   });
   it('tax comes on the sum and what was forgotten', () => {
     expect(one({ quantity: 1, price: 100 }, { forgotten: '10 %', tax: '20 %' }).total.value).toBeCloseTo(
@@ -320,6 +382,18 @@ describe('bill refuses', () => {
       { lines: [{ item: 'a', quantity: -2, price: 4 }] },
       'lines[1].quantity',
       /from 0/,
+    ],
+    [
+      'a unit beside counted pieces',
+      { lines: [{ item: 'a', quantity: '2 pieces', unit: 'm', price: 4 }] },
+      'lines[1].unit',
+      /twice, in "2 pieces" and as "m"/,
+    ],
+    [
+      'a length at a price each',
+      { lines: [{ item: 'a', quantity: '2 m', price: '4 each' }] },
+      'lines[1].price',
+      /got a price for pieces with a quantity that is a length/,
     ],
     ['no quantity', { lines: [{ item: 'a', quantity: '', price: 4 }] }, 'lines[1].quantity', /got ""/],
     ['a list of quantities', { lines: [{ item: 'a', quantity: [1, 2] }] }, 'lines[1].quantity', /how much/],

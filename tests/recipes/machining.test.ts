@@ -126,6 +126,12 @@ describe('planingTime', () => {
     expect(hours.time.value).toBe(7200);
     expect(holds(numbersIn(hours.chart), 2)).toBe(true);
   });
+  it('adds no pass for what the last digit of a quotient leaves', () => {
+    const by = (removal: string) =>
+      planingTime({ totalLength: '1 m', removal, depthPerPass: '1 mm', feed: '6 m/min' }).passes;
+    expect(by('3.0000000005 mm')).toBe(3);
+    expect(by('3.000000002 mm')).toBe(4);
+  });
   it('takes ten thousand passes and not one more', () => {
     const by = (removal: string) =>
       planingTime({ totalLength: '1 m', removal, depthPerPass: '0.01 mm', feed: '6 m/min' });
@@ -155,6 +161,13 @@ describe('sheetAndDust', () => {
       expect(() => sheetAndDust({ ...base, ...given })).toThrow(/volumeRemoved: missing/);
     for (const given of [{ area: '2 m2' }, { depth: '1 mm' }, { area: '2 m2', depth: '1 mm' }])
       expect(() => sheetAndDust({ ...base, volumeRemoved: '2 L', ...given })).toThrow(Refusal);
+  });
+  it('begins no bag for what the last digit of a quotient leaves', () => {
+    // Of shavings 4 L for each litre: 25 L fill a bag of 100 L.
+    const bags = (volumeRemoved: string) => sheetAndDust({ density: '500 kg/m3', volumeRemoved }).bags;
+    expect(bags('25 L')).toBe(1);
+    expect(bags('25.0000000125 L')).toBe(1);
+    expect(bags('25.00000005 L')).toBe(2);
   });
   it('grows loose by the printed factors: shavings 4.00, sawdust 2.50 (Briggs 1994, Table 7-1)', () => {
     for (const [waste, litres] of [

@@ -5,7 +5,7 @@ import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
-import { cents, cost, kinds, linesField, readLines, weight } from './lines.js';
+import { cents, cost, kinds, linesField, readLines, weight, type Line } from './lines.js';
 import { linePriceField } from './measured.js';
 
 const share = formula({
@@ -75,47 +75,45 @@ export const bill = recipe({
   solve: (given, work) => {
     const rows = readLines(given.lines, given.hourly, work);
     const subtotal = cents(rows.reduce((s, r) => s + r.cost, 0));
-    const forgotten =
-      given.forgotten === 0
-        ? 0
-        : cents(work.apply(share, { S: subtotal, a: given.forgotten }, 'added for what was forgotten'));
-    const tax =
-      given.tax === 0 ? 0 : cents(work.apply(share, { S: subtotal + forgotten, a: given.tax }, 'sales tax'));
-    const masses = rows.filter((r) => r.mass !== undefined);
+    const added = (a: number, S: number, says: string): number | undefined =>
+      a === 0 ? undefined : cents(work.apply(share, { S, a }, says));
+    const forgotten = added(given.forgotten, subtotal, 'added for what was forgotten');
+    const before = subtotal + (forgotten ?? 0);
+    const tax = added(given.tax, before, 'sales tax');
+    const mass = massOf(rows);
     const hours = rows.reduce((s, r) => s + r.hours, 0);
     const unpriced = rows.filter((r) => !r.priced).map((r) => r.item);
     if (unpriced.length > 0) work.caution(note(`no price, counted as nothing: ${listed(unpriced)}`));
     const weightless = rows.filter((r) => r.mass === undefined && r.kind !== 'time').map((r) => r.item);
-    if (masses.length > 0 && weightless.length > 0)
+    if (mass !== undefined && weightless.length > 0)
       work.caution(note(`no mass, so the piece weighs more than is said: ${listed(weightless)}`));
     const byKind = kinds.flatMap((kind) => {
       const own = rows.filter((r) => r.kind === kind);
       if (own.length === 0) return [];
       const sum = cents(own.reduce((s, r) => s + r.cost, 0));
-      const heavy = own.filter((r) => r.mass !== undefined);
       return [
         {
           kind,
           lines: own.length,
           cost: sum,
           share: subtotal === 0 ? 0 : sum / subtotal,
-          ...(heavy.length > 0 ? { mass: heavy.reduce((s, r) => s + (r.mass as number), 0) } : {}),
+          mass: massOf(own),
         },
       ];
     });
     return {
-      total: cents(subtotal + forgotten + tax),
+      total: cents(before + (tax ?? 0)),
       subtotal,
       byKind,
       lines: rows.map(({ hours: _h, priced: _p, ...r }) => r),
-      ...(given.forgotten === 0 ? {} : { forgotten }),
-      ...(given.tax === 0 ? {} : { tax }),
-      ...(masses.length > 0 ? { mass: masses.reduce((s, r) => s + (r.mass as number), 0) } : {}),
-      ...(hours > 0 ? { time: hours } : {}),
+      forgotten,
+      tax,
+      mass,
+      time: hours === 0 ? undefined : hours,
     };
   },
   cautions: (_given, answer) =>
-    answer.mass !== undefined && answer.mass > 25
+    (answer.mass ?? 0) > 25
       ? [
           note(
             'over 25 kg: lift it with two or more, or in parts (common practice; the guidance where you work goes first)',
@@ -159,6 +157,12 @@ export const bill = recipe({
     forgotten: '10 %',
   },
 });
+
+/** Mass of the lines that have one; undefined where none has. */
+function massOf(lines: readonly Line[]): number | undefined {
+  const masses = lines.flatMap((l) => l.mass ?? []);
+  return masses.length === 0 ? undefined : masses.reduce((a, b) => a + b);
+}
 
 const listed = (names: readonly string[]): string =>
   names.length > 6

@@ -66,7 +66,7 @@ export interface Line {
   readonly quantity: string;
   readonly price?: string;
   readonly cost: number;
-  readonly mass?: number;
+  readonly mass: number | undefined;
   readonly hours: number;
   readonly priced: boolean;
 }
@@ -125,14 +125,13 @@ function readLine(line: Read<typeof columns>, hourly: LinePrice | undefined, wor
     line.mass ??
     (line.massEach === undefined ? undefined : (line.massEach * m.value) / m.per) ??
     (m.by === 'mass' ? m.value : reckoned);
-  const written = line.unit === undefined ? m.written : `${line.quantity.written} ${line.unit}`;
   return {
     item: line.item,
     kind: line.kind as LineKind,
-    quantity: pretty(written),
+    quantity: pretty(m.written),
     ...(p ? { price: perHour ? `${p.text}/h` : p.text } : {}),
     cost: paid,
-    ...(mass === undefined ? {} : { mass }),
+    mass,
     hours: ofTime ? m.value : 0,
     priced: p !== undefined,
   };
