@@ -6,15 +6,12 @@ export interface Worst {
   readonly value: number;
 }
 
+/** Of greatest size, each with its sign. */
 export interface Worsts {
-  /** Of greatest size, with its sign. */
   readonly V: Worst;
   readonly M: Worst;
   readonly sag: Worst;
   readonly slope: Worst;
-  /** Greatest sagging and hogging moment; nought where there is none. */
-  readonly sagging: Worst;
-  readonly hogging: Worst;
 }
 
 /**
@@ -36,23 +33,16 @@ export function worstOf(solved: Solved): Worsts {
       for (const x of zeros(f, a, b)) places.push({ x, side: 'right' });
     }
   }
-  const most = (take: 'V' | 'M' | 'sag' | 'slope', size: (v: number) => number): Worst => {
+  const most = (take: 'V' | 'M' | 'sag' | 'slope'): Worst => {
     let best: Worst = { at: 0, value: 0 };
     for (const p of places) {
       const value = solved.at(p.x, p.side)[take];
       // The first of equals, so that a symmetric beam is marked at the left or in the middle and not by the last digit.
-      if (size(value) > size(best.value) * (1 + 1e-12)) best = { at: p.x, value };
+      if (Math.abs(value) > Math.abs(best.value) * (1 + 1e-12)) best = { at: p.x, value };
     }
     return best;
   };
-  return {
-    V: most('V', Math.abs),
-    M: most('M', Math.abs),
-    sag: most('sag', Math.abs),
-    slope: most('slope', Math.abs),
-    sagging: most('M', (v) => Math.max(v, 0)),
-    hogging: most('M', (v) => Math.max(-v, 0)),
-  };
+  return { V: most('V'), M: most('M'), sag: most('sag'), slope: most('slope') };
 }
 
 /** The size of the greatest moment alone: a third of the work. */

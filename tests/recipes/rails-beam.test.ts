@@ -1,0 +1,201 @@
+import { describe, expect, it } from 'vitest';
+import { beam } from '../../src/recipes/rails/beam.js';
+import { forceOf, momentAbout0, partOn } from '../../src/recipes/rails/beam-loads.js';
+import { solveBeam, type BeamCase } from '../../src/recipes/rails/beam-solver.js';
+import { greatestMoment, greatestSag, worstOf } from '../../src/recipes/rails/beam-worst.js';
+
+const base = { length: '1 m', section: '20 x 20 mm', modulus: '10 GPa' } as const;
+const EI = (10e9 * 0.02 * 0.02 ** 3) / 12; // 133.3 N m²
+const W = 0.02 ** 3 / 6;
+const near = (got: number | undefined, wanted: number) => expect((got as number) / wanted).toBeCloseTo(1, 9);
+const texts = (r: { cautions: readonly { text: string }[] }) => r.cautions.map((c) => c.text).join('\n');
+const remarks = (r: { workings: readonly { kind: string; says: string }[] }) =>
+  r.workings.flatMap((w) => (w.kind === 'remark' ? [w.says] : [])).join('\n');
+
+describe('a bracket of 1 m with 10 N at its tip', () => {
+  const given = { ...base, supports: ['fixed 0 m'], loads: ['10 N at 1 m'] };
+  const r = beam(given);
+  it('by hand: moment P L, sag P L³/(3 E I), slope P L²/(2 E I), stresses M/W and 1.5 V/A', () => {
+    near(r.maxMoment.value, 10);
+    near(r.maxDeflection.value, 10 / (3 * EI));
+    near(r.maxSlope.value, 10 / (2 * EI));
+    near(r.bendingStress.value, 10 / W);
+    near(r.shearStress.value, (1.5 * 10) / 0.0004);
+    near(r.secondMoment.value, 0.02 ** 4 / 12);
+    near(r.sectionModulus.value, W);
+    expect([r.momentAt.value, r.shearAt.value, r.deflectionAt.value]).toEqual([0, 0, 1]);
+  });
+  it('its tip bears the load from the left, its foot a moment that turns back', () => {
+    expect(r.diagrams.map((d) => [d.position.value, d.shear.value])).toEqual([
+      [0, expect.closeTo(10, 9)],
+      [1, expect.closeTo(10, 9)],
+    ]);
+    expect(r.diagrams[1]!.moment.value).toBe(0);
+    near(r.reactions[0]!.moment!.value, -10);
+    expect(remarks(r)).toMatch(
+      /Solved as 1 support and .* bending alone; loads of 10 N in all, .* push up 10 N\./,
+    );
+  });
+  it('a range is warned of past a twentieth: 3 E I/(20 L²) is 20 N', () => {
+    const warned = (load: string) => /more than a twentieth/.test(texts(beam({ ...given, loads: [load] })));
+    expect([warned('19.99 N at 1 m'), warned('20.01 N at 1 m')]).toEqual([false, true]);
+  });
+  it('creeps by the share that stays: 1 + (1.6 - 1) × 0.5', () => {
+    const crept = beam({ ...given, long: 'heated room', longShare: '50 %' });
+    near(crept.longDeflection.value, (1.3 * 10) / (3 * EI));
+    near(crept.maxDeflection.value, 10 / (3 * EI));
+    expect(crept.sources.some((s) => s.id === 'ec5-kdef-help')).toBe(true);
+    expect(r.sources.some((s) => s.id === 'ec5-kdef-help')).toBe(false);
+  });
+});
+
+describe('the verdict', () => {
+  // 10 N at the tip: 7.5 MPa in bending, 0.0375 MPa in shear.
+  const at = (more: object) => beam({ ...base, supports: ['fixed 0 m'], loads: ['10 N at 1 m'], ...more });
+  it.each([
+    [{ allowableBending: '7.6 MPa', allowableShear: '0.04 MPa' }, 'yes'],
+    [{ allowableBending: '7.4 MPa', allowableShear: '0.04 MPa' }, 'no: too much bending'],
+    [{ allowableBending: '7.6 MPa', allowableShear: '0.037 MPa' }, 'no: too much shear'],
+    [{ allowableBending: '7.4 MPa', allowableShear: '0.037 MPa' }, 'no: too much bending and shear'],
+    [{ allowableBending: '7.4 MPa' }, 'no: too much bending'],
+    [{ allowableBending: '7.6 MPa' }, 'yes, shear not checked'],
+    [{ allowableShear: '0.04 MPa' }, 'yes, bending not checked'],
+    [{}, 'not checked: no stresses to stay under were given'],
+  ])('%j: %s', (more, verdict) => expect(at(more).verdict).toBe(verdict));
+  it('and the shares used', () => {
+    const r = at({ allowableBending: '15 MPa', allowableShear: '0.15 MPa' });
+    near(r.bendingUse!.value, 0.5);
+    near(r.shearUse!.value, 0.25);
+    expect([at({}).bendingUse, at({}).shearUse]).toEqual([undefined, undefined]);
+  });
+});
+
+describe('what is said beside the answer', () => {
+  const simple = { length: '1 m', supports: ['0 m', '1 m'], loads: ['10 N at 0.5 m'], modulus: '10 GPa' };
+  const layers = [
+    { width: '20 mm', depth: '10 mm' },
+    { width: '20 mm', depth: '10 mm' },
+  ];
+  it('glued layers, loose ones and pieces side by side', () => {
+    const says = (section: object) => texts(beam({ ...simple, section } as never));
+    expect(says({ layers })).toMatch(/glued layers are taken as one/);
+    expect(says({ layers, loose: true })).not.toMatch(/glued layers/);
+    expect(says({ beside: layers })).toMatch(/pieces side by side/);
+    expect(says({ width: '20 mm', depth: '10 mm' })).not.toMatch(/glued layers|side by side/);
+  });
+  it('a support that holds down: 10 N on a tip 0.5 m past two supports 1 m apart lifts the far one by 5 N', () => {
+    const r = beam({ ...simple, section: '20 x 20 mm', length: '1.5 m', loads: ['10 N at 1.5 m'] });
+    expect(texts(r)).toMatch(/the support at 0 mm \S.* must hold the beam down with 5 N/);
+    expect(texts(beam({ ...simple, section: '20 x 20 mm' }))).not.toMatch(/hold the beam down/);
+  });
+  it('shear deflection where the shear modulus is known', () => {
+    const r = beam({ ...simple, section: '20 x 20 mm', shearModulus: '600 MPa' });
+    expect(remarks(r)).toMatch(/Solved as 2 supports and .* with shear deflection/);
+  });
+  it('its own weight as a load', () => {
+    const r = beam({
+      ...simple,
+      section: '20 x 20 mm',
+      density: '500 kg/m3',
+      ownWeight: true,
+      loads: ['0 N/m'],
+    });
+    near(r.maxShear.value, (500 * 0.0004 * 9.80665) / 2);
+  });
+});
+
+describe('where things may stand', () => {
+  const refuse = (more: object) => () =>
+    beam({ ...base, supports: ['0 m', '1 m'], loads: ['1 N/m'], ...more } as never);
+  it('supports at least a ten-thousandth of the length apart', () => {
+    expect(refuse({ supports: ['0 m', '0.09 mm', '1 m'] })).toThrow(
+      /supports\[2\]\.position: got 0\.09 mm.*support 1 is/,
+    );
+    expect(refuse({ supports: ['0 m', '0.11 mm', '1 m'] })).not.toThrow();
+    expect(refuse({ supports: ['1 m', '0.5 m', '0.5 m'] })).toThrow(
+      /supports\[3\]\.position: .*support 2 is/,
+    );
+  });
+  it('each kind of load on the beam, each named by its place', () => {
+    expect(refuse({ loads: ['1 N/m', '5 N/m from 0 m to 1.1 m'] })).toThrow(/loads\[2\]\.to: got 1100 mm/);
+    expect(refuse({ loads: ['1 N m at 1.1 m'] })).toThrow(/loads\[1\]\.position/);
+    expect(refuse({ loads: ['5 N/m from 0 m to 1 m', '1 N m at 1 m', '1 N at 1 m'] })).not.toThrow();
+  });
+  it('one support is enough where it is fixed or springs against turning', () => {
+    expect(refuse({ supports: ['0.5 m'] })).toThrow(/got one support that lets the beam turn over it/);
+    expect(refuse({ supports: ['fixed 0.5 m'] })).not.toThrow();
+    expect(refuse({ supports: [{ position: '0.5 m', turning: '500 N m/rad' }] })).not.toThrow();
+  });
+});
+
+describe('loads by hand', () => {
+  const ramp = { kind: 'spread', from: 1, to: 4, q1: 100, q2: 400 } as const;
+  it('a load that grows from 100 to 400 N/m over 3 m: 750 N in all; its moment 100 × 3 × 2.5 + 450 × 3', () => {
+    expect(forceOf(ramp)).toBe(750);
+    near(momentAbout0(ramp), 100 * 3 * 2.5 + 450 * 3);
+    expect(forceOf({ kind: 'moment', at: 1, moment: 5 })).toBe(0);
+    expect(momentAbout0({ kind: 'moment', at: 1, moment: 5 })).toBe(5);
+    expect([forceOf, momentAbout0].map((f) => f({ kind: 'point', at: 2, force: 5 }))).toEqual([5, 10]);
+  });
+  it('its part on a stretch, counted from the stretch', () => {
+    expect(partOn(ramp, 2, 3, false)).toEqual({ kind: 'spread', from: 0, to: 1, q1: 200, q2: 300 });
+    expect(partOn(ramp, 0, 2, false)).toEqual({ kind: 'spread', from: 1, to: 2, q1: 100, q2: 200 });
+    expect(partOn(ramp, 4, 5, true)).toBeUndefined();
+    expect(partOn(ramp, 0, 1, false)).toBeUndefined();
+  });
+  it('a load on an edge belongs to the right, but for the last stretch', () => {
+    const load = { kind: 'point', at: 2, force: 5 } as const;
+    expect(partOn(load, 1, 2, false)).toBeUndefined();
+    expect(partOn(load, 1, 2, true)).toEqual({ ...load, at: 1 });
+    expect(partOn(load, 2, 3, false)).toEqual({ ...load, at: 0 });
+    expect(partOn(load, 2.1, 3, true)).toBeUndefined();
+    expect(partOn({ ...load, at: 3 }, 1, 2, true)).toBeUndefined();
+  });
+});
+
+describe('the greatest of a beam', () => {
+  const hinged = (position: number) => ({ position, lift: Infinity, turn: 0 });
+  const of = (more: Partial<BeamCase>) =>
+    solveBeam({ length: 3, EI: 1000, GA: Infinity, supports: [hinged(0), hinged(3)], loads: [], ...more });
+  it('overhang under 100 N/m, 2 m and 1 m: shear 125 N and moment 50 N m, both at the second support (handbook)', () => {
+    // R1 = w (l² - a²)/(2 l) = 75 N, R2 = 225 N, shear 75 - 200 = -125 left of it; w a²/2 = 50 against R1²/(2 w) = 28.125.
+    const s = of({
+      supports: [hinged(0), hinged(2)],
+      loads: [{ kind: 'spread', from: 0, to: 3, q1: 100, q2: 100 }],
+    });
+    const w = worstOf(s);
+    expect([w.V.at, w.V.value]).toEqual([2, expect.closeTo(-125, 9)]);
+    expect([w.M.at, w.M.value]).toEqual([2, expect.closeTo(-50, 9)]);
+    near(greatestMoment(s), 50);
+  });
+  it('of equals the first: a symmetric beam is marked at its left', () => {
+    const w = worstOf(of({ loads: [{ kind: 'spread', from: 0, to: 3, q1: 100, q2: 100 }] }));
+    expect([w.V.at, w.V.value, w.slope.at]).toEqual([0, expect.closeTo(150, 9), 0]);
+    expect([w.M.at, w.sag.at]).toEqual([expect.closeTo(1.5, 9), expect.closeTo(1.5, 9)]);
+  });
+  it('of a load that rises and falls the shear is greatest where the load is nought', () => {
+    // A bracket of 3 m, load from -100 to +200 N/m: V(x) = 150 + 100 x - 50 x², greatest 200 at x = 1 where q = 0.
+    const w = worstOf(
+      of({
+        supports: [{ position: 0, lift: Infinity, turn: Infinity }],
+        loads: [{ kind: 'spread', from: 0, to: 3, q1: -100, q2: 200 }],
+      }),
+    );
+    expect([w.V.at, w.V.value]).toEqual([expect.closeTo(1, 6), expect.closeTo(200, 9)]);
+  });
+  it('sag within one stretch: the bay of the overhanging beam rises or sinks by itself', () => {
+    // 10 N on the tip alone lifts the bay: nothing sinks between the supports; the tip sinks P a² (l + a)/(3 E I).
+    const tip = of({ supports: [hinged(0), hinged(2)], loads: [{ kind: 'point', at: 3, force: 10 }] });
+    expect(greatestSag(tip, 0, 2)).toBeLessThan(1e-15);
+    near(greatestSag(tip, 2, 3), (10 * 3) / (3 * 1000));
+    // 10 N in the middle of the bay: P l³/(48 E I) there, and the free end rises.
+    const middle = of({ supports: [hinged(0), hinged(2)], loads: [{ kind: 'point', at: 1, force: 10 }] });
+    near(greatestSag(middle, 0, 2), (10 * 8) / (48 * 1000));
+    expect(greatestSag(middle, 2, 3)).toBeLessThan(1e-15);
+  });
+  it('sag with shear: w L⁴ 5/384 E I + w L²/(8 G A) at the middle', () => {
+    const s = of({ GA: 5000, loads: [{ kind: 'spread', from: 0, to: 3, q1: 100, q2: 100 }] });
+    near(worstOf(s).sag.value, (5 * 100 * 81) / (384 * 1000) + (100 * 9) / (8 * 5000));
+    near(greatestSag(s, 0, 3), (5 * 100 * 81) / (384 * 1000) + (100 * 9) / (8 * 5000));
+  });
+});
