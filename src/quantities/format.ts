@@ -27,10 +27,9 @@ export function showIn(kind: Kind, value: number, system: 'metric' | 'inch' = 'm
   const size = Math.abs(value);
   if (kind === 'length') return system === 'inch' ? 'in' : size < 20 ? 'mm' : 'm';
   let chosen = units[0] as string;
-  const least = kind === 'area' ? 0.1 : kind === 'modulus' ? 0.9999 : 1;
+  const least = kind === 'area' ? 0.1 : 1;
   for (const unit of units.slice(1))
     if (size >= unitOf(kind, unit).scale * least * (1 - 1e-12)) chosen = unit;
-  if (kind === 'modulus' && system === 'metric') return size >= 1e9 ? 'GPa' : 'MPa';
   return chosen;
 }
 
@@ -53,12 +52,12 @@ export function formatQuantity(q: Shown, options: FormatOptions = {}): string {
   return u.name === 'deg' ? `${text}°` : `${text} ${pretty(u.name)}`;
 }
 
+const toTenths: ReadonlySet<Kind> = new Set(['moisture', 'humidity', 'share', 'temperature']);
+
 function digitsFor(kind: Kind, n: number, unit: string): number {
-  // A saw is set to a tenth of a millimetre at best; more digits would pretend.
-  if (kind === 'length' && unit === 'mm') return Math.abs(n) >= 1000 ? 5 : Math.abs(n) >= 100 ? 4 : 3;
-  if (kind === 'moisture' || kind === 'humidity' || kind === 'share' || kind === 'temperature')
-    return Math.abs(n) >= 100 ? 4 : 3;
-  if (kind === 'secondMoment' || kind === 'sectionModulus') return 4;
+  // A saw is set to a tenth of a millimetre at best, and a moisture meter reads tenths; more digits would pretend.
+  if (toTenths.has(kind) || (kind === 'length' && unit === 'mm'))
+    return Math.min(5, Math.max(3, Math.floor(Math.log10(Math.abs(n))) + 2));
   return 4;
 }
 
@@ -89,21 +88,19 @@ function money(n: number): string {
 
 /** Inches to the nearest fraction, reduced: 35 7/16 in. Below half the finest fraction it falls back to thousandths. */
 export function inches(n: number, fraction?: number): string {
-  const size = Math.abs(n);
-  const d = fraction ?? (size < 1 ? 32 : 16);
+  if (n < 0) return `-${inches(-n, fraction)}`;
+  const d = fraction ?? (Math.floor(n) === 0 ? 32 : 16);
   if (![1, 2, 4, 8, 16, 32, 64, 128].includes(d))
     throw new Refusal(`fraction: got ${shown(d)}, takes 1, 2, 4, 8, 16, 32, 64 or 128`);
-  if (n === 0) return '0 in';
-  if (size >= 1e9) return `${number(n, 4)} in`;
+  if (n >= 1e9) return `${number(n, 4)} in`;
   // Past twenty feet nobody counts inches alone.
-  if (size >= 240) {
-    const feet = Math.floor(Math.round(size * d) / d / 12);
-    const rest = inches(Math.round(size * d) / d - feet * 12, d);
-    return `${n < 0 ? '-' : ''}${number(feet, 9)} ft${rest === '0 in' ? '' : ` ${rest}`}`;
+  if (n >= 240) {
+    const feet = Math.floor(Math.round(n * d) / d / 12);
+    const rest = inches(Math.round(n * d) / d - feet * 12, d);
+    return `${number(feet, 9)} ft${rest === '0 in' ? '' : ` ${rest}`}`;
   }
-  let parts = Math.round(size * d);
+  let parts = Math.round(n * d);
   if (parts === 0) return `${number(n, 2)} in`;
-  const sign = n < 0 ? '-' : '';
   let whole = Math.floor(parts / d);
   parts -= whole * d;
   let den = d;
@@ -111,8 +108,8 @@ export function inches(n: number, fraction?: number): string {
     parts /= 2;
     den /= 2;
   }
-  if (parts === 0) return `${sign}${whole} in`;
-  return `${sign}${whole > 0 ? `${whole} ` : ''}${parts}/${den} in`;
+  if (parts === 0) return `${whole} in`;
+  return `${whole > 0 ? `${whole} ` : ''}${parts}/${den} in`;
 }
 
 const prettyUnits: Readonly<Record<string, string>> = {

@@ -1,6 +1,6 @@
 import { attempt } from './attempt.js';
 import { kinds, kindNames, type Kind } from './kind.js';
-import { Quantity } from './quantity.js';
+import { Quantity, tidy } from './quantity.js';
 import { Refusal, shown } from './refusal.js';
 import { unitOf, type Unit } from './unit.js';
 
@@ -77,7 +77,7 @@ export function parseQuantity<K extends Kind>(text: string, kind: K): Quantity<K
     if (reader.rest() === '') return finite(kind, first * 0.3048, text);
     const second = reader.number();
     const unit = reader.match(/ *(?:"|''|in(?:ch(?:es)?)?)$/y);
-    if (second === undefined || second < 0 || unit === undefined) {
+    if (second === undefined || unit === undefined) {
       throw new Refusal(`got ${shown(text)}, ${takes}; feet and inches are written 5' 10 1/2"`);
     }
     const negative = plain.startsWith('-');
@@ -116,12 +116,8 @@ export function toQuantity<K extends Kind>(value: unknown, kind: K): Quantity<K>
 
 /** `{ value, unit }`, as results print themselves in JSON, reads back. */
 function isJsonQuantity(value: unknown): value is { value: number; unit: string } {
-  return (
-    typeof value === 'object' &&
-    value !== null &&
-    typeof (value as { value?: unknown }).value === 'number' &&
-    typeof (value as { unit?: unknown }).unit === 'string'
-  );
+  const parts = value as { value?: unknown; unit?: unknown } | null | undefined;
+  return typeof parts?.value === 'number' && typeof parts.unit === 'string';
 }
 
 /** Kinds that measure the same thing for different purposes (a film is a length, a stress a pressure) pass into each other. */
@@ -158,11 +154,8 @@ function finite<K extends Kind>(kind: K, value: number, text: string, currency?:
 
 /** 700 mm is 700 / 1000 m, not 700 * 0.001 m, which is off by the last binary digit. */
 function toBase(u: Unit, n: number): number {
-  const many = 1 / u.scale;
-  return (
-    (u.scale < 1 && Math.abs(many - Math.round(many)) < 1e-9 * many ? n / Math.round(many) : n * u.scale) +
-    u.offset
-  );
+  const many = tidy(1 / u.scale);
+  return (Number.isInteger(many) ? n / many : n * u.scale) + u.offset;
 }
 
 /** Thin and unbreakable spaces that set thousands apart, as {@link formatQuantity} writes them. */

@@ -25,7 +25,7 @@ export class Quantity<K extends Kind = Kind> {
     }
     this.kind = kind;
     this.value = value;
-    if (currency) this.currency = currency;
+    this.currency = currency;
     Object.freeze(this);
   }
 

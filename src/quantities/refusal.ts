@@ -31,7 +31,7 @@ export function shown(value: unknown): string {
   try {
     if (value === undefined) text = 'nothing';
     else if (typeof value === 'string') text = JSON.stringify(value);
-    else if (typeof value === 'number' || typeof value === 'boolean' || value === null) text = String(value);
+    else if (typeof value === 'number') text = String(value);
     else if (typeof value === 'bigint') text = `${value}n`;
     else if (Array.isArray(value)) text = `a list of ${value.length}`;
     else if (typeof value === 'function') text = 'a function';
@@ -52,8 +52,7 @@ export function nearest(text: string, names: Iterable<string>): string | undefin
   let best: string | undefined;
   let least = Math.max(1, Math.floor(wanted.length / 3)) + 1;
   for (const name of names) {
-    if (Math.abs(name.length - wanted.length) >= least) continue;
-    const d = editDistance(wanted, name.toLowerCase(), least);
+    const d = editDistance(wanted, name.toLowerCase());
     if (d < least) {
       least = d;
       best = name;
@@ -62,18 +61,14 @@ export function nearest(text: string, names: Iterable<string>): string | undefin
   return best;
 }
 
-function editDistance(a: string, b: string, enough: number): number {
+function editDistance(a: string, b: string): number {
   let before = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
     const row = [i];
-    let low = i;
     for (let j = 1; j <= b.length; j++) {
       const swap = (before[j - 1] as number) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      const d = Math.min(swap, (before[j] as number) + 1, (row[j - 1] as number) + 1);
-      row.push(d);
-      if (d < low) low = d;
+      row.push(Math.min(swap, (before[j] as number) + 1, (row[j - 1] as number) + 1));
     }
-    if (low >= enough) return low;
     before = row;
   }
   return before[b.length] as number;
