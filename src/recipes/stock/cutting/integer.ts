@@ -16,6 +16,8 @@ export function chooseWhole(
   target: number,
   seconds: number,
 ): Closed {
+  // Where no pattern can be in a better plan there is no better plan; the solver takes no programme without columns.
+  if (patterns.length === 0) return { state: 'none', chosen: [] };
   const n = problem.sizes.length;
   const limited = problem.stock.flatMap((k, i) => (Number.isFinite(k.count) ? [i] : []));
   const rows = n + limited.length + 1;

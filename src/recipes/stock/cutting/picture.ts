@@ -103,9 +103,9 @@ export function cuttingPicture(plan: readonly Board[], trim: number, kerf: numbe
   });
   const more = rows.length - shown.length;
   return drawing({
-    title: `${plan.length} board${plan.length === 1 ? '' : 's'} and their cuts, lengths in mm`,
+    title: `${plan.length === 1 ? '1 board and its' : `${plan.length} boards and their`} cuts, lengths in mm`,
     subtitle: `Widths are not to scale. Kerf ${mm(kerf)} mm; hatched is waste, plain white an offcut worth keeping.${more > 0 ? ` ${more} more ways of cutting are in the table.` : ''}`,
-    description: `${plan.length} boards drawn as bars with their parts in order.`,
+    description: `Boards drawn as bars with their parts in order: ${plan.length}.`,
     shapes,
     width: 760,
     maxHeight: Math.max(120, shown.length * 34 + 60),

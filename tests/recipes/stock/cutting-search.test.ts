@@ -1,0 +1,295 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { Highs } from 'highs';
+import { boardsBound, Totals } from '../../../src/recipes/stock/cutting/bounds.js';
+import { Clock } from '../../../src/recipes/stock/cutting/clock.js';
+import { close } from '../../../src/recipes/stock/cutting/closing.js';
+import { columnsOf } from '../../../src/recipes/stock/cutting/columns.js';
+import { descend, settle } from '../../../src/recipes/stock/cutting/descent.js';
+import { longestFirst } from '../../../src/recipes/stock/cutting/fill.js';
+import { rootOf, type Hunt } from '../../../src/recipes/stock/cutting/hunt.js';
+import { chooseWhole } from '../../../src/recipes/stock/cutting/integer.js';
+import { Master } from '../../../src/recipes/stock/cutting/master.js';
+import { patternOf, type CuttingProblem, type Pattern } from '../../../src/recipes/stock/cutting/problem.js';
+import { relax } from '../../../src/recipes/stock/cutting/relaxation.js';
+import { alone, search } from '../../../src/recipes/stock/cutting/search.js';
+import { loadSolver } from '../../../src/recipes/stock/cutting/solver.js';
+import { Standing } from '../../../src/recipes/stock/cutting/standing.js';
+import { seeded } from '../../laws/legalPlan.js';
+import { everyFilling, faultsOf, leastCost, ofOneLength } from './cutting-problems.js';
+
+let highs: Highs;
+beforeAll(async () => {
+  highs = await loadSolver();
+});
+const ample = () => new Clock(Infinity, () => false);
+
+/** A hunt that begins with the plan of the longest first and the patterns of one size each. */
+async function huntFor(problem: CuttingProblem, clock = ample()): Promise<Hunt> {
+  const packing = await longestFirst(problem, rootOf(problem), ample());
+  const standing = new Standing({ packing, how: 'longest first' }, () => undefined);
+  const master = new Master(highs, problem);
+  master.add([...packing.boards.map((b) => b.pattern), ...alone(problem)]);
+  return { problem, totals: new Totals(problem), standing, clock, master };
+}
+
+// Three pieces of 4 and three of 3 on 10: 21 on 10 need three boards in any case.
+const small = ofOneLength([4, 3], [3, 3], 10);
+// Boards of 12 from sizes 7, 5, 4 and 3: 2 x 7 + 2 x 5 + 3 x 4 + 4 x 3 = 48 is four full boards (7+5, 7+5, 4+4+4, 3+3+3+3).
+const full = ofOneLength([7, 5, 4, 3], [2, 2, 3, 4], 12);
+
+// 4 + 4, 3 + 3 + 3 and 3 by longest first, where 4 + 3 + 3 twice fills two boards of 10.
+const pairs = ofOneLength([4, 3], [2, 4], 10);
+
+describe('how a search stands', () => {
+  const packing = (cost: number) => ({ boards: [], cost });
+  it('takes better plans and higher bounds alone, and tells of them', () => {
+    const heard: [number, number, string][] = [];
+    const s = new Standing({ packing: packing(5), how: 'a' }, (...news) => void heard.push(news));
+    expect([s.best.cost, s.bound, s.done]).toEqual([5, 0, false]);
+    s.take(packing(5), 'b');
+    s.take(packing(6), 'c');
+    s.take(packing(4), 'd');
+    s.raise(3, 'e');
+    s.raise(3, 'f');
+    s.raise(2, 'g');
+    expect([s.best.cost, s.bound, s.done]).toEqual([4, 3, false]);
+    s.raise(4, 'h');
+    expect(s.done).toBe(true);
+    expect(s.told).toEqual(['plan by a', 'plan by d', 'bound from e', 'bound from h']);
+    expect(heard).toEqual([[5, 0, 'plan by a'], [4, 0, 'plan by d'], [4, 3, 'bound from e'], [4, 4, 'bound from h']]); // prettier-ignore
+    s.note('looked');
+    s.tell('looking');
+    expect(s.told.at(-1)).toBe('looked');
+    expect(heard.at(-1)).toEqual([4, 4, 'looking']);
+  });
+});
+
+describe('the clock of a search', () => {
+  it('is late when time is up or somebody stopped it', () => {
+    const now = performance.now();
+    expect(new Clock(now + 1e6, () => false).late()).toBe(false);
+    expect(new Clock(now - 1, () => false).late()).toBe(true);
+    expect(new Clock(now + 1e6, () => true).late()).toBe(true);
+  });
+
+  it('lets others have a turn after 25 ms, and not before', async () => {
+    const clock = ample();
+    let turned = false;
+    setImmediate(() => (turned = true));
+    await clock.breathe();
+    expect(turned).toBe(false);
+    for (const from = performance.now(); performance.now() < from + 30;);
+    await clock.breathe();
+    expect(turned).toBe(true);
+    // The next turn is another 25 ms away.
+    turned = false;
+    setImmediate(() => (turned = true));
+    await clock.breathe();
+    expect(turned).toBe(false);
+  });
+});
+
+describe('patterns as columns', () => {
+  it('have a row a size, one a counted stock, and one of costs if wanted', () => {
+    const patterns: Pattern[] = [{ stock: 2, items: [[0, 2], [1, 1]] }, { stock: 0, items: [[1, 3]] }]; // prettier-ignore
+    const got = columnsOf(patterns, 2, [2], [5, 7]);
+    expect([got.numRows, got.numCols]).toEqual([4, 2]);
+    expect([...got.starts]).toEqual([0, 4, 6]);
+    expect([...got.indices]).toEqual([0, 1, 2, 3, 1, 3]);
+    expect([...got.values]).toEqual([2, 1, 1, 5, 3, 7]);
+    const plain = columnsOf(patterns, 2, [2]);
+    expect([plain.numRows, ...plain.indices]).toEqual([3, 0, 1, 2, 1]);
+  });
+
+  it('of each size alone are as many as fit and are wanted, where one fits', () => {
+    const p: CuttingProblem = { ...full, stock: [...full.stock, { capacity: 6, cost: 1, count: 1 }] };
+    expect(alone(p).map((q) => [q.stock, ...(q.items[0] ?? [])])).toEqual([[0, 0, 1], [0, 1, 2], [1, 1, 1], [0, 2, 3], [1, 2, 1], [0, 3, 4], [1, 3, 2]]); // prettier-ignore
+  });
+});
+
+describe('the linear programme', () => {
+  it('of full boards comes to their number, with prices by length', async () => {
+    const hunt = await huntFor(full);
+    const r = await relax(hunt, rootOf(full), new Set(), 'whole');
+    expect(r?.value).toBeCloseTo(4, 6);
+    expect(r?.exact).toBe(true);
+    // No board is worth more than it costs, and the demand is worth the bound.
+    for (const c of everyFilling(full.sizes, full.demand, 12)) expect(c.reduce((s, n, i) => s + n * r!.prices[i]!, 0)).toBeLessThanOrEqual(1 + 1e-6); // prettier-ignore
+    expect(full.demand.reduce((s, n, i) => s + n * r!.prices[i]!, 0)).toBeCloseTo(4, 6);
+    hunt.master.dispose();
+  });
+
+  it('takes no more boards than there are, and prices a scarce one', async () => {
+    // Two 5s fit the cheap board of 10, of which there is one; four 5s take it and a dear one.
+    const p: CuttingProblem = { sizes: [5], demand: [4], stock: [{ capacity: 10, cost: 1, count: 1 }, { capacity: 10, cost: 3, count: Infinity }], step: 1 }; // prettier-ignore
+    const hunt = await huntFor(p);
+    const r = await relax(hunt, rootOf(p), new Set(), 'whole');
+    expect(r?.value).toBeCloseTo(4, 6);
+    // One more cheap board would save 3 - 1.
+    expect([...r!.stockPrices].map((v) => Number(v.toFixed(6)) + 0)).toEqual([-2, 0]);
+    expect(r!.prices[0]).toBeCloseTo(1.5, 6);
+    hunt.master.dispose();
+  });
+
+  it('raises the bound at the root, and gives up below where nothing better can come', async () => {
+    const hunt = await huntFor(small);
+    expect(hunt.standing.best.cost).toBe(3);
+    expect(await relax(hunt, rootOf(small), new Set(), 'root')).toBeUndefined();
+    // 21 on 10 round up to three boards, as many as the plan has.
+    expect([hunt.standing.bound, hunt.standing.done]).toEqual([3, true]);
+    const other = await huntFor(small);
+    expect(await relax(other, rootOf(small), new Set(), 'below')).toBeUndefined();
+    expect(other.standing.bound).toBe(0);
+    const stopped = await huntFor(full, new Clock(Infinity, () => true));
+    expect(await relax(stopped, rootOf(full), new Set(), 'whole')).toBeUndefined();
+    for (const h of [hunt, other, stopped]) h.master.dispose();
+  });
+
+  it('of what is left counts what was spent, and leaves barred patterns alone', async () => {
+    const hunt = await huntFor(full);
+    const node = settle(hunt, rootOf(full), [{ pattern: patternOf(0, [1, 1, 0, 0]), times: 2 }]);
+    expect([[...node.demand], node.spent, node.available]).toEqual([[0, 0, 3, 4], 2, [Infinity]]); // prettier-ignore
+    const r = await relax(hunt, node, new Set(), 'whole');
+    expect(r?.value).toBeCloseTo(2, 6);
+    // Without the two full boards of a kind, 4s and 3s need more than two.
+    const barred = new Set(hunt.master.pool.flatMap((q, j) => (q.items.length === 1 && q.items[0]![0] > 1 ? [j] : []))); // prettier-ignore
+    hunt.master.narrow(node.demand, node.available, barred);
+    expect(hunt.master.solve().value).toBeGreaterThan(2 + 1e-6);
+    hunt.master.dispose();
+  });
+
+  it('adds a pattern once', async () => {
+    const hunt = await huntFor(full);
+    const before = hunt.master.pool.length;
+    const fresh = patternOf(0, [0, 1, 1, 1]);
+    expect(hunt.master.add([fresh, fresh])).toBe(1);
+    expect(hunt.master.add([fresh])).toBe(0);
+    expect(hunt.master.pool.length).toBe(before + 1);
+    hunt.master.dispose();
+  });
+});
+
+describe('boards settled on the way down', () => {
+  it('are no more than wanted, and no more than there are', async () => {
+    const p: CuttingProblem = { ...full, stock: [{ capacity: 12, cost: 2, count: 3 }] };
+    const [a, b] = [patternOf(0, [1, 1, 0, 0]), patternOf(0, [0, 1, 1, 1])]; // prettier-ignore
+    const node = settle({ problem: p }, rootOf(p), [{ pattern: a, times: 1 }, { pattern: b, times: 2 }]); // prettier-ignore
+    // One 5 is left for the second pattern, so it is cut once.
+    expect([[...node.demand], node.available, node.spent]).toEqual([[1, 0, 2, 3], [1], 4]); // prettier-ignore
+    expect(node.fixed.map((f) => f.times)).toEqual([1, 1]);
+    const none = settle({ problem: p }, node, [{ pattern: b, times: 1 }, { pattern: patternOf(0, [0, 0, 0, 1]), times: 3 }]); // prettier-ignore
+    expect([[...none.demand], none.available, none.spent]).toEqual([[1, 0, 2, 2], [0], 6]); // prettier-ignore
+  });
+
+  it('lead to a whole plan', async () => {
+    const hunt = await huntFor(pairs);
+    await relax(hunt, rootOf(pairs), new Set(), 'root');
+    await descend(hunt, rootOf(pairs), new Set(), 0, 0);
+    expect(faultsOf(pairs, hunt.standing.best.boards)).toEqual([]);
+    expect([hunt.standing.best.cost, hunt.standing.bound]).toEqual([2, 2]);
+    expect(hunt.standing.told.join()).toMatch(/plan by rounding the linear programme/);
+    hunt.master.dispose();
+  });
+});
+
+describe('the integer programme', () => {
+  const patterns = everyFilling(full.sizes, full.demand, 12).filter((c) => c.some((n) => n > 0)).map((c) => patternOf(0, c)); // prettier-ignore
+
+  it('finds a plan within the target, or proves that these patterns have none', () => {
+    const found = chooseWhole(highs, full, patterns, 4, 20);
+    expect(found.state).toBe('found');
+    expect(found.chosen.reduce((s, c) => s + c.times, 0)).toBe(4);
+    expect(chooseWhole(highs, full, patterns, 3, 20)).toEqual({ state: 'none', chosen: [] });
+    expect(chooseWhole(highs, full, alone(full), 4, 20).state).toBe('none');
+    // 7, 7, 5 + 5, 4 + 4 + 4, 3 + 3 + 3 + 3: five boards of one size each.
+    expect(chooseWhole(highs, full, alone(full), 5, 20).state).toBe('found');
+  });
+
+  it('takes no more boards than there are', () => {
+    const p: CuttingProblem = { sizes: [5], demand: [4], stock: [{ capacity: 10, cost: 1, count: 1 }, { capacity: 10, cost: 3, count: Infinity }], step: 1 }; // prettier-ignore
+    const all = alone(p);
+    expect(chooseWhole(highs, p, all, 3, 20).state).toBe('none');
+    expect(chooseWhole(highs, p, all, 4, 20).chosen.map((c) => [c.pattern.stock, c.times])).toEqual([[0, 1], [1, 1]]); // prettier-ignore
+  });
+
+  it('out of time leaves the matter open', () => {
+    const u = seeded(9);
+    const sizes = [...new Set(Array.from({ length: 40 }, () => 200 + Math.floor(u() * 300)))].sort(
+      (a, b) => b - a,
+    );
+    const p = ofOneLength(sizes, sizes.map(() => 2), 1000); // prettier-ignore
+    const many = everyFilling(sizes, sizes.map(() => 1), 1000).filter((c) => c.some((n) => n > 0)).slice(0, 4000).map((c) => patternOf(0, c)); // prettier-ignore
+    expect(chooseWhole(highs, p, [...many, ...alone(p)], sizes.length * 0.7, 1e-9)).toEqual({ state: 'open', chosen: [] }); // prettier-ignore
+  });
+
+  it('closes a hunt: a better plan, or the proof that there is none', async () => {
+    const hunt = await huntFor(pairs);
+    expect(hunt.standing.best.cost).toBe(3);
+    await close(hunt, highs, 20, 3000);
+    expect([hunt.standing.best.cost, hunt.standing.bound]).toEqual([2, 0]);
+    expect(faultsOf(pairs, hunt.standing.best.boards)).toEqual([]);
+    // Nothing is known of a bound but what the programme itself proves.
+    await close(hunt, highs, 20, 3000);
+    expect([hunt.standing.bound, hunt.standing.done]).toEqual([2, true]);
+    expect(hunt.standing.told.join()).toMatch(/plan by integer programming.*every pattern of a better plan/);
+    // With fewer patterns than there are, nothing is proved.
+    const few = await huntFor(pairs);
+    await close(few, highs, 20, 0);
+    expect(few.standing.bound).toBe(0);
+    expect(few.standing.told.join()).not.toMatch(/every pattern/);
+    const late = await huntFor(small, new Clock(Infinity, () => true));
+    await close(late, highs, 20, 3000);
+    expect(late.standing.bound).toBe(0);
+    for (const h of [hunt, few, late]) h.master.dispose();
+  });
+
+  it('over no pattern at all is proof', () => {
+    expect(chooseWhole(highs, full, [], 9, 20)).toEqual({ state: 'none', chosen: [] });
+  });
+});
+
+describe('a search', () => {
+  const run = (p: CuttingProblem, more: object = {}) =>
+    search(p, { until: performance.now() + 60_000, stopped: () => false, changed: () => undefined, patience: 2, loadSolver, ...more }); // prettier-ignore
+
+  it('proves its plan the best of all, for boards, lengths and costs', async () => {
+    const u = seeded(21);
+    const whole = (low: number, high: number): number => low + Math.floor(u() * (high - low + 1));
+    for (let i = 0; i < 60; i++) {
+      const sizes = [...new Set([whole(3, 9), whole(6, 14), whole(9, 20)])].sort((a, b) => b - a);
+      const costs = [whole(2, 6), whole(2, 6)];
+      const p: CuttingProblem = {
+        sizes,
+        demand: sizes.map(() => whole(1, 4)),
+        stock: [{ capacity: whole(20, 26), cost: costs[0]! / 6, count: Infinity }, { capacity: whole(20, 40), cost: costs[1]! / 6, count: whole(1, 3) }], // prettier-ignore
+        step: 1 / 6,
+      };
+      const got = await run(p);
+      expect(faultsOf(p, got.packing.boards)).toEqual([]);
+      expect(got.proven).toBe(true);
+      expect(got.packing.cost).toBeCloseTo(leastCost(p), 9);
+      expect(got.bound).toBeLessThanOrEqual(got.packing.cost);
+    }
+  });
+
+  it('that is stopped gives a plan and a bound that holds, whatever the number of pieces', async () => {
+    for (const times of [1, 1000]) {
+      const p = { ...full, demand: full.demand.map((n) => n * times) };
+      const got = await run(p, { stopped: () => true });
+      expect(faultsOf(p, got.packing.boards)).toEqual([]);
+      expect(got.bound).toBeLessThanOrEqual(4 * times);
+      expect(got.packing.cost).toBeGreaterThanOrEqual(4 * times);
+    }
+  });
+
+  it('proves a plan that no bound from lengths or long parts gives', async () => {
+    // 8 on 20, three of 8 with seven of 7: 24 + 49 = 73 on 20 is four boards by length; no two boards can be full.
+    const p = ofOneLength([8, 7], [3, 7], 20);
+    expect(Math.ceil(73 / 20)).toBe(4);
+    expect(boardsBound(p.sizes, p.demand, 20)).toBe(4);
+    // Only two pieces fit a board, 10 pieces need five.
+    const got = await run(p);
+    expect([got.packing.cost, got.proven]).toEqual([5, true]);
+    expect(got.told.join()).toMatch(/bound from the linear programme/);
+  });
+});
