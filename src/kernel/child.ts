@@ -5,8 +5,8 @@ import { existsSync } from 'node:fs';
 import type { Duplex } from 'node:stream';
 import { createInterface } from 'node:readline';
 import type { JupyterMessage } from './message.ts';
-import { nodeFlags } from './install.ts';
 import { built } from './place.ts';
+import { startOptions } from './start/place.ts';
 import { readLine, toLine } from './wires/line.ts';
 
 export type { JupyterMessage } from './message.ts';
@@ -32,9 +32,10 @@ export async function spawnKernelChild(options: { cwd: string; env?: Record<stri
   const program = built('kernel/main.js');
   if (!existsSync(program)) throw new Error(`the kernel is not built: ${program} is missing; run \`npm run build\``);
   if (!existsSync(options.cwd)) throw new Error(`the kernel cannot start: there is no folder ${options.cwd}`);
-  const child = spawn(process.execPath, [...nodeFlags, program, '--pipe', String(channel)], {
+  const env = { ...process.env, ...options.env };
+  const child = spawn(process.execPath, [...startOptions(env), program, '--pipe', String(channel)], {
     cwd: options.cwd,
-    env: { ...process.env, ...options.env },
+    env,
     stdio: ['ignore', 'ignore', 'inherit', 'pipe'],
   });
   const exited = new Promise<{ code: number | null; signal: string | null }>((resolve) => {

@@ -2,21 +2,13 @@
 import { existsSync } from 'node:fs';
 import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { homedir } from 'node:os';
-import { join, resolve } from 'node:path';
-import { built } from './place.ts';
+import { dirname, join, resolve } from 'node:path';
+import { built, packageRoot } from './place.ts';
+import { freezeStart } from './start/freezer.ts';
+import { nodeFlags } from './start/place.ts';
 
 export const kernelName = 'reckoner';
 export const displayName = "Joiner's Reckoner (TypeScript)";
-
-export const nodeFlags = [
-  // To survive the tearing down of a looping cell.
-  '--no-force-async-hooks-checks',
-  // To stay silent about what a cell cannot change.
-  '--disable-warning=ExperimentalWarning',
-  // To let code run a while before it is optimised: the compiler's thousands of functions are not worth it at once, and
-  // a start and a fresh cell take half the work. A hot loop of a cell is still optimised, a few milliseconds later.
-  '--interrupt-budget=1000000',
-];
 
 /** Where a kernelspec goes: `prefix` (its share/jupyter/kernels), else the user's own Jupyter data folder. */
 export interface InstallPlace {
@@ -36,13 +28,22 @@ export function kernelFolder({ prefix }: InstallPlace = {}): string {
   return prefix ? join(resolve(prefix), 'share', 'jupyter', 'kernels', kernelName) : join(userData(), 'kernels', kernelName);
 }
 
+/** The command by which Jupyter starts the kernel: where there is a shell, by way of kernel.sh, which looks for the frozen start. */
+function argv(program: string): string[] {
+  const script = join(packageRoot, 'src/launch/kernel.sh');
+  return existsSync('/bin/sh') && existsSync(script)
+    ? ['/bin/sh', script, process.execPath, dirname(program), '{connection_file}', ...nodeFlags]
+    : [process.execPath, ...nodeFlags, program, '--connection', '{connection_file}'];
+}
+
 /** Writes the kernelspec `reckoner`; returns the folder it wrote. */
 export async function installKernel(place: InstallPlace = {}): Promise<string> {
   const program = built('kernel/main.js');
   if (!existsSync(program)) throw new Error(`the kernel is not built: ${program} is missing; run \`npm run build\` first`);
+  await freezeStart();
   const folder = kernelFolder(place);
   const spec = {
-    argv: [process.execPath, ...nodeFlags, program, '--connection', '{connection_file}'],
+    argv: argv(program),
     display_name: displayName,
     language: 'typescript',
     interrupt_mode: 'message',

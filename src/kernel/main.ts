@@ -2,11 +2,11 @@
  * The kernel's process. The wires get a thread of their own and are open before the compiler is loaded here:
  * `node main.js --connection FILE` for Jupyter, `node main.js --pipe 3` for our own notebook server.
  */
+import { spawn } from 'node:child_process';
 import { MessageChannel, Worker } from 'node:worker_threads';
-import { Desk } from './desk/desk.ts';
 import { built } from './place.ts';
+import { frozen } from './start/frozen.ts';
 import { Flag, Phase, type WireData } from './wires/envelope.ts';
-import { keepCompilerCode } from './tslab.ts';
 
 function transport(args: string[]): WireData['transport'] {
   const [option, value] = args;
@@ -16,6 +16,10 @@ function transport(args: string[]): WireData['transport'] {
   process.exit(2);
 }
 
+if (process.argv[2] === '--check') {
+  const { check } = await import('./start/check.ts');
+  process.exit(await check());
+}
 const wires = transport(process.argv.slice(2));
 const flags = new Int32Array(new SharedArrayBuffer(Flag.size * 4));
 Atomics.store(flags, Flag.phase, Phase.compiling);
@@ -32,6 +36,8 @@ worker.on('error', (error) => {
   exit(1);
 });
 
+// The wires' thread is on its way; only now is the larger part of the kernel read.
+const [{ Desk }, { keepCompilerCode }] = await Promise.all([import('./desk/desk.ts'), import('./tslab.ts')]);
 const desk = new Desk({ transport: wires, flags, port: requests.port1, answers: answers.port1 }, process.cwd(), () => exit(0));
 process.on('uncaughtException', (error) => desk.session.reportStray(error));
 process.on('unhandledRejection', (error) => desk.session.reportStray(error));
@@ -42,5 +48,10 @@ process.exit = (() => {
 }) as typeof process.exit;
 void desk.session.executor.warm().catch((error: unknown) => desk.session.reportStray(error));
 desk.open();
-// Kept once the first cells have shown which functions are needed; only if no earlier start has done so.
-setTimeout(keepCompilerCode, 2_500).unref();
+if (!frozen()) {
+  // Once the first cells have run: the next start is to be quicker than this one.
+  setTimeout(() => {
+    keepCompilerCode();
+    spawn(process.execPath, [built('kernel/freezer.js')], { detached: true, stdio: 'ignore' }).on('error', () => undefined).unref();
+  }, 2_500).unref();
+}

@@ -8,6 +8,7 @@ import { Interrupted, type RunEnd } from './running/run.ts';
 import { bundleAtOnce, bundleOf } from './showing/bundle.ts';
 import { PrintCapture, PrintedText } from './showing/stream.ts';
 import { Traces, type CellError } from './showing/trace.ts';
+import { takeRoom } from './start/frozen.ts';
 
 export type { MimeBundle, NbOutput } from './message.ts';
 
@@ -45,6 +46,13 @@ export interface RunOptions {
   countsUp?: boolean;
 }
 
+/** The room that a frozen start holds, if this process began from one; else a new one. */
+function readyRoom(cwd: string): CompilerRoom {
+  const room = takeRoom();
+  room?.moveTo(cwd);
+  return room ?? new CompilerRoom(cwd);
+}
+
 /** Opens a session whose cells resolve files and packages from `cwd`; `file` names the notebook in messages. */
 export function createSession(options: { cwd: string; file?: string }): Promise<CellSession> {
   return Promise.resolve(new KernelSession(options));
@@ -64,7 +72,7 @@ export class KernelSession implements CellSession {
   private abandon: (() => void) | undefined;
 
   constructor(private readonly options: SessionOptions) {
-    this.room = new CompilerRoom(options.cwd);
+    this.room = readyRoom(options.cwd);
     this.executor = new Executor(options.cwd, options.file, options.hooks);
     this.printed = new PrintedText((name, text) => this.output({ output_type: 'stream', name, text }));
     this.capture = new PrintCapture((name, text) => this.printed.write(name, text));

@@ -7,9 +7,11 @@ import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import Module, { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
+import { startupSnapshot } from 'node:v8';
 import vm from 'node:vm';
 import type TS from 'typescript';
 import { cacheFolder } from './place.ts';
+import { frozen } from './start/frozen.ts';
 
 /** What the compiler offers its own language service and the kernel needs too, though its typings leave it out. */
 export interface CompilerInside {
@@ -34,7 +36,7 @@ interface Inspector {
 }
 
 const require = createRequire(import.meta.url);
-const compilerFile = createRequire(require.resolve('tslab')).resolve('@tslab/typescript-for-tslab');
+export const compilerFile = createRequire(require.resolve('tslab')).resolve('@tslab/typescript-for-tslab');
 
 /** The folder of the standard library's type files. */
 export const libFolder = dirname(compilerFile);
@@ -50,6 +52,16 @@ let codeIsFresh = false;
 /** Loads the compiler once; with the machine code of an earlier run at hand that takes a third of the time. */
 export function loadCompiler(): Compiler {
   if (compiler) return compiler;
+  const ready = frozen()?.compiler;
+  if (ready) {
+    // tslab's own converter asks for the compiler by `require`: it gets this one instead of loading a second.
+    const module = new Module(compilerFile);
+    module.exports = ready;
+    module.loaded = true;
+    (require.cache as Record<string, unknown>)[compilerFile] = module;
+    return (compiler = ready);
+  }
+  if (startupSnapshot.isBuildingSnapshot()) return (compiler = compilerToFreeze());
   const { size, mtimeMs } = statSync(compilerFile);
   // The engine takes machine code back only under the options it was made with.
   const made = [compilerFile, size, mtimeMs, process.version, process.arch, ...process.execArgv].join(' ');
@@ -72,6 +84,14 @@ export function loadCompiler(): Compiler {
   (require.cache as Record<string, unknown>)[compilerFile] = module;
   compiler = module.exports as Compiler;
   return compiler;
+}
+
+/** The compiler as it can be frozen: without a handle on a script of the engine's, and from the text that freezer.ts prepared. */
+function compilerToFreeze(): Compiler {
+  const module = { exports: {} };
+  const run = new Function('exports', 'require', 'module', '__filename', '__dirname', readFileSync(process.env['RECKONER_COMPILER_TEXT'] ?? compilerFile, 'utf8')) as (...given: unknown[]) => void;
+  run(module.exports, createRequire(compilerFile), module, compilerFile, libFolder);
+  return module.exports as Compiler;
 }
 
 /** Keeps the compiler's machine code, with the functions used so far, for the next start. Losing it costs only time. */

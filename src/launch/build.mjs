@@ -7,20 +7,44 @@ import { join } from 'node:path';
 import { writeCatalogue } from './catalogue.mjs';
 import { writeCellLib } from './cellLib.mjs';
 import { writeCellNames } from './cellNames.mjs';
+import { writeFace } from './face.mjs';
+import { buildFrozenStart, dropFrozenStart } from './frozenStart.mjs';
 
 export const root = fileURLToPath(new URL('../..', import.meta.url));
 
 /** Entry points that exist: the public face, the command, and the processes the kernel and the page start. */
 const entries = {
-  index: 'src/index.ts',
+  face: 'src/index.ts',
   cli: 'src/cli.ts',
   'kernel/main': 'src/kernel/main.ts',
   'kernel/wire': 'src/kernel/wire.ts',
   'kernel/pipe': 'src/kernel/pipe.ts',
+  'kernel/freezer': 'src/kernel/freezer.ts',
   'notebook/serve': 'src/notebook/serve.ts',
 };
 
+/** What is bundled and what stays a package of its own. */
+const parts = {
+  // mathjs and zod are bundled so that only the used parts load (0.06 s instead of 0.6 s); the rest stays outside.
+  external: [
+    'tslab',
+    '@tslab/*',
+    'zeromq',
+    'vega',
+    'vega-lite',
+    'danfojs-node',
+    '@tensorflow/*',
+    'highs',
+    'esbuild',
+    'playwright-core',
+    'typescript',
+  ],
+  // Its main file is UMD, which hides its parts from a bundler; the same in ESM does not.
+  alias: { 'jsonc-parser': 'jsonc-parser/lib/esm/main.js' },
+};
+
 export async function build({ declarations = true } = {}) {
+  dropFrozenStart(root);
   writeCatalogue();
   writeCellLib(root);
   const esbuild = await import('esbuild');
@@ -38,28 +62,14 @@ export async function build({ declarations = true } = {}) {
     target: 'node20',
     chunkNames: 'chunks/[name]-[hash]',
     sourcemap: 'linked',
-    // mathjs and zod are bundled so that only the used parts load (0.06 s instead of 0.6 s); the rest stays outside.
-    external: [
-      'tslab',
-      '@tslab/*',
-      'zeromq',
-      'vega',
-      'vega-lite',
-      'danfojs-node',
-      '@tensorflow/*',
-      'highs',
-      'esbuild',
-      'playwright-core',
-      'typescript',
-    ],
-    // Its main file is UMD, which hides its parts from a bundler; the same in ESM does not.
-    alias: { 'jsonc-parser': 'jsonc-parser/lib/esm/main.js' },
+    ...parts,
     banner: {
       js: "import { createRequire as __makeRequire } from 'node:module'; const require = __makeRequire(import.meta.url);",
     },
     logLevel: 'warning',
     metafile: true,
   });
+  writeFace(root, result.metafile.outputs['dist/face.js'].exports);
   sweepChunks(new Set(Object.keys(result.metafile.outputs)));
   const { buildPage } = await import('./page.mjs');
   await buildPage();
@@ -72,6 +82,7 @@ export async function build({ declarations = true } = {}) {
     if (run.status !== 0) process.stderr.write(run.stdout + run.stderr);
     if (run.status !== 0 && process.env.CI) throw new Error('the declarations did not build');
     writeCellNames(root);
+    await buildFrozenStart(root, parts);
   }
 }
 

@@ -35,6 +35,9 @@ export interface CellFile extends TS.SourceFile {
 /** Cells after which the checker is replaced, so that what it remembers of cells long gone is let go. */
 const renewAfter = 250;
 
+/** Where the texts stand that are in no file. What they import is looked for from the session's folder. */
+const virtualFolder = '/__reckoner__';
+
 export class CompilerRoom {
   readonly ts: Compiler;
   readonly options: TS.CompilerOptions;
@@ -56,8 +59,11 @@ export class CompilerRoom {
   private seen = 0;
   private added = 0;
 
-  constructor(readonly cwd: string) {
+  private folder: string;
+
+  constructor(cwd: string) {
     const ts = (this.ts = loadCompiler());
+    this.folder = cwd;
     const flat = built('kernel/lib.d.ts');
     this.options = {
       target: ts.ScriptTarget.ES2022,
@@ -83,12 +89,24 @@ export class CompilerRoom {
     this.rebuild();
   }
 
+  /** The folder that cells resolve files and packages from. */
+  get cwd(): string {
+    return this.folder;
+  }
+
+  /** Gives a room made ahead, in which no cell has imported anything yet, the folder of its session. */
+  moveTo(cwd: string): void {
+    this.folder = cwd;
+    // The same array, so that the program made with it stays good.
+    this.options.typeRoots![0] = join(cwd, 'node_modules/@types');
+  }
+
   get checker(): TS.TypeChecker {
     return this.program.getTypeChecker();
   }
 
   private virtual(name: string): string {
-    return join(this.cwd, `__reckoner_${name}__.ts`).replaceAll('\\', '/');
+    return `${virtualFolder}/${name}.ts`;
   }
 
   private createHost(): TS.CompilerHost {
@@ -123,11 +141,12 @@ export class CompilerRoom {
         return undefined;
       }
     };
-    const cache = ts.createModuleResolutionCache(this.cwd, (name) => name, this.options);
+    const cache = ts.createModuleResolutionCache(virtualFolder, (name) => name, this.options);
     const face = built('index.d.ts');
     const ownTypes = built('').replaceAll('\\', '/');
-    host.resolveModuleNames = (names, containing) =>
+    host.resolveModuleNames = (names, from) =>
       names.map((name) => {
+        const containing = from.startsWith(virtualFolder) ? join(this.cwd, 'cell.ts').replaceAll('\\', '/') : from;
         // Within our own build every import names a neighbour: no need to ask the disk.
         if (containing.startsWith(ownTypes) && /^\..*\.js$/.test(name)) {
           return { resolvedFileName: posix.join(posix.dirname(containing), name.replace(/js$/, 'd.ts')), extension: ts.Extension.Dts };
@@ -146,7 +165,8 @@ export class CompilerRoom {
     const file = ts.createSourceFile(
       name, text,
       { languageVersion: ts.ScriptTarget.ES2022, setExternalModuleIndicator: (made) => ((made as CellFile).externalModuleIndicator ??= true) },
-      true, ts.ScriptKind.TS,
+      // The binder, which comes next, names each node's parent.
+      false, ts.ScriptKind.TS,
     ) as CellFile;
     return file;
   }
@@ -207,7 +227,8 @@ export class CompilerRoom {
     }
     const { ts } = this;
     const file = this.module(name, text);
-    const specifiers = ts.preProcessFile(text, true, true).importedFiles.map((found) => found.fileName);
+    const imports = /\b(?:import|export|require|reference)\b/.test(text);
+    const specifiers = imports ? ts.preProcessFile(text, true, true).importedFiles.map((found) => found.fileName) : [];
     this.need(specifiers, text);
     file.path = file.resolvedPath = file.originalFileName = name;
     file.imports = [];
@@ -307,6 +328,12 @@ export class CompilerRoom {
 
   quickInfo(file: CellFile, position: number): TS.QuickInfo | undefined {
     return this.ts.getQuickInfoAtPosition(file, this.checker, neverCancelled, position);
+  }
+
+  /** Forgets the cells there were. Their numbers stay used: the checker remembers its findings by a file's name. */
+  forget(): void {
+    this.cells.clear();
+    this.seen = 0;
   }
 
   /** Forgets a cell's file that is no longer needed: a completion's or an inspection's. */

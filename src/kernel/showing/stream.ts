@@ -58,6 +58,25 @@ export class PrintCapture {
       stderr: sink('stderr') as unknown as NodeJS.WritableStream,
       colorMode: false,
     });
+    this.shorten();
+  }
+
+  /** A lone text or number outside a group is printed as it is; by way of Node's formatter it takes twice as long. */
+  private shorten(): void {
+    const face = this.console;
+    let depth = 0;
+    const { group, groupEnd } = face;
+    face.group = face.groupCollapsed = (...label) => (depth++, group.apply(face, label));
+    face.groupEnd = () => ((depth = Math.max(0, depth - 1)), groupEnd.call(face));
+    for (const [method, name] of [['log', 'stdout'], ['info', 'stdout'], ['debug', 'stdout'], ['warn', 'stderr'], ['error', 'stderr']] as const) {
+      const whole = face[method].bind(face);
+      face[method] = (...given: unknown[]) => {
+        const [value] = given;
+        const plain = given.length === 1 && depth === 0 && (typeof value === 'string' || (typeof value === 'number' && !Object.is(value, -0)));
+        if (plain) this.write(name, `${value}\n`);
+        else whole(...given);
+      };
+    }
   }
 
   /** Takes the console and the streams over; nesting is allowed and the outermost `stop` gives them back. */

@@ -1,0 +1,78 @@
+/**
+ * Makes the frozen start, in processes of its own. It only saves time: where it
+ * cannot be made (a read-only folder, an engine that refuses), kernels start the longer way.
+ */
+import { spawn } from 'node:child_process';
+import { access, constants, mkdtemp, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { built } from '../place.ts';
+import { compilerFile } from '../tslab.ts';
+import { blob, blobKey, canThaw, freezingFlags, keyOfNode, nodeFlags } from './place.ts';
+
+/** Where freeze.ts finds the compiler's text without its blanks and remarks: half the memory to freeze and thaw. */
+export const compilerTextVariable = 'RECKONER_COMPILER_TEXT';
+
+const recipe = built('kernel/freeze.cjs');
+const ageOf = async (file: string): Promise<number> => (await stat(file)).mtimeMs;
+
+/** Runs Node; resolves to its exit code, or null if it had to be stopped. Under `NODE_OPTIONS` of the person's own the engine would refuse the result elsewhere. */
+function node(flags: string[], args: string[], env: Record<string, string>): Promise<number | null> {
+  return new Promise((resolve) => {
+    const child = spawn(process.execPath, [...flags, ...args], {
+      env: { ...process.env, ...env, NODE_OPTIONS: '' },
+      stdio: 'ignore',
+      timeout: 60_000,
+    });
+    child.once('error', () => resolve(null));
+    child.once('exit', (code) => resolve(code));
+  });
+}
+
+/** Makes the frozen start unless a good one is there. Resolves to whether there is one now; never rejects. */
+export async function freezeStart(): Promise<boolean> {
+  if (canThaw({})) return true;
+  let folder: string | undefined;
+  try {
+    await access(dirname(blob), constants.W_OK);
+    const age = await ageOf(recipe);
+    folder = await mkdtemp(join(tmpdir(), 'reckoner-start-'));
+    const { transform } = await import('esbuild');
+    const text = join(folder, 'compiler.js');
+    await writeFile(
+      text,
+      (
+        await transform(await readFile(compilerFile, 'utf8'), {
+          minifyWhitespace: true,
+          legalComments: 'none',
+          charset: 'ascii',
+          target: 'node20',
+        })
+      ).code,
+    );
+    // In the folder where it will stand: a rename does not go from disk to disk.
+    const draft = `${blob}.${process.pid}`;
+    try {
+      if (
+        (await node(freezingFlags, ['--snapshot-blob', draft, '--build-snapshot', recipe], {
+          [compilerTextVariable]: text,
+        })) !== 0
+      )
+        return false;
+      if ((await node(nodeFlags, ['--snapshot-blob', draft, built('kernel/main.js'), '--check'], {})) !== 0)
+        return false;
+      // Built anew meanwhile: what was frozen is no longer what the package is.
+      if ((await ageOf(recipe)) !== age) return false;
+      await writeFile(`${blobKey}.${process.pid}`, `${keyOfNode()}\n`);
+      await rename(`${blobKey}.${process.pid}`, blobKey);
+      await rename(draft, blob);
+      return true;
+    } finally {
+      await rm(draft, { force: true });
+    }
+  } catch {
+    return false;
+  } finally {
+    if (folder !== undefined) await rm(folder, { recursive: true, force: true });
+  }
+}

@@ -1,0 +1,44 @@
+/** Where the frozen start lies, and whether this Node can begin from it. */
+import { readFileSync, statSync } from 'node:fs';
+import { built } from '../place.ts';
+
+/** The frozen memory. */
+export const blob = built('kernel/start.blob');
+/** Which Node it was made by: the inode and size of its program, as `ls -Lin` prints them too. kernel.sh reads it. */
+export const blobKey = built('kernel/start.key');
+
+/** To survive the tearing down of a looping cell. Node takes it off a counter that is frozen too: given while freezing as well, it undoes itself. */
+const calmly = '--no-force-async-hooks-checks';
+
+const engineFlags = [
+  // To stay silent about what a cell cannot change.
+  '--disable-warning=ExperimentalWarning',
+  // To let code run a while before it is optimised: the compiler's thousands of functions are not worth it at once, and
+  // a start and a fresh cell take half the work. A hot loop of a cell is still optimised, a few milliseconds later.
+  '--interrupt-budget=1000000',
+];
+
+export const nodeFlags = [calmly, ...engineFlags];
+export const freezingFlags = engineFlags;
+
+/** The Node program that runs this, as the key names it. */
+export function keyOfNode(): string {
+  const { ino, size } = statSync(process.execPath);
+  return `${ino} ${size}`;
+}
+
+/** Whether a process started now may begin from the frozen start. Node refuses one made under other options. */
+export function canThaw(env: NodeJS.ProcessEnv): boolean {
+  try {
+    return (
+      !env['NODE_OPTIONS'] && statSync(blob).isFile() && readFileSync(blobKey, 'utf8').trim() === keyOfNode()
+    );
+  } catch {
+    return false;
+  }
+}
+
+/** Options for Node to start the kernel's program with. */
+export function startOptions(env: NodeJS.ProcessEnv): string[] {
+  return canThaw(env) ? [...nodeFlags, '--snapshot-blob', blob] : nodeFlags;
+}

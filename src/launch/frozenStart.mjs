@@ -1,0 +1,42 @@
+// Builds dist/kernel/freeze.cjs: what `node --build-snapshot` runs to make the frozen start, in one file without blanks
+// and in ASCII alone, since the engine keeps a text with any other letter at double the size.
+import { rmSync } from 'node:fs';
+import { readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+
+/** A frozen start holds the package as it was: it goes before anything is built. */
+export function dropFrozenStart(root) {
+  for (const name of ['start.key', 'start.blob', 'freeze.cjs'])
+    rmSync(join(root, 'dist/kernel', name), { force: true });
+}
+
+export async function buildFrozenStart(root, options) {
+  const esbuild = await import('esbuild');
+  const out = join(root, 'dist/kernel/freeze.cjs');
+  const { outputFiles } = await esbuild.build({
+    ...options,
+    absWorkingDir: root,
+    entryPoints: ['src/kernel/start/freeze.ts'],
+    outfile: out,
+    write: false,
+    bundle: true,
+    format: 'cjs',
+    platform: 'node',
+    target: 'node20',
+    charset: 'ascii',
+    legalComments: 'none',
+    minifyWhitespace: true,
+    define: { 'import.meta.url': '__here' },
+    banner: {
+      js: `const __here = require('node:url').pathToFileURL(__filename).href, __import = (name) => globalThis[Symbol.for('joiners-reckoner.import')](name);`,
+    },
+    logLevel: 'warning',
+  });
+  const text = outputFiles[0].text
+    // Frozen code has no way to import of its own; thaw.cjs lends it one.
+    .replace(/\bimport\("/g, '__import("')
+    // What is left outside ASCII stands in regular expressions.
+    .replace(/[^\x00-\x7f]/g, (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`);
+  writeFileSync(`${out}.new`, text);
+  renameSync(`${out}.new`, out);
+}
