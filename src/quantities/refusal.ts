@@ -30,7 +30,6 @@ export function shown(value: unknown): string {
   let text: string;
   try {
     if (value === undefined) text = 'nothing';
-    else if (typeof value === 'string') text = JSON.stringify(value);
     else if (typeof value === 'number') text = String(value);
     else if (typeof value === 'bigint') text = `${value}n`;
     else if (Array.isArray(value)) text = `a list of ${value.length}`;

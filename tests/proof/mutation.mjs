@@ -2,6 +2,7 @@
 // node tests/proof/mutation.mjs [part ...]       parts as named below and last committed; the score of each is kept
 // in tests/proof/figures/.
 // node tests/proof/mutation.mjs --file src/recipes/rails/beam.ts   one file of a part as it stands, printed and not kept.
+// What only draws (a recipe's chart) is tried and told apart; files of pictures are left out.
 // A survivor that cannot be noticed, since it changes no answer, is explained in tests/proof/survivors/<part>.json:
 // [{ "file", "line": the source line's text, "was" (needed only where one line has several alike) and "becomes": the
 // piece that is replaced and its replacement as printed in brackets, "why" }].
@@ -99,20 +100,22 @@ function keep(name, part, faults, aside, seen) {
   const count = { noticed: 0, 'out of time': 0, survived: 0, noTest: 0 };
   const kinds = {};
   const survivors = [];
+  const pictures = { tried: 0, noticed: 0, survivors: [] };
   const explained = [];
   const told = join(root, 'tests/proof/survivors', `${name}.json`);
   const reasons = existsSync(told) ? JSON.parse(readFileSync(told, 'utf8')) : [];
   for (const f of faults) {
-    const kind = (kinds[f.kind] ??= { tried: 0, noticed: 0 });
-    kind.tried++;
     const end = seen.end.get(f.id);
+    const kind = f.picture ? pictures : (kinds[f.kind] ??= { tried: 0, noticed: 0 });
+    kind.tried++;
     if (end) {
       kind.noticed++;
+      if (f.picture) continue;
       count[end]++;
       continue;
     }
     const reached = seen.tests.has(f.id) || seen.loads.has(f.id);
-    count[reached ? 'survived' : 'noTest']++;
+    if (!f.picture) count[reached ? 'survived' : 'noTest']++;
     const reason = reasons.find(
       (r) =>
         r.file === f.file &&
@@ -123,11 +126,11 @@ function keep(name, part, faults, aside, seen) {
     const place = `${f.file}:${f.line}`;
     if (reason) explained.push({ place, line: f.text, was: f.was, becomes: f.becomes, why: reason.why });
     else
-      survivors.push(
+      (f.picture ? pictures.survivors : survivors).push(
         `${place} ${f.kind}${reached ? '' : ' (no test comes here)'}: ${f.text}  [${f.was}  ->  ${f.becomes}]`,
       );
   }
-  const tried = faults.length;
+  const tried = faults.length - pictures.tried;
   const figures = {
     date: new Date().toISOString().slice(0, 10),
     machine: `${cpus().length} cores, ${cpus()[0]?.model.trim()}, Node ${process.versions.node}`,
@@ -141,10 +144,12 @@ function keep(name, part, faults, aside, seen) {
     triedAlone: seen.triedAlone,
     score: tried === 0 ? 0 : Number((((count.noticed + count['out of time']) / tried) * 100).toFixed(1)),
     kinds,
+    pictures,
     explained,
     survivors,
   };
   if (only.length > 0) {
+    for (const s of pictures.survivors) console.log(`in a picture: ${s}`);
     for (const s of survivors) console.log(s);
     console.log(
       `${figures.score} % of ${tried} noticed, ${explained.length} explained, ${survivors.length} left`,

@@ -45,6 +45,13 @@ describe('a text for a quantity', () => {
     expect(() => parseQuantity(text, kind)).toThrow(says);
   });
 
+  // The coldest there is, but for the last digits that a change of unit leaves.
+  it('of absolute zero may be a billionth of a degree below it', () => {
+    expect(parseQuantity(`${-273.15 - 1e-9} degC`, 'temperature').value).toBe(-273.15 - 1e-9);
+    expect(() => parseQuantity(`${-273.15 - 1.1e-9} degC`, 'temperature')).toThrow(/absolute zero/);
+    expect(parseQuantity('-459.67 degF', 'temperature').value).toBeCloseTo(-273.15, 9);
+  });
+
   it('without a unit is a ratio, not a sum of money', () => {
     expect(anyQuantity('5').kind).toBe('ratio');
   });

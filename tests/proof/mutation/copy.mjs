@@ -14,7 +14,7 @@ import { spawnSync } from 'node:child_process';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
-import { switchFormulas, withFormulaFaults } from './formulas.mjs';
+import { pictureLines, switchFormulas, withFormulaFaults } from './formulas.mjs';
 
 export const root = join(dirname(fileURLToPath(import.meta.url)), '../../..');
 const tool = join(root, 'node_modules/.cache/mutation');
@@ -89,7 +89,7 @@ export function copyTree(folder, committed) {
 }
 
 /**
- * Puts faults into `files` of the copy in `folder` and gives them: { id, file, line, column, text, was, becomes, kind },
+ * Puts faults into `files` of the copy in `folder` and gives them: { id, file, line, column, text, was, becomes, kind, picture },
  * where `text` is the whole source line.
  */
 export async function putFaults(folder, files) {
@@ -133,6 +133,9 @@ export async function putFaults(folder, files) {
       kind: m.mutatorName,
     });
   }
+  const pictures = new Map([...lines].map(([name, text]) => [name, pictureLines(name, text.join('\n'))]));
+  for (const f of faults)
+    f.picture = pictures.get(f.file).some(([from, to]) => f.line >= from && f.line <= to);
   return { faults, aside };
 }
 

@@ -24,6 +24,21 @@ export function spoiltTexts(text) {
   return [...spoilt];
 }
 
+/** First and last line of every picture of a recipe: what is drawn there is told apart from what is reckoned. */
+export function pictureLines(name, content) {
+  const file = ts.createSourceFile(name, content, ts.ScriptTarget.Latest, true);
+  const found = [];
+  const visit = (node) => {
+    if (ts.isPropertyAssignment(node) && node.name.getText(file) === 'chart')
+      found.push(
+        [node.getStart(file), node.getEnd()].map((at) => file.getLineAndCharacterOfPosition(at).line + 1),
+      );
+    ts.forEachChild(node, visit);
+  };
+  visit(file);
+  return found;
+}
+
 /** Writes the spoilt texts into the source beside the right one; the faults are told as copy.mjs tells its own. */
 export function withFormulaFaults(name, content, number) {
   const file = ts.createSourceFile(name, content, ts.ScriptTarget.Latest, true);
