@@ -117,17 +117,33 @@ for (const [name, what] of [
 
 // 3. Mutation, coverage.
 title('Faults put in on purpose, and how many the tests notice');
+const sum = { tried: 0, noticed: 0, explained: 0, left: 0, drawn: 0, drawnNoticed: 0, aside: 0 };
 for (const file of readdirSync(join(here, 'figures'))
   .filter((f) => f.startsWith('mutation-') && f.endsWith('.json'))
   .sort()) {
   const f = kept(file.slice(0, -5));
+  const noticed = f.killed + f.timeouts;
+  const pictures = f.pictures ?? { tried: 0, noticed: 0 };
   line(
     file.slice(9, -5).padEnd(12),
     `${f.score} %`.padStart(7),
-    `of ${f.tried}: ${f.killed} noticed, ${f.timeouts} by running out of time, ${f.survived} lived, ${f.noTestComesThere} where no test comes`,
+    `of ${f.tried}: ${f.killed} noticed, ${f.timeouts} by running out of time, ${f.explained.length} that change no answer (explained), ${f.survivors.length} left, ${f.noTestComesThere} of them where no test comes`,
     when(f),
   );
+  sum.tried += f.tried;
+  sum.noticed += noticed;
+  sum.explained += f.explained.length;
+  sum.left += f.survivors.length;
+  sum.drawn += pictures.tried;
+  sum.drawnNoticed += pictures.noticed;
+  sum.aside += f.leftAside;
 }
+line(
+  `Together ${sum.noticed} of ${sum.tried} noticed, ${sum.explained} explained, ${sum.left} left. Counted: arithmetic, equality and order, conditions, logic, signs, assignments, and an operator, number or power of a formula's text.`,
+);
+line(
+  `Apart: ${sum.drawnNoticed} of ${sum.drawn} noticed in what recipes draw; ${sum.aside} left aside (words, lists, objects, whole blocks, arrow functions, method calls, optional chains, patterns), and files of pictures.`,
+);
 const coverage = kept('coverage');
 if (coverage) {
   title('Branches that the tests run through');
