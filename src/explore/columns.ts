@@ -23,20 +23,32 @@ export function columnUnit(kind: string, values: ArrayLike<number>, fixed?: stri
   return showIn(kind as Kind, most);
 }
 
-/** Base-unit numbers in a unit; the same column when the unit is the base. Written into `out` where that is given. */
-export function inUnit(
-  kind: string,
-  values: Float64Array,
-  unit: string,
-  out: Float64Array = new Float64Array(values.length),
-): Float64Array {
-  if (!Object.hasOwn(kinds, kind)) return values;
-  const u = unitOf(kind as Kind, unit);
-  if (u.scale === 1 && u.offset === 0) return values;
-  const many = 1 / u.scale;
-  const factor = u.scale < 1 && Math.abs(many - Math.round(many)) < 1e-9 * many ? Math.round(many) : many;
-  for (let i = 0; i < out.length; i++) out[i] = ((values[i] as number) - u.offset) * factor;
+/** Base-unit numbers in a unit; the same column when the unit is the base. */
+export function inUnit(kind: string, values: Float64Array, unit: string): Float64Array {
+  const { factor, offset } = lensOf(kind, unit);
+  if (factor === 1 && offset === 0) return values;
+  const out = new Float64Array(values.length);
+  writeInUnit(kind, values, unit, out);
   return out;
+}
+
+/** Writes base-unit numbers into `out` in a unit; `out` may be the column itself. */
+export function writeInUnit(kind: string, values: Float64Array, unit: string, out: Float64Array): void {
+  const { factor, offset } = lensOf(kind, unit);
+  if (factor !== 1 || offset !== 0)
+    for (let i = 0; i < out.length; i++) out[i] = ((values[i] as number) - offset) * factor;
+  else if (out !== values) out.set(values);
+}
+
+/** How base-unit numbers become those of a unit: less the offset, times the factor. */
+export function lensOf(kind: string, unit: string): { factor: number; offset: number } {
+  if (!Object.hasOwn(kinds, kind)) return { factor: 1, offset: 0 };
+  const { scale, offset } = unitOf(kind as Kind, unit);
+  const many = 1 / scale;
+  return {
+    factor: scale < 1 && Math.abs(many - Math.round(many)) < 1e-9 * many ? Math.round(many) : many,
+    offset,
+  };
 }
 
 /** A base-unit number as short text of its kind. */

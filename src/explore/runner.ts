@@ -45,7 +45,7 @@ function looped(
 ): Reckon | undefined {
   if (!spreads.every((s) => s.numeric)) return undefined;
   const names = spreads.map((s) => s.name);
-  const loop = loopOf(r, base, names, [output]);
+  const loop = loopOf(r, base, names, (_, answer) => ({ [output]: answer[output] ?? NaN }));
   if (!loop) return undefined;
   return (shares, answers) => {
     const columns: Record<string, Float64Array> = {};

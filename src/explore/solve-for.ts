@@ -11,7 +11,7 @@ import type { Field, Fields } from '../recipe/field.js';
 import type { Output, Outputs } from '../recipe/output.js';
 import type { Recipe } from '../recipe/recipe.js';
 import { axisUnit, columnUnit, inUnit, isNumberField, quantityPart, textOf } from './columns.js';
-import { targetOf } from './sweep.js';
+import { targetOf } from './target.js';
 
 export interface SolveOptions {
   /** Ends of the range searched; default the field's own limits. */

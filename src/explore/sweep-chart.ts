@@ -6,7 +6,7 @@ import { words } from '../recipe/display.js';
 import type { RecipeEntry } from '../recipe/entry.js';
 import { number } from '../quantities/format.js';
 import { axisUnit, type Column } from './columns.js';
-import type { Axis } from './sweep.js';
+import type { Axis } from './axes.js';
 
 const capital = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1);
 
@@ -18,13 +18,13 @@ export function sweepChart(
   wanted: string,
 ): ChartSpec | undefined {
   const out = columns.find((c) => c.name === wanted) as Column;
-  const numeric = axes.filter((a) => a.numeric && a.values.length > 1);
-  const named = axes.filter((a) => !a.numeric || a.values.length === 1);
+  const numeric = axes.filter((a) => a.numeric && a.count > 1);
+  const named = axes.filter((a) => !a.numeric || a.count === 1);
   const values = out.values as Float64Array;
   const y = { title: capital(words(out.name)), unit: axisUnit(out.unit) };
   const at = (picks: ReadonlyMap<string, number>): number | null => {
     let i = 0;
-    for (const a of axes) i = i * a.values.length + (picks.get(a.name) ?? 0);
+    for (const a of axes) i = i * a.count + (picks.get(a.name) ?? 0);
     const v = values[i] as number;
     return Number.isFinite(v) ? v : null;
   };
@@ -43,8 +43,7 @@ export function sweepChart(
   }
   // The family is told apart by the shorter axis, up to seven lines; beyond that a heat map.
   const family =
-    named[0] ??
-    (numeric.length === 2 ? [...numeric].sort((a, b) => a.values.length - b.values.length)[0] : undefined);
+    named[0] ?? (numeric.length === 2 ? [...numeric].sort((a, b) => a.count - b.count)[0] : undefined);
   const x = numeric.find((a) => a !== family);
   if (axes.length === 1 && x) {
     return lineChart({
@@ -54,7 +53,7 @@ export function sweepChart(
       series: [{ name: y.title, values: Array.from(x.values, (_, i) => at(new Map([[x.name, i]]))) }],
     });
   }
-  if (axes.length === 2 && x && family && family.values.length <= 7) {
+  if (axes.length === 2 && x && family && family.count <= 7) {
     return lineChart({
       title: r.title,
       subtitle: `by ${words(family.name)}`,
@@ -102,7 +101,7 @@ function xAxis(a: Axis, columns: readonly Column[]): { title: string; unit: stri
   return {
     title: capital(words(a.name)),
     unit: axisUnit(c.unit),
-    values: [...new Set(c.values as Float64Array)].slice(0, a.values.length),
+    values: [...new Set(c.values as Float64Array)].slice(0, a.count),
   };
 }
 

@@ -9,7 +9,7 @@ import { sequence } from './draws.js';
 import { influenceOf } from './influence.js';
 import { runner } from './runner.js';
 import { spreadOf, type Spread } from './spread.js';
-import { targetOf } from './sweep.js';
+import { targetOf } from './target.js';
 import type { Watch } from './watch.js';
 
 export interface UncertainOptions extends Watch {

@@ -12,7 +12,7 @@ import type { Field, Fields } from '../recipe/field.js';
 import type { Output, Outputs } from '../recipe/output.js';
 import { isRowOfFormulas, type Recipe } from '../recipe/recipe.js';
 import { axisUnit, columnUnit, isNumberField, numberOutputs } from './columns.js';
-import { axesOf, type Axis } from './sweep.js';
+import { axesOf, type Axis } from './axes.js';
 
 /** A chart with sliders. */
 export interface WhatIf {
@@ -57,7 +57,7 @@ export function whatIf<F extends Fields, O extends Outputs>(
       r.name,
     );
   const slid = axes.map((a): Slid => {
-    const unit = columnUnit(a.field.kind, a.values as ArrayLike<number>, a.field.unit);
+    const unit = columnUnit(a.field.kind, a.ends, a.field.unit);
     const u = unitOf(a.field.kind as Kind, unit);
     return { axis: a, unit, scale: u.scale, offset: u.offset };
   });
@@ -176,9 +176,7 @@ function sampleOf(
   base: Readonly<Record<string, unknown>>,
   output: string,
 ): number {
-  const last = Object.fromEntries(
-    slid.map((s) => [s.axis.name, s.axis.values[Math.floor(s.axis.values.length / 2)]]),
-  );
+  const last = Object.fromEntries(slid.map((s) => [s.axis.name, s.axis.at(Math.floor(s.axis.count / 2))]));
   return (r.evaluate({ ...base, ...last }) as Record<string, number>)[output] as number;
 }
 
@@ -189,7 +187,7 @@ function tabled(
   output: string,
 ): ChartSpec {
   const x = slid[0] as Slid;
-  const n = slid.reduce((a, s) => a * s.axis.values.length, 1);
+  const n = slid.reduce((a, s) => a * s.axis.count, 1);
   if (n > 20_000)
     throw new Refusal(
       `whatIf: ${n} points to table, takes at most 20 000; give ranges fewer steps, such as range(a, b, 7)`,
@@ -202,8 +200,8 @@ function tabled(
     const row: Record<string, number> = {};
     let k = i;
     for (const s of slid) {
-      const v = s.axis.values[k % s.axis.values.length] as number;
-      k = Math.floor(k / s.axis.values.length);
+      const v = s.axis.at(k % s.axis.count) as number;
+      k = Math.floor(k / s.axis.count);
       point[s.axis.name] = v;
       row[s === x ? 'x' : `k_${s.axis.name}`] = tidy((v - s.offset) / s.scale);
     }

@@ -199,7 +199,7 @@ export function recipe<const F extends Fields, const O extends Outputs>(
       if (steps) fast = compileSteps(def.name, def.inputs, steps, def.outputs);
       else {
         const guard = guardOf(def.name, def.inputs);
-        fast = (n) => solve(guard(n), silentWork);
+        fast = (n) => named(def.name, () => solve(guard(n), silentWork));
       }
     }
     return fast(numbers);
@@ -212,7 +212,11 @@ export function recipe<const F extends Fields, const O extends Outputs>(
       ? (row: Row, given: Readonly<Record<string, unknown>>) => stepsOver(row, def, steps, given)
       : (def as SolveDefinition<F, O>).core) as Core | undefined,
   );
-  bare.set(made, (given) => solve(given as Read<F>, silentWork) as Readonly<Record<string, unknown>>);
+  bare.set(
+    made,
+    (given) =>
+      named(def.name, () => solve(given as Read<F>, silentWork)) as Readonly<Record<string, unknown>>,
+  );
   return made;
 }
 
@@ -235,20 +239,21 @@ type Core = (
 const cores = new WeakMap<object, Core | undefined>();
 
 /**
- * The loop that reckons `wanted` outputs over columns of the inputs that vary, the others being as in `base`, which was
- * read and checked; undefined for a recipe, or for inputs, that must be reckoned point by point. Limits are not looked
- * at: whoever fills the columns keeps within them, which is what lets the loop run like one written by hand.
+ * The loop that reckons what `wanted` makes of a recipe's answers, over columns of the inputs that vary, the others being
+ * as in `base`, which was read and checked; undefined for a recipe, or for inputs, that must be reckoned point by point.
+ * Limits are not looked at: whoever fills the columns keeps within them, which is what lets the loop run like one written
+ * by hand.
  */
 export function loopOf(
   recipe: { readonly name: string },
   base: Readonly<Record<string, unknown>>,
   varying: readonly string[],
-  wanted: readonly string[],
+  wanted: (row: Row, answer: Readonly<Record<string, Term | undefined>>) => Readonly<Record<string, Term>>,
 ): Loop | undefined {
   const row = new Row();
   const given = { ...base, ...Object.fromEntries(varying.map((name) => [name, row.column(name)])) };
   const answer = named(recipe.name, () => cores.get(recipe)?.(row, given));
-  return answer && row.loop(Object.fromEntries(wanted.map((name) => [name, answer[name] ?? NaN])));
+  return answer && row.loop(wanted(row, answer));
 }
 
 /** Defines a recipe whose search is long. */

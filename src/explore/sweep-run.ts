@@ -1,0 +1,133 @@
+import type { RecipeEntry } from '../recipe/entry.js';
+import type { Output } from '../recipe/output.js';
+import { bareOf, loopOf } from '../recipe/recipe.js';
+import type { Term } from '../recipe/row.js';
+import { columnUnit, lensOf, writeInUnit, type Column } from './columns.js';
+import type { SweptInput } from './swept-input.js';
+import { inParts, type Watch } from './watch.js';
+
+/** What is swept: a recipe, the inputs that stay, those that go through their values, the outputs, and the points. */
+export interface Course {
+  readonly recipe: RecipeEntry;
+  readonly base: Readonly<Record<string, unknown>>;
+  readonly inputs: readonly SweptInput[];
+  readonly outputs: readonly (readonly [name: string, output: Output])[];
+  readonly points: number;
+}
+
+/**
+ * Runs a sweep as one compiled loop that writes every column in the unit shown, in one pass over memory; undefined
+ * where the recipe, or a swept input, has no such loop.
+ */
+export async function runLooped(course: Course, watch: Watch): Promise<Column[] | undefined> {
+  if (course.recipe.long || course.inputs.some((c) => c.unit === undefined)) return undefined;
+  // The unit shown is that of the largest number. The ends mostly have it; where a point between them is so large that
+  // another unit is due, all is reckoned once more.
+  const ends = [0, course.points - 1].map((i) => bareOf(course.recipe)(pointAt(course, {}, i)));
+  const guess = course.outputs.map(([name, o]) =>
+    columnUnit(
+      o.kind,
+      ends.map((e) => (e[name] as number | undefined) ?? 0),
+      o.unit,
+    ),
+  );
+  const first = await once(course, guess, watch);
+  if (!first) return undefined;
+  const due = course.outputs.map(([, o], k) => columnUnit(o.kind, [first.largest[k] as number], o.unit));
+  const right = due.every((unit, k) => unit === guess[k]);
+  return right ? first.columns : (await once(course, due, watch))?.columns;
+}
+
+async function once(
+  course: Course,
+  units: readonly string[],
+  watch: Watch,
+): Promise<{ columns: Column[]; largest: number[] } | undefined> {
+  const { recipe, base, inputs, outputs, points } = course;
+  const columns = [
+    ...inputs.map(({ axis, unit }) => ({ key: `in_${axis.name}`, of: axis.field, name: axis.name, unit })),
+    ...outputs.map(([name, of], k) => ({ key: `out_${name}`, of, name, unit: units[k] })),
+  ].map((c) => ({ ...c, values: new Float64Array(points), lens: lensOf(c.of.kind, c.unit as string) }));
+  const loop = loopOf(
+    recipe,
+    base,
+    inputs.map((c) => c.axis.name),
+    (row, answer) =>
+      Object.fromEntries(
+        columns.map(({ key, name, lens }, k) => {
+          const term: Term = k < inputs.length ? row.column(name) : (answer[name] ?? NaN);
+          const from = lens.offset === 0 ? term : row.minus(term, lens.offset);
+          return [key, lens.factor === 1 ? from : row.times(from, lens.factor)];
+        }),
+      ),
+  );
+  if (!loop) return undefined;
+  const largest = outputs.map(() => 0);
+  await inParts(watch, points, 'reckoning', (start, end) => {
+    const given: Record<string, Float64Array> = {};
+    for (const c of inputs) given[c.axis.name] = c.part(start, end);
+    const parts = columns.map((c) => c.values.subarray(start, end));
+    loop(end - start, given, Object.fromEntries(columns.map((c, k) => [c.key, parts[k] as Float64Array])));
+    outputs.forEach(([, o], k) => {
+      const most = o.unit === undefined ? largestOf(parts[inputs.length + k] as Float64Array) : 0;
+      largest[k] = Math.max(largest[k] as number, most);
+    });
+  });
+  return {
+    columns: columns.map(({ name, of, unit, values }) => ({ name, says: of.says, unit, values })),
+    largest: largest.map((v, k) => {
+      const { factor, offset } = (columns[inputs.length + k] as (typeof columns)[number]).lens;
+      return v / factor + offset;
+    }),
+  };
+}
+
+/** The largest size in a column; what is no number counts for nothing. */
+function largestOf(column: Float64Array): number {
+  let most = 0;
+  for (let i = 0; i < column.length; i++) {
+    const size = Math.abs(column[i] as number);
+    if (size > most) most = size;
+  }
+  return most;
+}
+
+/** Runs a sweep point by point, and puts the columns into the unit shown at the end. */
+export async function runOneByOne(course: Course, watch: Watch): Promise<Column[]> {
+  const { recipe, inputs, outputs, points } = course;
+  const point: Record<string, unknown> = {};
+  const answers = outputs.map(() => new Float64Array(points));
+  await inParts(watch, points, 'reckoning', async (start, end) => {
+    for (let i = start; i < end; i++) {
+      const given = recipe.evaluate(pointAt(course, point, i), { signal: watch.signal });
+      const answer = (recipe.long ? await given : given) as Readonly<Record<string, number | undefined>>;
+      outputs.forEach(([name], k) => {
+        (answers[k] as Float64Array)[i] = answer[name] ?? NaN;
+      });
+    }
+  });
+  return [
+    ...inputs.map((c): Column => {
+      const { name, field } = c.axis;
+      const whole = { length: points };
+      if (c.unit === undefined)
+        return { name, says: field.says, unit: undefined, values: Array.from(whole, (_, i) => c.label(i)) };
+      const values = Float64Array.from(whole, (_, i) => c.at(i) as number);
+      writeInUnit(field.kind, values, c.unit, values);
+      return { name, says: field.says, unit: c.unit, values };
+    }),
+    ...outputs.map(([name, o], k): Column => {
+      const values = answers[k] as Float64Array;
+      const unit = columnUnit(o.kind, values, o.unit);
+      writeInUnit(o.kind, values, unit, values);
+      return { name, says: o.says, unit, values };
+    }),
+  ];
+}
+
+/** The inputs at a point, put into `point`. */
+function pointAt(course: Course, point: Record<string, unknown>, i: number): Record<string, unknown> {
+  Object.assign(point, course.base);
+  for (const c of course.inputs) point[c.axis.name] = c.at(i);
+  return point;
+}
