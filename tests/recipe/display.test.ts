@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { ChartSpec } from '../../src/charts/types.js';
 import { note } from '../../src/recipe/caution.js';
 import { valueLines, workingBasis } from '../../src/recipe/display.js';
 import { field } from '../../src/recipe/field.js';
@@ -131,6 +132,50 @@ describe('a result without workings, inputs, lines, sources or a chart', () => {
       'text/markdown',
       'text/plain',
     ]);
+  });
+});
+
+describe('a result with a chart and a limit', () => {
+  const picture: ChartSpec = {
+    $schema: 'https://vega.github.io/schema/vega-lite/v6.json',
+    data: { values: [{ x: 1 }] },
+    mark: 'point',
+    encoding: { x: { field: 'x', type: 'quantitative' } },
+  };
+  const drawn = recipe({
+    ...common,
+    name: 'drawn',
+    title: 'Drawn',
+    inputs: { n: field.count({ says: 'n' }) },
+    outputs: { n: out.count({ says: 'n' }) },
+    solve: (given) => ({ n: given.n }),
+    chart: () => picture,
+    limits: [
+      { when: (given) => given.n > 5, says: 'beyond the table', source: cite('fpl-gtr-190', 'Table 4-2') },
+      { when: (given) => given.n > 9, says: (given) => `${given.n} is beyond all tables` },
+    ],
+    example: { n: 1 },
+  });
+  it('carries the chart as data and as a picture', async () => {
+    const bundle = await (
+      drawn({ n: 1 }) as unknown as Record<symbol, () => Promise<Record<string, unknown>>>
+    )[Symbol.for('Jupyter.display')]!();
+    expect(bundle['application/vnd.vegalite.v5+json']).toEqual(picture);
+    expect(bundle['image/svg+xml']).toMatch(/^<svg/);
+  });
+  it('warns above the limit and not at it, with the source where there is one', () => {
+    expect(drawn({ n: 5 }).cautions).toEqual([]);
+    expect(drawn({ n: 6 }).toMarkdown()).toMatch(
+      /- \*\*Outside the published range:\*\* beyond the table \(.*, Table 4-2\)/,
+    );
+    expect(drawn({ n: 10 }).cautions.map((c) => c.text)).toEqual([
+      'beyond the table',
+      '10 is beyond all tables',
+    ]);
+  });
+  it('is known as one, and nothing else is', () => {
+    expect(answerOf(drawn({ n: 1 }))?.name).toBe('drawn');
+    for (const other of [5, null, undefined, {}, 'drawn']) expect(answerOf(other)).toBeUndefined();
   });
 });
 

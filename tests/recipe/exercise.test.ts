@@ -1,12 +1,24 @@
 import { describe, expect, it } from 'vitest';
 import { length, moisture, money } from '../../src/quantities/make.js';
-import { exercise, exerciseFrom, exerciseType, type ExerciseData } from '../../src/recipe/exercise.js';
+import {
+  exercise,
+  exerciseFrom,
+  exerciseType,
+  type Exercise,
+  type ExerciseData,
+} from '../../src/recipe/exercise.js';
 
 const gap = exercise({
   question: 'How wide?',
   answer: () => length('13.284 mm'),
   hint: 'width times coefficient times change',
 });
+
+/** What a page is told of an exercise. */
+const dataOf = (e: Exercise): ExerciseData =>
+  (e as unknown as Record<symbol, () => Record<string, ExerciseData>>)[Symbol.for('Jupyter.display')]!()[
+    exerciseType
+  ]!;
 
 describe('an exercise', () => {
   it.each(['13.284 mm', '13.3 mm', '1.33 cm', '0.0133 m', '0.523 in', '17/32 in', '33/64"', '13.2 mm'])(
@@ -87,14 +99,26 @@ describe('an exercise', () => {
   });
   it('keeps the sign of a price, as data and when made again', () => {
     const cost = exercise({ question: 'what does it cost', answer: () => money('$12.50') });
-    const bundle = (cost as unknown as Record<symbol, () => Record<string, unknown>>)[
-      Symbol.for('Jupyter.display')
-    ]!();
-    const data = bundle[exerciseType] as ExerciseData;
+    const data = dataOf(cost);
     expect(data.answer).toEqual({ kind: 'money', value: 12.5, currency: '$' });
     expect(exerciseFrom(data).reveal()).toBe('$12.50');
     expect(exerciseFrom(data).check('$12.50').right).toBe(true);
     expect(exerciseFrom({ question: 'q', answer: 3 }).check(3).right).toBe(true);
+    const plain = money('12.50');
+    expect(dataOf(exercise({ question: 'q', answer: () => plain })).answer).toEqual({
+      kind: 'money',
+      value: 12.5,
+    });
+  });
+  it('is the same exercise when made again from its data', () => {
+    const spec = { question: 'which month', tolerance: 0.02, hint: 'after the solstice', alsoRight: ['Aug'] };
+    const data = dataOf(exercise({ ...spec, answer: () => 'August' }));
+    expect(data).toEqual({ ...spec, answer: 'August' });
+    expect(dataOf(exerciseFrom(data))).toEqual(data);
+  });
+  it('tells which way a near answer is off', () => {
+    expect(gap.check('13.9 mm').says).toMatch(/^Near, but too much/);
+    expect(gap.check('12.7 mm').says).toMatch(/^Near, but too little/);
   });
   it('reckons its answer only when asked, once', () => {
     let n = 0;

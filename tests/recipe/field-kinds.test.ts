@@ -63,6 +63,12 @@ describe('a field of a quantity', () => {
     expect(thick.show(0.127)).toBe('12.7 cm');
   });
 
+  it('is meant by text, a number, a quantity or a value with its unit, and by nothing else', () => {
+    for (const v of ['1 m', 1, length('1 m'), { value: 1, unit: 'm' }]) expect(plank.fits(v)).toBe(true);
+    for (const v of [null, undefined, true, {}, { value: 1 }, { unit: 'm' }])
+      expect(plank.fits(v)).toBe(false);
+  });
+
   it('says that it was left out, by what it takes', () => {
     expect(refusalOf(() => plank.read(undefined))).toContain('missing; takes a length');
     const may = field.length({ says: 'overhang', optional: true });

@@ -124,7 +124,7 @@ describe('a check against print', () => {
 });
 
 describe('the published checks of the project', () => {
-  it.each(checkTopics)('%s: sound rows, all agree', async (topic) => {
+  it.each(checkTopics)('%s: sound rows, all agree', { timeout: 120_000 }, async (topic) => {
     const rows = checkRows(topic);
     expect(faultsOf(rows)).toEqual([]);
     const t = await publishedChecks(topic);
