@@ -4,6 +4,7 @@ import { formatQuantity } from '../../quantities/format.js';
 import { toQuantity } from '../../quantities/parse.js';
 import { both, Quantity } from '../../quantities/quantity.js';
 import { Refusal, shown } from '../../quantities/refusal.js';
+import { attempt } from '../../recipe/attempt.js';
 import { makeField, type Field } from '../../recipe/field.js';
 import type { Output } from '../../recipe/output.js';
 
@@ -34,13 +35,8 @@ export function amountField<const O extends FieldOptions>(options: O): Field<Wri
   const takes = `an amount of liquid such as "2 L" or a mass such as "500 g", ${options.orNone ? 'at least nothing' : 'more than nothing'} and at most 1000 m3 or 1000 t`;
   const read = (value: unknown): Amount => {
     for (const kind of ['liquid', 'mass'] as const) {
-      let q: Quantity;
-      try {
-        q = toQuantity(value, kind);
-      } catch (error) {
-        if (error instanceof Refusal) continue;
-        throw error;
-      }
+      const q = attempt(() => toQuantity(value, kind));
+      if (q instanceof Refusal) continue;
       const size = kind === 'liquid' ? q.value * 1000 : q.value;
       if ((options.orNone ? size >= 0 : size > 0) && size <= most) return { kind, value: q.value };
       break;

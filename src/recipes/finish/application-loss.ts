@@ -1,8 +1,8 @@
 // What never reaches the piece, by the way a finish is put on: rows of data/application-loss.various.csv.
 import type { Work } from '../../recipe/work.js';
-import { tableRows } from '../../timber/tables.js';
+import { tableRows, type DataRow } from '../../timber/tables.js';
 
-/** Ways of putting finish on that the table knows. */
+/** Ways of putting finish on: the rows of the table. */
 export const methods = [
   'brush or roller',
   'HVLP spray',
@@ -14,8 +14,7 @@ export const methods = [
 /** The loss of a method, the middle of its printed range, as a share of what leaves the tin; none without a method. */
 export function lossOf(method: (typeof methods)[number] | undefined, work: Work): number {
   if (method === undefined) return 0;
-  const row = tableRows('application-loss.various').find((r) => r.text('method') === method);
-  if (!row) throw new Error(`data/application-loss.various.csv has no row for ${method}`);
+  const row = tableRows('application-loss.various').find((r) => r.text('method') === method) as DataRow;
   const [low, high] = [row.number('loss_low_pct') as number, row.number('loss_high_pct') as number];
   const middle = (low + high) / 2;
   work.say(

@@ -3,19 +3,19 @@ import { note, type Caution } from '../../recipe/caution.js';
 import { tableRows } from '../../timber/tables.js';
 import type { Piece } from './surface.js';
 
+interface Rate {
+  readonly amount: number;
+  readonly text: string;
+}
+
 /** The least and the greatest coverage of data/coverage.various.csv, in m² a cubic metre. */
 export function printedCoverages() {
-  const rows = tableRows('coverage.various').map((r) => ({
-    finish: r.text('finish'),
-    low: r.number('low') as number,
-    high: r.number('high') as number,
-  }));
-  const low = rows.reduce((a, b) => (b.low < a.low ? b : a));
-  const high = rows.reduce((a, b) => (b.high > a.high ? b : a));
-  return {
-    low: { amount: low.low * 1000, text: `${String(low.low)} m²/L (${low.finish})` },
-    high: { amount: high.high * 1000, text: `${String(high.high)} m²/L (${high.finish})` },
-  };
+  const rising = (column: 'low' | 'high') =>
+    tableRows('coverage.various')
+      .map((r) => ({ finish: r.text('finish'), rate: r.number(column) as number }))
+      .sort((a, b) => a.rate - b.rate)
+      .map(({ finish, rate }) => ({ amount: rate * 1000, text: `${String(rate)} m²/L (${finish})` }));
+  return { low: rising('low')[0] as Rate, high: rising('high').at(-1) as Rate };
 }
 
 interface Asked {

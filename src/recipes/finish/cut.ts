@@ -2,10 +2,14 @@
 import { formatQuantity } from '../../quantities/format.js';
 import { toQuantity } from '../../quantities/parse.js';
 import { Refusal, shown } from '../../quantities/refusal.js';
+import { attempt } from '../../recipe/attempt.js';
 import { makeField, type Field } from '../../recipe/field.js';
 
 /** A pound to the US gallon, in kilograms to the cubic metre. */
 export const poundPerGallon = 0.45359237 / 0.003785411784;
+
+/** Pounds without their gallon, as a cut is spoken of: 2, 2 lb, a 2 lb cut. */
+const poundsIn = /^\s*(\d*\.?\d+)\s*(?:lbs?|pounds?)?(?:\s*cut)?\s*$/;
 
 interface CutOptions {
   readonly says: string;
@@ -30,24 +34,13 @@ export function cutField<const O extends CutOptions>(
       show: (c) =>
         `${formatQuantity({ kind: 'concentration', value: c })} (${String(Number((c / poundPerGallon).toPrecision(4)))} lb/gal)`,
       read: (v) => {
-        const bare =
-          typeof v === 'number'
-            ? v
-            : typeof v === 'string'
-              ? Number(/^\s*(\d*\.?\d+)\s*(?:lb|lbs|pound|pounds)?(?:\s*cut)?\s*$/.exec(v)?.[1] ?? NaN)
-              : NaN;
-        let c = bare * poundPerGallon;
-        if (Number.isNaN(bare)) {
-          try {
-            c = toQuantity(v, 'concentration').value;
-          } catch (error) {
-            if (error instanceof Refusal) throw new Refusal(`got ${shown(v)}, takes ${takes}`);
-            throw error;
-          }
-        }
-        if (!(c >= least * (1 - 1e-9) && c <= most * (1 + 1e-9)))
-          throw new Refusal(`got ${shown(v)}, takes ${takes}`);
-        return c;
+        const pounds = typeof v === 'string' ? poundsIn.exec(v)?.[1] : typeof v === 'number' ? v : undefined;
+        const c =
+          pounds === undefined
+            ? attempt(() => toQuantity(v, 'concentration').value)
+            : Number(pounds) * poundPerGallon;
+        if (typeof c === 'number' && c >= least * (1 - 1e-9) && c <= most * (1 + 1e-9)) return c;
+        throw new Refusal(`got ${shown(v)}, takes ${takes}`);
       },
     },
     options,

@@ -159,7 +159,7 @@ export const shellacCut = recipe({
     const from = given.cut * 1.8;
     const pounds = (c: number): number => c / poundPerGallon;
     const cuts = Array.from({ length: 41 }, (_, i) => pounds(from) * (0.1 + (0.9 * i) / 40));
-    if (given.existing !== undefined && given.existingCut !== undefined) {
+    if (given.existingCut !== undefined) {
       const top = pounds(given.existingCut);
       const wanted = Array.from({ length: 41 }, (_, i) => top * (0.15 + (0.85 * i) / 40));
       return lineChart({

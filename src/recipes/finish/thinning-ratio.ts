@@ -142,15 +142,15 @@ export const thinningRatio = recipe({
       };
     });
     const thin = names.length > 1 ? thinnerOf(names, given.thinner) : undefined;
-    const t =
-      thin === undefined
-        ? undefined
-        : work.apply(added, { r: given.parts[thin] as number, R }, `${thin} added, against the rest`);
-    const s = t === undefined ? undefined : work.apply(ofMix, { t }, `${thin ?? ''} as a share of the mix`);
-    if (thin !== undefined)
+    let thinning = {};
+    if (thin !== undefined) {
+      const t = work.apply(added, { r: given.parts[thin] as number, R }, `${thin} added, against the rest`);
+      const s = work.apply(ofMix, { t }, `${thin} as a share of the mix`);
+      thinning = { thinnerAdded: t, thinnerShare: s };
       work.say(
         `The two are not the same figure: adding 20 % of ${thin} to a tin does not make a mix that is 20 % ${thin}, since the mix has grown too; 20 on 100 is 20 of 120, or 16.7 %. For 20 % of the mix, 25 % must be added.`,
       );
+    }
 
     const amount = (value: number): Amount => ({ kind: measure, value });
     // Short by less than a billionth of the batch is the arithmetic's, not the tin's.
@@ -173,13 +173,13 @@ export const thinningRatio = recipe({
       ...(least && (!given.batch || short?.some(([n]) => n === least[0])) ? { limiting: least[0] } : {}),
       ...(left ? { left: Object.fromEntries(left) } : {}),
       ...(short && short.length > 0 ? { toBuy: Object.fromEntries(short) } : {}),
-      ...(t === undefined ? {} : { thinnerAdded: t, thinnerShare: s as number }),
+      ...thinning,
     };
   },
   cautions: (given, answer) => [
     ...finishDangers(Object.keys(given.parts), { food: true }),
-    ...(answer.total.value === 0
-      ? [note(`there is no ${answer.limiting ?? 'part'} left, so nothing can be mixed`)]
+    ...(answer.limiting !== undefined && answer.total.value === 0
+      ? [note(`there is no ${answer.limiting} left, so nothing can be mixed`)]
       : []),
     ...(Object.keys(given.parts).some((n) => /hardener|part\s*b|catalyst/i.test(n))
       ? [

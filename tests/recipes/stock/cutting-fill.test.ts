@@ -14,7 +14,12 @@ const counted = (
 ) => boards.map((b) => [b.times, ...p.sizes.map((_, i) => b.pattern.items.find(([j]) => j === i)?.[1] ?? 0)]);
 
 describe('the fullest board with the longest piece on it', () => {
-  const fill = (sizes: number[], left: number[], capacity: number, nodes = 1e6): [number, number[]] => {
+  const fill = (
+    sizes: readonly number[],
+    left: readonly number[],
+    capacity: number,
+    nodes = 1e6,
+  ): [number, number[]] => {
     const counts = new Int32Array(sizes.length);
     return [fullest(sizes, Int32Array.from(left), capacity, counts, nodes), [...counts]];
   };
