@@ -1,6 +1,16 @@
-// Measures what takes long and keeps the figures for the table: node tests/proof/measure.mjs kernel bench coverage hostile
-import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+// Measures what takes long and keeps the figures for the table:
+// node tests/proof/measure.mjs kernel wires soak bench coverage hostile fresh
+import { spawn, spawnSync } from 'node:child_process';
+import {
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { cpus, tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -32,11 +42,113 @@ function run(command, args, env = {}) {
   return { ok: done.status === 0, lines: done.stdout.trimEnd().split('\n') };
 }
 
+/** Seconds from `npm start` until its page answers. */
+async function untilPage(folder) {
+  const begin = performance.now();
+  const child = spawn('npm', ['start', '--', '--no-browser', '--no-pages', '--port', '0'], {
+    cwd: folder,
+    detached: true,
+  });
+  try {
+    let said = '';
+    const address = await new Promise((resolve, reject) => {
+      const hear = (data) => {
+        said += data;
+        const found = /http:\/\/\S+/.exec(said);
+        if (found) resolve(found[0]);
+      };
+      child.stdout.on('data', hear);
+      child.stderr.on('data', hear);
+      child.once('exit', () => reject(new Error(`npm start ended: ${said}`)));
+    });
+    const page = await fetch(address);
+    if (!page.ok) throw new Error(`${address}: ${page.status}`);
+    return Number(((performance.now() - begin) / 1000).toFixed(1));
+  } finally {
+    process.kill(-child.pid, 'SIGTERM');
+  }
+}
+
 const measures = {
   /** Debian's conformance suite and this project's own, against Jupyter's clients. */
   kernel() {
     const { lines } = run('bash', ['tests/jupyter/run.sh']);
     keep('kernel', { count: lines.at(-1) });
+  },
+  /** Start, warm and fresh cells and printing beside Python's kernel and plain tslab, in one interleaved run. */
+  wires() {
+    const { lines } = run(process.execPath, ['tests/bench/kernel.mjs']);
+    const from = lines.findIndex((l) => l.startsWith('medians of'));
+    if (from < 0) throw new Error('the kernels were not measured; what they said stands above');
+    keep('wires', { lines: lines.slice(from) });
+  },
+  /** Ten thousand cells over fifty lives, and ten thousand in one. */
+  soak() {
+    keep('soak', { lines: run(process.execPath, ['tests/bench/soak.mjs']).lines });
+  },
+  /** What a person with only Node meets: a clone, its first start and test; and the package packed and put elsewhere. */
+  async fresh() {
+    const folder = mkdtempSync(join(tmpdir(), 'reckoner-fresh-'));
+    const timed = (what, command, args, cwd) => {
+      const begin = performance.now();
+      const done = spawnSync(command, args, { cwd, encoding: 'utf8', maxBuffer: 1e8 });
+      if (done.status !== 0) throw new Error(`${what}: ${done.stdout}${done.stderr}`);
+      console.log(`${what}: ${((performance.now() - begin) / 1000).toFixed(1)} s`);
+      return { seconds: Number(((performance.now() - begin) / 1000).toFixed(1)), out: done.stdout };
+    };
+    try {
+      const clone = join(folder, 'clone');
+      timed('clone', 'git', ['clone', '-q', root, clone], folder);
+      const start = await untilPage(clone);
+      const again = await untilPage(clone);
+      console.log(`npm start: ${start} s, again ${again} s`);
+      const test = timed('npm test', 'npm', ['test'], clone);
+      timed('npm pack', 'npm', ['pack', '--ignore-scripts', '--pack-destination', folder], clone);
+      const tarball = join(
+        folder,
+        readdirSync(folder).find((f) => f.endsWith('.tgz')),
+      );
+      const home = join(folder, 'elsewhere');
+      mkdirSync(home);
+      writeFileSync(join(home, 'package.json'), '{ "name": "elsewhere", "private": true, "type": "module" }');
+      const install = timed(
+        'npm install of the tarball',
+        'npm',
+        ['install', '--omit=dev', '--no-audit', '--no-fund', tarball],
+        home,
+      );
+      const code =
+        "import { movementAcross } from 'joiners-reckoner'; console.log(movementAcross(movementAcross.example).change.toString())";
+      const imported = timed('import', process.execPath, ['--input-type=module', '-e', code], home);
+      const worked = timed(
+        'reckoner work',
+        join(home, 'node_modules/.bin/reckoner'),
+        ['work', 'movementAcross'],
+        home,
+      );
+      timed(
+        'reckoner kernel install',
+        join(home, 'node_modules/.bin/reckoner'),
+        ['kernel', 'install', '--prefix', join(folder, 'prefix')],
+        home,
+      );
+      const size = (path) =>
+        Number(spawnSync('du', ['-sk', path], { encoding: 'utf8' }).stdout.split('\t')[0]) / 1024;
+      keep('fresh', {
+        start,
+        startAgain: again,
+        test: test.seconds,
+        counted: test.out.trimEnd().split('\n').at(-1),
+        packedMB: Number((statSync(tarball).size / 2 ** 20).toFixed(2)),
+        unpackedMB: Number(size(join(home, 'node_modules/joiners-reckoner')).toFixed(1)),
+        withAllItNeedsMB: Number(size(join(home, 'node_modules')).toFixed(0)),
+        install: install.seconds,
+        imported: imported.out.trim(),
+        worked: worked.out.split('\n')[0],
+      });
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
+    }
   },
   bench() {
     const lines = [];
@@ -111,5 +223,5 @@ for (const name of wanted.length > 0 ? wanted : Object.keys(measures)) {
     console.error(`no measure ${name}; there are ${Object.keys(measures).join(', ')}`);
     process.exit(2);
   }
-  measures[name]();
+  await measures[name]();
 }

@@ -152,17 +152,38 @@ if (coverage) {
   line(when(coverage));
 }
 
-// 4. The kernel, and how fast.
+// 4. The kernel, how fast, and a fresh clone.
 const kernel = kept('kernel');
 if (kernel) {
   title('Kernel against Jupyter’s own clients');
   line(kernel.count, when(kernel));
 }
-const bench = kept('bench');
-if (bench) {
-  title('Benchmarks');
-  for (const l of bench.lines) console.log(l);
-  line(when(bench));
+const told = [
+  ['wires', 'Kernel beside Python’s and plain tslab'],
+  [
+    'soak',
+    'Kernel over ten thousand cells, 500 interrupts and 50 restarts, and over ten thousand cells in one life',
+  ],
+  ['bench', 'Benchmarks'],
+];
+for (const [name, heading] of told) {
+  const figures = kept(name);
+  if (!figures) continue;
+  title(heading);
+  for (const l of figures.lines) console.log(l);
+  line(when(figures));
+}
+const fresh = kept('fresh');
+if (fresh) {
+  title('A fresh clone with only Node, and the package packed and installed in an empty folder');
+  line(
+    `npm start ${fresh.start} s until the page answers (again ${fresh.startAgain} s)`,
+    `npm test ${fresh.test} s: ${fresh.counted}`,
+  );
+  line(
+    `packed ${fresh.packedMB} MB, unpacked ${fresh.unpackedMB} MB, with all it needs ${fresh.withAllItNeedsMB} MB, installed in ${fresh.install} s; import, command and kernel work there`,
+  );
+  line(when(fresh));
 }
 
 // 5. Licences.
