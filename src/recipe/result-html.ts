@@ -83,7 +83,9 @@ function tableHtml(t: TableBlock): string {
 function cellHtml({ metric, inch, items }: ValueCell, write: (text: string) => string): string {
   const both = (c: Pick<ValueCell, 'metric' | 'inch'>): string =>
     write(c.metric) + (c.inch === '' ? '' : `<br><small style="font-size:.85em">${write(c.inch)}</small>`);
-  return items === undefined ? both({ metric, inch }) : items.map((i) => `<div>${both(i)}</div>`).join('');
+  if (items === undefined) return both({ metric, inch });
+  const short = items.every((i) => i.metric.length <= 30);
+  return items.map((i) => `<div${short ? ' style="white-space:nowrap"' : ''}>${both(i)}</div>`).join('');
 }
 
 /** Among words a figure must not part from its unit at the end of a line. */

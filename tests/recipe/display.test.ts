@@ -94,12 +94,31 @@ describe('a table of outputs', () => {
     expect(html.match(/<th[ >]/g)).toHaveLength(5);
     expect(html).toContain('>254 mm<br><small style="font-size:.85em">10 in</small></td>');
     expect(html).toContain(
-      '<div>rail, 127\u00a0mm<br><small style="font-size:.85em">5\u00a0in</small></div><div>leg</div>',
+      '<div style="white-space:nowrap">rail, 127\u00a0mm<br><small style="font-size:.85em">5\u00a0in</small></div><div style="white-space:nowrap">leg</div>',
     );
     // Words keep a figure and its unit on one line; an empty cell stays empty.
     expect(html).toContain('>cut 2\u00a0mm over | plane</td>');
     expect(html).toMatch(/<td [^>]*><\/td>/);
     expect(html).not.toContain('boards left');
+  });
+
+  it('lets a long inner row break', () => {
+    const long = recipe({
+      ...common,
+      name: 'long',
+      title: 'x',
+      inputs: {},
+      outputs: {
+        cuts: out.table(
+          { parts: out.table({ part: out.text({ says: 'part' }) }, { says: 'parts' }) },
+          { says: 'cuts' },
+        ),
+      },
+      solve: () => ({ cuts: [{ parts: [{ part: 'x'.repeat(30) }] }, { parts: [{ part: 'y'.repeat(31) }] }] }),
+      example: {},
+    });
+    expect(long({}).toHtml()).toContain(`<div style="white-space:nowrap">${'x'.repeat(30)}</div>`);
+    expect(long({}).toHtml()).toContain(`<div>${'y'.repeat(31)}</div>`);
   });
 
   it('scrolls by itself where it is wider than the page', () => {
