@@ -23,6 +23,18 @@ describe('sections against their textbook formulas', () => {
     near(s.stressByShear, 1.5 / (0.045 * 0.095));
   });
 
+  it('without a shear modulus none of them gives in shear', () => {
+    const all = [
+      '45 x 95 mm',
+      { diameter: '30 mm' },
+      { width: '60 mm', depth: '120 mm', web: '9 mm', flange: '18 mm' },
+      { layers: [{ width: '9 mm', depth: '9 mm' }] },
+      { layers: [{ width: '9 mm', depth: '9 mm' }], loose: true },
+      { beside: [{ width: '9 mm', depth: '9 mm' }] },
+    ];
+    for (const s of all) expect(sectionFacts(read(s), E, undefined).GA).toBe(Infinity);
+  });
+
   it('a bar: I = π d⁴/64, 9/10 of its area in shear', () => {
     const s = sectionFacts(read({ diameter: '30 mm' }), E, G);
     near(s.EI, (E * Math.PI * 0.03 ** 4) / 64);

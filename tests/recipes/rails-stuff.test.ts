@@ -5,7 +5,7 @@ import { railSpan } from '../../src/recipes/rails/rail-span.js';
 import { stuffOf } from '../../src/recipes/rails/stuff.js';
 import { findGrade } from '../../src/timber/grades.js';
 import { findSpecies } from '../../src/timber/species.js';
-import { figuresOf, isStiffWood, timberOrGrade } from '../../src/timber/stiff.js';
+import { figuresOf, isStiffWood, stiffWood, timberOrGrade } from '../../src/timber/stiff.js';
 
 const psi = 6894.757293168;
 const reckon = (more: object, at?: 'low' | 'middle' | 'high') => {
@@ -238,6 +238,23 @@ describe('what may stand for a timber or a grade', () => {
     expect(() => timberOrGrade('ABCD123')).toThrow(/no grade/);
     for (const text of ['ABCDE1', 'C9999', 'C24 oak', '24'])
       expect(() => timberOrGrade(text)).not.toThrow(/no grade/);
+  });
+  it('stiff wood is refused where no modulus is published, with what to take instead', () => {
+    const stiff = (name: string) => () => stiffWood(timberOrGrade(name)!);
+    expect(stiff('walnuts')).toThrow(
+      /^walnuts has no modulus of elasticity in the data; give a grade such as "C24", or "unknown hardwood"/,
+    );
+    expect(stiff('larches')).toThrow(/or "unknown softwood" for a range over its kind/);
+    const bare = { ...findGrade('C24'), modulus: undefined };
+    expect(() => stiffWood({ is: 'grade', grade: bare })).toThrow(
+      /the grade C24 has no modulus of elasticity/,
+    );
+  });
+  it('a grade of whose figures nothing is doubted brings no doubt along', () => {
+    const c24 = findGrade('C24');
+    const doubts = (doubt: string) =>
+      figuresOf({ is: 'grade', grade: { ...c24, row: { ...c24.row, doubt } } }).doubts;
+    expect([doubts(''), doubts('a smudge')]).toEqual([[], ['C24: a smudge']]);
   });
   it('stiff wood handed on is checked', () => {
     const board = {

@@ -29,9 +29,9 @@ interface Strip {
 /**
  * Stiffness and stress factors of a section. Solid, round and box sections are of one timber; layers and pieces may
  * each have a modulus of their own, and their shear modulus then keeps the ratio of the whole.
- * @param E modulus of elasticity, Pa @param G shear modulus, Pa, or undefined to leave shear deflection out
+ * @param E modulus of elasticity, Pa @param G shear modulus, Pa; left out, or infinite, where shear deflection is left out
  */
-export function sectionFacts(section: Section, E: number, G: number | undefined): SectionFacts {
+export function sectionFacts(section: Section, E: number, G: number = Infinity): SectionFacts {
   switch (section.shape) {
     case 'round': {
       const d = section.diameter;
@@ -40,7 +40,7 @@ export function sectionFacts(section: Section, E: number, G: number | undefined)
       // 9/10 of the area works in shear, and the greatest stress is 4/3 of the mean.
       return {
         EI: E * I,
-        GA: G === undefined ? Infinity : 0.9 * G * area,
+        GA: 0.9 * G * area,
         stressByMoment: d / 2 / I,
         stressByShear: 4 / (3 * area),
         area,
@@ -50,14 +50,13 @@ export function sectionFacts(section: Section, E: number, G: number | undefined)
       };
     }
     case 'solid':
-      return stacked([{ bottom: 0, top: section.depth, width: section.width, E, G: G ?? Infinity }]);
+      return stacked([{ bottom: 0, top: section.depth, width: section.width, E, G }]);
     case 'box': {
       const { width, depth, web, flange } = section;
-      const g = G ?? Infinity;
       return stacked([
-        { bottom: 0, top: flange, width, E, G: g },
-        { bottom: flange, top: depth - flange, width: 2 * web, E, G: g },
-        { bottom: depth - flange, top: depth, width, E, G: g },
+        { bottom: 0, top: flange, width, E, G },
+        { bottom: flange, top: depth - flange, width: 2 * web, E, G },
+        { bottom: depth - flange, top: depth, width, E, G },
       ]);
     }
     case 'layers': {
@@ -76,8 +75,7 @@ export function sectionFacts(section: Section, E: number, G: number | undefined)
   }
 }
 
-const ownG = (p: Piece, E: number, G: number | undefined): number =>
-  G === undefined ? Infinity : (G * (p.modulus ?? E)) / E;
+const ownG = (p: Piece, E: number, G: number): number => (G * (p.modulus ?? E)) / E;
 
 /**
  * Strips glued one on another: plane sections stay plane. The shear stiffness follows from the energy of the shear
@@ -111,19 +109,20 @@ function stacked(strips: readonly Strip[]): SectionFacts {
     const [u, v] = [s.top - axis, s.bottom - axis];
     const half = (s.E * s.width) / 2;
     const at = (y: number): number => above + half * (u * u - y * y);
-    const peak = v < 0 && u > 0 ? 0 : Math.abs(u) < Math.abs(v) ? u : v;
-    for (const y of [u, v, peak]) stressByShear = Math.max(stressByShear, at(y) / (EI * s.width));
+    // Shear is greatest where the strip comes nearest to the axis.
+    const nearest = Math.min(Math.max(0, v), u);
+    stressByShear = Math.max(stressByShear, at(nearest) / (EI * s.width));
     // Integral of (c - half y²)² from v to u, with c = above + half u².
     const c = above + half * u * u;
     const p = (y: number): number => c * c * y - (2 * c * half * y ** 3) / 3 + (half * half * y ** 5) / 5;
-    soft += Number.isFinite(s.G) ? (p(u) - p(v)) / (s.G * s.width) : 0;
+    soft += (p(u) - p(v)) / (s.G * s.width);
     above = at(v);
   }
   const width = Math.max(...strips.map((s) => s.width));
   const depth = (down[0] as Strip).top - (down[down.length - 1] as Strip).bottom;
   return {
     EI,
-    GA: soft > 0 ? EI ** 2 / soft : Infinity,
+    GA: EI ** 2 / soft,
     stressByMoment,
     stressByShear,
     area,
@@ -134,7 +133,7 @@ function stacked(strips: readonly Strip[]): SectionFacts {
 }
 
 /** Pieces that sag alike, each about its own middle: they share the load by their stiffness. */
-function alike(pieces: readonly Piece[], E: number, G: number | undefined, onAnother: boolean): SectionFacts {
+function alike(pieces: readonly Piece[], E: number, G: number, onAnother: boolean): SectionFacts {
   const EIs = pieces.map((p) => ((p.modulus ?? E) * p.width * p.depth ** 3) / 12);
   const EI = EIs.reduce((a, b) => a + b, 0);
   let GA = 0;

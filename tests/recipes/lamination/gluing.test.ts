@@ -230,6 +230,22 @@ describe('glueQuantity', () => {
   });
 });
 
+describe('what a sweep evaluates', () => {
+  it('agrees with what is reckoned from text, by named timber, clamp and glue', () => {
+    const clamps = clampPlan({ ...clampPlan.example });
+    const given = clampPlan.read(clampPlan.example);
+    expect(clampPlan.evaluate(given)).toMatchObject({
+      clamps: clamps.clamps,
+      totalForce: clamps.totalForce.value,
+    });
+    expect(glueQuantity.evaluate({ jointLength: 2, jointHeight: 0.05, joints: 10 }).mass).toBeCloseTo(
+      0.2,
+      12,
+    );
+    expect(glueTiming.evaluate({ joints: 15, perJoint: 45, openTime: 600, clampsUp: 120 }).batches).toBe(2);
+  });
+});
+
 describe('caulCamber', () => {
   const good = {
     length: '640 mm',

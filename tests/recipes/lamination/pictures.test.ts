@@ -135,6 +135,17 @@ describe('clampPlan', () => {
     ).toEqual(['100 mm', '50 mm']);
     expect(says({ length: '400 mm' })).toEqual(expect.arrayContaining(['400 mm', '100 mm', '200 mm']));
   });
+  it('draws the slab as wide as the clamps have to reach, less both pads; unknown, three boards wide', () => {
+    const wide = (more: object) =>
+      Math.max(
+        ...rowsIn(clampPlan({ ...given, ...more } as never).chart)
+          .map((r) => Number(r.y2 ?? 0))
+          .filter((y) => y < 2000),
+      );
+    expect(wide({ needReach: '640 mm', pad: '20 mm' })).toBeGreaterThan(
+      wide({ needReach: '440 mm', pad: '20 mm' }),
+    );
+  });
   it('leaves pads and spread out over forty clamps, and draws pads only where there are some', () => {
     const count = (more: object) => rowsIn(clampPlan({ ...given, ...more } as never).chart).length;
     const plain = { length: '400 mm' };
@@ -249,6 +260,13 @@ describe('stripLayout', () => {
       [piece('e', 0, 1.05), piece('f', 1.05, 0.95)],
     ]);
     expect(titleOf(near)).toMatch(/the nearest joints, 150 mm apart \(100 mm asked\)/);
+    // The first pair stays where a later one is no nearer.
+    const later = looks([
+      [piece('a', 0, 1.2), piece('b', 1.2, 0.8)],
+      [piece('c', 0, 1.1), piece('d', 1.1, 0.9)],
+      [piece('e', 0, 0.9), piece('f', 0.9, 1.1)],
+    ]);
+    expect(titleOf(later)).toMatch(/the nearest joints, 100 mm apart/);
     expect(titleOf(looks([[piece('a', 0, 2)], [piece('b', 0, 2)]]))).toMatch(
       /No joints in neighbouring rows/,
     );

@@ -201,6 +201,18 @@ describe('matchSlabs by hand', () => {
       /minimum: got 21 mm, takes at most/,
     );
   });
+  it('takes thicknesses as text or list, or a table; nothing else is meant for slabs', () => {
+    const { slabs } = matchSlabs.inputs;
+    expect(['40 mm', ['40 mm'], [{ thickness: '40 mm' }]].map((v) => slabs.fits(v))).toEqual([
+      true,
+      true,
+      true,
+    ]);
+    expect([40, true].map((v) => slabs.fits(v))).toEqual([false, false]);
+    expect(
+      matchSlabs({ slabs: 'name,thickness (mm)\nleft,40\nright,41\n' }).orShims.map((r) => r.slab),
+    ).toEqual(['left', 'right']);
+  });
   it('a shim over 3 mm must let the slab slide', () => {
     const says = (slabs: string) => /must not stop the top from moving/.test(texts(matchSlabs({ slabs })));
     expect([says('40 mm, 37.01 mm'), says('40 mm, 36.99 mm')]).toEqual([false, true]);
