@@ -338,30 +338,22 @@ function lookUp(kind: Kind, written: string): Unit {
     : Object.hasOwn(aliases, written)
       ? (aliases[written] as string)
       : written;
-  if (Object.hasOwn(table, name)) {
-    const offset = kind === 'temperature' ? (offsets[name] ?? 0) : 0;
-    return { name, scale: table[name] as number, offset };
-  }
+  if (Object.hasOwn(table, name)) return { name, scale: table[name] as number, offset: offsets[name] ?? 0 };
+  const takes = `takes ${kinds[kind].called} such as ${shown(kinds[kind].example)}`;
+  if (name === '') throw new Refusal(`got no unit, ${takes}`);
   const base = kinds[kind].base;
   if (base !== '' && kind !== 'temperature' && !kind.startsWith('price')) {
     const scale = scaleByAlgebra(name, base);
     if (scale !== undefined) return { name, scale, offset: 0 };
   }
-  const other = (Object.keys(byKind) as Kind[]).find(
-    (k) => k !== kind && name !== '' && Object.hasOwn(byKind[k], name),
-  );
+  const other = (Object.keys(byKind) as Kind[]).find((k) => Object.hasOwn(byKind[k], name));
+  if (other) throw new Refusal(`got the unit ${shown(written)} of ${kinds[other].called}, ${takes}`);
   const near = nearest(name, [
     ...Object.keys(table),
     ...Object.keys(aliases).filter((a) => Object.hasOwn(table, aliases[a] as string)),
   ]);
-  const what =
-    name === ''
-      ? 'no unit'
-      : other
-        ? `the unit ${shown(written)} of ${kinds[other].called}`
-        : `the unit ${shown(written)}`;
-  const hint = near && !other ? `; did you mean ${shown(near)}?` : '';
-  throw new Refusal(`got ${what}, takes ${kinds[kind].called} such as ${shown(kinds[kind].example)}${hint}`);
+  const hint = near ? `; did you mean ${shown(near)}?` : '';
+  throw new Refusal(`got the unit ${shown(written)}, ${takes}${hint}`);
 }
 
 /** Names of the units that `kind` knows by heart. */

@@ -35,7 +35,10 @@ const parts = {
       'tests/recipe/without-made-code.test.ts',
     ],
   },
-  units: { mutate: ['src/quantities/unit.ts'], tests: ['tests/quantities/*.test.ts'] },
+  units: {
+    mutate: ['src/quantities/unit.ts'],
+    tests: ['tests/quantities/units.test.ts', 'tests/quantities/parse.test.ts'],
+  },
   moisture: topic('moisture'),
   stock: topic('stock'),
   lamination: topic('lamination'),
