@@ -3,6 +3,7 @@ import type { Quantity } from '../quantities/quantity.js';
 import { solveFor } from '../explore/solve-for.js';
 import { sweep } from '../explore/sweep.js';
 import { uncertain } from '../explore/uncertain.js';
+import { progressOnTerminal } from './progress.js';
 import { findRecipe, givenOf, interruptSignal } from './recipe-words.js';
 import { optionsOf, UsageError } from './usage.js';
 
@@ -22,6 +23,7 @@ function whole(values: ReadonlyMap<string, string>, name: string): number | unde
 export async function sweepCommand(words: readonly string[]): Promise<number> {
   const { plain, flags, values } = optionsOf(words, { flags: ['--json'], values: ['--steps', '--output'] });
   const recipe = findRecipe(plain[0]);
+  progressOnTerminal(process.stderr);
   const result = await sweep(recipe, givenOf(plain.slice(1)), {
     signal: interruptSignal(),
     ...option('steps', whole(values, '--steps')),
@@ -38,6 +40,7 @@ export async function spreadCommand(words: readonly string[]): Promise<number> {
     values: ['--draws', '--seed', '--output', '--at-most', '--at-least'],
   });
   const recipe = findRecipe(plain[0]);
+  progressOnTerminal(process.stderr);
   const result = await uncertain(recipe, givenOf(plain.slice(1)), {
     signal: interruptSignal(),
     ...option('draws', whole(values, '--draws')),
@@ -67,6 +70,7 @@ export async function findCommand(words: readonly string[]): Promise<number> {
     );
   const [name, value] = targets[0] as [string, unknown];
   delete given[name];
+  progressOnTerminal(process.stderr);
   const result = solveFor(recipe, input, { [name]: value }, given, {
     ...option('from', values.get('--from')),
     ...option('to', values.get('--to')),

@@ -1,4 +1,4 @@
-import type { Progress } from '../recipe/work.js';
+import { progressOnTerminal } from './progress.js';
 import { findRecipe, givenOf, interruptSignal } from './recipe-words.js';
 import { optionsOf, UsageError } from './usage.js';
 
@@ -8,10 +8,8 @@ export async function work(words: readonly string[]): Promise<number> {
   if (flags.size > 1) throw new UsageError('--json and --markdown: takes one of them');
   const recipe = findRecipe(plain[0]);
   const given = givenOf(plain.slice(1));
-  const result = await recipe(
-    given,
-    recipe.long ? { signal: interruptSignal(), onProgress: progressLine() } : undefined,
-  );
+  progressOnTerminal(process.stderr);
+  const result = await recipe(given, recipe.long ? { signal: interruptSignal() } : undefined);
   process.stdout.write(
     flags.has('--json')
       ? `${JSON.stringify(result.toJSON(), null, 2)}\n`
@@ -20,14 +18,4 @@ export async function work(words: readonly string[]): Promise<number> {
         : `${result.toText()}\n`,
   );
   return 0;
-}
-
-/** Progress of a long search on one line of the terminal, where there is one. */
-function progressLine(): (p: Progress) => void {
-  if (!process.stderr.isTTY) return () => undefined;
-  process.once('exit', () => process.stderr.write('\r\u001b[K'));
-  return (p) =>
-    process.stderr.write(
-      `\r\u001b[K${p.done === undefined ? '' : `${Math.round(p.done * 100)} % `}${p.says}${p.best === undefined ? '' : `, best ${p.best}`}${p.bound === undefined ? '' : `, bound ${p.bound}`}`,
-    );
 }

@@ -10,6 +10,7 @@ import { together, type Fields, type Given } from '../recipe/field.js';
 import type { Output, Outputs } from '../recipe/output.js';
 import { answerOf, type Result } from '../recipe/result.js';
 import type { LongRecipe, Recipe } from '../recipe/recipe.js';
+import { followed } from '../recipe/watcher.js';
 import { axisUnit, columnUnit, inUnit, isNumberField } from './columns.js';
 import { frame, type Frame } from './frame.js';
 
@@ -46,7 +47,17 @@ export async function compare<F extends Fields, O extends Outputs>(
   // Every way is checked first, so that all that is wrong comes back together.
   together(names.map((n) => [n, () => r.read(ways[n] as Readonly<Record<string, unknown>>)] as const));
   const results: Record<string, Result<O>> = {};
-  for (const n of names) results[n] = (await r(ways[n] as Readonly<Record<string, unknown>>)) as Result<O>;
+  await followed({}, r.title, async ({ signal, onProgress }) => {
+    for (const [i, n] of names.entries()) {
+      const done = (share: number): number => (i + share) / names.length;
+      onProgress({ done: done(0), says: n });
+      const way = ways[n] as Readonly<Record<string, unknown>>;
+      results[n] = (await r(way, {
+        ...(signal ? { signal } : {}),
+        onProgress: (p) => onProgress({ ...p, done: done(p.done ?? 0), says: `${n}: ${p.says}` }),
+      })) as Result<O>;
+    }
+  });
   const wanted = rule === undefined ? undefined : 'least' in rule ? rule.least : rule.most;
   const outputs = Object.entries(r.outputs).flatMap(([n, o]) => (isNumberField(o) ? [n] : []));
   if (wanted !== undefined && !outputs.includes(wanted)) {

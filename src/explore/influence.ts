@@ -9,6 +9,9 @@ export interface Influence {
   readonly total: number;
 }
 
+/** How many runs of `n` draws {@link influenceOf} takes for so many inputs. */
+export const runsFor = (inputs: number): number => inputs + 2;
+
 /**
  * Sobol indices by the estimators of Saltelli (first) and Jansen (total), Saltelli et al. 2010, Table 2, from `n` draws
  * and as many again for each input.

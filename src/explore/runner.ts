@@ -10,6 +10,7 @@ export type Run = (n: number, draws: Sequence, dimension: (input: number) => num
 /**
  * What reckons a recipe's output for many draws round a middle that was read and checked: as one compiled loop where
  * the recipe has one, else point by point. A spread never leaves its field's limits, so a draw needs no check of its own.
+ * Progress is told as a share of `all` draws of the runs there will be.
  */
 export function runner(
   r: RecipeEntry,
@@ -17,12 +18,18 @@ export function runner(
   spreads: readonly Spread[],
   output: string,
   watch: Watch,
+  all: number,
 ): Run {
   const reckon = looped(r, base, spreads, output) ?? oneByOne(r, base, spreads, output);
   const shares = spreads.map(() => new Float64Array(mostInPart));
+  let before = 0;
+  const ofAll = (n: number): Watch => ({
+    signal: watch.signal,
+    onProgress: ({ done, says }) => watch.onProgress?.({ done: (before + (done as number) * n) / all, says }),
+  });
   return async (n, draws, dimension) => {
     const values = new Float64Array(n);
-    await inParts(watch, n, 'drawing', (start, end) => {
+    await inParts(ofAll(n), n, 'drawing', (start, end) => {
       const u = shares.map((column, k) => {
         const part = column.subarray(0, end - start);
         draws(dimension(k), start, part);
@@ -30,6 +37,7 @@ export function runner(
       });
       reckon(u, values.subarray(start, end));
     });
+    before += n;
     return values;
   };
 }

@@ -10,6 +10,7 @@ import type { RecipeEntry } from '../recipe/entry.js';
 import type { Field, Fields } from '../recipe/field.js';
 import type { Output, Outputs } from '../recipe/output.js';
 import type { Recipe } from '../recipe/recipe.js';
+import { followedNow } from '../recipe/watcher.js';
 import { axisUnit, columnUnit, inUnit, isNumberField, quantityPart, textOf } from './columns.js';
 import { targetOf } from './target.js';
 
@@ -99,8 +100,16 @@ export function solveFor<F extends Fields, O extends Outputs>(
     }
   };
   const xs = places(low, high, field.kind === 'count');
-  const ys = xs.map(f);
-  const roots = field.kind === 'count' ? xs.filter((_, i) => ys[i] === 0) : rootsOf(xs, ys, f, goal);
+  const { ys, roots } = followedNow({}, r.title, ({ onProgress }) => {
+    const ys = xs.map((x, i) => {
+      onProgress({ done: i / xs.length, says: `looking through ${words(input)}` });
+      return f(x);
+    });
+    return {
+      ys,
+      roots: field.kind === 'count' ? xs.filter((_, i) => ys[i] === 0) : rootsOf(xs, ys, f, goal),
+    };
+  });
   const wrapIn = (x: number): Quantity | number =>
     field.kind === 'count' || field.kind === 'ratio' ? x : new Quantity(field.kind as Kind, x);
   const o = r.outputs[output] as Output;

@@ -3,6 +3,7 @@ import type { RecipeEntry } from '../recipe/entry.js';
 import type { Fields, Given } from '../recipe/field.js';
 import type { Output, Outputs } from '../recipe/output.js';
 import type { LongRecipe, Recipe } from '../recipe/recipe.js';
+import { followed } from '../recipe/watcher.js';
 import { axesOf } from './axes.js';
 import { numberOutputs } from './columns.js';
 import { runLooped, runOneByOne } from './sweep-run.js';
@@ -53,7 +54,11 @@ export async function sweep<F extends Fields, O extends Outputs>(
     outputs: names.map((name) => [name, r.outputs[name] as Output] as const),
     points: n,
   };
-  const columns = (await runLooped(course, options)) ?? (await runOneByOne(course, options));
+  const columns = await followed(
+    options,
+    r.title,
+    async (watch) => (await runLooped(course, watch)) ?? (await runOneByOne(course, watch)),
+  );
   return makeSweep(r, axes, columns, n, wanted);
 }
 

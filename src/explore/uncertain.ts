@@ -3,10 +3,11 @@ import type { RecipeEntry } from '../recipe/entry.js';
 import type { Field, Fields } from '../recipe/field.js';
 import type { Outputs } from '../recipe/output.js';
 import type { Recipe } from '../recipe/recipe.js';
+import { followed } from '../recipe/watcher.js';
 import { numberOutputs, quantityPart, textOf } from './columns.js';
 import { makeDistribution, type Distribution } from './distribution.js';
 import { sequence } from './draws.js';
-import { influenceOf } from './influence.js';
+import { influenceOf, runsFor } from './influence.js';
 import { runner } from './runner.js';
 import { spreadOf, type Spread } from './spread.js';
 import { targetOf } from './target.js';
@@ -67,20 +68,21 @@ export async function uncertain<F extends Fields, O extends Outputs>(
       r.name,
     );
   const base = baseOf(r, middle, spreads);
-  const run = runner(r, base, spreads, output, options);
   const seed = options.seed ?? 1;
-  const values = (await run(draws, sequence(spreads.length, seed), (k) => k)).sort();
-  if (!Number.isFinite(values[0]) || !Number.isFinite(values[draws - 1]))
-    throw new Refusal('uncertain: some draws give no finite answer; make the spreads narrower', r.name);
-  const influence =
-    options.influence === false || spreads.length < 2
-      ? []
-      : await influenceOf(run, spreads, Math.min(draws, 16_384), seed);
+  const weighed = options.influence === false || spreads.length < 2 ? 0 : Math.min(draws, 16_384);
   const limits = {
     most: options.atMost === undefined ? undefined : targetOf(r, output, options.atMost),
     least: options.atLeast === undefined ? undefined : targetOf(r, output, options.atLeast),
   };
-  return makeDistribution(r, output, values, influence, limits);
+  return followed(options, r.title, async (watch) => {
+    const all = draws + weighed * runsFor(spreads.length);
+    const run = runner(r, base, spreads, output, watch, all);
+    const values = (await run(draws, sequence(spreads.length, seed), (k) => k)).sort();
+    if (!Number.isFinite(values[0]) || !Number.isFinite(values[draws - 1]))
+      throw new Refusal('uncertain: some draws give no finite answer; make the spreads narrower', r.name);
+    const influence = weighed === 0 ? [] : await influenceOf(run, spreads, weighed, seed);
+    return makeDistribution(r, output, values, influence, limits);
+  });
 }
 
 /** Reads the fixed inputs with the middle of each spread in its place, so that all is checked once. */
@@ -95,9 +97,9 @@ function baseOf(
     mids[s.name] = s.quantile(0.5);
     // The example's value stands in for reading; the number itself replaces it below.
     fixed[s.name] = (r.example as Record<string, unknown>)[s.name] ?? (r.inputs[s.name] as Field).default;
-    if (fixed[s.name] === undefined || !s.numeric) {
+    if (fixed[s.name] === undefined && s.numeric) {
       const f = quantityPart(r.inputs[s.name] as Field);
-      if (s.numeric) fixed[s.name] = textOf(f.kind, mids[s.name] as number).replace(/\u202f/g, '');
+      fixed[s.name] = textOf(f.kind, mids[s.name] as number).replace(/\u202f/g, '');
     }
   }
   return { ...r.read(fixed), ...mids };

@@ -2,8 +2,8 @@ import type { Progress } from '../recipe/work.js';
 
 /** How long work over many points is watched and stopped. */
 export interface Watch {
-  readonly signal?: AbortSignal;
-  readonly onProgress?: (progress: Progress) => void;
+  readonly signal?: AbortSignal | undefined;
+  readonly onProgress?: ((progress: Progress) => void) | undefined;
 }
 
 /** Stopped before it was done. */

@@ -6,6 +6,7 @@ import type { MimeBundle, NbOutput } from './message.ts';
 import { Executor, type ExecutorHooks } from './running/executor.ts';
 import { Interrupted, type RunEnd } from './running/run.ts';
 import { bundleAtOnce, bundleOf } from './showing/bundle.ts';
+import { showProgress, type ProgressLines } from './showing/progress.ts';
 import { PrintCapture, PrintedText } from './showing/stream.ts';
 import { Traces, type CellError } from './showing/trace.ts';
 import { takeRoom } from './start/frozen.ts';
@@ -38,6 +39,8 @@ export interface SessionOptions {
   globals?: Partial<CellGlobals>;
   /** Keep the console for the session's whole life, as a kernel does, rather than while a cell runs. */
   keepConsole?: boolean;
+  /** Show how far long work is, as a kernel does; a notebook run from start to end keeps no such lines. */
+  progress?: boolean;
 }
 
 export interface RunOptions {
@@ -70,6 +73,7 @@ export class KernelSession implements CellSession {
   private queue: Promise<unknown> = Promise.resolve();
   private quiet = 0;
   private abandon: (() => void) | undefined;
+  private readonly progress: ProgressLines | undefined;
 
   constructor(private readonly options: SessionOptions) {
     this.room = readyRoom(options.cwd);
@@ -82,6 +86,7 @@ export class KernelSession implements CellSession {
       ...options.globals,
     });
     if (options.keepConsole) this.capture.start();
+    if (options.progress) this.progress = showProgress((output) => this.emit(output), () => this.executor.signal);
   }
 
   run(code: string, onOutput: (output: NbOutput) => void, options: RunOptions = {}): Promise<CellOutcome> {
@@ -114,6 +119,7 @@ export class KernelSession implements CellSession {
         if (over) return;
         over = true;
         this.abandon = undefined;
+        if (error === interruption) this.progress?.stop();
         if (error) this.emit({ output_type: 'error', ename: error.ename, evalue: error.evalue, traceback: error.traceback });
         this.printed.flush();
         if (!this.options.keepConsole) this.capture.stop();
@@ -197,6 +203,7 @@ export class KernelSession implements CellSession {
     this.interrupt();
     await this.queue;
     this.capture.stop();
+    this.progress?.close();
     this.returnGlobals();
     this.executor.close();
   }

@@ -10,6 +10,7 @@ import { makeResult, type Result } from './result.js';
 import type { Outputs, Raw } from './output.js';
 import { Row, type Loop, type Term } from './row.js';
 import type { Citation } from './source.js';
+import { followed } from './watcher.js';
 import { silentWork, WorkBook, type Progress, type Work } from './work.js';
 
 /** Outside what its source covers: `when` decides, `says` tells the range; shown as a caution. */
@@ -263,13 +264,14 @@ export function longRecipe<const F extends Fields, const O extends Outputs>(
   const own = face(def, def.formulas ?? [], true);
   const call = async (given: Given<F>, options: RunOptions = {}): Promise<Result<O>> => {
     const read = watchCurrency(() => own.read(given));
-    const work = new WorkBook(options);
-    let raw: Raw<O>;
-    try {
-      raw = await def.search(read.value, work);
-    } catch (error) {
-      throw withName(def.name, error);
-    }
+    const { raw, work } = await followed(options, def.title, async (watch) => {
+      const work = new WorkBook(watch);
+      try {
+        return { raw: await def.search(read.value, work), work };
+      } catch (error) {
+        throw withName(def.name, error);
+      }
+    });
     finiteAnswer(def.name, raw);
     return makeResult(own, read.value, raw, work, read.currency, given);
   };

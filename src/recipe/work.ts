@@ -67,7 +67,9 @@ export class WorkBook implements Work {
   readonly #entries: Entry[] = [];
   readonly #onProgress: ((p: Progress) => void) | undefined;
 
-  constructor(options: { signal?: AbortSignal; onProgress?: (p: Progress) => void } = {}) {
+  constructor(
+    options: { signal?: AbortSignal | undefined; onProgress?: ((p: Progress) => void) | undefined } = {},
+  ) {
     this.signal = options.signal;
     this.#onProgress = options.onProgress;
   }

@@ -14,6 +14,7 @@ import { History } from './history.ts';
 import { kernelInfo } from './kernelInfo.ts';
 import { json } from './json.ts';
 import { collectGarbage } from './memory.ts';
+import { parted } from './parting.ts';
 
 /** A cell that only asks what a name is, such as `Math.hypot?`. */
 const question = /^\s*([\p{ID_Start}$_][\p{ID_Continue}$.]*)\s*\?\s*$/u;
@@ -45,6 +46,7 @@ export class Desk {
     this.session = new KernelSession({
       cwd,
       keepConsole: true,
+      progress: true,
       hooks: {
         isInterrupted: () => Atomics.load(flags, Flag.seen) < Atomics.load(flags, Flag.wanted),
         compiling: (yes) => Atomics.store(flags, Flag.phase, yes ? Phase.compiling : Phase.free),
@@ -209,9 +211,9 @@ export class Desk {
   }
 
   private show(output: NbOutput, line: number | undefined): void {
-    const { output_type: type, ...content } = output;
     if (output.output_type === 'execute_result' && line !== undefined) this.history.setOutput(line, String(output.data['text/plain'] ?? ''));
-    this.send('iopub', type, content);
+    const toJupyter = 'connectionFile' in this.data.transport;
+    for (const { output_type: type, ...content } of toJupyter ? parted(output) : [output]) this.send('iopub', type, content);
   }
 
   /** Puts a question to the person and sleeps until the answer is there. The wires' thread stays awake meanwhile. */
