@@ -1,5 +1,5 @@
 import { cautionWord } from '../recipe/caution.js';
-import { workingBasis } from '../recipe/display.js';
+import { cellHtml, figureColumns, workingBasis } from '../recipe/display.js';
 import type { TableBlock, ValueLine } from '../recipe/result.js';
 import { citationText } from '../recipe/source.js';
 import type { ChartSheet, NoteContent, NoteWorking, ResultSheet, Sheet } from './content.js';
@@ -124,13 +124,12 @@ function linesHtml(lines: readonly ValueLine[], strong: boolean): string {
 }
 
 function tableHtml(t: TableBlock): string {
-  const number = t.columns.map(
-    (_, i) =>
-      t.rows.every((r) => r[i] === undefined || r[i] === '' || /^[-−\d]/.test(r[i])) &&
-      t.rows.every((r) => (r[i] ?? '').length < 24),
+  const figures = figureColumns(t);
+  const cls = (i: number): string => (figures[i] ? ' class="number"' : '');
+  const rows = t.cells.map(
+    (r) => `<tr>${r.map((c, i) => `<td${cls(i)}>${cellHtml(c, figures[i] === true)}</td>`).join('')}</tr>`,
   );
-  const cls = (i: number): string => (number[i] ? ' class="number"' : '');
-  return `<h3>${e(t.says)}</h3><table><thead><tr>${t.columns.map((c, i) => `<th${cls(i)}>${e(c)}</th>`).join('')}</tr></thead><tbody>${t.rows.map((r) => `<tr>${r.map((c, i) => `<td${cls(i)}>${e(c)}</td>`).join('')}</tr>`).join('')}</tbody></table>`;
+  return `<h3>${e(t.says)}</h3><table><thead><tr>${t.heads.map((h, i) => `<th${cls(i)}>${e(h)}</th>`).join('')}</tr></thead><tbody>${rows.join('')}</tbody></table>`;
 }
 
 function workingHtml(w: NoteWorking): string {

@@ -8,9 +8,11 @@ import { textOf } from './result-text.js';
 import type { Answer, ResultJson } from './result.js';
 import { citationText } from './source.js';
 
-export { escapeHtml, htmlOf } from './result-html.js';
+export { escapeHtml } from './escape-html.js';
+export { htmlOf } from './result-html.js';
 export { markdownOf } from './result-markdown.js';
 export { textOf } from './result-text.js';
+export { cellHtml, figureColumns } from './table-html.js';
 export { valueLines, words } from './value-table.js';
 export { workingBasis } from './working-basis.js';
 

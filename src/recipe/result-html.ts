@@ -1,11 +1,10 @@
 import { cautionWord } from './caution.js';
-import type { Answer, TableBlock, ValueCell, ValueLine } from './result.js';
+import type { Answer, ValueLine } from './result.js';
 import { citationText, shortCitation } from './source.js';
+import { escapeHtml } from './escape-html.js';
+import { tableHtml } from './table-html.js';
 import { valueLines } from './value-table.js';
 import { workingBasis } from './working-basis.js';
-
-export const escapeHtml = (s: string): string =>
-  s.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
 
 const e = escapeHtml;
 const td = 'style="text-align:left;padding:.15em .9em .15em 0;vertical-align:top"';
@@ -56,37 +55,3 @@ export function htmlOf(a: Answer): string {
     );
   return `<div class="reckoner-result">${parts.join('')}</div>`;
 }
-
-const head = (side: string): string =>
-  `style="text-align:${side};padding:.15em .9em .15em 0;vertical-align:bottom;white-space:normal"`;
-const wide = 'style="text-align:left;padding:.15em .9em .15em 0;vertical-align:top;min-width:8em"';
-
-/** A table of outputs. Inches stand small below their metric figure: columns of their own would make it too wide for a page. */
-function tableHtml(t: TableBlock): string {
-  const isNumber = t.heads.map((_, i) =>
-    t.cells.every((r) => {
-      const { metric } = r[i] as ValueCell;
-      return metric === '' || (/^[-−£$€\d]/.test(metric) && metric.length < 20);
-    }),
-  );
-  const isLong = t.heads.map((_, i) => t.cells.some((r) => (r[i] as ValueCell).metric.length > 24));
-  const style = (i: number): string => (isNumber[i] ? num : isLong[i] ? wide : td);
-  const heads = t.heads.map((h, i) => `<th ${head(isNumber[i] ? 'right' : 'left')}>${e(h)}</th>`);
-  const rows = t.cells.map(
-    (r) =>
-      `<tr>${r.map((c, i) => `<td ${style(i)}>${cellHtml(c, isNumber[i] ? e : unparted)}</td>`).join('')}</tr>`,
-  );
-  return `<p style="margin:.6em 0 .2em"><strong>${e(t.says)}</strong></p><div style="overflow-x:auto"><table style="border-collapse:collapse${t.heads.length > 6 ? ';font-size:.9em' : ''}"><thead><tr>${heads.join('')}</tr></thead><tbody>${rows.join('')}</tbody></table></div>`;
-}
-
-/** A row of a table within the cell has a line of its own. */
-function cellHtml({ metric, inch, items }: ValueCell, write: (text: string) => string): string {
-  const both = (c: Pick<ValueCell, 'metric' | 'inch'>): string =>
-    write(c.metric) + (c.inch === '' ? '' : `<br><small style="font-size:.85em">${write(c.inch)}</small>`);
-  if (items === undefined) return both({ metric, inch });
-  const short = items.every((i) => i.metric.length <= 30);
-  return items.map((i) => `<div${short ? ' style="white-space:nowrap"' : ''}>${both(i)}</div>`).join('');
-}
-
-/** Among words a figure must not part from its unit at the end of a line. */
-const unparted = (text: string): string => e(text).replace(/(\d) (?=[\d°µ%a-zA-Z])/g, '$1\u00a0');
