@@ -206,6 +206,28 @@ class Protocol(unittest.TestCase):
         reply = self.client.run("const bar = display('0 %'); for (let i = 1; i <= 3; i++) { await new Promise((r) => setTimeout(r, 20)); bar.update(`${i * 33} %`) }")
         self.assertEqual([c["data"]["text/plain"] for c in reply.of("update_display_data")], ["'33 %'", "'66 %'", "'99 %'"])
 
+    def test_long_work_of_the_library_tells_how_far_it_is(self):
+        # Strips are reckoned one by one, so that these draws take a few seconds; nobody asked for the line.
+        reply = self.client.run("(await uncertain(movementAcross, { strips: [{ timber: 'teak', width: '60 mm', count: 9 }], from: '8 % .. 9 %', to: '11 % .. 13 %' }, { draws: 250_000, influence: false })).draws", timeout=120)
+        self.assertEqual(reply.result, "250000")
+        first, *later = [m["content"] for m in reply.outputs if m["msg_type"] in ("display_data", "update_display_data")]
+        self.assertEqual(len(reply.of("display_data")), 1)
+        self.assertGreaterEqual(len(later), 2)
+        self.assertEqual({c["transient"]["display_id"] for c in later}, {first["transient"]["display_id"]})
+        self.assertRegex(first["data"]["text/plain"], r"^Movement across the grain: drawing, \d+ %$")
+        self.assertRegex(later[-1]["data"]["text/plain"], r"^Movement across the grain: done in \d+\.\d s$")
+
+    def test_long_work_stops_on_an_interrupt(self):
+        msg_id = self.client.kc.execute("await uncertain(movementAcross, { strips: [{ timber: 'teak', width: '60 mm', count: 9 }], from: '8 % .. 9 %', to: '11 % .. 13 %' }, { draws: 5_000_000 })")
+        time.sleep(2.5)
+        start = time.monotonic()
+        self.client.interrupt()
+        reply = self.client.collect(msg_id)
+        self.assertLess(time.monotonic() - start, 0.5)
+        self.assertEqual((reply["status"], reply["ename"]), ("error", "Interrupted"))
+        self.assertRegex(reply.of("update_display_data")[-1]["data"]["text/plain"], r"stopped after \d+\.\d s$")
+        self.assertEqual(self.client.run("1 + 1").result, "2")
+
     def test_clear_output(self):
         reply = self.client.run("console.log('a'); clearOutput(true); console.log('b'); clearOutput()")
         self.assertEqual([c["wait"] for c in reply.of("clear_output")], [True, False])
@@ -217,6 +239,19 @@ class Protocol(unittest.TestCase):
             data = reply.of("execute_result")[0]["data"]
             self.assertEqual(data["text/html"], "<i>a</i>")
             self.assertIn("text/plain", data)
+
+    def test_a_result_shows_its_words_and_its_chart(self):
+        # A client shows one form of each output: words and chart in one would lose the chart.
+        charts = {"image/svg+xml", "application/vnd.vegalite.v5+json"}
+        reply = self.client.run("equilibriumMoisture({ temperature: '20 degC', humidity: '60 %' })")
+        words, chart = reply.outputs[1:]
+        self.assertEqual((words["msg_type"], chart["msg_type"]), ("execute_result", "display_data"))
+        self.assertTrue({"text/html", "text/markdown", "text/plain"} <= set(words["content"]["data"]))
+        self.assertFalse(charts & set(words["content"]["data"]))
+        self.assertTrue(charts <= set(chart["content"]["data"]))
+        reply = self.client.run("display(equilibriumMoisture({ temperature: '20 degC', humidity: '60 %' }), { display_id: 'two' }); await 0; updateDisplay('two', equilibriumMoisture({ temperature: '20 degC', humidity: '70 %' })); await new Promise((r) => setTimeout(r, 1500))")
+        shown = [(m["msg_type"], m["content"]["transient"]["display_id"]) for m in reply.outputs[1:]]
+        self.assertEqual(shown, [("display_data", "two"), ("display_data", "two-chart"), ("update_display_data", "two"), ("update_display_data", "two-chart")])
 
     def test_a_display_that_throws_is_an_error_of_the_cell(self):
         reply = self.client.run("({ [Symbol.for('Jupyter.display')]() { throw new Error('cannot draw') } })")
