@@ -62,7 +62,12 @@ export async function drive(folder, faults, testFiles, say, quick) {
 
   async function sweep(file, number) {
     const log = join(logs, `${number}.log`);
-    const env = { FAULTS_LOG: log, FAULTS_WANTED: wanted, FAULTS_NOTICED: noticedFile };
+    const env = {
+      FAULTS_LOG: log,
+      FAULTS_WANTED: wanted,
+      FAULTS_NOTICED: noticedFile,
+      FAULTS_REACHED: join(logs, 'reached'),
+    };
     for (let starts = 0; starts < 200; starts++) {
       const stopped = await run(folder, [file], env, log, 600_000);
       const last = parse(log).at(-1);
@@ -79,7 +84,7 @@ export async function drive(folder, faults, testFiles, say, quick) {
       if (e.does === 'import') for (const f of e.faults) mapSet(seen.loads, f).add(file);
       else if (e.does === 'test') {
         seen.ms.set(e.test, e.ms);
-        for (const f of e.faults) mapSet(seen.tests, f).add(e.test);
+        for (const f of Object.keys(e.passed)) mapSet(seen.tests, f).add(e.test);
       } else if (e.does === 'noticed') seen.end.set(e.fault, 'noticed');
       else if (e.does === 'out of turns') seen.end.set(e.fault, 'out of time');
       else if (e.does === 'unreached') mapSet(seen.alone, e.fault).add(e.test);

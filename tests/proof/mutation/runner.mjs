@@ -11,11 +11,15 @@ const read = (file) => (existsSync(file) ? readFileSync(file, 'utf8').split('\n'
 
 export default class FaultRunner extends TestRunner {
   one = env.FAULTS_ONE;
-  /** Test -> faults already tried with it, from a run of this file that was stopped. */
+  /** From a run of this file that was stopped: test -> faults already tried with it; what it passes; those done with. */
   tried = new Map();
+  known = new Map();
+  done = new Set();
   wanted = new Set(read(env.FAULTS_WANTED));
   only = env.FAULTS_TESTS ? new Set(JSON.parse(readFileSync(env.FAULTS_TESTS, 'utf8'))) : undefined;
   noticed = new Set();
+  /** Faults that a quick test comes to, here or in a file before. */
+  reached = new Set();
   ran = [];
 
   constructor(config) {
@@ -26,9 +30,12 @@ export default class FaultRunner extends TestRunner {
     }
     for (const line of read(env.FAULTS_LOG)) {
       const entry = JSON.parse(line);
-      if (entry.does !== 'start') continue;
-      if (!this.tried.has(entry.test)) this.tried.set(entry.test, new Set());
-      this.tried.get(entry.test).add(entry.fault);
+      if (entry.does === 'test') this.known.set(entry.test, entry);
+      else if (entry.does === 'end' || entry.does === 'broken') this.done.add(entry.test);
+      else if (entry.does === 'start') {
+        if (!this.tried.has(entry.test)) this.tried.set(entry.test, new Set());
+        this.tried.get(entry.test).add(entry.fault);
+      }
     }
   }
 
@@ -48,7 +55,8 @@ export default class FaultRunner extends TestRunner {
 
   async onBeforeRunTask(test) {
     await super.onBeforeRunTask(test);
-    if (this.only && !this.only.has(this.nameOf(test))) test.mode = 'skip';
+    const name = this.nameOf(test);
+    if (this.done.has(name) || (this.only && !this.only.has(name))) test.mode = 'skip';
   }
 
   async runTask(test) {
@@ -58,6 +66,11 @@ export default class FaultRunner extends TestRunner {
       ns.hitLimit = Number(env.FAULTS_LIMIT);
       await run();
       if (ns.hitCount > ns.hitLimit) throw new Error('out of turns');
+      return;
+    }
+    const known = this.known.get(this.nameOf(test));
+    if (known) {
+      this.ran.push({ test, run, ...known, name: this.nameOf(test) });
       return;
     }
     if (this.ran.length === 0)
@@ -76,24 +89,30 @@ export default class FaultRunner extends TestRunner {
     }
     const ms = performance.now() - began;
     const passed = ns.mutantCoverage?.perTest?.[name] ?? {};
-    this.say({ does: 'test', test: name, ms: Math.round(ms), faults: Object.keys(passed) });
+    this.say({ does: 'test', test: name, ms: Math.round(ms), passed });
     this.ran.push({ test, run, name, ms, passed });
   }
 
-  /** The quick tests first: what they notice, the slow ones need not try. */
+  /** The quick tests first: a slow one tries only what no quick one comes to. */
   async onAfterRunSuite(suite) {
-    if (suite.filepath && !this.one)
+    if (suite.filepath && !this.one) {
+      for (const f of read(env.FAULTS_REACHED)) this.reached.add(f);
       for (const t of this.ran.sort((x, y) => x.ms - y.ms)) await this.tryFaults(t);
+      appendFileSync(env.FAULTS_REACHED, [...this.reached].map((f) => `${f}\n`).join(''));
+    }
     await super.onAfterRunSuite(suite);
   }
 
   async tryFaults({ test, run, name, ms, passed }) {
     const tried = this.tried.get(name) ?? new Set();
+    const slow = ms > 4000;
     let turn = 0;
     for (const [fault, hits] of Object.entries(passed)) {
       if (turn++ % 20 === 0) for (const f of read(env.FAULTS_NOTICED)) this.noticed.add(f);
       if (!this.wanted.has(fault) || this.noticed.has(fault) || tried.has(fault)) continue;
-      this.say({ does: 'start', test: name, fault, until: Date.now() + 8000 + 10 * ms });
+      if (slow && this.reached.has(fault)) continue;
+      if (!slow) this.reached.add(fault);
+      this.say({ does: 'start', test: name, fault, until: Date.now() + 8000 + 4 * ms });
       await this.tryFault(test, run, name, fault, hits);
     }
     this.say({ does: 'end', test: name });
