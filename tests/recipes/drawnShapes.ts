@@ -5,11 +5,12 @@ interface Layer {
   readonly data?: { readonly values?: readonly Record<string, unknown>[] };
   readonly encoding?: { readonly x?: { readonly scale?: { readonly domain?: readonly [number, number] } } };
   readonly layer?: readonly Layer[];
+  readonly vconcat?: readonly Layer[];
 }
 
 function layers(spec: unknown): readonly Layer[] {
-  const { layer = [] } = spec as Layer;
-  return layer.flatMap((l) => [l, ...layers(l)]);
+  const { layer = [], vconcat = [] } = spec as Layer;
+  return [...layer, ...vconcat].flatMap((l) => [l, ...layers(l)]);
 }
 const rows = (l: Layer): readonly Record<string, unknown>[] => l.data?.values ?? [];
 
@@ -74,3 +75,11 @@ export const areas = (spec: unknown): Point[] =>
   layers(spec)
     .filter((l) => l.mark?.type === 'area')
     .flatMap((l) => rows(l).map((r): Point => [r['x'] as number, r['high'] as number]));
+
+/** Rows of data of every layer of a sort: what bars, marks, rules and words are drawn from. */
+export const dataOf = (spec: unknown, type: string): Record<string, unknown>[] => [
+  ...((spec as Layer).data?.values ?? []),
+  ...layers(spec)
+    .filter((l) => l.mark?.type === type)
+    .flatMap(rows),
+];

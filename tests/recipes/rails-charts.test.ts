@@ -217,8 +217,10 @@ describe('the other pictures', () => {
       'C24',
       'C16',
     ]);
-    const [mark] = rowsIn(railSpan(railSpan.example).chart).filter((r) => r.label === 'this rail');
-    expect(mark).toMatchObject({ x: 95, y: expect.closeTo(railSpan(railSpan.example).span.in('mm'), 6) });
+    // A dot of its own beside 37 points on each of four lines.
+    const dots = rowsIn(railSpan(railSpan.example).chart).filter((r) => r.x === 95 && !('series' in r));
+    expect(dots.length).toBeGreaterThan(0);
+    for (const dot of dots) expect(dot.y).toBeCloseTo(railSpan(railSpan.example).span.in('mm'), 6);
   });
   it('a frame as its corners are made', () => {
     const titleOf = (more: object) =>
@@ -252,6 +254,11 @@ describe('the other pictures', () => {
     const bare = labelsIn(of('150 mm', { edgeLoad: '0 N', push: '0 N', overhang: '0 mm' }).chart);
     expect(bare.filter((t) => / N$/.test(t))).toEqual([]);
     expect(bare).not.toContain('0 mm');
+    expect(labelsIn(of('150 mm').chart)).toEqual(expect.arrayContaining(['150 mm', '480 mm', '100 mm']));
+    // The weight is written beside its arrow, away from the nearer legs.
+    const weight = (r: { chart?: unknown }) => JSON.stringify(r.chart).match(/"align":"(left|right)"/g)!;
+    expect(weight(of('150 mm', { push: '0 N' })).every((a) => a.includes('left'))).toBe(true);
+    expect(weight(of('400 mm', { push: '0 N' })).every((a) => a.includes('right'))).toBe(true);
     expect(JSON.stringify(of('150 mm').chart!.title)).toMatch(/Stands; the weight bears/);
     expect(JSON.stringify(of('400 mm').chart!.title)).toMatch(/Not safe to the factor of 1\.5/);
   });

@@ -98,7 +98,7 @@ export function clampPicture(
       : []),
   ];
   return drawing({
-    title: `${plan.clamps} clamps, seen from above`,
+    title: `${plan.clamps} clamp${plan.clamps === 1 ? '' : 's'}, seen from above`,
     subtitle: 'b: below the slab (outline); a: above (solid). Thin dashes: spread of pressure.',
     description: `Clamps at ${places.map((p) => `${mm(p.position)} ${p.side}`).join(', ')}.`,
     shapes: [...slab, ...pads, ...cones, ...bars, ...names, ...dims],

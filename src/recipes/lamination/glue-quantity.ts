@@ -174,7 +174,7 @@ export const glueQuantity = recipe({
               {
                 x: given.spread * 1000,
                 y: answer.mass * 1000,
-                label: `${Math.round(answer.mass * 1000)} g at this spread`,
+                label: `${Math.round(answer.mass * 1000)} g`,
               },
             ],
     });

@@ -64,19 +64,28 @@ export function tippingPicture(
       arrow: true,
       weight: 2.4,
     },
-    { kind: 'text', x: mm(answer.centre), y: top * 0.6, text: `${answer.mass.toFixed(1)} kg`, bold: true },
+    // Beside its arrow, on the side away from the nearer legs.
+    {
+      kind: 'text',
+      x: mm(answer.centre),
+      y: top * 0.5,
+      text: `${answer.mass.toFixed(1)} kg`,
+      align: answer.centre > given.base / 2 ? 'right' : 'left',
+      dx: answer.centre > given.base / 2 ? -8 : 8,
+      bold: true,
+    },
     {
       kind: 'dimension',
       from: [0, 0],
       to: [mm(answer.centre), 0],
-      text: `${mm(answer.centre).toFixed(0)} mm to the centre`,
+      text: `${mm(answer.centre).toFixed(0)} mm`,
       offset: -22,
     },
     {
       kind: 'dimension',
       from: [0, 0],
       to: [mm(given.base), 0],
-      text: `${mm(given.base).toFixed(0)} mm between feet`,
+      text: `${mm(given.base).toFixed(0)} mm`,
       offset: -52,
     },
   ];
@@ -125,13 +134,14 @@ export function tippingPicture(
       },
     );
   }
+  // Centre, feet and overhang each in a row of their own under the floor, where their words cross nothing.
   if (given.overhang > 0)
     shapes.push({
       kind: 'dimension',
-      from: [-mm(given.overhang), top - thick],
-      to: [0, top - thick],
+      from: [-mm(given.overhang), 0],
+      to: [0, 0],
       text: `${mm(given.overhang).toFixed(0)} mm`,
-      offset: -16,
+      offset: -82,
     });
   return drawing({
     title: 'Weights and feet, from the side, front at the left',

@@ -107,6 +107,15 @@ describe('a job by hand', () => {
     expect(r.elapsed?.in('h')).toEqual(close(37.5));
   });
 
+  it('warns by the name of the finish, and of all where it has none', () => {
+    const rags = (more: object) => says(finishQuantity({ ...job, ...more } as never), 'rags wet');
+    expect([rags({}), rags({ finish: 'oil varnish' }), rags({ finish: 'acrylic' })]).toEqual([
+      true,
+      true,
+      false,
+    ]);
+  });
+
   it('reminds of loss not counted and of thin films', () => {
     const at = (more: object, text: string) => says(finishQuantity({ ...job, ...more } as never), text);
     expect([at({}, 'no loss was counted'), at({ loss: '0 %' }, 'no loss was counted'), at({ method: 'HVLP spray' }, 'no loss was counted')]).toEqual([true, false, false]); // prettier-ignore

@@ -112,4 +112,18 @@ describe('the board worth most', () => {
       expect([none.exact, none.counts]).toEqual([true, undefined]);
     }
   });
+
+  it('on boards beyond any table is searched for, and not called exact when the search is cut off', () => {
+    const u = seeded(5);
+    const sizes = [...new Set(Array.from({ length: 45 }, () => 1e8 + Math.floor(u() * 2e8)))].sort((a, b) => b - a); // prettier-ignore
+    const limits = sizes.map(() => 9);
+    const capacity = 2_000_000_011;
+    // Every millimetre is worth the same: only a board full to the last could be worth 1.
+    const prices = sizes.map((l) => l / capacity);
+    const got = dearest(sizes, { prices, limits }, capacity, 1);
+    expect([got.exact, got.counts]).toEqual([false, undefined]);
+    const less = dearest(sizes, { prices, limits }, capacity, 0.9);
+    lawful(less, sizes, prices, limits, capacity);
+    expect(less.worth).toBeGreaterThan(0.99);
+  });
 });
