@@ -133,6 +133,15 @@ describe('a thawed kernel', () => {
     expect(await run('performance.now() < 60_000')).toBe('true');
   }, 60_000);
 
+  it('tells where an error arose', async () => {
+    await run(
+      'const cut = (mm: number): number => {\n  if (mm < 0) throw new RangeError("too short");\n  return mm;\n};',
+    );
+    await expect(run('cut(-1)')).rejects.toThrow('RangeError: too short');
+    const told = heard.findLast((m) => m.header['msg_type'] === 'error')!.content['traceback'] as string[];
+    expect(told.join('\n')).toMatch(/at cut In\[\d+\], line 2, column 21/);
+  }, 60_000);
+
   it('shares no chance with another: random numbers and identities differ', async () => {
     const first = await run('`${Math.random()} ${crypto.randomUUID()}`');
     const other = await spawnKernelChild({ cwd: folder });

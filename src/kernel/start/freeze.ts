@@ -33,6 +33,8 @@ const { Console } = console;
 
 startupSnapshot.setDeserializeMainFunction(() => {
   console.Console = Console;
+  // And this one, without which an error does not tell where it arose.
+  if (typeof Error.stackTraceLimit !== 'number') Error.stackTraceLimit = 10;
   // Found by its path at run time: the frozen memory holds no loader of files.
   createRequire(join(packageRoot, 'package.json'))('./src/kernel/start/thaw.cjs');
 });
