@@ -5,7 +5,7 @@ import { formatQuantity, number } from '../../src/quantities/format.js';
 import { length, money } from '../../src/quantities/make.js';
 import { anyQuantity } from '../../src/quantities/parse.js';
 import { both, Quantity } from '../../src/quantities/quantity.js';
-import { Refusal, shown } from '../../src/quantities/refusal.js';
+import { nearest, Refusal, shown } from '../../src/quantities/refusal.js';
 
 describe('a quantity', () => {
   it('is of a kind that there is', () => {
@@ -108,6 +108,34 @@ describe('a value in an error', () => {
     ['a\nb\u2028c', '"a\\nb c"'],
   ])('is shown short, on one line: %s', (value, text) => {
     expect(shown(value)).toBe(text);
+  });
+});
+
+describe('the nearest of some names', () => {
+  const names = ['width', 'depth', 'span', 'overhang'];
+  // One slip in three letters is forgiven: 5 letters may have one, 8 may have two.
+  it.each([
+    ['widht', 'width'],
+    ['iwdth', 'width'],
+    ['witdh', 'width'],
+    ['widt', 'width'],
+    ['widthh', 'width'],
+    ['WIDTH', 'width'],
+    ['wodth', 'width'],
+    ['wodht', undefined],
+    ['psna', undefined],
+    ['sapn', 'span'],
+    ['voerhagn', 'overhang'],
+    ['voerhaag', 'overhang'],
+    ['voerhagm', undefined],
+    ['', undefined],
+    ['thickness', undefined],
+  ])('%j is meant as %j', (written, meant) => {
+    expect(nearest(written, names)).toBe(meant);
+  });
+  it('is the nearer of two', () => {
+    expect(nearest('ash', ['sash', 'ashy', 'ahs', 'oak'])).toBe('sash');
+    expect(nearest('aash', ['ash', 'aas', 'sash'])).toBe('ash');
   });
 });
 

@@ -119,9 +119,10 @@ describe('a refusal', () => {
 });
 
 describe('the nearest name', () => {
-  // Letters put in, left out or taken for another: at most a third of the word, and at least one.
+  // Letters put in, left out, taken for another or swapped: at most a third of the word, and at least one.
   it.each<[string, readonly string[], string | undefined]>([
-    ['oka', ['oak', 'ash'], undefined], // two letters apart, of three
+    ['oka', ['oak', 'ash'], 'oak'], // two letters swapped are one slip
+    ['kao', ['oak', 'ash'], undefined], // two apart, of three
     ['oa', ['ash', 'oak'], 'oak'], // one put in
     ['oaks', ['ash', 'oak'], 'oak'], // one left out
     ['oat', ['ash', 'oak'], 'oak'], // one taken for another, the last
