@@ -4,7 +4,7 @@ import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { Refusal } from '../../quantities/refusal.js';
-import { nanometres } from './nanometre.js';
+import { nanometres } from '../../recipe/nanometre.js';
 import { railPicture, recessTemplate } from './rail-picture.js';
 import { pictureField } from './template.js';
 

@@ -5,7 +5,7 @@ import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { Refusal } from '../../quantities/refusal.js';
-import { nanometres } from './nanometre.js';
+import { nanometres } from '../../recipe/nanometre.js';
 import { tableRows, type DataRow } from '../../timber/tables.js';
 
 const mm = (says: string) => letter('length', says, { in: 'mm' });

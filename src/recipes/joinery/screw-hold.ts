@@ -8,7 +8,7 @@ import { Refusal } from '../../quantities/refusal.js';
 import type { Work } from '../../recipe/work.js';
 import { citeTimber, timberField } from '../../timber/field.js';
 import type { Timber } from '../../timber/timber.js';
-import { nanometres } from './nanometre.js';
+import { nanometres } from '../../recipe/nanometre.js';
 import { screwPicture } from './screw-picture.js';
 import { pilotRow, printedHole, screwField } from './screw-size.js';
 

@@ -265,8 +265,11 @@ export function spreadCautions(pieces: readonly { readonly timber: Timber; reado
 
 function ringLine(work: Work, piece: Piece, rule: Rule): void {
   const theta = piece.cut.angle;
-  const m = rule === 'green shrinkage' ? piece.timber.shrinkage() : piece.timber.movement();
-  if (!m?.tangential || !m.radial) return;
+  // The rule holds between flat and quarter only where both directions are published.
+  const m = (rule === 'green shrinkage' ? piece.timber.shrinkage() : piece.timber.movement()) as {
+    readonly tangential: Spread;
+    readonly radial: Spread;
+  };
   if (rule === 'green shrinkage')
     work.apply(ringShrinkage, { S_T: m.tangential.middle, S_R: m.radial.middle, theta });
   else work.apply(ringRule, { C_T: m.tangential.middle / 100, C_R: m.radial.middle / 100, theta });

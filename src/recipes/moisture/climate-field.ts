@@ -1,6 +1,6 @@
 // Twelve months of air, as a place in data/ or as one's own list or CSV.
 import { Refusal, shown } from '../../quantities/refusal.js';
-import { field, makeField, type Field } from '../../recipe/field.js';
+import { field, isPlainObject, makeField, type Field } from '../../recipe/field.js';
 import { tableField } from '../../recipe/table.js';
 import { findClimate, monthNames, type Climate } from '../../timber/climate.js';
 import { airLimits, equilibrium, inTable } from './sorption.js';
@@ -53,7 +53,7 @@ export function climateField(says: string): Field<YearWritten, Year, false> {
     {
       kind: 'climate',
       takes,
-      fits: (v) => typeof v === 'string' || Array.isArray(v) || (typeof v === 'object' && v !== null),
+      fits: (v) => typeof v === 'string' || (typeof v === 'object' && v !== null),
       show: (y) => y.name,
       read: (v) => {
         if (typeof v === 'string' && !/[\r\n]/.test(v) && !/\.(csv|tsv|txt)$/i.test(v.trim())) {
@@ -68,13 +68,9 @@ export function climateField(says: string): Field<YearWritten, Year, false> {
             place,
           };
         }
-        if (
-          Array.isArray(v) &&
-          !v.every((x) => typeof x === 'object' && x !== null && ('month' in x || 'moisture' in x))
-        )
+        // Air without a month's name is a state; what names a month or a moisture is a row.
+        if (Array.isArray(v) && !v.every((x) => isPlainObject(x) && ('month' in x || 'moisture' in x)))
           return ofStates(v);
-        if (typeof v !== 'string' && !(typeof v === 'object' && v !== null))
-          throw new Refusal(`got ${shown(v)}, takes ${takes}`);
         return ofRows(v);
       },
     },

@@ -74,6 +74,19 @@ function acrossOf(
   return { modulus: work.apply(acrossRule, { r: share, E_L: E.middle }), tension: tension.middle };
 }
 
+/** What is to be expected of a top that would change its width so, strained so far and at that share of its strength. */
+export function verdictOn(change: number, strain: number, used: number): string {
+  if (change === 0) return 'nothing: the moisture does not change its width';
+  if (change > 0) {
+    if (strain <= crush.begins) return 'holds: within the elastic range';
+    if (strain <= crush.sure) return 'at risk: may begin to crush';
+    return 'crushes: it will stay narrower, and gaps open when it dries';
+  }
+  if (used < 0.5) return 'holds: under half of its strength';
+  if (used < 1) return 'at risk: a weak place or a nail hole may start a split';
+  return 'likely to split';
+}
+
 /**
  * What a top suffers that is fixed hard along its width: the strain, the stress across the grain and whether it is likely to split
  * or crush. Elastic and therefore on the high side: slow changes let wood creep and ease. To show why slots are cut, not to do without them.
@@ -119,26 +132,13 @@ export const crampedStress = recipe({
       );
     const strength = swells ? modulus * crush.begins : tension;
     const used = stress / strength;
-    const verdict =
-      moved.change === 0
-        ? 'nothing: the moisture does not change its width'
-        : swells
-          ? strain <= crush.begins
-            ? 'holds: within the elastic range'
-            : strain <= crush.sure
-              ? 'at risk: may begin to crush'
-              : 'crushes: it will stay narrower, and gaps open when it dries'
-          : used < 0.5
-            ? 'holds: under half of its strength'
-            : used < 1
-              ? 'at risk: a weak place or a nail hole may start a split'
-              : 'likely to split';
+    const verdict = verdictOn(moved.change, strain, used);
     return {
       strain,
       stress,
       strength,
       used,
-      sense: moved.change === 0 ? 'none' : swells ? 'compression' : 'tension',
+      sense: ['tension', 'none', 'compression'][Math.sign(moved.change) + 1] as string,
       verdict,
     };
   },

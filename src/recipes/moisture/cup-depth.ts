@@ -1,13 +1,14 @@
-import { drawing, type Place, type Shape } from '../../charts/drawing.js';
 import { Refusal } from '../../quantities/refusal.js';
 import { note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
+import { nanometres } from '../../recipe/nanometre.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { silentWork } from '../../recipe/work.js';
 import { timberField } from '../../timber/field.js';
 import { moveAcross, movementFormulas } from './across-grain.js';
+import { boardPicture } from './board-picture.js';
 import { moistureOf, stateField, type Cut } from './wood-state.js';
 
 const flat: Cut = { angle: 0, unknown: false };
@@ -59,7 +60,7 @@ export const cupDepth = recipe({
   },
   formulas: [cupRule, ...movementFormulas],
   solve: (given, work) => {
-    if (given.width > 2 * given.ringRadius) {
+    if (nanometres(given.width) > nanometres(2 * given.ringRadius)) {
       throw new Refusal({
         field: 'ringRadius',
         says: `got ${(given.ringRadius * 1000).toFixed(1)} mm, takes at least half the width (${(given.width * 500).toFixed(1)} mm): a wider board is cut through the pith and is not flat-sawn across its whole width`,
@@ -81,12 +82,11 @@ export const cupDepth = recipe({
       `Across the rings the same change of moisture gives ${(eR * 100).toFixed(3)} %, along them ${(eT * 100).toFixed(3)} %.`,
     );
     const cup = work.apply(cupRule, { e_T: eT, e_R: eR, w: given.width, R: given.ringRadius });
-    const side =
-      eT === eR
-        ? 'neither: it stays flat'
-        : eT < eR
-          ? 'the bark side goes hollow: the rings straighten as it dries'
-          : 'the heart side goes hollow: the rings bend further as it takes up moisture';
+    const side = [
+      'the bark side goes hollow: the rings straighten as it dries',
+      'neither: it stays flat',
+      'the heart side goes hollow: the rings bend further as it takes up moisture',
+    ][Math.sign(eT - eR) + 1] as string;
     return { cup, side, strainTangential: eT, strainRadial: eR };
   },
   limits: [
@@ -98,48 +98,7 @@ export const cupDepth = recipe({
   cautions: [
     note('a board wetted or dried on one face alone cups far more than this, and with the dry side hollow'),
   ],
-  chart: (given, answer) => {
-    const w = given.width * 1000;
-    const R = given.ringRadius * 1000;
-    const t = Math.max(w * 0.14, 12);
-    const cup = answer.cup * 1000;
-    const times = cup < 1e-6 ? 1 : Math.max(1, Math.min(50, Math.round((w * 0.08) / cup)));
-    const sign = answer.side.startsWith('bark side', 4) ? 1 : -1;
-    // Bark side up. Drying lifts the edges, so that the upper face goes hollow.
-    const lift = (x: number): number => sign * cup * times * ((2 * x) / w) ** 2;
-    const xs = Array.from({ length: 41 }, (_, i) => -w / 2 + (w * i) / 40);
-    const outline: Place[] = [
-      ...xs.map((x): Place => [x, lift(x)]),
-      ...[...xs].reverse().map((x): Place => [x, lift(x) + t]),
-    ];
-    const rings = [0.25, 0.5, 0.75].map((k): Shape => ({
-      kind: 'polyline',
-      weight: 0.8,
-      points: xs
-        .filter((x) => ringAt(x, R, t, k) > 0 && ringAt(x, R, t, k) < t)
-        .map((x): Place => [x, ringAt(x, R, t, k) + lift(x)]),
-    }));
-    return drawing({
-      title: 'The board seen at its end',
-      subtitle: `Bark side up. Cup of ${cup.toFixed(1)} mm${times > 1 ? `, drawn ${times} times as deep` : ''}: ${answer.side.split(':')[0]}.`,
-      shapes: [
-        { kind: 'polygon', points: outline, fill: 'wood' },
-        ...rings.filter((r) => r.kind === 'polyline' && r.points.length > 1),
-        {
-          kind: 'dimension',
-          from: [-w / 2, Math.max(lift(w / 2), 0) + t],
-          to: [w / 2, Math.max(lift(w / 2), 0) + t],
-          text: `${w.toFixed(0)} mm`,
-          offset: 16,
-        },
-      ],
-    });
-  },
+  chart: (given, answer) =>
+    boardPicture({ ...given, ...answer, upward: answer.side.startsWith('the bark side') }),
   example: { width: '200 mm', timber: 'white oak', ringRadius: '150 mm', from: '14 %', to: '8 %' },
 });
-
-/** Height of a ring above the lower face: an arc about the pith below. */
-function ringAt(x: number, R: number, t: number, k: number): number {
-  const r = R + t * k;
-  return Math.abs(x) < r ? Math.sqrt(r * r - x * x) - R : -1;
-}

@@ -43,7 +43,7 @@ export const equilibriumMoisture = recipe({
     return lineChart({
       title: 'Moisture that wood comes to in air',
       x: { title: 'Relative humidity', unit: '%', values: humidities, domain: [0, 100] },
-      y: { title: 'Moisture content', unit: '%', zero: true },
+      y: { title: 'Moisture content', unit: '%' },
       series: [
         { name: own, values: curve(given.temperature) },
         ...temperatures.map((t) => ({ name: `${t} °C`, values: curve(t) })),

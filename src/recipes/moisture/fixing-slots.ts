@@ -4,6 +4,7 @@ import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
+import { nanometres } from '../../recipe/nanometre.js';
 import type { Work } from '../../recipe/work.js';
 import { timberField } from '../../timber/field.js';
 import type { Timber } from '../../timber/timber.js';
@@ -95,7 +96,7 @@ function placesOf(
   }
   if (g.positions) {
     g.positions.forEach((p, i) => {
-      if (p > g.width + 1e-9)
+      if (nanometres(p) > nanometres(g.width))
         throw new Refusal({
           field: `positions[${i + 1}]`,
           says: `got ${(p * 1000).toFixed(1)} mm, takes a distance from one edge within the width of ${(g.width * 1000).toFixed(1)} mm`,
@@ -109,14 +110,10 @@ function placesOf(
       field: 'spacing',
       says: `got ${(spacing * 1000).toFixed(2)} mm, takes a spacing that gives 2000 fixings or fewer`,
     });
-  const places: number[] = [];
-  for (
-    let k = -Math.floor((fixed - g.edgeDistance) / spacing + 1e-9);
-    fixed + k * spacing <= g.width - g.edgeDistance + 1e-9;
-    k++
-  )
-    places.push(fixed + k * spacing);
-  return places.filter((p) => p >= g.edgeDistance - 1e-9);
+  // Steps of the spacing from the held line to either edge distance; the last binary digit of a quotient decides nothing.
+  const steps = (to: number): number => Number(((to - fixed) / spacing).toFixed(9));
+  const [first, last] = [Math.ceil(steps(g.edgeDistance)), Math.floor(steps(g.width - g.edgeDistance))];
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => fixed + (first + i) * spacing);
 }
 
 /** Slots for screws or bolts that hold a top down and let it move: how far each travels and how long its slot is. */
@@ -197,7 +194,7 @@ export const fixingSlots = recipe({
   formulas: [shareRule, slotRule, ...movementFormulas],
   solve: (given, work) => {
     const fixed = heldAt(given);
-    if (fixed > given.width)
+    if (nanometres(fixed) > nanometres(given.width))
       throw new Refusal({
         field: 'fixedAt',
         says: `got ${(fixed * 1000).toFixed(1)} mm, takes a distance within the width of ${(given.width * 1000).toFixed(1)} mm`,
@@ -209,10 +206,10 @@ export const fixingSlots = recipe({
         says: `got ${(given.edgeDistance * 1000).toFixed(1)} mm, which leaves no place for a fixing across ${(given.width * 1000).toFixed(1)} mm`,
       });
     const m = wholeMovement(work, given);
-    const farthest = places.reduce((a, p) => (Math.abs(p - fixed) > Math.abs(a - fixed) ? p : a), fixed);
+    const farthest = Math.max(...places.map((p) => Math.abs(p - fixed)));
     const x = work.apply(
       shareRule,
-      { m, a: Math.abs(farthest - fixed), w: given.width },
+      { m, a: farthest, w: given.width },
       'travel at the fixing farthest from the held line',
     );
     work.apply(slotRule, { x, d: given.fastenerDiameter, e: given.margin }, 'length of its slot');
@@ -223,7 +220,7 @@ export const fixingSlots = recipe({
         position,
         travel,
         slotLength:
-          Math.abs(position - fixed) < 1e-9
+          nanometres(position - fixed) === 0
             ? given.fastenerDiameter
             : slotRule.of({ x: travel, d: given.fastenerDiameter, e: given.margin }),
       };

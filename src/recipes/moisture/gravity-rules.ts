@@ -75,9 +75,11 @@ export function gravityAt(
   volumetric: number | undefined,
 ): number {
   const S_v = volumetric ?? work.apply(usualShrinkRule, { G_b: basic });
-  const S_M = moisture >= saturation ? 0 : work.apply(shrunkRule, { S_v, f: saturation, M: moisture });
-  if (moisture >= saturation)
+  if (moisture >= saturation) {
     work.say('At or above fibre saturation (30 %) the volume is the green volume.', gravitySource);
+    return work.apply(gravityRule, { G_b: basic, S_M: 0 });
+  }
+  const S_M = work.apply(shrunkRule, { S_v, f: saturation, M: moisture });
   return work.apply(gravityRule, { G_b: basic, S_M });
 }
 
@@ -116,8 +118,7 @@ export function basicGravityOf(work: Work, timber: Timber): BasicGravity {
   }
   const g = published as NonNullable<typeof published>;
   citeTimber(work, timber, g);
-  if (shrinkage && volumetric !== undefined)
-    citeTimber(work, timber, { rows: shrinkage.rows, count: shrinkage.count });
+  if (volumetric !== undefined) citeTimber(work, timber, shrinkage);
   return { ...g.gravity, volumetric };
 }
 

@@ -17,7 +17,7 @@ import {
 export function humidityAt(temperature: number, moisture: number): number {
   let low = 0;
   let high = 1;
-  for (let i = 0; i < 60 && high - low > 1e-16; i++) {
+  for (let i = 0; i < 60; i++) {
     const middle = (low + high) / 2;
     if (equilibrium(temperature, middle) < moisture) low = middle;
     else high = middle;
@@ -71,7 +71,7 @@ export const humidityFor = recipe({
     return lineChart({
       title: `Wood at rest in air of ${Number(given.temperature.toFixed(1))} °C`,
       x: { title: 'Relative humidity', unit: '%', values: humidities, domain: [0, 100] },
-      y: { title: 'Moisture content', unit: '%', zero: true },
+      y: { title: 'Moisture content', unit: '%' },
       series: [
         { name: 'moisture', values: humidities.map((h) => equilibrium(given.temperature, h / 100) * 100) },
       ],

@@ -22,15 +22,10 @@ export const sealings = {
 } as const;
 export type Sealing = keyof typeof sealings;
 
-/** Diffusion of moisture across the grain near 10 % moisture and 20 °C, m²/s: an order of magnitude, species differ threefold. */
-export const diffusion = 1e-10;
+/** Diffusion of moisture across the grain near 10 % moisture and 20 °C, mm² a day (1e-10 m²/s): an order of magnitude, species differ threefold. */
+export const diffusion = 8.64;
 
 export const year = 365.25 * 86400;
-
-/** Time constant in seconds, from thickness in m. */
-export function timeConstant(thickness: number, sealing: Sealing): number {
-  return (sealings[sealing] * thickness ** 2) / (Math.PI ** 2 * diffusion);
-}
 
 /**
  * Moisture of the wood at the middle of each month, in the year that repeats. `air` holds what it would come to, `tau` is in
@@ -43,8 +38,8 @@ export function lagged(air: readonly number[], tau: number): number[] {
   const x = step / tau;
   const gone = -Math.expm1(-x);
   const kept = 1 - gone;
-  // (x - 1 + e^-x)/x, the weight of the month's end; by its series where subtraction would lose every digit.
-  const weight = x < 1e-3 ? x / 2 - x ** 2 / 6 + x ** 3 / 24 : (x - gone) / x;
+  // The weight of the month's end: (x - 1 + e^-x)/x.
+  const weight = (x - gone) / x;
   const forward = (m: number, a: number, b: number): number => m * kept + a * gone + (b - a) * weight;
   // One turn of the year is a straight line in where it starts, so the year that repeats follows at once.
   let turned = 0;

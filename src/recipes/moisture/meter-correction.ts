@@ -6,7 +6,7 @@ import { formula, letter } from '../../recipe/formula.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { cite } from '../../recipe/source.js';
-import { tableRows } from '../../timber/tables.js';
+import { tableRows, type DataRow } from '../../timber/tables.js';
 
 const source = cite('fpl-gtr-190', 'ch. 13, moisture meters');
 
@@ -26,14 +26,15 @@ const correctionRule = formula({
 
 /** What the handbook's table holds of the rule and of the range in which a meter can be trusted. */
 const figures = () => {
-  const rows = tableRows('meter-correction.fpl-gtr-190');
-  const rule = rows.find((r) => r.number('points_pct') !== undefined);
-  const range = rows.find((r) => r.number('low_pct') !== undefined);
+  const rows = new Map(tableRows('meter-correction.fpl-gtr-190').map((r) => [r.text('item'), r]));
+  const figure = (item: string, column: string): number =>
+    (rows.get(item) as DataRow).number(column) as number;
+  const [rule, range] = ['resistance meter temperature correction', 'reliable reading range'] as const;
   return {
-    points: (rule?.number('points_pct') as number) / 100,
-    step: rule?.number('per_kelvin') as number,
-    low: (range?.number('low_pct') as number) / 100,
-    high: (range?.number('high_pct') as number) / 100,
+    points: figure(rule, 'points_pct') / 100,
+    step: figure(rule, 'per_kelvin'),
+    low: figure(range, 'low_pct') / 100,
+    high: figure(range, 'high_pct') / 100,
   };
 };
 

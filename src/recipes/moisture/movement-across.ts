@@ -3,6 +3,7 @@ import { plainly, type Arithmetic } from '../../recipe/arithmetic.js';
 import { note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { tableField } from '../../recipe/table.js';
+import { nanometres } from '../../recipe/nanometre.js';
 import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { Point, type Term } from '../../recipe/row.js';
@@ -125,7 +126,7 @@ export const movementAcross = recipe({
     const to = moistureOf(work, given.to, 'to');
     const own = ownFigure(work, given, from, to);
     if (own) {
-      const change = own.change + 0;
+      const { change } = own;
       const numbers = numbersOf(plainly, heldAt(given.fixedAt, own.width), own.width, bare(change), from, to);
       return {
         ...numbers,
@@ -220,7 +221,7 @@ export const movementAcross = recipe({
 function heldAt(fixedAt: 'centre' | 'edge' | number, width: number): number | undefined {
   if (fixedAt === 'centre') return undefined;
   const at = fixedAt === 'edge' ? 0 : fixedAt;
-  if (at > width * (1 + 1e-9))
+  if (nanometres(at) > nanometres(width))
     throw new Refusal({
       field: 'fixedAt',
       says: `got ${(at * 1000).toFixed(1)} mm, takes a distance within the width of ${(width * 1000).toFixed(1)} mm`,

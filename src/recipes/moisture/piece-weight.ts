@@ -81,6 +81,25 @@ const dimensionsField: Field<Written, Dimensions | undefined, true> = makeField<
   { says: 'length, width and thickness in one', optional: true },
 );
 
+const sizes = ['length', 'width', 'thickness'] as const;
+
+/** The three sizes, given in one or apart. @throws Refusal naming those that are missing */
+function sizesOf(given: {
+  readonly dimensions: Dimensions | undefined;
+  readonly length: number | undefined;
+  readonly width: number | undefined;
+  readonly thickness: number | undefined;
+}): { readonly l: number; readonly b: number; readonly t: number } {
+  const { length, width, thickness } = given.dimensions ?? given;
+  if (length !== undefined && width !== undefined && thickness !== undefined)
+    return { l: length, b: width, t: thickness };
+  throw new Refusal(
+    sizes
+      .filter((k) => given[k] === undefined)
+      .map((k) => ({ field: k, says: 'missing; takes a length such as "900 mm"' })),
+  );
+}
+
 /** What a board, a stack or a top weighs: for carrying, for trestles, and for loads of other recipes. */
 export const pieceWeight = recipe({
   name: 'pieceWeight',
@@ -113,24 +132,22 @@ export const pieceWeight = recipe({
   },
   formulas: [volumeRule, massRule, ...gravityFormulas],
   solve: (given, work) => {
-    const d =
-      given.dimensions ??
-      (given.length !== undefined && given.width !== undefined && given.thickness !== undefined
-        ? { length: given.length, width: given.width, thickness: given.thickness }
-        : undefined);
-    if ((d === undefined) === (given.volume === undefined)) {
-      const lacking = (['length', 'width', 'thickness'] as const).filter((k) => given[k] === undefined);
-      throw new Refusal(
-        d
-          ? { field: 'volume', says: 'given together with the sizes; takes one of the two' }
-          : lacking.length < 3
-            ? lacking.map((k) => ({ field: k, says: 'missing; takes a length such as "900 mm"' }))
-            : { field: 'dimensions', says: `missing; takes ${takes}, or give volume` },
-      );
-    }
-    const V = d
-      ? work.apply(volumeRule, { n: given.count, l: d.length, b: d.width, t: d.thickness })
-      : (given.volume as number) * given.count;
+    const ways = [
+      given.dimensions ? 'dimensions' : [],
+      sizes.find((k) => given[k] !== undefined) ?? [],
+      given.volume === undefined ? [] : 'volume',
+    ].flat();
+    if (ways.length === 0)
+      throw new Refusal({ field: 'dimensions', says: `missing; takes ${takes}, or give volume` });
+    if (ways.length > 1)
+      throw new Refusal({
+        field: ways[1] as string,
+        says: `given together with ${String(ways[0])}; takes one of the two`,
+      });
+    const V =
+      given.volume === undefined
+        ? work.apply(volumeRule, { n: given.count, ...sizesOf(given) })
+        : given.volume * given.count;
     const dense = densityAt(
       work,
       {

@@ -1,6 +1,8 @@
 // What a top is made of, and the sum of what its pieces do; or the change by a figure of one's own.
 import { Refusal } from '../../quantities/refusal.js';
 import { plainly, type Arithmetic } from '../../recipe/arithmetic.js';
+import { together } from '../../recipe/field.js';
+import { nanometres } from '../../recipe/nanometre.js';
 import type { Work } from '../../recipe/work.js';
 import type { Timber } from '../../timber/timber.js';
 import { coefficientRule, greenRule, moveAcross, type Moved, type Piece } from './across-grain.js';
@@ -36,7 +38,8 @@ export function piecesOf(given: Top): Piece[] {
     const sum = pieces.reduce((a, p) => a + p.width, 0);
     if (pieces.length > 10_000)
       throw new Refusal({ field: 'strips', says: `got ${pieces.length} strips, takes at most 10 000` });
-    if (given.width !== undefined && Math.abs(given.width - sum) > 0.0005 + 1e-9 * sum) {
+    // Half a millimetre, to a nanometre.
+    if (given.width !== undefined && nanometres(Math.abs(given.width - sum)) > 500_000) {
       throw new Refusal({
         field: 'width',
         says: `got ${(given.width * 1000).toFixed(1)} mm, but the strips add up to ${(sum * 1000).toFixed(1)} mm; leave width out, or make them agree`,
@@ -56,14 +59,11 @@ export function piecesOf(given: Top): Piece[] {
   return [{ width: given.width as number, timber: given.timber as Timber, cut: given.cut }];
 }
 
-/** A refusal that one strip raises is given the strip's place. */
-function ofStrip<T>(row: number | undefined, run: () => T): T {
-  try {
-    return run();
-  } catch (error) {
-    if (row === undefined || !(error instanceof Refusal)) throw error;
-    throw new Refusal(error.troubles.map((t) => ({ field: `strips[${row}].${t.field}`, says: t.says })));
-  }
+/** A refusal that a strip raises is given the strip's place. */
+function ofPiece(piece: Piece, run: () => Moved): Moved {
+  if (piece.row === undefined) return run();
+  const [moved] = together([[`strips[${piece.row}]`, run]]) as [Moved];
+  return moved;
 }
 
 /** Sum over the pieces. Each piece's spread adds in full: strips of one kind move together. */
@@ -77,7 +77,7 @@ export function moveAll(
   const seen = new Map<string, Moved>();
   const each = pieces.map((p) => {
     const key = `${p.timber.id}|${p.width}|${p.cut.angle}|${p.cut.unknown}`;
-    const moved = seen.get(key) ?? ofStrip(p.row, () => moveAcross(work, p, from, to));
+    const moved = seen.get(key) ?? ofPiece(p, () => moveAcross(work, p, from, to));
     seen.set(key, moved);
     return moved;
   });

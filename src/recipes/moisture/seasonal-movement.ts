@@ -15,7 +15,7 @@ import {
   spreadCautions,
 } from './across-grain.js';
 import { climateField } from './climate-field.js';
-import { diffusion, lagged, lagRule, sealings, timeConstant } from './lag.js';
+import { diffusion, lagged, lagRule, sealings } from './lag.js';
 import { outsideTable, sorptionSource } from './sorption.js';
 import { cutField, cutWords, moistureOf, optionalStateField } from './wood-state.js';
 import { yearChart } from './year-chart.js';
@@ -75,10 +75,10 @@ export const seasonalMovement = recipe({
   },
   formulas: [lagRule, ...movementFormulas],
   solve: (given, work) => {
-    const tau = given.lag ?? timeConstant(given.thickness, given.sealing);
-    if (given.lag === undefined)
-      work.apply(lagRule, { s: sealings[given.sealing], t: given.thickness, d: diffusion * 86400e6 });
-    else work.say(`The lag is given: a time constant of ${Number((given.lag / 86400).toPrecision(3))} days.`);
+    const tau =
+      given.lag ?? work.apply(lagRule, { s: sealings[given.sealing], t: given.thickness, d: diffusion });
+    if (given.lag !== undefined)
+      work.say(`The lag is given: a time constant of ${Number((given.lag / 86400).toPrecision(3))} days.`);
     const air = given.climate.moisture;
     const wood = lagged(air, tau);
     const mean = air.reduce((a, b) => a + b, 0) / 12;
@@ -128,7 +128,7 @@ export const seasonalMovement = recipe({
   cautions: (given) => [
     ...spreadCautions([given]),
     estimate(
-      `the lag is an estimate: diffusion of ${(diffusion * 86400e6).toFixed(1)} mm² a day across the grain and a slowing of ${sealings[given.sealing]} for "${given.sealing}"; a threefold error either way is possible, so look at the swing with half and double the lag`,
+      `the lag is an estimate: diffusion of ${diffusion.toFixed(1)} mm² a day across the grain and a slowing of ${sealings[given.sealing]} for "${given.sealing}"; a threefold error either way is possible, so look at the swing with half and double the lag`,
     ),
     ...(given.climate.place
       ? [

@@ -56,7 +56,7 @@ export function byRule(
   timber: Timber | undefined,
 ): number {
   if (rule === 'softwood lumber') {
-    const little = timber !== undefined && movesLittle.has(timber.id);
+    const little = movesLittle.has(timber?.id ?? '');
     const [a, b] = lumber[face][little ? 'little' : 'usual'];
     // Above a/b the line would swell past the green size.
     const green = a / b / 100;

@@ -53,9 +53,12 @@ export const sorptionSteps = [molar, monolayer, firstSite, secondSite, sorbed] a
 /** The air the recipes take: colder or hotter the equation has no sense for wood in use. */
 export const airLimits = { coldest: '-40 degC', hottest: '120 degC' } as const;
 
-/** Table 4-2, against which the equation is checked, spans this air. */
-export const inTable = (temperature: number, humidity: number): boolean =>
-  temperature >= -1.2 && temperature <= 99 && humidity <= 0.9501 && (humidity >= 0.0499 || humidity === 0);
+/** Table 4-2, against which the equation is checked, spans this air: -1.1 to 98.9 °C, 5 to 95 %, with a little to spare. */
+export const inTable = (temperature: number, humidity: number): boolean => {
+  // In hundredths of a per cent.
+  const h = Math.round(humidity * 10_000);
+  return temperature >= -1.2 && temperature <= 99 && h <= 9501 && (h >= 499 || humidity === 0);
+};
 export const outsideTable =
   'the sorption equation is checked against Table 4-2 from -1.1 to 98.9 °C and 5 to 95 % relative humidity; this air lies outside it';
 
@@ -72,7 +75,6 @@ export function equilibrium(temperature: number, humidity: number): number {
 
 /** The same with its lines in the workings. */
 export function workEquilibrium(work: Work, temperature: number, humidity: number, says?: string): number {
-  if (work.silent) return equilibrium(temperature, humidity);
   const W = work.apply(molar, { T: temperature });
   const K = work.apply(monolayer, { T: temperature });
   const K1 = work.apply(firstSite, { T: temperature });

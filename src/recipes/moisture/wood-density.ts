@@ -111,7 +111,9 @@ export const woodDensity = recipe({
   },
   cautions: (given) => densityCautions(given.moisture),
   chart: (given, answer) => {
-    const at = [0, 0.08, 0.12, 0.2, 0.3, 0.6].filter((m) => Math.abs(m - given.moisture) > 0.005);
+    const at = [0, 0.08, 0.12, 0.2, 0.3, 0.6].filter(
+      (m) => Math.round(Math.abs(m - given.moisture) * 1e6) > 5000,
+    );
     if (given.gravityBasis === 'at this moisture' && given.specificGravity !== undefined) return undefined;
     const bars = [
       ...at.map((m) => ({ m, d: densityAt(silentWork, given, m), chosen: false })),

@@ -1,6 +1,7 @@
 // How a recipe takes the state of the wood: as a moisture, or as the air it has come to rest in; and how it was sawn.
 import { Quantity } from '../../quantities/quantity.js';
 import { Refusal, shown } from '../../quantities/refusal.js';
+import { attempt } from '../../recipe/attempt.js';
 import { field, isPlainObject, makeField, type Field } from '../../recipe/field.js';
 import type { Work } from '../../recipe/work.js';
 import { outOfRange } from '../../recipe/caution.js';
@@ -137,12 +138,10 @@ export function cutField<const O extends { readonly says: string; readonly defau
           const key = v.toLowerCase().replace(/[^a-z]/g, '');
           if (!/\d/.test(v) && Object.hasOwn(cuts, key)) return cuts[key] as Cut;
         }
-        try {
-          return { angle: angleField.read(v), unknown: false };
-        } catch (error) {
-          if (!(error instanceof Refusal)) throw error;
+        const angle = attempt(() => angleField.read(v));
+        if (angle instanceof Refusal)
           throw new Refusal(`got ${shown(v instanceof Quantity ? v.toString() : v)}, takes ${cutTakes}`);
-        }
+        return { angle, unknown: false };
       },
     },
     options,

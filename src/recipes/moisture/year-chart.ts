@@ -60,7 +60,7 @@ function byMonth(spec: ChartSpec): ChartSpec {
   const label = "['Jan','Feb','Mar','Apr','May','Jun','Jul','Aug','Sep','Oct','Nov','Dec'][datum.value - 1]";
   const layers = (spec['layer'] as ChartSpec[]).map((layer) => {
     const encoding = layer['encoding'] as { x?: ChartSpec } | undefined;
-    if (!encoding?.x || encoding.x['field'] !== 'x') return layer;
+    if (encoding?.x?.['field'] !== 'x') return layer;
     return {
       ...layer,
       encoding: {
