@@ -117,7 +117,7 @@ export function drawing(picture: Drawing): ChartSpec {
   const note =
     stretch === 1
       ? undefined
-      : `Heights drawn ${stretch > 1 ? `${round3(stretch)} times larger` : `at ${round3(stretch)} of`} their scale.`;
+      : `Heights drawn ${stretch > 1 ? `${round3(stretch)} times larger than` : `at ${round3(stretch)} of`} their scale.`;
   const under = [picture.subtitle, note].filter((s) => s !== undefined).join(' ');
   return {
     ...heading(picture.title, under === '' ? undefined : under, width),

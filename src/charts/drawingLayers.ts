@@ -42,12 +42,16 @@ export function layersOf(shapes: readonly Shape[], frame: DrawingFrame): ChartSp
     run = [];
   };
   for (const shape of shapes) {
-    if (run.length > 0 && run[0]?.kind !== shape.kind) flush();
+    if (run[0] && sortOf(run[0]) !== sortOf(shape)) flush();
     run.push(shape);
   }
   flush();
   return layers;
 }
+
+/** Rectangles take one dash for a whole layer: Vega-Lite knows none for each. */
+const sortOf = (shape: Shape): string =>
+  shape.kind === 'rectangle' && shape.dashed === true ? 'dashed rectangle' : shape.kind;
 
 export type Of<K extends Shape['kind']> = Extract<Shape, { kind: K }>;
 export interface Channels {
@@ -63,13 +67,17 @@ function rectangles(list: Of<'rectangle'>[], { x, y }: Channels, frame: DrawingF
     y2: Math.max(r.y, r.y + r.height),
     fill: fills[r.fill ?? 'wood'],
     weight: r.weight ?? 1.2,
-    dashed: r.dashed ?? false,
     label: r.label ?? '',
   }));
   const layers: ChartSpec[] = [
     {
       data: { values: rows },
-      mark: { type: 'rect', stroke: c.ink, opacity: 1 },
+      mark: {
+        type: 'rect',
+        stroke: c.ink,
+        opacity: 1,
+        ...(list[0]?.dashed === true ? { strokeDash: dashed } : {}),
+      },
       encoding: {
         x,
         x2: { field: 'x2' },
@@ -77,7 +85,6 @@ function rectangles(list: Of<'rectangle'>[], { x, y }: Channels, frame: DrawingF
         y2: { field: 'y2' },
         fill: { field: 'fill', type: 'nominal', scale: null },
         strokeWidth: { field: 'weight', type: 'quantitative', scale: null },
-        strokeDash: { condition: { test: 'datum.dashed', value: dashed }, value: [1, 0] },
         ...(rows.some((r) => r.label !== '') ? { tooltip: { field: 'label', type: 'nominal' } } : {}),
       },
     },

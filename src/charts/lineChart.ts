@@ -70,7 +70,10 @@ export function lineChart(chart: LineChart): ChartSpec {
     ? {
         title: null,
         columns: legendColumns(names, width, textWidth),
-        ...(points ? { symbolSize: 90 } : { symbolType: 'stroke', symbolSize: 500 }),
+        // A point stands for its line as it is on it: the line's own stroke round it would make a blot of it.
+        ...(points
+          ? { symbolSize: 70, encoding: { symbols: { strokeWidth: { value: 0 } } } }
+          : { symbolType: 'stroke', symbolSize: 500 }),
       }
     : null;
   const order = { domain: names };

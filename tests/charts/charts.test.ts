@@ -115,6 +115,15 @@ describe('lineChart', () => {
       new Set([...svg.matchAll(/stroke-dasharray="([^"]*)"/g)].map((s) => s[1])).size,
     ).toBeGreaterThanOrEqual(3);
   });
+  it('shows in its legend the points as they stand on the lines, with no stroke that makes blots of them', async () => {
+    const svg = await renderSvg(lines);
+    const legend = [...svg.matchAll(/<g class="mark-symbol role-legend-symbol"[^>]*><path ([^>]*)>/g)].map(
+      (m) => m[1] as string,
+    );
+    expect(legend).toHaveLength(3);
+    for (const symbol of legend) expect(symbol).toContain('stroke-width="0"');
+    expect(new Set(legend.map((symbol) => / d="([^"]*)"/.exec(symbol)?.[1])).size).toBe(3);
+  });
   it('names the unit on both axes', async () => {
     const texts = wordsIn(await renderSvg(lines)).map((w) => w.text);
     expect(texts).toContain('Moisture content (%)');
@@ -188,7 +197,27 @@ describe('drawing', () => {
         }),
       ),
     );
-    expect(words.map((w) => w.text).join(' ')).toContain('Heights drawn 20 times larger');
+    expect(words.map((w) => w.text).join(' ')).toContain('Heights drawn 20 times larger than their scale.');
+  });
+  it('dashes the rectangles that ask for it and no other, in their order', async () => {
+    const box = { kind: 'rectangle', y: 0, width: 8, height: 10 } as const;
+    const svg = await renderSvg(
+      drawing({
+        shapes: [
+          { ...box, x: 0 },
+          { ...box, x: 10, dashed: true },
+          { ...box, x: 20, dashed: true, fill: 'none' },
+          { ...box, x: 30, dashed: false },
+        ],
+      }),
+    );
+    const boxes = [...svg.matchAll(/aria-label="x: (\d+);[^>]*aria-roledescription="rect mark"([^>]*)>/g)];
+    expect(boxes.map((b) => [b[1], /stroke-dasharray="([^"]*)"/.exec(b[2] as string)?.[1]])).toEqual([
+      ['0', undefined],
+      ['10', '5,4'],
+      ['20', '5,4'],
+      ['30', undefined],
+    ]);
   });
   it('refuses a place that is not finite, and an empty picture', () => {
     expect(() => drawing({ shapes: [{ kind: 'circle', x: 0, y: NaN, radius: 5 }] })).toThrow(
