@@ -110,14 +110,12 @@ describe('time and interrupts', () => {
   it('reports progress with best and bound, and stops with the best it has when interrupted', async () => {
     const control = new AbortController();
     const seen: { best?: number; bound?: number; says: string }[] = [];
-    const start = performance.now();
     const running = cuttingPlan(
       { ...given, timeLimit: '10 min' },
       { signal: control.signal, onProgress: (p) => void seen.push(p) },
     );
     setTimeout(() => control.abort(), 700);
     const r = await running;
-    expect(performance.now() - start).toBeLessThan(15_000);
     legal(job, r.plan);
     expect(seen.length).toBeGreaterThan(0);
     for (const p of seen) expect(p.bound as number).toBeLessThanOrEqual((p.best as number) + 1e-6);
@@ -125,6 +123,53 @@ describe('time and interrupts', () => {
       expect(seen[i]?.best as number).toBeLessThanOrEqual((seen[i - 1]?.best as number) + 1e-9);
     if (!r.optimal) expect(r.cautions.some((c) => c.text.includes('bound'))).toBe(true);
   }, 40_000);
+
+  // Three pieces to a board at most, and hard to prove: most of the time goes into the integer programme.
+  const v = seeded(4);
+  const hard = {
+    parts: Array.from({ length: 200 }, () => ({ length: `${20_000 + Math.floor(v() * 15_000)} mm` })),
+    stock: [{ length: '100 m' }],
+    kerf: '0 mm',
+  };
+  it.each([
+    ['many lengths', given],
+    ['large pieces', hard],
+  ])(
+    'stops within half a second of an interrupt: %s',
+    async (_what, job) => {
+      const took: number[] = [];
+      for (const after of [150, 500, 900]) {
+        const control = new AbortController();
+        let asked = Infinity;
+        setTimeout(() => {
+          asked = performance.now();
+          control.abort();
+        }, after);
+        await cuttingPlan({ ...job, timeLimit: '10 min' }, { signal: control.signal });
+        took.push(Math.max(0, performance.now() - asked));
+      }
+      // The middle one of three: the machine that runs the tests may be busy with others.
+      expect(took.sort((a, b) => a - b)[1]).toBeLessThan(500);
+    },
+    60_000,
+  );
+
+  it('stopped before its first plan still gives one, whatever the number of pieces', async () => {
+    const parts = job.parts.map((p) => ({ ...p, count: p.count * 30 }));
+    const stock = job.stock.map((s) => ({ length: s.length }));
+    const control = new AbortController();
+    control.abort();
+    const r = await cuttingPlan(
+      {
+        ...given,
+        parts: parts.map((p) => ({ ...p, length: `${p.length} mm` })),
+        stock: stock.map((s) => ({ length: `${s.length} mm` })),
+      },
+      { signal: control.signal },
+    );
+    expect(parts.reduce((n, p) => n + p.count, 0)).toBeGreaterThan(3000);
+    legal({ ...job, parts, stock }, r.plan);
+  }, 20_000);
 
   it('an interrupt before the start still gives a plain plan', async () => {
     const control = new AbortController();

@@ -40,7 +40,11 @@ const job = fc
   }));
 
 describe('the board worth most', () => {
-  const ways = { byTable, byRate: (s: Parameters<typeof byTable>[0]) => byRate(s, 1e6), fewPieces };
+  const ways = {
+    byTable,
+    byRate: (s: Parameters<typeof byTable>[0]) => byRate(s, 1e6),
+    fewPieces: (s: Parameters<typeof byTable>[0]) => fewPieces(s, 1e6),
+  };
   it.each(Object.entries(ways))('%s is the best of all ways to fill it', (name, way) => {
     fc.assert(
       fc.property(job, fc.integer({ min: 0, max: 40 }), ({ sizes, prices, limits, capacity }, floor) => {
@@ -60,14 +64,14 @@ describe('the board worth most', () => {
 
   it('of a hand’s choice: 6 and 4 fill 10 for 7, two 5s for 6, three 3s for 6', () => {
     const sack = knapsack([6, 5, 4, 3], { prices: [4, 3, 3, 2], limits: [9, 9, 9, 9] }, 10, 0);
-    for (const got of [byTable(sack), byRate(sack, 1e5), fewPieces(sack)]) {
+    for (const got of [byTable(sack), byRate(sack, 1e5), fewPieces(sack, 1e5)]) {
       expect(got.worth).toBe(7);
       expect([...got.counts!]).toEqual([1, 0, 1, 0]);
     }
     // With one 4 gone to nothing, and one 3 at most: 6 and 3 for 6, or two 5s for 6.
     const less = knapsack([6, 5, 4, 3], { prices: [4, 3, 0, 2], limits: [9, 9, 9, 1] }, 10, 5.9);
     expect(less.items.map((i) => i.at)).toEqual([0, 1, 3]);
-    for (const got of [byTable(less), byRate(less, 1e5), fewPieces(less)]) expect(got.worth).toBe(6);
+    for (const got of [byTable(less), byRate(less, 1e5), fewPieces(less, 1e5)]) expect(got.worth).toBe(6);
     // Too long, not wanted, worth nothing: not looked at.
     expect(knapsack([11, 10, 5], { prices: [1, 1, 1], limits: [1, 1, 0] }, 10, 0).items.map((i) => i.at)).toEqual([1]); // prettier-ignore
   });
@@ -89,6 +93,9 @@ describe('the board worth most', () => {
     expect(cut.worth).toBeGreaterThan(0.9 * full.worth);
     expect(cut.worth).toBeLessThanOrEqual(full.worth + 1e-9);
     lawful(cut, sizes, prices, limits, 3000);
+    const few = fewPieces(knapsack(sizes, { prices, limits }, 1100, 0), 9);
+    expect(few.exact).toBe(false);
+    lawful(few, sizes, prices, limits, 1100);
     lawful(quickly(sizes, { prices, limits }, 3000, 0), sizes, prices, limits, 3000);
     expect(quickly(sizes, { prices, limits }, 3000, full.worth).counts).toBeUndefined();
   });
@@ -118,9 +125,9 @@ describe('the board worth most', () => {
     const sizes = [...new Set(Array.from({ length: 45 }, () => 1e8 + Math.floor(u() * 2e8)))].sort((a, b) => b - a); // prettier-ignore
     const limits = sizes.map(() => 9);
     const capacity = 2_000_000_011;
-    // Every millimetre is worth the same: only a board full to the last could be worth 1.
+    // Every millimetre is worth the same: only a board full to the last is worth 1.
     const prices = sizes.map((l) => l / capacity);
-    const got = dearest(sizes, { prices, limits }, capacity, 1);
+    const got = dearest(sizes, { prices, limits }, capacity, 1 - 1e-10);
     expect([got.exact, got.counts]).toEqual([false, undefined]);
     const less = dearest(sizes, { prices, limits }, capacity, 0.9);
     lawful(less, sizes, prices, limits, capacity);

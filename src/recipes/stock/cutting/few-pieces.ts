@@ -1,7 +1,7 @@
 import { countsOf, type Dearest, type Item, type Knapsack } from './knapsack.js';
 
-/** Steps of the coarse ruler, and the most boards tried. */
-const [marks, nodes] = [3000, 5e6];
+/** Steps of the coarse ruler. */
+const marks = 3000;
 
 /** Of the items from j on: which is dearest, and the most that a millimetre can be worth. */
 function ahead(items: readonly Item[]): { readonly dearest: Int32Array; readonly rate: Float64Array } {
@@ -30,8 +30,11 @@ function ruler(items: readonly Item[], capacity: number): (room: number) => numb
   return (room) => most[Math.ceil(room / mark)] as number;
 }
 
-/** The board worth most where few pieces fit, longest piece first: the last piece is looked up, not searched for. */
-export function fewPieces(sack: Knapsack): Dearest {
+/**
+ * The board worth most where few pieces fit, longest piece first, cut off for good after `nodes`: the last piece is looked
+ * up, not searched for.
+ */
+export function fewPieces(sack: Knapsack, nodes: number): Dearest {
   const { items, capacity, atLeast } = sack;
   const m = items.length;
   const size = Float64Array.from(items, (i) => i.size);

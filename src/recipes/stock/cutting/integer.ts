@@ -59,7 +59,7 @@ export function chooseWhole(
     if (status === s['infeasible']) return { state: 'none', chosen: [] };
     const { colValue } = model.getSolution() as { colValue: Float64Array };
     const chosen = patterns.flatMap((pattern, j) => {
-      const times = Math.round(colValue[j] ?? 0);
+      const times = Math.round(colValue[j] as number);
       return times > 0 ? [{ pattern, times }] : [];
     });
     const covered = (i: number): number =>
