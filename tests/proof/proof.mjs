@@ -1,11 +1,13 @@
 // npm run proof: one table of what this library's figures rest on. Published checks are reckoned again each time; what takes
 // long (hostile inputs by the million, mutation, the kernel's suites, benchmarks, coverage) is shown as last measured, with its date.
+// `npm run proof -- --readme` puts the latest into README.md.
 // `npm run proof:measure -- kernel bench coverage hostile` measures again; `npm run proof:mutation -- quantities` a part of mutation.
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { buildIfNeeded, install, root } from '../../src/launch/prepare.mjs';
 import { licences } from './licences.mjs';
+import { rowsOf, writeReadme } from './readme.mjs';
 
 install();
 await buildIfNeeded();
@@ -117,7 +119,7 @@ for (const [name, what] of [
 
 // 3. Mutation, coverage.
 title('Faults put in on purpose, and how many the tests notice');
-const sum = { tried: 0, noticed: 0, explained: 0, left: 0, drawn: 0, drawnNoticed: 0, aside: 0 };
+const sum = { date: '', tried: 0, noticed: 0, explained: 0, left: 0, drawn: 0, drawnNoticed: 0, aside: 0 };
 for (const file of readdirSync(join(here, 'figures'))
   .filter((f) => f.startsWith('mutation-') && f.endsWith('.json'))
   .sort()) {
@@ -131,6 +133,7 @@ for (const file of readdirSync(join(here, 'figures'))
     when(f),
   );
   sum.tried += f.tried;
+  if (f.date > sum.date) sum.date = f.date;
   sum.noticed += noticed;
   sum.explained += f.explained.length;
   sum.left += f.survivors.length;
@@ -191,3 +194,5 @@ title('Licences of what ships');
 for (const [licence, names] of licences(root)) line(String(names.length).padStart(4), licence);
 
 if (failed > 0 || few.some((n) => !oracles[n])) process.exitCode = 1;
+if (process.argv.includes('--readme'))
+  writeReadme(root, rowsOf({ passed, total: outcomes.length, recalled, mutation: sum, kept }));
