@@ -39,8 +39,7 @@ const parse = (file) =>
     : [];
 const mapSet = (map, key) => map.get(key) ?? (map.set(key, new Set()), map.get(key));
 
-/** `quick` leaves out trying alone the faults that tests pass both while loading and later. */
-export async function drive(folder, faults, testFiles, say, quick) {
+export async function drive(folder, faults, testFiles, say) {
   const logs = join(folder, '.faults');
   rmSync(logs, { recursive: true, force: true });
   mkdirSync(logs);
@@ -98,9 +97,7 @@ export async function drive(folder, faults, testFiles, say, quick) {
   const fromStart = (file, loading) =>
     loading.has(file) && !seen.broken.some((b) => b.test.startsWith(`${file}#`));
   const rest = faults.filter(
-    (f) =>
-      !seen.end.has(f.id) &&
-      (seen.alone.has(f.id) || (seen.loads.has(f.id) && !(quick && seen.tests.has(f.id)))),
+    (f) => !seen.end.has(f.id) && (seen.alone.has(f.id) || (seen.loads.has(f.id) && !seen.tests.has(f.id))),
   );
   say(`${rest.length} to be tried in a process of their own`);
   let done = 0;

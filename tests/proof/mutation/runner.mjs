@@ -105,7 +105,7 @@ export default class FaultRunner extends TestRunner {
 
   async tryFaults({ test, run, name, ms, passed }) {
     const tried = this.tried.get(name) ?? new Set();
-    const slow = ms > 4000;
+    const slow = ms > 1500;
     let turn = 0;
     for (const [fault, hits] of Object.entries(passed)) {
       if (turn++ % 20 === 0) for (const f of read(env.FAULTS_NOTICED)) this.noticed.add(f);
