@@ -1,4 +1,3 @@
-import { drawing, type Place, type Shape } from '../../charts/drawing.js';
 import { danger, note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
@@ -7,6 +6,7 @@ import { recipe } from '../../recipe/recipe.js';
 import { Refusal } from '../../quantities/refusal.js';
 import { nanometres } from '../../recipe/nanometre.js';
 import { tableRows, type DataRow } from '../../timber/tables.js';
+import { biscuitPicture } from './biscuit-picture.js';
 
 const mm = (says: string) => letter('length', says, { in: 'mm' });
 
@@ -14,7 +14,7 @@ const mm = (says: string) => letter('length', says, { in: 'mm' });
 const gaps = formula({
   symbol: 'n',
   gives: letter('count', 'gaps between biscuits'),
-  text: 'ceil((L - 2 e) / s - 10^(-6))',
+  text: 'max(0, ceil((L - 2 e) / s - 10^(-6)))',
   where: {
     L: mm('length of the joint'),
     e: mm('from each end to the middle of the first biscuit'),
@@ -106,15 +106,13 @@ export const biscuitSpacing = recipe({
         field: 'length',
         says: `got ${(given.length * 1000).toFixed(1)} mm, takes at least twice the end distance, ${(given.endDistance * 2000).toFixed(1)} mm`,
       });
-    const n =
-      nanometres(free) === 0
-        ? 0
-        : work.apply(gaps, { L: given.length, e: given.endDistance, s: given.spacing });
-    const g = n === 0 ? undefined : work.apply(spaced, { L: given.length, e: given.endDistance, n });
-    if (g !== undefined && nanometres(g) < nanometres(l + 0.005))
+    const n = work.apply(gaps, { L: given.length, e: given.endDistance, s: given.spacing });
+    const g = n > 0 ? work.apply(spaced, { L: given.length, e: given.endDistance, n }) : undefined;
+    const apart = g ?? Infinity;
+    if (nanometres(apart) < nanometres(l + 0.005))
       throw new Refusal({
         field: 'spacing',
-        says: `got ${(given.spacing * 1000).toFixed(1)} mm, which sets biscuits of ${(l * 1000).toFixed(0)} mm ${(g * 1000).toFixed(1)} mm apart: takes a spacing that leaves wood between their slots`,
+        says: `got ${(given.spacing * 1000).toFixed(1)} mm, which sets biscuits of ${(l * 1000).toFixed(0)} mm ${(apart * 1000).toFixed(1)} mm apart: takes a spacing that leaves wood between their slots`,
       });
     const r = work.apply(radius, { l, w });
     const A = work.apply(lens, { r, l, w });
@@ -141,54 +139,6 @@ export const biscuitSpacing = recipe({
       ? [note('sources differ on the length of a size 20 biscuit, 56 or 60 mm: measure yours')]
       : []),
   ],
-  chart: (given, answer) => {
-    const L = given.length * 1000;
-    const l = answer.biscuitLength * 1000;
-    const high = Math.max(L * 0.09, 30);
-    const shapes: Shape[] = [
-      { kind: 'rectangle', x: 0, y: 0, width: L, height: high, fill: 'wood', hatch: 'grain' },
-      ...answer.positions.map((x): Shape => ({
-        kind: 'polygon',
-        points: lensAt(x * 1000, high, l, (answer.slotDepth - 0.001) * 2000),
-        fill: 'woodDark',
-      })),
-      {
-        kind: 'dimension',
-        from: [0, high],
-        to: [(answer.positions[0] as number) * 1000, high],
-        text: `${((answer.positions[0] as number) * 1000).toFixed(0)}`,
-        offset: 16,
-      },
-      ...(answer.positions.length > 1
-        ? [
-            {
-              kind: 'dimension',
-              from: [(answer.positions[0] as number) * 1000, high],
-              to: [(answer.positions[1] as number) * 1000, high],
-              text: `${((answer.spacing as number) * 1000).toFixed(1)} mm`,
-              offset: 16,
-            } as Shape,
-          ]
-        : []),
-      { kind: 'dimension', from: [0, 0], to: [L, 0], text: `${L.toFixed(0)} mm`, offset: -16 },
-    ];
-    return drawing({
-      title: `${answer.count} biscuit${answer.count === 1 ? '' : 's'} along the joint, from above`,
-      shapes,
-      maxHeight: 220,
-    });
-  },
+  chart: (given, answer) => biscuitPicture({ ...given, ...answer }),
   example: { length: '1950 mm', endDistance: '75 mm', spacing: '225 mm', size: '20' },
 });
-
-/** The outline of a biscuit, half of it in the edge at y. */
-function lensAt(x: number, y: number, l: number, w: number): Place[] {
-  const r = (l * l + w * w) / (4 * w);
-  const half = Math.asin(l / (2 * r));
-  const arc = (sign: number): Place[] =>
-    Array.from({ length: 13 }, (_, i) => {
-      const t = -half + (2 * half * i) / 12;
-      return [x + r * Math.sin(t), y + sign * (r * Math.cos(t) - (r - w / 2))];
-    });
-  return [...arc(1), ...arc(-1).reverse()];
-}

@@ -1,4 +1,3 @@
-import type { Place } from '../../charts/drawing.js';
 import { danger, note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
@@ -6,6 +5,7 @@ import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { Refusal } from '../../quantities/refusal.js';
 import { jointPicture, pictureField, type JointShape } from './template.js';
+import { lapPicture } from './lap-picture.js';
 
 const mm = (says: string) => letter('length', says, { in: 'mm' });
 const angle = letter('angle', 'angle between the pieces', { in: 'deg' });
@@ -106,46 +106,6 @@ export const halfLap = recipe({
       ? []
       : [note('a lap at an end holds by glue alone: add a screw or a peg where it may be pulled open')]),
   ],
-  chart: (given, answer) => {
-    const [wA, wB] = [given.widthA * 1000, given.widthB * 1000];
-    const a = given.angle;
-    const [sin, cos] = [Math.sin(a), Math.cos(a)];
-    const onA = (answer.shoulders[0] as { between: number }).between * 1000;
-    const tail = Math.max(wA, wB) * 0.8;
-    // Piece A lies along x; the notch runs from 0 to onA at its lower edge and leans with piece B.
-    const lean = (wA * cos) / sin;
-    const aFrom = given.at === 'corner' ? 0 : -tail;
-    const aTo = given.at === 'corner' ? onA + tail : onA + lean + tail;
-    const low = given.at === 'crossing' ? -tail : 0;
-    const along = (x: number, y: number): Place => [x + (y * cos) / sin, y];
-    const B: Place[] = [along(0, low), along(onA, low), along(onA, wA + tail), along(0, wA + tail)];
-    const shapes: JointShape[] = [
-      { kind: 'rectangle', x: aFrom, y: 0, width: aTo - aFrom, height: wA, fill: 'wood', hatch: 'grain' },
-      { kind: 'polygon', points: B, fill: 'woodDark' },
-      {
-        kind: 'polygon',
-        points: [along(0, 0), along(onA, 0), along(onA, wA), along(0, wA)],
-        fill: 'waste',
-        dashed: true,
-      },
-      { kind: 'text', x: aTo - tail / 2, y: wA / 2, text: 'A', bold: true },
-      { kind: 'text', x: along(onA / 2, wA + tail / 2)[0], y: wA + tail / 2, text: 'B', bold: true },
-      {
-        kind: 'dimension',
-        from: along(0, low),
-        to: along(onA, low),
-        text: `${onA.toFixed(1)} mm`,
-        offset: -16,
-      },
-      { kind: 'dimension', from: [aTo, 0], to: [aTo, wA], text: `${wA.toFixed(1)} mm`, offset: -16 },
-      {
-        kind: 'text',
-        x: along(onA / 2, wA / 2)[0],
-        y: wA / 2,
-        text: `${(answer.depth * 1000).toFixed(1)} deep`,
-      },
-    ];
-    return jointPicture({ title: 'Half lap from above', shapes, maxHeight: 420 }, given.picture);
-  },
+  chart: (given, answer) => lapPicture({ ...given, ...answer }),
   example: { widthA: '70 mm', widthB: '45 mm', thickness: '35 mm', angle: '60 deg' },
 });

@@ -1,4 +1,3 @@
-import { drawing, type Place, type Shape } from '../../charts/drawing.js';
 import { danger, note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
@@ -6,6 +5,7 @@ import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { Refusal } from '../../quantities/refusal.js';
 import { nanometres } from '../../recipe/nanometre.js';
+import { foldPicture } from './fold-picture.js';
 
 const mm = (says: string) => letter('length', says, { in: 'mm' });
 const bevelLetter = letter('angle', 'bevel of each cut', { in: 'deg' });
@@ -183,53 +183,6 @@ export const mitredEnd = recipe({
       'tape the outside of the mitre before glueing; size the end grain with thinned glue first, and add a spline (see splineSlot)',
     ),
   ],
-  chart: (given, answer) => {
-    const t = given.thickness * 1000;
-    const l = answer.grainBreak * 1000;
-    const back = t * Math.tan(answer.bevel);
-    const tail = Math.max(2 * t, 60);
-    // Show face up. The left piece and the top, the wedge between them.
-    const left: Place[] = [
-      [-tail, 0],
-      [-back, 0],
-      [0, t],
-      [-tail, t],
-    ];
-    const right: Place[] = [
-      [l + back, 0],
-      [l + tail, 0],
-      [l + tail, t],
-      [l, t],
-    ];
-    const wedge: Place[] = [
-      [-back, 0],
-      [l + back, 0],
-      [l, t],
-      [0, t],
-    ];
-    const shapes: Shape[] = [
-      { kind: 'polygon', points: left, fill: 'wood' },
-      { kind: 'polygon', points: right, fill: 'woodDark' },
-      { kind: 'polygon', points: wedge, fill: 'waste', dashed: true },
-      { kind: 'text', x: -tail * 0.72, y: t / 2, text: 'end' },
-      { kind: 'text', x: l + tail * 0.75, y: t / 2, text: 'top' },
-      { kind: 'text', x: l / 2, y: t * 0.3, text: 'waste' },
-      { kind: 'dimension', from: [0, t], to: [l, t], text: `${l.toFixed(2)} mm of grain lost`, offset: 18 },
-      {
-        kind: 'dimension',
-        from: [-back, 0],
-        to: [l + back, 0],
-        text: `${(answer.wedge * 1000).toFixed(1)} mm`,
-        offset: -18,
-      },
-      { kind: 'dimension', from: [l + tail, 0], to: [l + tail, t], text: `${t.toFixed(1)} mm`, offset: -18 },
-      { kind: 'text', x: -tail, y: t, text: 'show face', align: 'left', dy: 10 },
-    ];
-    return drawing({
-      title: `A fold on edge: two cuts at ${((answer.bevel * 180) / Math.PI).toFixed(1)}°`,
-      shapes,
-      maxHeight: 360,
-    });
-  },
+  chart: (given, answer) => foldPicture({ ...given, ...answer }),
   example: { topLength: '1950 mm', endHeight: '900 mm', thickness: '40 mm', kerf: '3 mm' },
 });

@@ -10,7 +10,7 @@ import { citeTimber, timberField } from '../../timber/field.js';
 import type { Timber } from '../../timber/timber.js';
 import { nanometres } from '../../recipe/nanometre.js';
 import { screwPicture } from './screw-picture.js';
-import { pilotRow, printedHole, screwField } from './screw-size.js';
+import { printedHole, screwField } from './screw-size.js';
 
 const G = letter('ratio', 'specific gravity, ovendry');
 const D = letter('length', 'diameter of the shank', { in: 'in', bare: true });
@@ -133,9 +133,8 @@ export const screwHold = recipe({
         : work.apply(sideways, { C: groups[given.group], D: d }) * count * (end ? 2 / 3 : 1);
     const d_r = work.apply(root, { D: d });
     const hole = work.apply(pilot, { c: hard ? 0.9 : 0.7, d_r });
-    const row = pilotRow(d);
-    const printed = row && printedHole(row.text(hard ? 'pilot_hardwood_in' : 'pilot_softwood_in'));
-    if (row && printed) work.say(`Printed for gauge #${row.text('gauge')}: ${printed.words}.`, row.citation);
+    const printed = printedHole(d, hard ? 'hardwood' : 'softwood');
+    if (printed) work.say(`Printed for gauge #${printed.gauge}: ${printed.words}.`, printed.citation);
     return {
       withdrawal: held * count * (end ? 0.75 : 1),
       allowable: end ? 0 : safe * count,
@@ -153,7 +152,7 @@ export const screwHold = recipe({
       says: 'less than four diameters of thread: the formulas were not tested there; use a longer screw',
     },
     {
-      when: (given) => given.penetration > 0.076 && given.diameter < 0.0042,
+      when: (given) => nanometres(given.penetration) > 76e6 && nanometres(given.diameter) < 42e5,
       says: 'so long a thread in so thin a screw: the screw breaks before the wood lets go, and the figure is too high',
     },
   ],

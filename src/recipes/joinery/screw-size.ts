@@ -17,8 +17,7 @@ const takes = 'a diameter of 1 to 25 mm such as "5 mm", or a gauge from #0 to #2
 export function screwField<const O extends { readonly says: string }>(options: O) {
   const length = field.length({ says: options.says, min: '1 mm', max: '25 mm' });
   const read = (value: unknown): number => {
-    const gauge =
-      typeof value === 'string' ? /^\s*(?:#|no\.?\s*|gauge\s*)(\d{1,2})\s*(?:gauge)?\s*$/i.exec(value) : null;
+    const gauge = /^\s*(?:#|no\.?\s*|gauge\s*)(\d{1,2})\s*(?:gauge)?\s*$/i.exec(String(value));
     const d =
       gauge && Number(gauge[1]) <= 24 ? gaugeDiameter(Number(gauge[1])) : attempt(() => length.read(value));
     if (d instanceof Refusal)
@@ -43,9 +42,13 @@ export function drillOf(text: string): number | undefined {
   return m ? (Number(m[1]) / Number(m[2])) * inch : undefined;
 }
 
-/** A printed pilot hole in words: a fraction of an inch, or a drill by its number. */
-export function printedHole(text: string): { readonly text: string; readonly words: string } {
-  const size = drillOf(text);
-  if (size === undefined) return { text: `drill ${text}`, words: `drill ${text}` };
-  return { text: `${text} in`, words: `${text} in (${(size * 1000).toFixed(2)} mm)` };
+/** The printed pilot hole of a shank in words: a fraction of an inch, or a drill by its number. */
+export function printedHole(diameter: number, wood: 'hardwood' | 'softwood') {
+  const row = pilotRow(diameter);
+  if (!row) return undefined;
+  const hole = row.text(`pilot_${wood}_in`);
+  const size = drillOf(hole);
+  const text = size === undefined ? `drill ${hole}` : `${hole} in`;
+  const words = size === undefined ? text : `${text} (${(size * 1000).toFixed(2)} mm)`;
+  return { gauge: row.text('gauge'), text, words, citation: row.citation };
 }

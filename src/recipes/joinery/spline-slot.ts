@@ -1,4 +1,3 @@
-import type { Place } from '../../charts/drawing.js';
 import { danger, note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
 import { formula, letter } from '../../recipe/formula.js';
@@ -7,6 +6,7 @@ import { recipe } from '../../recipe/recipe.js';
 import { Refusal } from '../../quantities/refusal.js';
 import { nanometres } from '../../recipe/nanometre.js';
 import { jointPicture, pictureField, type JointShape } from './template.js';
+import { splinePicture } from './spline-picture.js';
 
 const mm = (says: string) => letter('length', says, { in: 'mm' });
 const B = letter('angle', 'bevel of the mitre', { in: 'deg' });
@@ -170,61 +170,6 @@ export const splineSlot = recipe({
         ]),
     note('a spline of solid wood has its grain across the joint, not along it (common practice)'),
   ],
-  chart: (given, answer) => {
-    const t = given.thickness * 1000;
-    const [c, s, d] = [given.fromInside * 1000, given.splineThickness * 1000, answer.depth * 1000];
-    const m = answer.faceLength * 1000;
-    const b = answer.bevel;
-    const tail = Math.max(1.6 * t, d * 1.8 + 12);
-    // Mitre face upright, inside corner at the origin; one piece to the right and its mirror to the left.
-    const cosB = Math.cos(b);
-    const sinB = Math.sin(b);
-    const runIn: Place = [cosB * tail, -sinB * tail];
-    const piece: Place[] = [[0, 0], [0, m], [cosB * tail, m - sinB * tail], runIn];
-    const mirror = (p: readonly Place[]): Place[] => p.map(([x, y]) => [-x, y]);
-    const slot: Place[] = [
-      [0, c - s / 2],
-      [d, c - s / 2],
-      [d, c + s / 2],
-      [0, c + s / 2],
-    ];
-    const wallFoot: Place = [
-      d + answer.wallOutside * 1000 * sinB,
-      c + s / 2 + answer.wallOutside * 1000 * cosB,
-    ];
-    const shapes: JointShape[] = [
-      { kind: 'polygon', points: mirror(piece), fill: 'woodDark' },
-      { kind: 'polygon', points: piece, fill: 'wood' },
-      { kind: 'polygon', points: slot, fill: 'accent' },
-      { kind: 'polygon', points: mirror(slot), fill: 'accent' },
-      {
-        kind: 'dimension',
-        from: [d, c + s / 2],
-        to: wallFoot,
-        text: `${(answer.wallOutside * 1000).toFixed(1)} mm`,
-        offset: 0,
-      },
-      {
-        kind: 'dimension',
-        from: [0, c - s / 2],
-        to: [d, c - s / 2],
-        text: `${d.toFixed(1)} mm`,
-        offset: -14,
-      },
-      { kind: 'text', x: 0, y: m, text: 'outside', dy: 12 },
-      { kind: 'text', x: 0, y: 0, text: 'inside', dy: -14 },
-      {
-        kind: 'dimension',
-        from: [-tail * cosB, m - tail * sinB],
-        to: [-tail * cosB, -tail * sinB],
-        text: `${(t / cosB).toFixed(1)} mm mitre face`,
-        offset: -16,
-      },
-    ];
-    return jointPicture(
-      { title: 'The mitre in section, with its spline', shapes, maxHeight: 420 },
-      given.picture,
-    );
-  },
+  chart: (given, answer) => splinePicture({ ...given, ...answer }),
   example: { thickness: '40 mm', splineThickness: '6 mm', splineWidth: '24 mm', fromInside: '16 mm' },
 });

@@ -6,6 +6,7 @@ import { biscuitSpacing } from '../../../src/recipes/joinery/biscuit-spacing.js'
 import { halfLap } from '../../../src/recipes/joinery/half-lap.js';
 import { jointFit } from '../../../src/recipes/joinery/joint-fit.js';
 import { mitredEnd } from '../../../src/recipes/joinery/mitred-end.js';
+import { splayedCorner } from '../../../src/recipes/joinery/splayed-corner.js';
 import { splineSlot } from '../../../src/recipes/joinery/spline-slot.js';
 import { squareness } from '../../../src/recipes/joinery/squareness.js';
 
@@ -85,10 +86,18 @@ describe('biscuitSpacing', () => {
       /length: got 119.9 mm, takes at least twice the end distance, 120.0 mm/,
     );
   });
+  it('asks for no further biscuit by the last digits of a length', () => {
+    // 600 mm take four gaps of 150 mm; a ten-millionth of a gap more takes no fifth, two millionths do.
+    const gaps = (length: string) =>
+      biscuitSpacing({ length, endDistance: '60 mm', spacing: '150 mm' }).count - 1;
+    expect(gaps('720 mm')).toBe(4);
+    expect(gaps('720.00012 mm')).toBe(4);
+    expect(gaps('720.0003 mm')).toBe(5);
+  });
   it('leaves 5 mm between biscuits: 61 mm from middle to middle', () => {
     const at = (length: number) => biscuitSpacing({ length: mm(length), endDistance: '60 mm' });
     expect(at(181).spacing?.in('mm')).toBeCloseTo(61, 9);
-    expect(() => at(180.9)).toThrow(/spacing: .*biscuits of 56 mm 60.9 mm apart/);
+    expect(() => at(180.9)).toThrow(/spacing: got 200.0 mm, .*biscuits of 56 mm 60.9 mm apart/);
   });
   it('cuts half the width and a millimetre: 12.5, 10.5 and 8.5 mm for the three sizes', () => {
     const slots = (['20', '10', '0'] as const).map((size) => {
@@ -169,6 +178,13 @@ describe('jointFit without any spread', () => {
   });
 });
 
+describe('splayedCorner', () => {
+  it('a slope of 60° leans by 30° from upright', () => {
+    expect(splayedCorner({ sides: 6, slope: '60 deg' }).lean.in('deg')).toBeCloseTo(30, 9);
+    expect(splayedCorner({ sides: 6, slope: '90 deg' }).lean.in('deg')).toBeCloseTo(0, 9);
+  });
+});
+
 describe('mitredEnd', () => {
   const at = (more: object) =>
     mitredEnd({ topLength: '500 mm', endHeight: '300 mm', thickness: '40 mm', kerf: '3 mm', ...more });
@@ -185,6 +201,12 @@ describe('mitredEnd', () => {
     expect(at({ shave: '1 mm' }).grainBreak.in('mm')).toBeCloseTo(5.24264, 5);
     // Wedge on the back: twice 40 mm, and the same loss.
     expect(at({}).wedge.in('mm')).toBeCloseTo(84.24264, 5);
+  });
+  it('at 120° inside its bevel is 30°, and 40 mm of thickness lean by 23.094 mm', () => {
+    // Kerf of 3 mm: 3 / cos 30° = 3.464 1 mm.
+    const r = at({ angle: '120 deg' });
+    expect(r.insideLength.in('mm')).toBeCloseTo(500 - 2 * 23.094011, 5);
+    expect(r.wedge.in('mm')).toBeCloseTo(2 * 23.094011 + 3.464102, 5);
   });
   it('tells its cuts in order, from the left end', () => {
     const positions = (more: object) =>
@@ -225,7 +247,9 @@ describe('splineSlot', () => {
     });
   it('stays on the mitre face: from half its thickness to as much from the far end', () => {
     expect(at({ fromInside: '3 mm' }).wallInside.in('mm')).toBeCloseTo(0, 9);
-    expect(() => at({ fromInside: '2.9 mm' })).toThrow(/fromInside: got 2.9 mm, .*: 3.0 to 37.0 mm/);
+    expect(() => at({ fromInside: '2.9 mm' })).toThrow(
+      /fromInside: got 2.9 mm, .*slot of 6.0 mm .*: 3.0 to 37.0 mm/,
+    );
     // Just on the face it is refused for coming out, past it for its place.
     expect(() => at({ fromInside: '37 mm' })).toThrow(/splineWidth: .*comes out/);
     expect(() => at({ fromInside: '37.1 mm' })).toThrow(/fromInside: got 37.1 mm/);
@@ -247,7 +271,9 @@ describe('splineSlot', () => {
     expect(wall('3.5 mm').ok).toBe(true);
     expect(said(wall('3.5 mm'))).not.toMatch(/a wall is under/);
     expect(wall('3.6 mm').ok).toBe(false);
-    expect(said(wall('3.6 mm'))).toMatch(/a wall is under the 3.6 mm wanted/);
+    expect(said(wall('3.6 mm'))).toMatch(
+      /a wall is under the 3.6 mm wanted: move the slot, or make it 11.4 mm deep at most/,
+    );
     // No slot leaves 14 mm outside: 13.5 is all there is.
     expect(wall('14 mm').deepest.value).toBe(0);
     // (13.5 - 5) / sin 60°
@@ -296,13 +322,15 @@ describe('squareness', () => {
       ['1 m', '5 m'],
     ])
       expect(() => frame({ diagonalA: A, diagonalB: B })).toThrow(
-        /takes a diagonal that these sides can have: more than 1000.0 mm and less than 7000.0 mm/,
+        /got [157]000.0 mm, takes a diagonal that these sides can have: more than 1000.0 mm and less than 7000.0 mm/,
       );
     expect(frame({ diagonalA: '6.99 m', diagonalB: '1.01 m' }).outOfSquare.in('deg')).toBeGreaterThan(80);
   });
   it('takes an offset within the height, to either side', () => {
     for (const cornerOffset of ['4 m', '-4 m'])
-      expect(() => frame({ cornerOffset })).toThrow(/cornerOffset: got -?4000.0 mm, takes less than/);
+      expect(() => frame({ cornerOffset })).toThrow(
+        /cornerOffset: got -?4000.0 mm, takes less than the height of 4000.0 mm/,
+      );
     expect(frame({ cornerOffset: '-3.9 m' }).pull).toMatch(/diagonal B/);
   });
   it('names the diagonal that is missing', () => {

@@ -4,6 +4,8 @@ import { angledRail } from '../../../src/recipes/joinery/angled-rail.js';
 import { biscuitSpacing } from '../../../src/recipes/joinery/biscuit-spacing.js';
 import { halfLap } from '../../../src/recipes/joinery/half-lap.js';
 import { jointFit } from '../../../src/recipes/joinery/joint-fit.js';
+import { mitredEnd } from '../../../src/recipes/joinery/mitred-end.js';
+import { splayedCorner } from '../../../src/recipes/joinery/splayed-corner.js';
 import { splineSlot } from '../../../src/recipes/joinery/spline-slot.js';
 import { squareness } from '../../../src/recipes/joinery/squareness.js';
 import {
@@ -39,6 +41,13 @@ describe('a rail that rises 3 in 4', () => {
     ]);
     for (const words of ['"50.0 mm"', '1250.0 mm along each edge', '1000.0 mm between faces', '36.87°'])
       expect(text(spec)).toContain(words);
+  });
+  it('fitted to the page unless a template is asked for', () => {
+    expect(text(rail({}))).not.toContain('Full size');
+    // The words stand below the bar of a template.
+    expect(text(rail({ picture: 'full size' }))).toMatch(
+      /"align":"left","baseline":"middle","dx":0,"dy":14,/,
+    );
   });
   it('let in by 12 mm: 9 mm lower at the bottom of the recess', () => {
     const spec = rail({ recessDepth: '12 mm' });
@@ -202,6 +211,40 @@ describe('the clearance of a joint', () => {
     expect(Math.max(...shaded.map(([x]) => x))).toBeCloseTo(0.1, 2);
     expect(areas(r.chart).some(([x, high]) => x < 0 && high === 0)).toBe(true);
   });
+  it('reaches four standard deviations past either mean, and holds both limits', () => {
+    const xs = (part: string, plusMinus: string, tightest: string, loosest: string) => {
+      const spec = jointFit({
+        slot: { size: '10 mm', plusMinus: '0 mm' },
+        part: { size: part, plusMinus },
+        tightest,
+        loosest,
+      }).chart;
+      const all = (lines(spec).get('as planned') ?? []).map(([x]) => x);
+      return [Math.min(...all), Math.max(...all)].map((x) => Number(x.toFixed(6)));
+    };
+    // A standard deviation of 0.05 mm; the middle of what fits at 0.05 or 0.15 mm.
+    expect(xs('9.5 mm', '0.1 mm', '0 mm', '0.1 mm')).toEqual([-0.15, 0.7]);
+    expect(xs('10.5 mm', '0.1 mm', '0 mm', '0.1 mm')).toEqual([-0.7, 0.25]);
+    expect(xs('10.5 mm', '0.1 mm', '0.1 mm', '0.2 mm')).toEqual([-0.7, 0.35]);
+    expect(xs('9.9 mm', '0.002 mm', '0 mm', '0.2 mm')).toEqual([0, 0.2]);
+    expect(xs('9.85 mm', '0.002 mm', '0.1 mm', '0.2 mm')).toEqual([0.1, 0.2]);
+  });
+  it('is as high as its curve and a seventh more, shaded to both limits', () => {
+    // No spread at all is drawn as a five-hundredth of the room between the limits: 0.0002 mm.
+    const spec = jointFit({
+      slot: { size: '10 mm', plusMinus: '0 mm' },
+      part: { size: '9.85 mm', plusMinus: '0 mm' },
+      tightest: '0.1 mm',
+      loosest: '0.2 mm',
+    }).chart;
+    const peak = 1 / (0.0002 * Math.sqrt(2 * Math.PI));
+    const y = Number(/"domain":\[0,([\d.]+)\]/.exec(text(spec))?.[1]);
+    expect(y).toBeCloseTo(peak * 1.15, 6);
+    const shaded = areas(spec);
+    expect(shaded[0]).toEqual([expect.closeTo(0.1, 9), expect.closeTo(peak * 1.15, 6)]);
+    expect(shaded.at(-1)).toEqual([expect.closeTo(0.2, 9), expect.closeTo(peak * 1.15, 6)]);
+    expect(Math.max(...(lines(spec).get('as planned') ?? []).map(([, h]) => h))).toBeCloseTo(peak, 3);
+  });
   it('says in words what fits, jams and is loose', () => {
     // From two standard deviations below the average to the average itself: 47.72 %; planed, one to each side: 68.27 %.
     expect(text(r.chart)).toContain(
@@ -229,6 +272,82 @@ describe('biscuits', () => {
     const ys = lens.map(([, y]) => y);
     expect([Math.min(...xs), Math.max(...xs)].map((x) => Number(x.toFixed(6)))).toEqual([32, 88]);
     expect(Math.max(...ys) - Math.min(...ys)).toBeCloseTo(23, 6);
+  });
+});
+
+describe('a fold', () => {
+  it('of 40 mm with a saw cut of 3 mm: 4.24 mm on the show face, 84.24 mm on the back', () => {
+    const spec = mitredEnd(mitredEnd.example).chart;
+    const l = 3 * Math.SQRT2;
+    expect(
+      hasOutline(spec, [
+        [-40, 0],
+        [l + 40, 0],
+        [l, 40],
+        [0, 40],
+      ]),
+    ).toBe(true);
+    expect(
+      hasOutline(spec, [
+        [-80, 0],
+        [-40, 0],
+        [0, 40],
+        [-80, 40],
+      ]),
+    ).toBe(true);
+    for (const words of ['4.24 mm of grain lost', '"84.2 mm"', '"40.0 mm"', 'two cuts at 45.0°'])
+      expect(text(spec)).toContain(words);
+  });
+});
+
+describe('a side of a box that slopes', () => {
+  it('flat and four-sided: a mitre of 45° and no bevel', () => {
+    const spec = splayedCorner({ sides: 4, slope: '0 deg' }).chart;
+    expect(
+      hasOutline(spec, [
+        [0, 0],
+        [320, 0],
+        [220, 100],
+        [100, 100],
+      ]),
+    ).toBe(true);
+    expect(text(spec)).toContain('mitre 45.00°');
+    expect(text(spec)).toContain('bevel 0.00°');
+  });
+  it('upright: a bevel of 45° across 30 mm and no mitre', () => {
+    const spec = splayedCorner({ sides: 4, slope: '90 deg' }).chart;
+    expect(
+      hasOutline(spec, [
+        [0, 0],
+        [320, 0],
+        [320, 100],
+        [0, 100],
+      ]),
+    ).toBe(true);
+    expect(
+      hasOutline(spec, [
+        [450, 30],
+        [590, 30],
+        [590, 60],
+        [480, 60],
+      ]),
+    ).toBe(true);
+  });
+});
+
+describe('a half lap on the skew', () => {
+  it('leans with the other piece: 50 mm across at 45°', () => {
+    const spec = halfLap({ widthA: '50 mm', widthB: '40 mm', thickness: '30 mm', angle: '45 deg' }).chart;
+    const on = 40 * Math.SQRT2;
+    expect(
+      hasOutline(spec, [
+        [0, 0],
+        [on, 0],
+        [on + 50, 50],
+        [50, 50],
+      ]),
+    ).toBe(true);
+    expect(text(spec)).toContain('"56.6 mm"');
   });
 });
 

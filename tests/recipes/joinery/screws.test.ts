@@ -34,6 +34,7 @@ describe('loads by hand, #8: a shank of 0.164 in', () => {
     expect(r.allowable.value).toBe(0);
     expect(r.lateral?.in('N')).toBeCloseTo(((3960 * 0.026896) / 1.5) * lbf, 3);
     expect(r.toText()).toMatch(/In end grain no withdrawal load is allowed/);
+    expect(hold({ group: 'II' }).toText()).not.toMatch(/In end grain/);
     expect(said(hold({}))).not.toMatch(/end grain/);
   });
 });
