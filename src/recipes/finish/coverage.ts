@@ -27,9 +27,10 @@ interface Asked {
 
 /** What to mind: faces left bare, loss not counted, thinned mix. */
 export function coverageNotes(given: Asked): Caution[] {
-  const pieces = [given.surfaces].flat().filter((s): s is Piece => typeof s === 'object' && s !== null);
+  // An area as a plain number has no faces.
+  const faces = ([given.surfaces].flat() as readonly Partial<Piece>[]).map((p) => p.faces);
   return [
-    ...(pieces.some((p) => p.faces === 'top' || p.faces === 'top and edges')
+    ...(faces.includes('top') || faces.includes('top and edges')
       ? [
           note(
             'a top left bare underneath takes up and gives off moisture faster on that side and can cup: give the underside as many coats as the top (common practice)',

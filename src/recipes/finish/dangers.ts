@@ -4,6 +4,8 @@ import { danger, note, type Caution } from '../../recipe/caution.js';
 import { cite } from '../../recipe/source.js';
 import { tableRows, type DataRow } from '../../timber/tables.js';
 
+/** A name that says little is taken for the commonest. */
+const unclear = { names: /spirit|thinner|solvent/i, agent: 'mineral spirits' };
 /** Names on jars, in the order they are tried: `mineral turpentine` is not turpentine. */
 const liquids: readonly { readonly names: RegExp; readonly agent: string }[] = [
   {
@@ -15,14 +17,16 @@ const liquids: readonly { readonly names: RegExp; readonly agent: string }[] = [
   { names: /meths|methylated|denatured|ethanol|ethyl|alcohol|shellac/i, agent: 'ethyl alcohol' },
   { names: /acetone/i, agent: 'acetone' },
   { names: /kerosi|kerose|paraffin/i, agent: 'kerosine' },
-  { names: /spirit|thinner|solvent/i, agent: 'mineral spirits' },
+  unclear,
 ];
 const drying = /oil|linseed|tung|danish|varnish|alkyd/i;
 const solvents = /stain|naphtha|xylene|toluene|lacquer|cellulose/i;
 
+const liquidOf = (name: string) => liquids.find((l) => l.names.test(name));
+
 /** The agents of `data/safety-limits.various.csv` that these names stand for. */
 export function agentsIn(names: readonly string[]): string[] {
-  return [...new Set(names.flatMap((n) => liquids.find((l) => l.names.test(n))?.agent ?? []))];
+  return [...new Set(names.flatMap((n) => liquidOf(n)?.agent ?? []))];
 }
 
 const celsius = (f: number): string => `${Math.round(((f - 32) * 5) / 9)} °C`;
@@ -48,19 +52,12 @@ function flashPoint(row: DataRow): Caution {
  */
 export function finishDangers(names: readonly string[], more: { readonly food?: boolean } = {}): Caution[] {
   const agents = agentsIn(names);
-  const waterOnly = names.length > 0 && names.every((n) => /water|acrylic|latex/i.test(n) && !drying.test(n));
   const flash = tableRows('safety-limits.various').filter(
     (r) => r.text('limit') === 'flash point' && agents.includes(r.text('agent')),
   );
-  const vapour =
-    agents.length > 0 || names.some((n) => solvents.test(n)) || (names.length === 0 && !waterOnly);
-  const rags = !waterOnly && (names.length === 0 || names.some((n) => drying.test(n)));
-  const vague = names.find(
-    (n) =>
-      /spirit|thinner|solvent/i.test(n) &&
-      agentsIn([n])[0] === 'mineral spirits' &&
-      !/white|mineral|substitute/i.test(n),
-  );
+  const vapour = agents.length > 0 || names.length === 0 || names.some((n) => solvents.test(n));
+  const rags = names.length === 0 || names.some((n) => drying.test(n));
+  const vague = names.find((n) => liquidOf(n) === unclear);
   return [
     ...flash.map(flashPoint),
     ...(vague === undefined

@@ -145,7 +145,7 @@ export const finishQuantity = recipe({
       typeof s === 'number' ? s : s.count * pieceArea(s, items.length > 1 ? ` of piece ${i + 1}` : '', work),
     );
     const A = areas.reduce((a, b) => a + b, 0);
-    if (!work.silent && (areas.length > 1 || items.some((s) => typeof s !== 'number' && s.count > 1)))
+    if (!work.silent && (areas.length > 1 || ((items[0] as Partial<Piece>).count as number) > 1))
       work.say(`Together ${formatQuantity({ kind: 'area', value: A })}.`);
     const loss = given.loss ?? lossOf(given.method, work);
     const coat = (first: boolean): { V: number; F: number } => {

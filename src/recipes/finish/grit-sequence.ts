@@ -80,10 +80,11 @@ export const gritSequence = recipe({
         field: 'to',
         says: `got ${to.name}, coarser than ${from.name}; takes ${from.name} or a finer grit`,
       });
-    const there = (given.grits ?? grits()).filter((g) => g.size <= from.size && g.size >= to.size);
-    const owned = [...new Map([from, ...there, to].map((g) => [g.name, g])).values()].sort(
+    const there = [...new Map([from, to, ...(given.grits ?? grits())].map((g) => [g.name, g])).values()].sort(
       (a, b) => b.size - a.size,
     );
+    const at = (grit: Grit): number => there.findIndex((g) => g.name === grit.name);
+    const owned = there.slice(at(from), at(to) + 1);
     for (const g of owned) if (g.row.read === 'memory') work.source(g.row.citation);
     work.source((owned[0] as Grit).row.citation);
     if (from.name !== to.name) work.apply(leastSteps, { a: from.size, b: to.size, q: stepRatio });
@@ -97,11 +98,10 @@ export const gritSequence = recipe({
         work.apply(step, { a: (path[i] as Grit).size, b: g.size }, `${(path[i] as Grit).name} to ${g.name}`),
       );
     return {
-      steps: path.map((g, i) => ({
-        grit: g.name,
-        grain: g.size,
-        ...(i === 0 ? {} : { finer: finer[i - 1] as number }),
-      })),
+      steps: [
+        { grit: from.name, grain: from.size },
+        ...path.slice(1).map((g, i) => ({ grit: g.name, grain: g.size, finer: finer[i] as number })),
+      ],
       grades: path.map((g) => g.name).join(', '),
       count: path.length,
       largestStep: Math.max(1, ...finer),
@@ -115,7 +115,7 @@ export const gritSequence = recipe({
     note(
       'how large a step may be is common practice, not a published rule; look for scratches under a raking light after each grit',
     ),
-    ...(given.to.size < 67e-6
+    ...(given.to.size < (grits().find((g) => g.name === 'P220') as Grit).size
       ? [
           note(
             'under a film finish there is little to gain past P220, and stain takes less well on finer sanding (common practice)',
@@ -150,7 +150,7 @@ function shortest(owned: readonly Grit[], stepRatio: number): Grit[] {
     for (let j = 0; j < i; j++) {
       const ratio = (owned[j] as Grit).size / (owned[i] as Grit).size;
       const b = best[j] as (typeof best)[number];
-      if (ratio > stepRatio * (1 + 1e-9) || b.count === Infinity) continue;
+      if (ratio > stepRatio * (1 + 1e-9)) continue;
       const uneven = b.uneven + Math.log(ratio) ** 2;
       const now = best[i] as (typeof best)[number];
       if (b.count + 1 < now.count || (b.count + 1 === now.count && uneven < now.uneven))
@@ -158,8 +158,9 @@ function shortest(owned: readonly Grit[], stepRatio: number): Grit[] {
     }
   }
   const gap = best.findIndex((b) => b.count === Infinity);
-  if (gap > 0) {
-    const [a, b] = [owned[gap - 1] as Grit, owned[gap] as Grit];
+  const b = owned[gap];
+  if (b) {
+    const a = owned[gap - 1] as Grit;
     throw new Refusal({
       field: 'stepRatio',
       says: `got ${String(stepRatio)}, but from ${a.name} to ${b.name} the grain gets ${(a.size / b.size).toFixed(2)} times finer with no grit between; takes at least that, or a grit between them`,

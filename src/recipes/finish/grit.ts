@@ -13,11 +13,13 @@ export interface Grit {
 
 let series: readonly Grit[] | undefined;
 
-/** Every grit of the table, coarse to fine. */
+/** Every grit of the table, which goes from coarse to fine. */
 export function grits(): readonly Grit[] {
-  series ??= tableRows('grit-sizes.fepa')
-    .map((row) => ({ name: row.text('grade'), size: (row.number('size_um') as number) * 1e-6, row }))
-    .sort((a, b) => b.size - a.size);
+  series ??= tableRows('grit-sizes.fepa').map((row) => ({
+    name: row.text('grade'),
+    size: (row.number('size_um') as number) * 1e-6,
+    row,
+  }));
   return series;
 }
 

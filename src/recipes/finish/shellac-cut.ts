@@ -150,9 +150,8 @@ export const shellacCut = recipe({
     note(
       'dissolved shellac keeps for months only: date the jar, and if a drop on glass stays soft overnight throw the batch out (common practice)',
     ),
-    ...(given.existingCut === undefined
-      ? []
-      : fromChart(given.existingCut / poundPerGallon, given.cut / poundPerGallon)),
+    // Without a cut there is nothing to look up: no entry is near what is no number.
+    ...fromChart((given.existingCut ?? NaN) / poundPerGallon, given.cut / poundPerGallon),
     note('shellac is not for surfaces that take heat, water or spirits'),
   ],
   chart: (given, answer) => {

@@ -83,10 +83,11 @@ export const thinToSolids = recipe({
         says: `got ${given.target === undefined ? 'neither target nor thinnerParts' : 'target and thinnerParts both'}, takes one of them: the solids wanted, such as "20 %", or the parts of thinner, such as 0.5`,
       });
     }
-    if (given.target !== undefined && given.target > S_0) {
+    const target = given.target ?? 0;
+    if (target > S_0) {
       throw new Refusal({
         field: 'target',
-        says: `got ${(given.target * 100).toPrecision(3)} %, takes at most the ${(S_0 * 100).toPrecision(3)} % of the finish itself: thinner only brings solids down`,
+        says: `got ${(target * 100).toPrecision(3)} %, takes at most the ${(S_0 * 100).toPrecision(3)} % of the finish itself: thinner only brings solids down`,
       });
     }
     const k = given.thinnerParts ?? work.apply(partsFor, { S_0, S: given.target as number });

@@ -178,8 +178,8 @@ export const thinningRatio = recipe({
   },
   cautions: (given, answer) => [
     ...finishDangers(Object.keys(given.parts), { food: true }),
-    ...(answer.limiting !== undefined && answer.total.value === 0
-      ? [note(`there is no ${answer.limiting} left, so nothing can be mixed`)]
+    ...(answer.total.value === 0
+      ? [note(`there is no ${answer.limiting as string} left, so nothing can be mixed`)]
       : []),
     ...(Object.keys(given.parts).some((n) => /hardener|part\s*b|catalyst/i.test(n))
       ? [

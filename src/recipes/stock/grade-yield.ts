@@ -131,13 +131,11 @@ export const gradeYield = recipe({
       work.say(
         `A fraction of a cutting is dropped, and no more than ${row.number('cuts_most')} are allowed.`,
       );
-    const [from, to, extra] = ['extra_from_sm', 'extra_to_sm', 'extra_units_per_sm'].map((c) =>
-      row.number(c),
+    // Where the chart prints no range there is no further cutting: nothing compares with what is no number.
+    const [from = NaN, to = NaN, extra = NaN] = ['extra_from_sm', 'extra_to_sm', 'extra_units_per_sm'].map(
+      (c) => row.number(c),
     );
-    const more =
-      from !== undefined && to !== undefined && extra !== undefined && S >= from && S <= to
-        ? extra * S
-        : undefined;
+    const more = S >= from && S <= to ? extra * S : undefined;
     const size = (w: string, l: string): string => `${row.number(w)} in x ${row.number(l)} ft`;
     return {
       clearUnits: u,
@@ -160,11 +158,13 @@ export const gradeYield = recipe({
     {
       when: (given) => {
         const row = rowOf(given.grade);
+        const least = {
+          width: row.number('board_width_in') as number,
+          length: row.number('board_length_ft') as number,
+        };
         return (
-          (given.width !== undefined &&
-            given.width < (row.number('board_width_in') as number) * 0.0254 - 1e-9) ||
-          (given.length !== undefined &&
-            given.length < (row.number('board_length_ft') as number) * 0.3048 - 1e-9)
+          (given.width ?? Infinity) < least.width * 0.0254 - 1e-9 ||
+          (given.length ?? Infinity) < least.length * 0.3048 - 1e-9
         );
       },
       says: 'the board is smaller than the least size of its grade',

@@ -97,12 +97,9 @@ export const partsCost = recipe({
   },
   formulas: [gross, cost],
   solve: (given, work) => {
-    const row =
-      typeof given.waste === 'string'
-        ? tableRows('waste-allowances.furnituremaking-calculations').find(
-            (r) => r.text('material') === given.waste,
-          )
-        : undefined;
+    const row = tableRows('waste-allowances.furnituremaking-calculations').find(
+      (r) => r.text('material') === given.waste,
+    );
     if (row) {
       work.source(row.citation);
       work.say(
@@ -115,9 +112,7 @@ export const partsCost = recipe({
     const troubles: Trouble[] = [];
     const lines = given.parts.map((part, i) => {
       const at = `parts[${i + 1}]`;
-      const price =
-        part.price ??
-        (part.material === undefined ? given.price : (given.prices?.[part.material] ?? given.price));
+      const price = part.price ?? given.prices?.[part.material ?? ''] ?? given.price;
       if (!price) {
         troubles.push({
           field: part.material === undefined ? 'price' : `prices.${part.material}`,

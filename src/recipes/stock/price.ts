@@ -11,7 +11,7 @@ export interface Price {
   readonly by: 'piece' | 'length' | 'area' | 'volume';
   readonly amount: number;
   /** As it was written, for showing. */
-  readonly written?: string;
+  readonly written?: string | undefined;
   /** The sign it was written with, such as €. */
   readonly currency?: string;
 }
@@ -64,7 +64,7 @@ export function priceField<const O extends Options>(
         return {
           by,
           amount,
-          ...(text === undefined ? {} : { written: text }),
+          written: text,
           ...(currency ? { currency } : {}),
         };
       }

@@ -153,15 +153,18 @@ export const roughToDressed = recipe({
     };
     const t = side('thickness', n, given.allowances.face, size.thickness);
     const w = side('width', m, given.allowances.edge, size.width);
-    const l = size.length === undefined ? undefined : side('length', 2, given.allowances.end, size.length);
-    const [r_t, d_t] = forward ? [size.thickness, t] : [t, size.thickness];
-    const [r_w, d_w] = forward ? [size.width, w] : [w, size.width];
-    const lengths =
-      l === undefined
-        ? {}
-        : forward
-          ? { roughLength: size.length as number, dressedLength: l }
-          : { roughLength: l, dressedLength: size.length as number };
+    const both = (known: number, reckoned: number) =>
+      (forward ? [known, reckoned] : [reckoned, known]) as [number, number];
+    const [r_t, d_t] = both(size.thickness, t);
+    const [r_w, d_w] = both(size.width, w);
+    let lengths = {};
+    if (size.length !== undefined) {
+      const [roughLength, dressedLength] = both(
+        size.length,
+        side('length', 2, given.allowances.end, size.length),
+      );
+      lengths = { roughLength, dressedLength };
+    }
     return {
       roughThickness: r_t,
       roughWidth: r_w,

@@ -34,6 +34,8 @@ describe('a film by hand', () => {
 
   it('comes from one thing and one only', () => {
     expect(fieldsOf(() => filmBuild({ volumeSolids: '42 %' }))).toEqual(['spreadingRate']);
+    expect(refusalOf(() => filmBuild({ volumeSolids: '42 %' })).message).toMatch(/got none, takes one of/);
+    expect(refusalOf(() => filmBuild({ volumeSolids: '42 %', spreadingRate: '8 m2/L', wetFilm: '1 mm' })).message).toMatch(/got spreadingRate and wetFilm, takes one of/); // prettier-ignore
     expect(fieldsOf(() => filmBuild({ volumeSolids: '42 %', spreadingRate: '8 m2/L', targetFilm: '1 mm' }))).toEqual(['targetFilm']); // prettier-ignore
   });
 
@@ -116,6 +118,10 @@ describe('VOC by hand', () => {
     expect(thinnedVoc({ ...given, waterByMass: '60 %' }).voc.value).toEqual(close(0, 6));
     expect(refusalOf(() => thinnedVoc({ ...given, waterByMass: '60.1 %' })).message).toMatch(/waterByMass: got 100\.1 % together with the solids/); // prettier-ignore
     expect(fieldsOf(() => thinnedVoc({ ...given, solidsByMass: '1 %', waterByMass: '95 %', finishDensity: '1.06 kg/L' }))).toEqual(['waterByMass']); // prettier-ignore
+    // 0.95 x 1.05069 kg/L is just the weight of a litre of water: nothing is left to divide by.
+    expect(fieldsOf(() => thinnedVoc({ ...given, solidsByMass: '1 %', waterByMass: '95 %', finishDensity: '1.05069 kg/L' }))).toEqual(['waterByMass']); // prettier-ignore
+    expect(refusalOf(() => thinnedVoc({ thinnerParts: 1, solidsByMass: '40 %' })).message).toMatch(/voc: missing; takes/); // prettier-ignore
+    expect(refusalOf(() => thinnedVoc({ thinnerParts: 1, finishDensity: '1.1 kg/L' })).message).toMatch(/voc: missing; takes/); // prettier-ignore
     // 0.95 x 1.04 kg/L is less than a litre of water weighs: taken.
     expect(thinnedVoc({ ...given, solidsByMass: '1 %', waterByMass: '95 %', finishDensity: '1.04 kg/L' }).voc.value).toBeGreaterThan(0); // prettier-ignore
     for (const lacking of [{ solidsByMass: '40 %' }, { finishDensity: '1.1 kg/L' }, {}]) expect(fieldsOf(() => thinnedVoc({ thinnerParts: 1, ...lacking }))).toEqual(['voc']); // prettier-ignore
@@ -153,6 +159,10 @@ describe('grits by hand', () => {
     expect(r.steps.map((s) => s.finer)).toEqual([undefined, close(201 / 125), close(1.25), close(100 / 68)]);
     expect([r.count, r.largestStep]).toEqual([4, close(201 / 125)]);
     expect(r.workings.map((w) => w.says).join()).toMatch(/4 grits out of the 6 from P80 to P220/);
+    // log(201 / 68) / log(1.8) = 1.84: no sequence does with less than two steps. P120 to P150 is a step of 1.25 just so.
+    const least = (x: typeof r): string => x.workings.map((w) => (w.kind === 'formula' && w.says.includes('no sequence can go below') ? w.numbersPlain : '')).join(''); // prettier-ignore
+    expect(least(r)).toMatch(/= 2$/);
+    expect(least(gritSequence({ from: 'P120', to: 'P150', stepRatio: 1.25 }))).toMatch(/= 1$/);
   });
 
   it('one grit is a sequence, and its largest step is one', () => {
@@ -166,6 +176,9 @@ describe('grits by hand', () => {
     const r = gritSequence({ from: 80, to: 220, stepRatio: 2.5, grits: [40, 80, 150, 400] });
     expect(r.grades).toBe('P80, P150, P220');
     expect(gritSequence({ from: 80, to: 220, stepRatio: 3, grits: [40] }).grades).toBe('P80, P220');
+    // In whatever order they lie in the drawer.
+    expect(gritSequence({ from: 80, to: 220, stepRatio: 1.9, grits: [400, 180, 120, 40] }).grades).toBe('P80, P120, P220'); // prettier-ignore
+    expect(gritSequence({ from: 80, to: 220, stepRatio: 1.7, grits: [180, 100, 120, 150] }).grades).toBe('P80, P120, P150, P220'); // prettier-ignore
     expect(refusalOf(() => gritSequence({ from: 80, to: 220, stepRatio: 1.9, grits: [100, 180] })).message).toMatch(/stepRatio: got 1\.9, but from P100 to P180 the grain gets 1\.98 times finer/); // prettier-ignore
     // A step of just the ratio is allowed: P120 to P150 is 125 to 100, 1.25.
     expect(gritSequence({ from: 120, to: 150, stepRatio: 1.25 }).grades).toBe('P120, P150');
@@ -182,6 +195,7 @@ describe('grits by hand', () => {
     for (const v of ['P80', 'p80', '80', ' P 80 ', 80]) expect(from.read(v).name).toBe('P80');
     expect(refusalOf(() => from.read(85)).message).toMatch(/got 85.*the nearest are P80 and P100/);
     expect(refusalOf(() => from.read(225)).message).toMatch(/the nearest are P220 and P240/);
+    for (const v of [[80], [], new Date(80)]) expect(fieldsOf(() => from.read(v))).toEqual(['']);
     for (const v of ['coarse', null, {}, '8'])
       expect(refusalOf(() => from.read(v)).message).not.toMatch(/nearest/);
     expect([80, 'P80', null, {}, true].map((v) => from.fits(v))).toEqual([true, true, false, false, false]);
@@ -201,6 +215,11 @@ describe('grits by hand', () => {
     for (const g of memory) expect(told(g, g)).toBe(true);
     const printed = grits().find((g) => g.row.read === 'text')!.name;
     expect(told(printed, printed)).toBe(false);
+    // From a printed size to a recalled one next to it.
+    const all = grits();
+    const i = all.findIndex((g, n) => n > 0 && g.row.read === 'memory' && all[n - 1]?.row.read === 'text');
+    if (i > 0) expect(told(all[i - 1]!.name, all[i]!.name)).toBe(true);
+    expect(memory.length === 0 || i > 0).toBe(true);
   });
 
   it('are drawn by their grain, with the step at each', () => {

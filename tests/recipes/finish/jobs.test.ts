@@ -60,7 +60,10 @@ describe('a job by hand', () => {
       close(0.5),
       undefined,
     ]);
-    expect(told(r)).toMatch(/mix for each coat.*tins of 1 L for 2 coats/);
+    expect(told(r)).toMatch(/^mix for each coat; tins of 1 L for 2 coats$/);
+    expect(told(finishQuantity({ ...job, coats: 1, firstCoverage: '8 m2/L' }))).toMatch(
+      /^mix for the coat; tins/,
+    );
     expect(told(finishQuantity({ ...job, coats: 1 }))).toMatch(/mix for the coat.*for 1 coat$/);
   });
 
@@ -166,6 +169,7 @@ describe('dangers by the names on jars', () => {
 
   it('flash points in a cold, an ordinary and a warm room', () => {
     // 95 °F turpentine (to 100: a warm room), 55 °F alcohol (below 80: an ordinary one).
+    for (const n of ['turpentine', 'meths', 'acetone', 'white spirit', 'kerosene']) expect(text(n).split('flash point').length).toBe(2); // prettier-ignore
     expect(text('turpentine')).toContain('in a warm room');
     expect(text('meths')).toContain('in an ordinary room');
     for (const row of tableRows('safety-limits.various').filter((r) => r.text('limit') === 'flash point')) {
@@ -182,7 +186,7 @@ describe('dangers by the names on jars', () => {
   it('a vague name is told to be taken for mineral spirits, a clear one not', () => {
     for (const n of ['thinner', 'solvent', 'spirit'])
       expect(text(n)).toContain('is taken for mineral spirits');
-    for (const n of ['white spirit', 'mineral spirits', 'turps substitute', 'meths', 'wax']) expect(text(n)).not.toContain('is taken for'); // prettier-ignore
+    for (const n of ['white spirit', 'odourless spirit', 'mineral spirits', 'turps substitute', 'meths', 'wax']) expect(text(n)).not.toContain('is taken for'); // prettier-ignore
     expect(agentsIn(['spirit', 'white spirit', 'meths'])).toEqual(['mineral spirits', 'ethyl alcohol']);
     expect(finishDangers(['oil'], { food: true }).some((c) => c.text.includes('food contact'))).toBe(true);
     expect(finishDangers(['oil']).some((c) => c.text.includes('food contact'))).toBe(false);

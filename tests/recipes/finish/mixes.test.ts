@@ -69,6 +69,14 @@ describe('a mix by hand', () => {
     expect(Object.entries(r.left!).map(([n, a]) => [n, a.in('mL')])).toEqual([['oil', close(400)], ['varnish', close(0)], ['spirit', close(400)]]); // prettier-ignore
     expect(r.toBuy).toBeUndefined();
     expect(barsOf(r.chart).map((b) => [b.name, b.chosen])).toEqual([['oil', false], ['varnish (runs out first)', true], ['spirit', false]]); // prettier-ignore
+    // By weight alike: a kilogram of oil at two parts is 500 g a part, and two kilograms in all.
+    const heavy = thinningRatio({ parts, have: { oil: '1 kg' } });
+    expect(heavy.total.in('kg')).toEqual(close(2));
+    const lines = (x: typeof r): string => x.workings.map((w) => (w.kind === 'formula' ? `${w.says}: ${w.numbersPlain}` : '')).join('; '); // prettier-ignore
+    expect(lines(heavy)).toMatch(/what one part could be: u = 1000 g \/ 2 = 500 g.*oil to weigh: /);
+    expect(lines(r)).toMatch(/what one part could be: u = 1000 mL \/ 2 = 500 mL.*oil to pour: /);
+    // Two that run out together: the first is named.
+    expect(thinningRatio({ parts, have: { oil: '2 L', varnish: '1 L' } }).limiting).toBe('oil');
     // What is not named can be bought.
     const some = thinningRatio({ parts, have: { oil: '1 L' } });
     expect(Object.entries(some.toBuy!).map(([n, a]) => [n, a.in('mL')])).toEqual([['varnish', close(500)], ['spirit', close(500)]]); // prettier-ignore
@@ -81,6 +89,9 @@ describe('a mix by hand', () => {
     expect(two.left?.['oil']?.in('mL')).toEqual(close(0));
     const one = thinningRatio({ parts, have, batch: '1 L' });
     expect([one.limiting, one.toBuy]).toEqual([undefined, undefined]);
+    // Oil for a day, and neither of the others: they are to buy, but nothing there runs out.
+    const others = thinningRatio({ parts, have: { oil: '9 L' }, batch: '2 L' });
+    expect([others.limiting, Object.keys(others.toBuy!)]).toEqual([undefined, ['varnish', 'spirit']]);
     // To the drop: 1.2 L is just what there is.
     expect(thinningRatio({ parts, have, batch: '1.2 L' }).toBuy).toBeUndefined();
     expect(thinningRatio({ parts, have, batch: '1.21 L' }).toBuy?.['varnish']?.in('mL')).toEqual(close(2.5));
@@ -187,6 +198,8 @@ describe('a cut of shellac by hand', () => {
 
   it('takes one amount and one only, and a cut for ready-made shellac', () => {
     expect(fieldsOf(() => shellacCut({ cut: 2 }))).toEqual(['volume']);
+    expect(refusalOf(() => shellacCut({ cut: 2 })).message).toMatch(/got none, takes one of/);
+    expect(refusalOf(() => shellacCut({ cut: 2, flakes: '1 g', volume: '1 L' })).message).toMatch(/got flakes and volume, takes one of/); // prettier-ignore
     expect(fieldsOf(() => shellacCut({ cut: 2, flakes: '1 g', existing: '1 L' }))).toEqual(['existing']);
     expect(fieldsOf(() => shellacCut({ cut: 2, volume: '1 L', existingCut: 3 }))).toEqual(['existing']);
     expect(fieldsOf(() => shellacCut({ cut: 2, existing: '1 L' }))).toEqual(['existingCut']);

@@ -87,6 +87,10 @@ describe('a row that cannot be', () => {
   });
 });
 
+it('tells in millimetres what is wrong with a row', () => {
+  expect(refusalOf(() => one({ endLoss: '1.2 m', faultLength: '801 mm' })).message).toMatch(/got 1200 mm docked and 801 mm of faults in a board of 2000 mm/); // prettier-ignore
+});
+
 describe('several boards', () => {
   const boards = [
     { ...board, name: 'beam', group: 'beams', count: 2 },
@@ -106,8 +110,30 @@ describe('several boards', () => {
       ['boards', 3, 3, expect.closeTo(20, 9)],
       ['scrap', 1, 0, undefined],
     ]);
+    expect(r.byThickness[1]?.yield.value).toBeCloseTo((2 * 0.194 * 0.048) / 0.0432, 9);
     expect(r.byGroup[0]?.yield.value).toBeCloseTo((0.194 * 0.02) / 0.01, 9);
     expect(r.byThickness.map((t) => [t.thickness.in('mm'), t.boards])).toEqual([[expect.closeTo(20, 6), 5], [expect.closeTo(48, 6), 2]]); // prettier-ignore
+  });
+
+  it('of which the first of the thinnest is named, wherever it lies', () => {
+    const named = (...mm: number[]) =>
+      /The thinnest board, (.*), governs/.exec(
+        pileYield({ boards: mm.map((t, i) => ({ ...board, thickness: `${t} mm`, name: `b${i}` })), ...plain })
+          .workings.map((w) => w.says)
+          .join(),
+      )?.[1];
+    expect([named(22, 50), named(50, 22), named(22, 22)]).toEqual(['b0', 'b1', 'b0']);
+  });
+
+  it('too narrow to joint give nothing', () => {
+    const r = pileYield({ boards: [board, { ...board, width: '3 mm' }], ...plain });
+    expect([r.pieces, r.boardsLeftOut]).toEqual([1, 1]);
+  });
+
+  it('peak where most boards join in, should two thicknesses yield alike', () => {
+    // Two at 20 mm are as much as one at 40 mm.
+    const r = pileYield({ boards: [{ ...board, thickness: '22 mm' }, { ...board, thickness: '42 mm' }], ...plain }); // prettier-ignore
+    expect(r.peakThickness.value).toEqual(mm(20));
   });
 
   it('leave the thin ones out when a thickness is asked for', () => {
@@ -146,6 +172,8 @@ describe('resawing', () => {
     expect(one({}, { resaw: true, target: '21.5 mm' }).pieces).toBe(2);
     expect(one({}, { resaw: true, target: '21.6 mm' }).pieces).toBe(1);
     expect(one({}, { target: '12 mm' }).pieces).toBe(1);
+    // 54/9 - 5 is a millimetre to the last: still one.
+    expect(one({ thickness: '51 mm' }, { resaw: true }).byThickness[0]?.thickness.in('mm')).toBeCloseTo(1, 6);
   });
 
   it('without kerf and planing still has a chart, which begins with nothing', () => {
@@ -180,6 +208,7 @@ describe('long surveys', () => {
     const whole = (mm: number): boolean => Math.abs(mm * 10 - Math.round(mm * 10)) < 1e-6;
     expect(pile(400, 0.033).every(whole)).toBe(false);
     expect(pile(401, 0.033).every(whole)).toBe(true);
+    expect(pile(401, 0.033)[0]).toBeCloseTo(18, 6);
   });
 });
 

@@ -40,6 +40,11 @@ describe('a price as it is written', () => {
     for (const v of [null, undefined, true, {}, [], () => 1]) expect(field.fits(v)).toBe(false);
   });
 
+  it('is in one currency', () => {
+    const two = [{ name: 'a', length: '1 m', price: '$9/m' }, { name: 'b', length: '1 m', price: '€9/m' }]; // prettier-ignore
+    expect(refusalOf(() => partsCost({ parts: two })).message).toMatch(/parts\[2\]\.price: got prices in "\$" and "€", takes one currency/); // prettier-ignore
+  });
+
   it('of a piece is never read as by the metre', () => {
     expect(
       fieldsOf(() => boardMeasure({ length: '1 m', width: '1 m', thickness: '1 m', price: '4/m each' })),
@@ -53,8 +58,8 @@ describe('a price as it is written', () => {
 describe('the cost of parts by hand', () => {
   // 2 x 1.8 x 0.07 x 0.034 = 0.008568 m3, 4 x 0.86 x 0.07 x 0.034 = 0.0081872 m3, 2 x 0.72 x 0.045 x 0.02 = 0.001296 m3;
   // 20 % on top at 680 a cubic metre: 6.991488, 6.6807552 and 1.057536.
-  const r = partsCost(partsCost.example);
   it('is 680 a cubic metre with a fifth on top, in all and part by part', () => {
+    const r = partsCost(partsCost.example);
     expect(r.byPart.map((p) => p.cost.value)).toEqual(
       [6.991488, 6.6807552, 1.057536].map((v) => expect.closeTo(v, 9) as number),
     );
@@ -73,6 +78,7 @@ describe('the cost of parts by hand', () => {
   });
 
   it('is drawn dearest first, with its currency on the axis and at the bars', () => {
+    const r = partsCost(partsCost.example);
     expect(barTitle(r.chart)).toBe('Cost (€)');
     expect(barsOf(r.chart).map((b) => [b.name, b.label])).toEqual([['rail (2)', '€6.99'], ['leg (4)', '€6.68'], ['brace (2)', '€1.06']]); // prettier-ignore
     const plain = partsCost({ parts: [{ name: 'a', length: '1 m' }, { name: 'b', length: '3 m', count: 2 }], price: '2/m' }); // prettier-ignore

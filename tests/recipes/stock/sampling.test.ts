@@ -32,11 +32,19 @@ describe('a sample of two, by hand', () => {
   });
 
   it('refuses a need beyond what so many pieces give, as a need and not as scatter', () => {
-    const equal = (needed: string) => pileSampling({ sample: '1 m, 1 m', needed });
-    expect(equal(`${2 ** 20} m`).piecesToPull).toBe(2 ** 20);
-    expect(refusalOf(() => equal(`${2 ** 20 + 1} m`)).message).toMatch(
-      /^pileSampling: needed: got .* m.*takes at most/,
-    );
+    const equal = (needed: string) => pileSampling({ sample: '2 m, 2 m', needed });
+    expect(equal(`${2 ** 21} m`).piecesToPull).toBe(2 ** 20);
+    // 2^20 pieces of 2 m; thousands are set apart by thin spaces.
+    expect(refusalOf(() => equal(`${2 ** 21 + 1} m`)).message.replace(/\s/g, ' ')).toMatch(/^pileSampling: needed: got 2 097 153 m, takes at most 2 097 152 m, what 1048576 such pieces give/); // prettier-ignore
+  });
+
+  it('tells the mean’s degrees of freedom and Student’s t', () => {
+    expect(at(100).workings.map((w) => w.says).join()).toMatch(/of 2 pieces; Student’s t for 1 degrees of freedom is 0\.000 to one side and 1\.000 to both/); // prettier-ignore
+    // t(0.95; 2) = 2.920 and t(0.975; 2) = 4.303 in any table.
+    const three = pileSampling({ sample: [9, 10, 11], needed: 100, confidence: '95 %' });
+    expect(three.workings.map((w) => w.says).join()).toMatch(/t for 2 degrees of freedom is 2\.920 to one side and 4\.303 to both/); // prettier-ignore
+    // One-sided: 12 pieces give at least 120 - 2.92 sqrt(12 + 48) = 97.4, 13: 130 - 2.92 sqrt(13 + 56.3) = 105.7.
+    expect(three.piecesToPull).toBe(13);
   });
 
   it('never gives less than nothing', () => {
@@ -88,6 +96,8 @@ describe('amounts of one kind', () => {
     // The kind with the fewest complaints is the one meant.
     expect(fieldsOf(() => pileSampling({ sample: ['1 kg', '2 m2', '3 m2'], needed: '3 m2' }))).toEqual(['sample[1]']); // prettier-ignore
     expect(refusalOf(() => pileSampling({ sample: ['1 kg', '2 m2', '3 m2'], needed: '3 m2' })).message).toMatch(/area/); // prettier-ignore
+    // All alike wrong, the first kind is asked for.
+    expect(refusalOf(() => pileSampling({ sample: ['x', 'y'], needed: '3 m2' })).message).toMatch(/takes a length/); // prettier-ignore
     expect(fieldsOf(() => pileSampling({ sample: '1 m', needed: '3 m' }))).toEqual(['sample']);
     expect(fieldsOf(() => pileSampling({ sample: '0 m, 0 m', needed: '3 m' }))).toEqual(['sample']);
     expect(fieldsOf(() => pileSampling({ sample: '1 m, 1 m', needed: '0 m' }))).toEqual(['needed']);
@@ -97,6 +107,9 @@ describe('amounts of one kind', () => {
     const inch = (r: { toText(): string }): boolean => /mean yield.*(?:in|ft)\b/.test(r.toText());
     expect(inch(pileSampling({ sample: '1 m, 1 m', needed: '3 m' }))).toBe(true);
     expect(inch(pileSampling({ sample: [1, 1], needed: 3 }))).toBe(false);
+    expect(pileSampling({ sample: [1, 1], needed: 3 }).toText()).not.toMatch(/mean yield\s+1 \(1\)/);
+    const { meanYield } = pileSampling({ sample: '2 m, 2 m', needed: '3 m' });
+    expect((meanYield as Quantity).in('m')).toBeCloseTo(2, 12);
   });
 });
 

@@ -88,6 +88,15 @@ describe('rough and dressed by hand', () => {
     expect(at('20 mm').roughLength).toBeUndefined();
   });
 
+  it('tells where the sizes come from', () => {
+    const r = roughToDressed(roughToDressed.example);
+    const named = roughToDressed({ nominal: '2x4' });
+    expect([says(r, 'custom of the workshop'), says(r, 'do not follow these sizes')]).toEqual([true, false]);
+    expect([says(named, 'custom of the workshop'), says(named, 'do not follow these sizes')]).toEqual([false, true]); // prettier-ignore
+    expect(r.roughLength?.in('mm')).toBeCloseTo(1870, 9);
+    expect(r.dressedLength?.in('mm')).toBeCloseTo(1830, 9);
+  });
+
   it('is drawn to scale, the dressed section in the middle of the rough one', () => {
     const dims = (r: { chart: unknown }): string => JSON.stringify(r.chart);
     const rough = dims(roughToDressed(roughToDressed.example));
@@ -100,6 +109,8 @@ describe('rough and dressed by hand', () => {
 
   it('takes one size and one only', () => {
     expect(fieldsOf(() => roughToDressed({}))).toEqual(['rough']);
+    expect(refusalOf(() => roughToDressed({})).message).toMatch(/got no size, takes one of/);
+    expect(refusalOf(() => roughToDressed({ rough: { thickness: '2 in', width: '4 in' }, nominal: '2x4' })).message).toMatch(/nominal: got rough and nominal, takes one of/); // prettier-ignore
     expect(fieldsOf(() => roughToDressed({ rough: { thickness: '2 in', width: '4 in' }, dressed: { thickness: '2 in', width: '4 in' } }))).toEqual(['dressed']); // prettier-ignore
   });
 });
@@ -194,6 +205,10 @@ describe('graded boards by hand', () => {
     expect([5, 6, 15, 16].map((s) => extra('FAS', s))).toEqual([undefined, 66, 165, undefined]);
     expect([2, 3, 10, 11].map((s) => extra('No.1 Common', s))).toEqual([undefined, 27, 90, undefined]);
     expect([extra('Selects', 8), extra('No.3A Common', 8)]).toEqual([undefined, undefined]);
+    expect(Object.keys(gradeYield({ grade: 'FAS', surfaceMeasure: 16 }))).not.toContain('unitsWithExtraCut');
+    const told = (grade: 'FAS' | 'No.3A Common') => gradeYield({ grade, surfaceMeasure: 8 }).workings.map((w) => w.says).join(); // prettier-ignore
+    expect(told('FAS')).toContain('no more than 4 are allowed');
+    expect(told('No.3A Common')).not.toContain('are allowed');
     const cuts = (s: number) => gradeYield({ grade: 'FAS', surfaceMeasure: s }).cuttings;
     expect([1, 3, 4, 7, 8].map(cuts)).toEqual([1, 1, 1, 1, 2]);
     expect(gradeYield({ grade: 'FAS', surfaceMeasure: 8 }).leastCutting).toBe('4 in x 5 ft or 3 in x 7 ft');
