@@ -86,7 +86,6 @@ export function solveBeam(given: BeamCase): Solved {
         (K[2 * i + r] as Float64Array)[2 * i + c]! += (k[r] as number[])[c] as number;
     }
   }
-  const scale = EI / length ** 3;
   const held = new Set<number>();
   for (const s of beam.supports) {
     const i = nodes.indexOf(s.position);
@@ -98,7 +97,7 @@ export function solveBeam(given: BeamCase): Solved {
       else (K[dof] as Float64Array)[dof]! += stiffness;
     }
   }
-  const u = solveLinear(K, F, held, scale);
+  const u = solveLinear(K, F, held);
   const force = new Float64Array(2 * n);
   members.forEach((m, i) => {
     const { k, p } = ends[i] as { k: number[][]; p: readonly number[] };
@@ -137,7 +136,7 @@ function memberAt(members: readonly Member[], x: number, side: 'left' | 'right')
 }
 
 function stateIn(m: Member, x: number, side: 'left' | 'right', { EI, GA }: BeamCase): State {
-  const u = Math.min(Math.max(x - m.a, 0), m.b - m.a);
+  const u = x - m.a;
   const out = {
     V: m.V,
     M: m.M + m.V * u,
@@ -179,7 +178,6 @@ function nodeLoads(
   GA: number,
   whole: number,
 ): readonly number[] {
-  if (loads.length === 0) return [0, 0, 0, 0];
   let [V, M, slope, sag] = [0, 0, 0, 0];
   for (const load of loads) {
     const s = stateBy(load, l, EI, GA);
@@ -196,40 +194,25 @@ function nodeLoads(
   return [v0, -m0 / whole, -right.V, right.M / whole];
 }
 
-/** Gauss with the greatest pivot; held unknowns are nought. */
-function solveLinear(
-  K: readonly Float64Array[],
-  F: Float64Array,
-  held: ReadonlySet<number>,
-  scale: number,
-): Float64Array {
+/** Gauss without a search for pivots: the matrix of a beam that is held is symmetric and positive. Held unknowns are nought. */
+function solveLinear(K: readonly Float64Array[], F: Float64Array, held: ReadonlySet<number>): Float64Array {
   const free = [...F.keys()].filter((i) => !held.has(i));
   const size = free.length;
-  const A: Float64Array[] = free.map((r) =>
-    Float64Array.from([
-      ...free.map((c) => ((K[r] as Float64Array)[c] as number) / scale),
-      (F[r] as number) / scale,
-    ]),
+  const A = free.map((r) =>
+    Float64Array.from([...free.map((c) => (K[r] as Float64Array)[c] as number), F[r] as number]),
   );
-  for (let c = 0; c < size; c++) {
-    let best = c;
-    for (let r = c + 1; r < size; r++)
-      if (Math.abs((A[r] as Float64Array)[c] as number) > Math.abs((A[best] as Float64Array)[c] as number))
-        best = r;
-    [A[c], A[best]] = [A[best] as Float64Array, A[c] as Float64Array];
-    const pivot = A[c] as Float64Array;
-    for (let r = c + 1; r < size; r++) {
-      const row = A[r] as Float64Array;
+  A.forEach((pivot, c) => {
+    for (const row of A.slice(c + 1)) {
       const f = (row[c] as number) / (pivot[c] as number);
-      if (f !== 0) for (let k = c; k <= size; k++) row[k]! -= f * (pivot[k] as number);
+      for (let k = c; k <= size; k++) row[k]! -= f * (pivot[k] as number);
     }
-  }
+  });
   const u = new Float64Array(F.length);
-  for (let r = size - 1; r >= 0; r--) {
-    const row = A[r] as Float64Array;
-    let sum = row[size] as number;
-    for (let c = r + 1; c < size; c++) sum -= (row[c] as number) * (u[free[c] as number] as number);
-    u[free[r] as number] = sum / (row[r] as number);
+  for (const [r, row] of [...A.entries()].reverse()) {
+    const known = free
+      .slice(r + 1)
+      .reduce((sum, at, i) => sum + (row[r + 1 + i] as number) * (u[at] as number), 0);
+    u[free[r] as number] = ((row[size] as number) - known) / (row[r] as number);
   }
   return u;
 }

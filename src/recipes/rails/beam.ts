@@ -185,8 +185,8 @@ const clean = (n: number, size: number): number => (Math.abs(n) < 1e-11 * size ?
 
 function verdict(sigma: number, tau: number, stuff: Stuff): string {
   const over = [
-    stuff.bending !== undefined && sigma > stuff.bending ? 'bending' : '',
-    stuff.shear !== undefined && tau > stuff.shear ? 'shear' : '',
+    sigma > (stuff.bending ?? Infinity) ? 'bending' : '',
+    tau > (stuff.shear ?? Infinity) ? 'shear' : '',
   ].filter(Boolean);
   if (over.length > 0) return `no: too much ${over.join(' and ')}`;
   const unchecked = [
@@ -201,7 +201,7 @@ function verdict(sigma: number, tau: number, stuff: Stuff): string {
 }
 
 function lifting(answer: { reactions: readonly { position: number; force: number }[] }): Caution[] {
-  const up = answer.reactions.filter((r) => r.force < -1e-9);
+  const up = answer.reactions.filter((r) => r.force < 0);
   return up.map((r) =>
     danger(
       `the support at ${both(new Quantity('length', r.position))} must hold the beam down with ${both(new Quantity('force', -r.force))}; where it only rests, the beam lifts there and the rest of this page does not hold`,

@@ -33,15 +33,9 @@ export function sagLimitField<
   const O extends { readonly says: string; readonly optional?: true; readonly default?: string },
 >(options: O) {
   const read = (value: unknown): SagLimit => {
-    const again = value as Partial<Record<'of' | 'ratio' | 'most', unknown>> | null;
-    if (
-      again !== null &&
-      typeof again === 'object' &&
-      (again.of === 'span'
-        ? typeof again.ratio === 'number' && again.ratio > 0
-        : again.of === 'length' && typeof again.most === 'number' && again.most > 0)
-    )
-      return value as SagLimit;
+    const again = value as Partial<Record<'of' | 'ratio' | 'most', unknown>> | null | undefined;
+    const [size] = again?.of === 'span' ? [again.ratio] : again?.of === 'length' ? [again.most] : [];
+    if (typeof size === 'number' && size > 0) return value as SagLimit;
     const share =
       typeof value === 'string' ? /^\s*(?:l|span|1)\s*\/\s*(\d{1,5}(?:\.\d{1,6})?)\s*$/i.exec(value) : null;
     if (share) {
@@ -119,21 +113,15 @@ export const creepChoices = [
 const creepTakes = `a creep factor of 1 to 5, or one of ${creepChoices.map((c) => `"${c}"`).join(', ')}`;
 const plain = (s: string): string => s.toLowerCase().replace(/[\s,_-]+/g, '');
 
+const inRange = (n: unknown): boolean => typeof n === 'number' && n >= 1 && n <= 5;
+
 /** A field for the creep factor: a number, or a choice from the published ones. */
 export function creepField<
   const O extends { readonly says: string; readonly optional?: true; readonly default?: string },
 >(options: O) {
   const read = (value: unknown): Creep => {
-    const again = value as { factor?: unknown; name?: unknown } | null;
-    if (
-      again !== null &&
-      typeof again === 'object' &&
-      typeof again.factor === 'number' &&
-      again.factor >= 1 &&
-      again.factor <= 5 &&
-      typeof again.name === 'string'
-    )
-      return value as Creep;
+    const again = value as { factor?: unknown; name?: unknown } | null | undefined;
+    if (typeof again?.name === 'string' && inRange(again.factor)) return value as Creep;
     const n =
       typeof value === 'number'
         ? value
@@ -141,7 +129,7 @@ export function creepField<
           ? Number(value)
           : undefined;
     if (n !== undefined) {
-      if (!(n >= 1 && n <= 5)) throw new Refusal(`got ${shown(value)}, takes ${creepTakes}`);
+      if (!inRange(n)) throw new Refusal(`got ${shown(value)}, takes ${creepTakes}`);
       return { factor: n, name: String(n) };
     }
     const row =

@@ -140,8 +140,7 @@ function readAgain(value: Record<string, unknown>): Section {
         )
       : o;
   const list = Array.isArray(parts['pieces']) ? parts['pieces'].map(each) : parts['pieces'];
-  if (shape === 'layers')
-    return readSection({ layers: list, ...(slides === undefined ? {} : { loose: slides }) });
+  if (shape === 'layers') return readSection({ layers: list, loose: slides });
   if (shape === 'beside') return readSection({ beside: list });
   return readSection(each(parts));
 }
@@ -149,9 +148,8 @@ function readAgain(value: Record<string, unknown>): Section {
 /** "45 x 95 mm": a side without a unit has that of the other. */
 function sides(text: string): { width: string; depth: string } {
   const parts = text.length > 80 ? [] : text.replace(/×/g, 'x').split(/\s*(?:x|by)\s*/i);
-  const [a, b] = parts as [string?, string?];
-  if (a === undefined || b === undefined || parts.length !== 2 || a === '' || b === '')
-    throw new Refusal(`got ${shown(text)}, takes ${takes}`);
+  const [a, b, ...more] = parts;
+  if (!a || !b || more.length > 0) throw new Refusal(`got ${shown(text)}, takes ${takes}`);
   const unit = /[^\d\s./½⅓⅔¼¾⅛⅜⅝⅞-]+\s*$/.exec(b)?.[0] ?? '';
   const bare = /^[\d\s./½⅓⅔¼¾⅛⅜⅝⅞-]+$/.test(a);
   return { width: bare ? `${a} ${unit}` : a, depth: b };

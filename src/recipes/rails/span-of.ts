@@ -153,7 +153,7 @@ export function spansOf(
   };
 }
 
-/** Without shear the formula turns round; with it the span is found by Newton's steps, which fall on it from above. */
+/** The formula of the sag turned round, with its shear where the shear modulus is known. */
 function byDeflection(
   facts: SectionFacts,
   stuff: Stuff,
@@ -163,26 +163,20 @@ function byDeflection(
   work: Work,
 ): number {
   const I = facts.EI / stuff.E;
-  if (!Number.isFinite(facts.GA)) {
+  if (stuff.G === undefined) {
     return limit.of === 'span'
       ? work.apply(spanByShare, { E: stuff.E, I, n: limit.ratio, K: creep, q: load })
       : work.apply(spanByLength, { E: stuff.E, I, d: limit.most, K: creep, q: load });
   }
   const a = (5 * creep * load) / (384 * facts.EI);
   const b = (creep * load) / (8 * facts.GA);
-  let L: number;
-  if (limit.of === 'length') {
-    // A quadratic in L², written so that nothing cancels.
-    L = Math.sqrt((2 * limit.most) / (b + Math.sqrt(b * b + 4 * a * limit.most)));
-  } else {
-    const most = 1 / limit.ratio;
-    L = Math.cbrt(most / a);
-    for (let i = 0; i < 60; i++) {
-      const next = L - (a * L ** 3 + b * L - most) / (3 * a * L * L + b);
-      if (Math.abs(next - L) <= 1e-15 * L) break;
-      L = next;
-    }
-  }
+  // A length is met by a quadratic in L², written so that nothing cancels; a share by the one root of a L³ + b L = 1/n.
+  const L =
+    limit.of === 'length'
+      ? Math.sqrt((2 * limit.most) / (b + Math.sqrt(b * b + 4 * a * limit.most)))
+      : 2 *
+        Math.sqrt(b / (3 * a)) *
+        Math.sinh(Math.asinh((1.5 * Math.sqrt((3 * a) / b)) / (limit.ratio * b)) / 3);
   work.say(`Longest span for the sag, bending and shear together: ${(L * 1000).toFixed(1)} mm.`);
   return L;
 }
@@ -197,8 +191,7 @@ export function sagAt(
 ): number {
   const I = facts.EI / stuff.E;
   const says = 'check: sag at that span in the long run';
-  if (!Number.isFinite(facts.GA) || stuff.G === undefined)
-    return work.apply(sagBent, { K: creep, q: load, L, E: stuff.E, I }, says);
+  if (stuff.G === undefined) return work.apply(sagBent, { K: creep, q: load, L, E: stuff.E, I }, says);
   return work.apply(
     sagWhole,
     { K: creep, q: load, L, E: stuff.E, I, G: stuff.G, A_s: facts.GA / stuff.G },
@@ -209,8 +202,8 @@ export function sagAt(
 export function leastOf(spans: Spans): [number, string] {
   let best: [number, string] = [spans.deflection, 'deflection'];
   for (const by of ['bending', 'shear'] as const) {
-    const L = spans[by];
-    if (L !== undefined && L < best[0]) best = [L, by];
+    const L = spans[by] ?? Infinity;
+    if (L < best[0]) best = [L, by];
   }
   return best;
 }

@@ -157,7 +157,7 @@ export const tipping = recipe({
     ].map((s) => {
       const held = m * g0 * s.a;
       const over = given.edgeLoad * s.o + given.push * given.pushHeight;
-      return { ...s, held, over, use: over / held, margin: (held - over) / (m * g0 + given.edgeLoad) };
+      return { ...s, held, margin: (held - over) / (m * g0 + given.edgeLoad) };
     });
     const worse = sides.reduce((x, y) => (y.margin < x.margin - 1e-12 ? y : x));
     const M_s = work.apply(holding, { m, g: g0, a: worse.a });
@@ -172,7 +172,7 @@ export const tipping = recipe({
     const heights = given.parts.every((p) => p.height !== undefined);
     const high = given.parts.reduce((s, p) => s + p.mass * (p.height ?? 0), 0) / m;
     return {
-      safe: M_o === 0 || M_s / M_o >= given.factor * (1 - 1e-12),
+      safe: M_s >= M_o * given.factor * (1 - 1e-12),
       margin: worse.margin,
       factor: M_o < 1e-9 * M_s ? undefined : M_s / M_o,
       worseSide: worse.name,

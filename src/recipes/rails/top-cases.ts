@@ -100,13 +100,14 @@ export function topCases(
 ): { cases: Solved[]; stuff: Stuff; facts: SectionFacts; K: number } {
   const mmOf = (m: number): string => both(new Quantity('length', m));
   const at = supportsOf(given);
-  at.forEach((x, i) => {
+  for (const x of at)
     if (x > given.length)
       throw new Refusal({
         field: 'supports',
         says: `got a support at ${mmOf(x)}, takes places on the top, at most its length of ${mmOf(given.length)}`,
       });
-    if (i > 0 && x - (at[i - 1] as number) < given.length * 1e-4)
+  at.slice(1).forEach((x, i) => {
+    if (x - (at[i] as number) < given.length * 1e-4)
       throw new Refusal({ field: 'supports', says: `got two supports at ${mmOf(x)}, takes them apart` });
   });
   const along = stuffOf(given, work);

@@ -63,7 +63,7 @@ export const topSag = recipe({
     );
     const limit = sagLimitText(given.limit);
     const tooFar = nearest.use > 1 + 1e-9;
-    const tooMuch = stuff.bending !== undefined && stress > stuff.bending;
+    const tooMuch = stress > (stuff.bending ?? Infinity);
     const verdict = [
       tooFar
         ? `sags too far ${nearest.where}: ${mm(nearest.use * nearest.allowed)} where ${limit} allows ${mm(nearest.allowed)}`
