@@ -196,20 +196,20 @@ describe('the integer programme', () => {
   const patterns = everyFilling(full.sizes, full.demand, 12).filter((c) => c.some((n) => n > 0)).map((c) => patternOf(0, c)); // prettier-ignore
 
   it('finds a plan within the target, or proves that these patterns have none', () => {
-    const found = chooseWhole(highs, full, patterns, 4, 20);
+    const found = chooseWhole(highs, full, patterns, 4, 2);
     expect(found.state).toBe('found');
     expect(found.chosen.reduce((s, c) => s + c.times, 0)).toBe(4);
-    expect(chooseWhole(highs, full, patterns, 3, 20)).toEqual({ state: 'none', chosen: [] });
-    expect(chooseWhole(highs, full, alone(full), 4, 20).state).toBe('none');
+    expect(chooseWhole(highs, full, patterns, 3, 2)).toEqual({ state: 'none', chosen: [] });
+    expect(chooseWhole(highs, full, alone(full), 4, 2).state).toBe('none');
     // 7, 7, 5 + 5, 4 + 4 + 4, 3 + 3 + 3 + 3: five boards of one size each.
-    expect(chooseWhole(highs, full, alone(full), 5, 20).state).toBe('found');
+    expect(chooseWhole(highs, full, alone(full), 5, 2).state).toBe('found');
   });
 
   it('takes no more boards than there are', () => {
     const p: CuttingProblem = { sizes: [5], demand: [4], stock: [{ capacity: 10, cost: 1, count: 1 }, { capacity: 10, cost: 3, count: Infinity }], step: 1 }; // prettier-ignore
     const all = alone(p);
-    expect(chooseWhole(highs, p, all, 3, 20).state).toBe('none');
-    expect(chooseWhole(highs, p, all, 4, 20).chosen.map((c) => [c.pattern.stock, c.times])).toEqual([[0, 1], [1, 1]]); // prettier-ignore
+    expect(chooseWhole(highs, p, all, 3, 2).state).toBe('none');
+    expect(chooseWhole(highs, p, all, 4, 2).chosen.map((c) => [c.pattern.stock, c.times])).toEqual([[0, 1], [1, 1]]); // prettier-ignore
   });
 
   it('out of time leaves the matter open', () => {
@@ -225,32 +225,32 @@ describe('the integer programme', () => {
   it('closes a hunt: a better plan, or the proof that there is none', async () => {
     const hunt = await huntFor(pairs);
     expect(hunt.standing.best.cost).toBe(3);
-    await close(hunt, highs, 20, 3000);
+    await close(hunt, highs, 2, 3000);
     expect([hunt.standing.best.cost, hunt.standing.bound]).toEqual([2, 0]);
     expect(faultsOf(pairs, hunt.standing.best.boards)).toEqual([]);
     // Nothing is known of a bound but what the programme itself proves.
-    await close(hunt, highs, 20, 3000);
+    await close(hunt, highs, 2, 3000);
     expect([hunt.standing.bound, hunt.standing.done]).toEqual([2, true]);
     expect(hunt.standing.told.join()).toMatch(/plan by integer programming.*every pattern of a better plan/);
     // With fewer patterns than there are, nothing is proved.
     const few = await huntFor(pairs);
-    await close(few, highs, 20, 0);
+    await close(few, highs, 2, 0);
     expect(few.standing.bound).toBe(0);
     expect(few.standing.told.join()).not.toMatch(/every pattern/);
     const late = await huntFor(small, new Clock(Infinity, () => true));
-    await close(late, highs, 20, 3000);
+    await close(late, highs, 2, 3000);
     expect(late.standing.bound).toBe(0);
     for (const h of [hunt, few, late]) h.master.dispose();
   });
 
   it('over no pattern at all is proof', () => {
-    expect(chooseWhole(highs, full, [], 9, 20)).toEqual({ state: 'none', chosen: [] });
+    expect(chooseWhole(highs, full, [], 9, 2)).toEqual({ state: 'none', chosen: [] });
   });
 });
 
 describe('a search', () => {
   const run = (p: CuttingProblem, more: object = {}) =>
-    search(p, { until: performance.now() + 60_000, stopped: () => false, changed: () => undefined, patience: 2, loadSolver, ...more }); // prettier-ignore
+    search(p, { until: performance.now() + 2000, stopped: () => false, changed: () => undefined, patience: 2, loadSolver, ...more }); // prettier-ignore
 
   it('proves its plan the best of all, for boards, lengths and costs', async () => {
     const u = seeded(21);

@@ -54,8 +54,8 @@ describe('where a price cannot be proved', () => {
 
   it('the integer programme may find a better plan, but proves nothing', async () => {
     const hunt = await hunting(pairs);
-    await close(hunt, await loadSolver(), 20, 3000);
-    await close(hunt, await loadSolver(), 20, 3000);
+    await close(hunt, await loadSolver(), 2, 3000);
+    await close(hunt, await loadSolver(), 2, 3000);
     expect([hunt.standing.best.cost, hunt.standing.bound]).toEqual([2, 0]);
     hunt.master.dispose();
   });
@@ -77,7 +77,7 @@ describe('a search stopped at any moment', () => {
     const hunt = await hunting(pairs, clock, (says) => {
       if (says.startsWith('integer programme over')) stopped = true;
     });
-    await close(hunt, await loadSolver(), 20, 3000);
+    await close(hunt, await loadSolver(), 2, 3000);
     expect([hunt.standing.best.cost, stopped]).toEqual([3, true]);
     hunt.master.dispose();
   });
