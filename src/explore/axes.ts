@@ -3,6 +3,7 @@ import type { RecipeEntry } from '../recipe/entry.js';
 import type { Field } from '../recipe/field.js';
 import { isNumberField, quantityPart } from './columns.js';
 import { Each, Range, rangeFromText } from './range.js';
+import { readUnder } from './reading.js';
 
 /** One swept input: its values in base units, or the things named, with the labels people read. */
 export interface Axis {
@@ -72,18 +73,7 @@ export function axesOf(
 function axisOf(r: RecipeEntry, name: string, value: Range | Each, steps: number): Axis {
   const whole = r.inputs[name] as Field;
   const field = value instanceof Range ? quantityPart(whole) : whole;
-  const read = (v: unknown): unknown => {
-    try {
-      return field.read(v);
-    } catch (error) {
-      if (error instanceof Refusal)
-        throw new Refusal(
-          error.troubles.map((t) => ({ field: t.field ? `${name}.${t.field}` : name, says: t.says })),
-          r.name,
-        );
-      throw error;
-    }
-  };
+  const read = (v: unknown): unknown => readUnder(r.name, name, () => field.read(v));
   if (value instanceof Each) {
     const values = value.values.map(read);
     const numeric = isNumberField(field);

@@ -2,6 +2,7 @@ import { lineChart } from '../charts/lineChart.js';
 import { renderSvg } from '../charts/svg.js';
 import { shownChart } from '../charts/show.js';
 import type { ChartSpec } from '../charts/types.js';
+import { attempt } from '../quantities/attempt.js';
 import type { Kind } from '../quantities/kind.js';
 import { both, Quantity } from '../quantities/quantity.js';
 import { Refusal, nearest, shown } from '../quantities/refusal.js';
@@ -12,6 +13,7 @@ import type { Output, Outputs } from '../recipe/output.js';
 import type { Recipe } from '../recipe/recipe.js';
 import { followedNow } from '../recipe/watcher.js';
 import { axisUnit, columnUnit, inUnit, isNumberField, quantityPart, textOf } from './columns.js';
+import { readUnder } from './reading.js';
 import { targetOf } from './target.js';
 
 export interface SolveOptions {
@@ -73,7 +75,7 @@ export function solveFor<F extends Fields, O extends Outputs>(
   const [output, wanted] = targets[0] as [string, unknown];
   const goal = targetOf(r, output, wanted);
   const end = (v: unknown, limit: number | undefined, name: string): number => {
-    if (v !== undefined) return reading(name, () => field.read(v) as number);
+    if (v !== undefined) return readUnder(r.name, name, () => field.read(v) as number);
     if (limit !== undefined) return limit;
     throw new Refusal(
       {
@@ -90,14 +92,9 @@ export function solveFor<F extends Fields, O extends Outputs>(
     (r.example as Record<string, unknown>)[input] ?? field.default ?? textOf(field.kind, (low + high) / 2);
   const base = r.read({ ...inputs, [input]: start });
   const f = (x: number): number | undefined => {
-    try {
-      const y = (r.evaluate({ ...base, [input]: x }) as Record<string, unknown>)[output];
-      return typeof y === 'number' && Number.isFinite(y) ? y - goal : undefined;
-    } catch (error) {
-      // Places where the recipe refuses its inputs are gaps in the range, not roots.
-      if (error instanceof Refusal) return undefined;
-      throw error;
-    }
+    // Places where the recipe refuses its inputs are gaps in the range, not roots.
+    const got = attempt(() => (r.evaluate({ ...base, [input]: x }) as Record<string, unknown>)[output]);
+    return typeof got === 'number' && Number.isFinite(got) ? got - goal : undefined;
   };
   const xs = places(low, high, field.kind === 'count');
   const { ys, roots } = followedNow({}, r.title, ({ onProgress }) => {
@@ -135,16 +132,6 @@ export function solveFor<F extends Fields, O extends Outputs>(
     o,
     roots.length === 0 ? best : -1,
   );
-
-  function reading(name: string, read: () => number): number {
-    try {
-      return read();
-    } catch (error) {
-      if (error instanceof Refusal)
-        throw new Refusal({ field: name, says: error.troubles[0]?.says ?? '' }, r.name);
-      throw error;
-    }
-  }
 }
 
 function places(low: number, high: number, whole: boolean): number[] {

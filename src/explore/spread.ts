@@ -6,6 +6,7 @@ import { unitOf } from '../quantities/unit.js';
 import type { Field } from '../recipe/field.js';
 import { isNumberField, quantityPart } from './columns.js';
 import { Each } from './range.js';
+import { readUnder } from './reading.js';
 
 /** How one input spreads: a draw of 0 to 1 becomes a value. */
 export interface Spread {
@@ -55,11 +56,11 @@ export function spreadOf(name: string, whole: Field, value: unknown): Spread | u
       : Array.isArray(value) && field.kind !== 'list' && field.kind !== 'table'
         ? value
         : undefined;
-  const read = (v: unknown): unknown => named(name, () => field.read(v));
+  const read = (v: unknown): unknown => readUnder('', name, () => field.read(v));
   if (each && !written) {
     if (each.length === 0)
       throw new Refusal({ field: name, says: 'got an empty list, takes at least one value' });
-    const values = each.map((v) => named(name, () => whole.read(v)));
+    const values = each.map((v) => readUnder('', name, () => whole.read(v)));
     return {
       name,
       says: `one of ${values.length} values`,
@@ -149,28 +150,11 @@ function fromText(text: string): WrittenSpread | undefined {
   return undefined;
 }
 
-/** Puts the input's name before what its field says. */
-function named<T>(name: string, read: () => T): T {
-  try {
-    return read();
-  } catch (error) {
-    if (error instanceof Refusal)
-      throw new Refusal(
-        error.troubles.map((t) => ({ field: t.field ? `${name}.${t.field}` : name, says: t.says })),
-      );
-    throw error;
-  }
-}
-
+/** A width of spread as a number of the base unit. @throws Refusal */
 function differenceOf(name: string, field: Field, value: unknown): number {
-  try {
-    const n = toQuantity(value, field.kind as Kind).value;
-    if (field.kind !== 'temperature') return n;
-    // A difference of temperatures has no offset: 2 degF is 1.1 degC.
-    const unit = /[A-Za-z°].*$/.exec(String(value))?.[0] ?? 'degC';
-    return n - unitOf('temperature', unit.replace('°', 'deg')).offset;
-  } catch (error) {
-    if (error instanceof Refusal) throw new Refusal({ field: name, says: error.troubles[0]?.says ?? '' });
-    throw error;
-  }
+  const n = readUnder('', name, () => toQuantity(value, field.kind as Kind).value);
+  if (field.kind !== 'temperature') return n;
+  // A difference of temperatures has no offset: 2 degF is 1.1 degC. A temperature that could be read names its unit.
+  const unit = (/[A-Za-z°].*$/.exec(String(value)) as RegExpExecArray)[0];
+  return n - unitOf('temperature', unit.replace('°', 'deg')).offset;
 }

@@ -61,7 +61,7 @@ export function makeSweep(
     frame: () =>
       frame(
         Array.from({ length: n }, (_, i) =>
-          Object.fromEntries(columns.map((c) => [c.unit ? `${c.name} (${c.unit})` : c.name, c.values[i]])),
+          Object.fromEntries(columns.map((c) => [withUnit(c.name, c.unit), c.values[i]])),
         ),
       ),
     toMarkdown: () =>
@@ -113,6 +113,10 @@ export function makeSweep(
   return result;
 }
 
+/** A name with the unit of its column; money, counts and names of things have none. */
+const withUnit = (name: string, unit: string | undefined): string =>
+  unit === undefined || axisUnit(unit) === '' ? name : `${name} (${unit})`;
+
 /** At most twelve rows are printed, spread evenly, the first and last among them. */
 function table(
   columns: readonly Column[],
@@ -127,7 +131,7 @@ function table(
   const cell = (v: number | string | undefined): string =>
     typeof v === 'number' ? (Number.isFinite(v) ? number(v, 4) : '') : (v ?? '');
   return [
-    row(columns.map((c) => (c.unit ? `${words(c.name)} (${axisUnit(c.unit)})` : words(c.name)))),
+    row(columns.map((c) => withUnit(words(c.name), c.unit && axisUnit(c.unit)))),
     rule(columns.length),
     ...picks.map((i) => row(columns.map((c) => cell(c.values[i])))),
   ].filter((x) => x !== '');

@@ -3,6 +3,7 @@ import { toQuantity } from '../quantities/parse.js';
 import { Refusal, nearest, shown } from '../quantities/refusal.js';
 import type { RecipeEntry } from '../recipe/entry.js';
 import { isNumberField, numberOutputs } from './columns.js';
+import { readUnder } from './reading.js';
 
 /** The number that stands for text of a field, for targets and limits. @throws Refusal */
 export function targetOf(r: RecipeEntry, output: string, value: unknown): number {
@@ -18,11 +19,5 @@ export function targetOf(r: RecipeEntry, output: string, value: unknown): number
       r.name,
     );
   }
-  try {
-    return toQuantity(value, o.kind as Kind).value;
-  } catch (error) {
-    if (error instanceof Refusal)
-      throw new Refusal({ field: output, says: error.troubles[0]?.says ?? '' }, r.name);
-    throw error;
-  }
+  return readUnder(r.name, output, () => toQuantity(value, o.kind as Kind).value);
 }
