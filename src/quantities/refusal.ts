@@ -61,21 +61,18 @@ export function nearest(text: string, names: Iterable<string>): string | undefin
 }
 
 /** Letters changed, left out, put in or swapped with the next; a swap is the commonest slip of all, so it counts once. */
-function editDistance(a: string, b: string, enough: number): number {
+function editDistance(a: string, b: string): number {
   let twoBefore: number[] = [];
   let before = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
     const row = [i];
-    let low = i;
     for (let j = 1; j <= b.length; j++) {
       const change = (before[j - 1] as number) + (a[i - 1] === b[j - 1] ? 0 : 1);
       let d = Math.min(change, (before[j] as number) + 1, (row[j - 1] as number) + 1);
       // Before the first letters there is nothing, which equals no letter.
       if (a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) d = Math.min(d, (twoBefore[j - 2] as number) + 1);
       row.push(d);
-      if (d < low) low = d;
     }
-    if (low >= enough) return low;
     twoBefore = before;
     before = row;
   }

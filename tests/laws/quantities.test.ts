@@ -115,8 +115,9 @@ describe('laws of quantities', () => {
       '- '.repeat(60),
       "1'".repeat(60),
     ];
+    const turns = Number(process.env['HOSTILE_RUNS'] ?? 20_000) / 10;
     const start = performance.now();
-    for (let i = 0; i < 2000; i++) {
+    for (let i = 0; i < turns; i++) {
       for (const p of patterns) {
         try {
           parseQuantity(p, 'length');
@@ -125,7 +126,7 @@ describe('laws of quantities', () => {
         }
       }
     }
-    expect(performance.now() - start).toBeLessThan(20_000);
+    expect(performance.now() - start).toBeLessThan(10 * turns);
   });
 
   it('reads a quantity of any kind from free text', () => {

@@ -53,6 +53,7 @@ describe('a formula as people write it', () => {
   it('tells where a letter is raised to a power', () => {
     const marked = (s: string, power: boolean): string => (power ? `[${s}]` : s);
     expect(plainOf(parseTree('a^2 + pi^2 * b'), marked)).toBe('[a]^2 + π^2 × b');
+    expect(plainOf(parseTree('(a + b)^2'), marked)).toBe('(a + b)^2');
     expect(latexOf(parseTree('sqrt(a)'), asIs)).toBe('\\sqrt{a}');
   });
 });

@@ -39,6 +39,7 @@ describe('a text for a quantity', () => {
       'length',
       `got "5' in", takes a length such as "900 mm"; feet and inches are written 5' 10 1/2"`,
     ],
+    ['5 abc', 'money', 'got "5 abc", takes an amount of money such as "12.50"'],
     ['3.5 1/2 in', 'length', 'got the unit "1/2 in", takes a length such as "900 mm"'],
     ['5 N/(m)', 'lineLoad', 'got the unit "N/(m)", takes a load by length such as "450 N/m"'],
   ])('%s as %s is refused in words', (text, kind, says) => {

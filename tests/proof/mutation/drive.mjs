@@ -98,7 +98,9 @@ export async function drive(folder, faults, testFiles, say) {
     loading.has(file) && !seen.broken.some((b) => b.test.startsWith(`${file}#`));
   // One test may be that which loads the module once more.
   const rest = faults.filter(
-    (f) => !seen.end.has(f.id) && (seen.alone.has(f.id) || (seen.loads.has(f.id) && (seen.tests.get(f.id)?.size ?? 0) <= 1)),
+    (f) =>
+      !seen.end.has(f.id) &&
+      (seen.alone.has(f.id) || (seen.loads.has(f.id) && (seen.tests.get(f.id)?.size ?? 0) <= 1)),
   );
   say(`${rest.length} to be tried in a process of their own`);
   let done = 0;
