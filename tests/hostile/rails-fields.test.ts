@@ -91,6 +91,7 @@ describe('loads', () => {
     ['that end before they begin', { kind: 'spread', from: 2, to: 1, q1: 5, q2: 5 }],
     ['of no number', { kind: 'uniform', q: NaN }],
     ['called by a word of the language', { kind: 'constructor', q: 5 }],
+    ['of figures in quotes', { kind: 'uniform', q: '5' }],
   ])('in numbers, %s, are refused', (_, l) => expect(refused(() => loads.read([l]))).toMatch(/\[1\]/));
   it('in numbers, at the ends of their ranges, are taken', () => {
     const all = [
@@ -212,6 +213,21 @@ describe('sections', () => {
     ];
     for (const [written, text] of words) expect(section.show(section.read(written))).toBe(text);
   });
+  it('are read up to eighty letters and a hundred pieces', () => {
+    const spaced = (n: number) => `45${' '.repeat(n - 9)}x 95 mm`;
+    expect(spaced(80)).toHaveLength(80);
+    expect(section.read(spaced(80))).toMatchObject({ width: 0.045 });
+    expect(refused(() => section.read(spaced(81)))).toMatch(/takes width by depth/);
+    const many = (n: number) => ({
+      beside: Array.from({ length: n }, () => ({ width: '9 mm', depth: '9 mm' })),
+    });
+    expect(section.read(many(100))).toMatchObject({ shape: 'beside' });
+    expect(section.read({ shape: 'layers', pieces: [{ width: 0.009, depth: 0.009 }] })).toMatchObject({
+      loose: false,
+    });
+    for (const text of ['45 mm x', 'x 95 mm', '45 x 95 x 20 mm', '', 'by'])
+      expect(refused(() => section.read(text))).toMatch(/takes width by depth/);
+  });
   it('must be solid where the recipe asks for a rectangle', () => {
     expect(solid.read('45 x 95 mm')).toEqual({ shape: 'solid', width: 0.045, depth: 0.095 });
     expect(() => rackingFrame({ ...rackingFrame.example, section: { diameter: '30 mm' } })).toThrow(
@@ -258,6 +274,10 @@ describe('limits of sag', () => {
       { of: 'span', ratio: 0 },
       { of: 'length', most: 0 },
       { of: 'length', ratio: 5 },
+      { of: 'span', ratio: '300' },
+      { of: 'length', most: '0.003' },
+      { of: 'other', most: 5 },
+      ['L/300'],
     ])
       expect(refused(() => limit.read(wrong))).toMatch(
         /takes a share of the span such as "L\/300", a length/,
@@ -288,6 +308,9 @@ describe('creep', () => {
     { factor: 5.1, name: 'x' },
     { factor: 0.9, name: 'x' },
     { factor: 'x', name: 'y' },
+    { factor: '2', name: 'y' },
+    { factor: 2, name: 7 },
+    ['1.5'],
   ])('%j is refused', (n) =>
     expect(refused(() => creep.read(n))).toMatch(/takes a creep factor of 1 to 5, or one of "no creep"/),
   );

@@ -31,13 +31,9 @@ const domainOf = (p: Panel) => (p.layer[0]!.encoding.y!.scale as { domain: numbe
 const simple = { length: '2 m', supports: ['0 m', '2 m'], section: '45 x 95 mm', modulus: '9 GPa' };
 
 describe('shear, moment and sag under the load', () => {
-  const [picture, shear, moment, sag] = panelsOf(beam({ ...simple, loads: ['4 kN at 1 m'] })) as [
-    Panel,
-    Panel,
-    Panel,
-    Panel,
-  ];
+  const panels = () => panelsOf(beam({ ...simple, loads: ['4 kN at 1 m'] })) as [Panel, Panel, Panel, Panel];
   it('4 kN in the middle of 2 m: from 2 to -2 kN, 2 kN m, each drawn from end to end', () => {
+    const [, shear, moment] = panels();
     const values = shear.layer[0]!.data.values;
     expect(values[0]).toMatchObject({ x: 0, y: expect.closeTo(2, 9), zero: 0 });
     expect(values[values.length - 1]).toMatchObject({ x: 2000, y: expect.closeTo(-2, 9) });
@@ -50,6 +46,7 @@ describe('shear, moment and sag under the load', () => {
     expect(moment.layer[0]!.data.values[80]).toMatchObject({ x: 1000, y: expect.closeTo(2, 9) });
   });
   it('marks the worst with its place', () => {
+    const [picture, shear, moment, sag] = panels();
     expect(labelsIn(shear)).toEqual(['2 kN at 0 mm']);
     expect(labelsIn(moment)).toEqual(['2 kN·m at 1000 mm']);
     // P L³/(48 E I): 4000 × 8/(48 × 9e9 × 45 × 95³/12).
@@ -57,6 +54,7 @@ describe('shear, moment and sag under the load', () => {
     expect(labelsIn(picture)).toEqual(['4 kN', '2 kN']);
   });
   it('leaves room past the curve where it goes, and a little where it does not', () => {
+    const [, shear, moment] = panels();
     expect(domainOf(shear)[0]).toBeCloseTo(-2 - 4 * 0.36, 9);
     expect(domainOf(shear)[1]).toBeCloseTo(2 + 4 * 0.36, 9);
     expect(domainOf(moment)[0]).toBeCloseTo(-2 * 0.36 * 0.3, 9);
@@ -84,11 +82,34 @@ describe('shear, moment and sag under the load', () => {
         .map((l) => l.mark)
         .filter((m) => m.type === 'text')
         .map((m) => m.baseline);
+    const [, shear, moment] = panels();
     expect(new Set(place(moment))).toEqual(new Set(['top']));
     expect(new Set(place(shear))).toEqual(new Set(['bottom']));
     expect(new Set(place(panelsOf(beam({ ...simple, loads: ['-4 kN at 1 m'] }))[2]!))).toEqual(
       new Set(['bottom']),
     );
+  });
+  it('sets those words seven px away, outward, and under the line where there is nothing', () => {
+    const away = (p: Panel) =>
+      new Set(p.layer.flatMap((l) => (l.mark.type === 'text' ? [`${l.mark.baseline} ${l.mark.dy}`] : [])));
+    const [, shear, moment] = panels();
+    expect([away(moment), away(shear)]).toEqual([new Set(['top 7']), new Set(['bottom -7'])]);
+    const nothing = panelsOf(beam({ ...simple, loads: ['0 N/m'] }));
+    expect([away(nothing[2]!), away(nothing[1]!)]).toEqual([new Set(['top 7']), new Set(['bottom -7'])]);
+  });
+  it('names the places along the beam once, under the lowest curve', () => {
+    const axes = panels()
+      .slice(1)
+      .map((p) => (p.layer[0]!.encoding.x!.axis as { title: unknown }).title);
+    expect(axes).toEqual([null, null, 'From the left end (mm)']);
+  });
+  it('writes four digits of small figures, all of large ones', () => {
+    const at = panelsOf(
+      beam({ ...simple, length: '20 m', supports: ['0 m', '20 m'], loads: ['1234.56 N at 12.345 m'] }),
+    );
+    // Shear 1234.56 × 12.345/20 right of the load; moment 1234.56 × 12.345 × 7.655/20 N m.
+    expect(labelsIn(at[1])).toEqual(['-762 N at 12345 mm']);
+    expect(labelsIn(at[2])).toEqual(['5.833 kN·m at 12345 mm']);
   });
   it('keeps its words inside the picture, at either end', () => {
     for (const supports of [['fixed 0 m'], ['fixed 2 m']]) {
@@ -221,6 +242,22 @@ describe('the other pictures', () => {
     const dots = rowsIn(railSpan(railSpan.example).chart).filter((r) => r.x === 95 && !('series' in r));
     expect(dots.length).toBeGreaterThan(0);
     for (const dot of dots) expect(dot.y).toBeCloseTo(railSpan(railSpan.example).span.in('mm'), 6);
+  });
+  it('span against depth runs from 0.4 to twice the depth, in mm', () => {
+    const chart = railSpan({ section: '45 x 95 mm', load: '450 N/m', modulus: '9 GPa' }).chart;
+    const line = rowsIn(chart).filter((r) => r.series === 'the timber of the modulus given');
+    expect(line).toHaveLength(37);
+    const of = (depth: number) =>
+      railSpan({ section: `45 x ${depth} mm`, load: '450 N/m', modulus: '9 GPa' }).span.in('mm');
+    for (const [i, depth] of [
+      [0, 38],
+      [9, 76],
+      [36, 190],
+    ] as const) {
+      expect(line[i]!.x).toBeCloseTo(depth, 9);
+      expect(line[i]!.y).toBeCloseTo(of(depth), 6);
+    }
+    expect(JSON.stringify((chart as { title: unknown }).title)).toMatch(/Rail 45 mm wide, 450 N\/m/);
   });
   it('a frame as its corners are made', () => {
     const titleOf = (more: object) =>

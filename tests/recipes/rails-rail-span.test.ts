@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { railSpan } from '../../src/recipes/rails/rail-span.js';
+import { leastOf, secondMoment } from '../../src/recipes/rails/span-of.js';
 
 const near = (got: number | undefined, wanted: number) => expect((got as number) / wanted).toBeCloseTo(1, 9);
 const texts = (r: { cautions: readonly { text: string }[] }) => r.cautions.map((c) => c.text).join('\n');
@@ -25,6 +26,7 @@ describe('railSpan', () => {
     near(r.bendingStress.value, (450 * L * L) / 8 / ((0.045 * 0.095 ** 2) / 6));
     near(r.shearStress.value, (1.5 * 450 * L) / 2 / (0.045 * 0.095));
     expect(r.sources.some((s) => s.id === 'ec5-kdef-help')).toBe(true);
+    expect(railSpan({ ...base, long: 1.6 }).sources.every((s) => s.id)).toBe(true);
   });
   it('with shear: the sag at the span is the limit, as a share or as a length', () => {
     const I = (0.045 * 0.095 ** 3) / 12;
@@ -65,6 +67,13 @@ describe('railSpan', () => {
       );
     expect(at(0.3801)).not.toMatch(/less than four times the depth/);
     expect(at(0.3799)).toMatch(/less than four times the depth/);
+  });
+  it('shows the second moment of its section: 45 × 95³/12 = 3 215 156 mm⁴', () => {
+    near(secondMoment.of({ b: 0.045, h: 0.095 }), 3215156.25e-12);
+  });
+  it('of equal spans names the sag first', () => {
+    expect(leastOf({ deflection: 2, bending: 2, shear: 2 })).toEqual([2, 'deflection']);
+    expect(leastOf({ deflection: 2, bending: undefined, shear: 1.9 })).toEqual([1.9, 'shear']);
   });
   it('is decided by the least of the three', () => {
     const by = (more: object) => railSpan({ ...base, ...more }).governedBy;

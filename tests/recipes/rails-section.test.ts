@@ -41,6 +41,61 @@ describe('sections against their textbook formulas', () => {
     near(s.GA, 0.9 * G * Math.PI * 0.015 ** 2);
   });
 
+  it('a bar: stresses 32 M/(π d³) and 4 V/(3 A), its axis in the middle', () => {
+    const s = sectionFacts(read({ diameter: '30 mm' }), E, G);
+    near(s.stressByMoment, 32 / (Math.PI * 0.03 ** 3));
+    near(s.stressByShear, 4 / (3 * Math.PI * 0.015 ** 2));
+    near(s.axis, 0.015);
+    near(s.area, Math.PI * 0.015 ** 2);
+  });
+
+  it('loose and side by side by hand: 45 by 90 beside 20 by 60 of double stiffness', () => {
+    const pieces = [
+      { width: '45 mm', depth: '90 mm' },
+      { width: '20 mm', depth: '60 mm', modulus: '20 GPa' },
+    ];
+    const [I1, I2] = [(0.045 * 0.09 ** 3) / 12, (2 * 0.02 * 0.06 ** 3) / 12];
+    const [beside, loose] = [
+      sectionFacts(read({ beside: pieces }), E, G),
+      sectionFacts(read({ layers: pieces, loose: true }), E, G),
+    ];
+    for (const s of [beside, loose]) {
+      near(s.EI, E * (I1 + I2));
+      near(s.GA, (5 / 6) * G * (0.045 * 0.09 + 2 * 0.02 * 0.06));
+      near(s.area, 0.045 * 0.09 + 0.02 * 0.06);
+      // The deep piece bears I1 of the whole: M y/I and 1.5 V/A of its share.
+      near(s.stressByMoment, Math.max(0.045 / (I1 + I2), (2 * 0.03) / (I1 + I2)));
+      near(
+        s.stressByShear,
+        Math.max((1.5 * I1) / (I1 + I2) / (0.045 * 0.09), (1.5 * I2) / (I1 + I2) / (0.02 * 0.06)),
+      );
+    }
+    expect([beside.width, beside.depth, beside.axis]).toEqual([expect.closeTo(0.065, 12), 0.09, 0.045]);
+    expect([loose.width, loose.depth, loose.axis]).toEqual([
+      0.045,
+      expect.closeTo(0.15, 12),
+      expect.closeTo(0.075, 12),
+    ]);
+  });
+
+  it('the depth of glued layers and of a box is from top to bottom', () => {
+    expect(
+      sectionFacts(
+        read({
+          layers: [
+            { width: '9 mm', depth: '9 mm' },
+            { width: '9 mm', depth: '7 mm' },
+          ],
+        }),
+        E,
+        G,
+      ).depth,
+    ).toBeCloseTo(0.016, 12);
+    expect(
+      sectionFacts(read({ width: '60 mm', depth: '120 mm', web: '9 mm', flange: '18 mm' }), E, G).depth,
+    ).toBeCloseTo(0.12, 12);
+  });
+
   it('a box: outer less inner', () => {
     const s = sectionFacts(read({ width: '60 mm', depth: '120 mm', web: '9 mm', flange: '18 mm' }), E, G);
     near(s.EI, (E * (0.06 * 0.12 ** 3 - 0.042 * 0.084 ** 3)) / 12);

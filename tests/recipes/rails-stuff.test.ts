@@ -49,6 +49,12 @@ describe('a grade', () => {
     near(stuff.bending, 5.5e6);
     expect(stuff.shear).toBeUndefined();
   });
+  it('whose shear strength is not printed, characteristic as it is, leaves the shear unchecked', () => {
+    const grade = { ...findGrade('C24'), shear: undefined };
+    const { stuff } = reckon({ grade: { is: 'grade', grade } });
+    expect(stuff.shear).toBeUndefined();
+    near(stuff.bending, (0.7 * 24e6) / 1.95);
+  });
   it('without a modulus is refused, unless a modulus is given', () => {
     const grade = { ...findGrade('C24'), modulus: undefined };
     expect(() => reckon({ grade: { is: 'grade', grade } })).toThrow(
@@ -103,6 +109,7 @@ describe('a species, by clear wood (Wood Handbook Tables 5-1 and 5-3b)', () => {
     expect([stuff.bending, stuff.shear]).toEqual([9e6, 1e6]);
     expect(says).not.toMatch(/without a grade/);
     expect(stuff.basis).toMatch(/given directly: allowableBending, allowableShear$/);
+    expect(reckon({ timber: 'white oak' }).stuff.basis).toMatch(/brought down to working stresses$/);
   });
   it('without published stiffness is refused; with a modulus given it is reckoned, strength unchecked', () => {
     expect(() => reckon({ timber: 'European lime' })).toThrow(
@@ -112,6 +119,24 @@ describe('a species, by clear wood (Wood Handbook Tables 5-1 and 5-3b)', () => {
     expect([stuff.E, stuff.G, stuff.bending, stuff.shear]).toEqual([10e9, undefined, undefined, undefined]);
     expect(stuff.basis).toMatch(/no published figures/);
     expect(says).not.toMatch(/without a grade/);
+  });
+  it('names its rows as sources, a group its rule alone; a modulus given is not reckoned again', () => {
+    const ids = (more: object) =>
+      reckon(more)
+        .work.sources()
+        .map((s) => s.locator)
+        .join('\n');
+    expect(ids({ timber: 'white oak' })).toMatch(/Table 5-3b/);
+    expect(ids({})).not.toMatch(/Table 5-3b/);
+    const lines = (more: object) =>
+      reckon(more)
+        .work.lines()
+        .map((l) => l.says)
+        .join('\n');
+    expect(lines({ timber: 'white oak' })).toMatch(/without the shear of the bending test/);
+    expect(lines({ timber: 'white oak', modulus: '12 GPa' })).not.toMatch(
+      /without the shear of the bending test/,
+    );
   });
   it('with a shear modulus given takes it, and the published modulus', () => {
     const { stuff } = reckon({ timber: 'white oak', shearModulus: '700 MPa' });

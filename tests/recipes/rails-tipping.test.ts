@@ -47,6 +47,21 @@ describe('tipping by hand: 40 kg, feet 480 mm apart, edges 100 mm before and 50 
     expect(at('150 mm', { overhang: '0 mm', backOverhang: '0 mm' }).edgeLoadToTip).toBeUndefined();
     near(at('150 mm', { overhang: '0 mm' }).edgeLoadToTip!.value, (40 * g * 0.33) / 0.05);
   });
+  it('the easier side to push over is the one whose edge is loaded further out', () => {
+    // Centre in the middle, 200 mm of edge behind and none before: (40 g 0.24 - 100 × 0.2)/0.9 backward.
+    near(
+      at('240 mm', { overhang: '0 mm', backOverhang: '200 mm', edgeLoad: '100 N' }).forceToTip.value,
+      (40 * g * 0.24 - 20) / 0.9,
+    );
+    near(
+      at('240 mm', { overhang: '200 mm', backOverhang: '0 mm', edgeLoad: '100 N' }).forceToTip.value,
+      (40 * g * 0.24 - 20) / 0.9,
+    );
+  });
+  it('a push of next to nothing gives no factor', () => {
+    expect(at('150 mm', { push: '0.00000001 N' }).factor).toBeUndefined();
+    expect(at('150 mm', { push: '0.001 N' }).factor).toBeGreaterThan(1000);
+  });
   it('as safe as asked at just that factor, not safe a hair under it', () => {
     const push = `${(40 * g * 0.15) / 1.5 / 0.9} N`;
     expect(at('150 mm', { push }).safe).toBe(true);
@@ -91,5 +106,6 @@ describe('tipping by hand: 40 kg, feet 480 mm apart, edges 100 mm before and 50 
     for (const x of ['0 mm', '480 mm', '-1 mm', '500 mm'])
       expect(() => at(x)).toThrow(/parts: got a centre of gravity .*does not stand by itself/);
     for (const x of ['0.1 mm', '479.9 mm']) expect(() => at(x)).not.toThrow();
+    expect(() => at('500 mm')).toThrow(/got a centre of gravity 500 mm behind .* the back feet at 480 mm/);
   });
 });

@@ -65,6 +65,30 @@ describe('topSag by hand: 2 m by 0.5 m by 40 mm at 10 GPa, no weight of its own'
     const plain = topSag({ ...onEnds, load: '1 kPa', long: 1.6 });
     expect(plain.sources.map((s) => s.id)).not.toContain('aws-2009');
   });
+  it('creeps alike between rails and past them, and is judged by the long run', () => {
+    const given = { ...base, supports: ['0 m', '1.5 m'], load: '0 kPa', edgeLoad: '600 N', long: 2 };
+    const r = topSag(given);
+    near(r.sagAtEnd!.value, (2 * 600 * 0.25 * 2) / (3 * EI));
+    near(r.sagBetween.value, (2 * 600 * 1.5 ** 3) / (48 * EI));
+    // 7.5 mm at the end, of 2 × 500/300; without creep 3.75 mm.
+    expect(r.verdict).toMatch(
+      /^sags too far at an end that hangs over: 7\.50 mm where L\/300 allows 3\.33 mm/,
+    );
+    expect(r.sources.every((s) => s.id)).toBe(true);
+    // A limit of just 10 mm is written with one decimal, one under it with two.
+    expect(topSag({ ...given, limit: '3 mm' }).verdict).toMatch(/allows 3\.00 mm/);
+    expect(topSag({ ...given, edgeLoad: '1 kN', limit: '10 mm' }).verdict).toMatch(
+      /12\.5 mm where .* allows 10\.0 mm/,
+    );
+  });
+  it('weighs nothing where its own weight is left out', () => {
+    expect(topSag({ ...onEnds, load: '0 kPa', density: '500 kg/m3' }).sag.value).toBe(0);
+  });
+  it('is judged where it comes nearest to its limit, not where it was looked at last', () => {
+    // Three bays of 0.5, 1 and 0.5 m: the middle one comes nearest, 500 × 1/(48 E I) of 1000/300 with the load there.
+    const r = topSag({ ...base, supports: ['0 m', '0.5 m', '1.5 m', '2 m'], load: '1 kPa' });
+    expect(r.allowed.in('mm')).toBeCloseTo(1000 / 300, 9);
+  });
   it('bears a published load: books, 50 lb/ft² of 47.880259 Pa', () => {
     const r = topSag({ ...onEnds, use: 'books' });
     expect(r.sag.value / ((5 * 50 * 47.880259 * 0.5 * 16) / (384 * EI))).toBeCloseTo(1, 7);
