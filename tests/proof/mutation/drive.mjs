@@ -100,6 +100,7 @@ export async function drive(folder, faults, testFiles, say) {
   const rest = faults.filter(
     (f) =>
       !seen.end.has(f.id) &&
+      !f.picture &&
       (seen.alone.has(f.id) || (seen.loads.has(f.id) && (seen.tests.get(f.id)?.size ?? 0) <= 1)),
   );
   say(`${rest.length} to be tried in a process of their own`);
