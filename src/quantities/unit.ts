@@ -327,7 +327,7 @@ export function unitOf(kind: Kind, name: string): Unit {
   if (had) return had;
   const unit = lookUp(kind, name);
   // A hostile stream of unit names must not fill the memory.
-  if (cache.size < 2000) cache.set(key, unit);
+  if (cache.size < 500) cache.set(key, unit);
   return unit;
 }
 
