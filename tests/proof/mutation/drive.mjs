@@ -78,17 +78,7 @@ export async function drive(folder, faults, testFiles, say) {
         appendFileSync(noticedFile, `${last.fault}\n`);
       } else break;
     }
-    if (parse(log).length === 0) seen.broken.push({ test: `${file}#`, says: 'no test of it could be run' });
-    for (const e of parse(log)) {
-      if (e.does === 'import') for (const f of e.faults) mapSet(seen.loads, f).add(file);
-      else if (e.does === 'test') {
-        seen.ms.set(e.test, e.ms);
-        for (const f of Object.keys(e.passed)) mapSet(seen.tests, f).add(e.test);
-      } else if (e.does === 'noticed') seen.end.set(e.fault, 'noticed');
-      else if (e.does === 'out of turns') seen.end.set(e.fault, 'out of time');
-      else if (e.does === 'unreached') mapSet(seen.alone, e.fault).add(e.test);
-      else if (e.does === 'broken' && !seen.broken.some((b) => b.test === e.test)) seen.broken.push(e);
-    }
+    readLog(file, log, seen);
     say(`${file}: ${seen.end.size} of ${faults.length} noticed so far`);
   }
   await pool(testFiles.map((file, i) => () => sweep(file, i)));
@@ -192,4 +182,19 @@ function tail(log, size) {
   const entry = JSON.parse(text.slice(text.lastIndexOf('\n', text.length - 2) + 1));
   lastRead.set(log, { size, entry });
   return entry;
+}
+
+/** What the log of a test file tells, put into `seen`. */
+export function readLog(file, log, seen) {
+  if (parse(log).length === 0) seen.broken.push({ test: `${file}#`, says: 'no test of it could be run' });
+  for (const e of parse(log)) {
+    if (e.does === 'import') for (const f of e.faults) mapSet(seen.loads, f).add(file);
+    else if (e.does === 'test') {
+      seen.ms.set(e.test, e.ms);
+      for (const f of Object.keys(e.passed)) mapSet(seen.tests, f).add(e.test);
+    } else if (e.does === 'noticed') seen.end.set(e.fault, 'noticed');
+    else if (e.does === 'out of turns') seen.end.set(e.fault, 'out of time');
+    else if (e.does === 'unreached') mapSet(seen.alone, e.fault).add(e.test);
+    else if (e.does === 'broken' && !seen.broken.some((b) => b.test === e.test)) seen.broken.push(e);
+  }
 }
