@@ -16,7 +16,6 @@ export interface Column {
 /** The unit in which a whole column of a kind is shown: that of its largest value. */
 export function columnUnit(kind: string, values: ArrayLike<number>, fixed?: string): string {
   if (fixed !== undefined) return fixed;
-  if (!Object.hasOwn(kinds, kind)) return '';
   let most = 0;
   for (let i = 0; i < values.length; i++)
     if (Math.abs(values[i] as number) > Math.abs(most)) most = values[i] as number;
@@ -26,23 +25,11 @@ export function columnUnit(kind: string, values: ArrayLike<number>, fixed?: stri
 /** Base-unit numbers in a unit; the same column when the unit is the base. */
 export function inUnit(kind: string, values: Float64Array, unit: string): Float64Array {
   const { factor, offset } = lensOf(kind, unit);
-  if (factor === 1 && offset === 0) return values;
-  const out = new Float64Array(values.length);
-  writeInUnit(kind, values, unit, out);
-  return out;
-}
-
-/** Writes base-unit numbers into `out` in a unit; `out` may be the column itself. */
-export function writeInUnit(kind: string, values: Float64Array, unit: string, out: Float64Array): void {
-  const { factor, offset } = lensOf(kind, unit);
-  if (factor !== 1 || offset !== 0)
-    for (let i = 0; i < out.length; i++) out[i] = ((values[i] as number) - offset) * factor;
-  else if (out !== values) out.set(values);
+  return factor === 1 && offset === 0 ? values : values.map((v) => (v - offset) * factor);
 }
 
 /** How base-unit numbers become those of a unit: less the offset, times the factor. */
 export function lensOf(kind: string, unit: string): { factor: number; offset: number } {
-  if (!Object.hasOwn(kinds, kind)) return { factor: 1, offset: 0 };
   const { scale, offset } = unitOf(kind as Kind, unit);
   const many = 1 / scale;
   return {
@@ -53,9 +40,7 @@ export function lensOf(kind: string, unit: string): { factor: number; offset: nu
 
 /** A base-unit number as short text of its kind. */
 export function textOf(kind: string, value: number, unit?: string): string {
-  return Object.hasOwn(kinds, kind)
-    ? formatQuantity({ kind: kind as Kind, value }, unit === undefined ? {} : { unit })
-    : String(value);
+  return formatQuantity({ kind: kind as Kind, value }, unit === undefined ? {} : { unit });
 }
 
 export const isNumberField = (f: Pick<Field | Output, 'kind'>): boolean => Object.hasOwn(kinds, f.kind);

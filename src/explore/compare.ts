@@ -134,7 +134,7 @@ function makeComparison<O extends Outputs>(
         }),
       );
     },
-    frame: async () => frame(names.map((n) => ({ way: n, ...(answerOf(results[n])?.shown ?? {}) }))),
+    frame: async () => frame(names.map((n) => ({ way: n, ...answerOf(results[n])?.shown }))),
     toMarkdown: () => {
       const { head, body } = lines();
       return [

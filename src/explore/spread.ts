@@ -128,11 +128,10 @@ export function spreadOf(name: string, whole: Field, value: unknown): Spread | u
   }
 }
 
-/** The value below which a share `u` of a sorted list lies, drawn straight between neighbours. */
+/** The value below which a share `u` of a sorted list of two or more lies, drawn straight between neighbours. */
 export function between(sorted: ArrayLike<number>, u: number): number {
   const at = Math.min(1, Math.max(0, u)) * (sorted.length - 1);
   const i = Math.min(sorted.length - 2, Math.floor(at));
-  if (sorted.length === 1) return sorted[0] as number;
   const a = sorted[i] as number;
   return a + ((sorted[i + 1] as number) - a) * (at - i);
 }

@@ -2,7 +2,7 @@ import type { RecipeEntry } from '../recipe/entry.js';
 import type { Output } from '../recipe/output.js';
 import { bareOf, loopOf } from '../recipe/recipe.js';
 import type { Term } from '../recipe/row.js';
-import { columnUnit, lensOf, writeInUnit, type Column } from './columns.js';
+import { columnUnit, inUnit, lensOf, type Column } from './columns.js';
 import type { SweptInput } from './swept-input.js';
 import { inParts, type Watch } from './watch.js';
 
@@ -113,14 +113,12 @@ export async function runOneByOne(course: Course, watch: Watch): Promise<Column[
       if (c.unit === undefined)
         return { name, says: field.says, unit: undefined, values: Array.from(whole, (_, i) => c.label(i)) };
       const values = Float64Array.from(whole, (_, i) => c.at(i) as number);
-      writeInUnit(field.kind, values, c.unit, values);
-      return { name, says: field.says, unit: c.unit, values };
+      return { name, says: field.says, unit: c.unit, values: inUnit(field.kind, values, c.unit) };
     }),
     ...outputs.map(([name, o], k): Column => {
       const values = answers[k] as Float64Array;
       const unit = columnUnit(o.kind, values, o.unit);
-      writeInUnit(o.kind, values, unit, values);
-      return { name, says: o.says, unit, values };
+      return { name, says: o.says, unit, values: inUnit(o.kind, values, unit) };
     }),
   ];
 }

@@ -128,11 +128,11 @@ function table(
   const picks = Array.from({ length: show }, (_, k) =>
     show === 1 ? 0 : Math.round((k * (n - 1)) / (show - 1)),
   );
-  const cell = (v: number | string | undefined): string =>
-    typeof v === 'number' ? (Number.isFinite(v) ? number(v, 4) : '') : (v ?? '');
+  const cell = (v: number | string): string =>
+    typeof v === 'string' ? v : Number.isFinite(v) ? number(v, 4) : '';
   return [
     row(columns.map((c) => withUnit(words(c.name), c.unit && axisUnit(c.unit)))),
     rule(columns.length),
-    ...picks.map((i) => row(columns.map((c) => cell(c.values[i])))),
+    ...picks.map((i) => row(columns.map((c) => cell(c.values[i] as number | string)))),
   ].filter((x) => x !== '');
 }

@@ -16,7 +16,9 @@ import { numberOutputs } from '../../src/explore/columns.js';
 import { sequence } from '../../src/explore/draws.js';
 import { Refusal } from '../../src/quantities/refusal.js';
 import type { RecipeEntry } from '../../src/recipe/entry.js';
-import { isRowOfFormulas, loopOf } from '../../src/recipe/recipe.js';
+import { field } from '../../src/recipe/field.js';
+import { out } from '../../src/recipe/output.js';
+import { isRowOfFormulas, loopOf, recipe } from '../../src/recipe/recipe.js';
 
 const movement = movementAcross as unknown as RecipeEntry;
 const outputs = numberOutputs(movement.outputs);
@@ -302,6 +304,30 @@ describe('every recipe that is a row of formulas', () => {
           ),
       ),
       { numRuns: 50 },
+    );
+  });
+});
+
+describe('a core that leaves an output out', () => {
+  const half = recipe({
+    name: 'half',
+    title: 'Half',
+    topic: 'test',
+    about: 'Halves a length, for tests.',
+    sources: [],
+    inputs: { whole: field.length({ says: 'whole' }) },
+    outputs: { half: out.length({ says: 'half' }), rest: out.length({ says: 'rest', optional: true }) },
+    solve: ({ whole }) => ({ half: whole / 2 }),
+    core: (on, { whole }) => ({ half: on.over(whole, 2) }),
+    example: { whole: '1 m' },
+  });
+
+  it('gives a column without numbers, and no distribution', async () => {
+    const s = await sweep(half, { whole: range('1 m', '3 m', 3) });
+    expect([...s.column('half').values]).toEqual([500, 1000, 1500]);
+    expect([...s.column('rest').values]).toEqual([NaN, NaN, NaN]);
+    await expect(uncertain(half, { whole: '1 m .. 2 m' }, { output: 'rest' })).rejects.toThrow(
+      /some draws give no finite answer/,
     );
   });
 });

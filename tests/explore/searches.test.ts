@@ -13,6 +13,7 @@ import {
   solveFor,
   triangular,
   uncertain,
+  uniform,
 } from '../../src/index.js';
 import { watchLongWork } from '../../src/recipe/watcher.js';
 import { arch, price, seen, slowSum, warmer } from './smallRecipes.js';
@@ -62,12 +63,24 @@ describe('how an input spreads', () => {
   it('not at all where the deviation is nought; then nothing weighs', async () => {
     const d = await uncertain(arch, { x: 0.5, h: normal('1 m', '0 mm') }, options);
     expect([d.values[0], d.values[1999]]).toEqual([1, 1]);
-    const two = await uncertain(arch, { x: normal(0.5, 0), h: normal('1 m', '0 mm') }, options);
+    // At the foot of the arch every draw is nought exactly.
+    const two = await uncertain(arch, { x: normal(0, 0), h: normal('1 m', '0 mm') }, options);
     expect(two.influence.map((x) => [x.first, x.total])).toEqual([
       [0, 0],
       [0, 0],
     ]);
     expect(JSON.stringify(two.tornado)).toContain('below 0.1 %');
+  });
+
+  it('over an input of which the recipe knows neither example nor default', async () => {
+    // A coefficient of one's own: 1 m times four per cent times 0.002 to 0.003.
+    const d = await uncertain(
+      movementAcross,
+      { width: '1 m', from: '8 %', to: '12 %', coefficient: uniform(0.002, 0.003) },
+      options,
+    );
+    expect((d.mean as Quantity).in('mm')).toBeCloseTo(10, 2);
+    expect((d.percentile(100) as Quantity).in('mm')).toBeCloseTo(12, 2);
   });
 
   it.each([
