@@ -146,7 +146,7 @@ export const caulCamber = recipe({
       press: w,
       allowed,
       // Without a strength in the data the caul cannot be called safe.
-      ok: allowed !== undefined && stress <= allowed,
+      ok: stress <= (allowed ?? 0),
       ...(ranged
         ? {
             camberLow: (y * wood.modulus.middle) / wood.modulus.high,

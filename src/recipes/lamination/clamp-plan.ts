@@ -178,12 +178,9 @@ export const clampPlan = recipe({
       position: (i + 0.5) * s,
       side: i % 2 === 0 ? 'below' : 'above',
     }));
-    // From the middle outward, so that squeezed glue and a bowed strip can go somewhere.
-    const positions = [...places].sort(
-      (x, y) =>
-        Math.abs(x.position - given.length / 2) - Math.abs(y.position - given.length / 2) ||
-        x.position - y.position,
-    );
+    // From the middle outward, so that squeezed glue and a bowed strip can go somewhere; of two as far, the left first.
+    const fromMiddle = (p: { position: number }): number => Math.abs(p.position - given.length / 2);
+    const positions = [...places].sort((x, y) => fromMiddle(x) - fromMiddle(y));
     return {
       clamps: n,
       spacing: s,
@@ -194,7 +191,7 @@ export const clampPlan = recipe({
       pressure: p,
       coverEach: c,
       positions,
-      governedBy: nF === nc ? 'force and spacing alike' : nF > nc ? 'force' : 'spacing',
+      governedBy: nF > nc ? 'force' : nF < nc ? 'spacing' : 'force and spacing alike',
       ...(given.reach !== undefined && given.needReach !== undefined
         ? { reachOk: given.reach >= given.needReach - 1e-9 }
         : {}),

@@ -177,11 +177,11 @@ export const glueTiming = recipe({
   },
   limits: [
     {
-      when: (given) => given.temperature !== undefined && given.temperature < 10,
+      when: (given) => (given.temperature ?? 20) < 10,
       says: 'below about 10 °C white and yellow glue turns chalky and does not hold (common practice; the label prints its own least): warm the timber, not only the air',
     },
     {
-      when: (given) => given.temperature !== undefined && given.temperature > 35,
+      when: (given) => (given.temperature ?? 20) > 35,
       says: 'above about 35 °C the rule that halves the open time with every 10 °C is a guess: try it on scrap',
     },
   ],

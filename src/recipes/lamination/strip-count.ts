@@ -1,4 +1,3 @@
-import { drawing, type Shape } from '../../charts/drawing.js';
 import { Refusal } from '../../quantities/refusal.js';
 import { note } from '../../recipe/caution.js';
 import { field } from '../../recipe/field.js';
@@ -7,6 +6,7 @@ import { out } from '../../recipe/output.js';
 import { recipe } from '../../recipe/recipe.js';
 import { cite } from '../../recipe/source.js';
 import { metalFirst, mm, thicknesserLeast } from './salvage.js';
+import { stripPicture } from './strip-end-picture.js';
 
 const warpRule = cite('panel-gluing-trade-page', 'widths of strips');
 /** Trade rule for strips of a panel: 3 in, m. */
@@ -157,7 +157,7 @@ export const stripCount = recipe({
         ]
       : []),
   ],
-  chart: (given, answer) => endView(given.topWidth, answer),
+  chart: (given, answer) => stripPicture(given.topWidth, answer),
   example: {
     topWidth: '640 mm',
     stripWidth: '48 mm',
@@ -166,70 +166,3 @@ export const stripCount = recipe({
     machineWidth: '330 mm',
   },
 });
-
-/** The top seen from its end: slabs by turns light and dark, and what the trim takes from either edge hatched. */
-function endView(
-  topWidth: number,
-  answer: {
-    readonly stripFinished: number;
-    readonly gluedWidth: number;
-    readonly slabs: readonly { readonly strips: number; readonly width: number }[];
-  },
-) {
-  const high = Math.max(40, topWidth * 1000 * 0.1);
-  const s = answer.stripFinished * 1000;
-  const G = answer.gluedWidth * 1000;
-  const trimmed = (G - topWidth * 1000) / 2;
-  const many = answer.slabs.reduce((n, slab) => n + slab.strips, 0) > 150;
-  let x = 0;
-  const shapes = answer.slabs.flatMap((slab, i): Shape[] => {
-    const from = x;
-    x += slab.width * 1000;
-    const fill = i % 2 === 0 ? 'wood' : 'woodDark';
-    // Hundreds of strips would be a grey smear: then the slab is drawn whole.
-    const boards: Shape[] = many
-      ? [{ kind: 'rectangle', x: from, y: 0, width: x - from, height: high, fill }]
-      : Array.from({ length: slab.strips }, (_, k): Shape => ({
-          kind: 'rectangle',
-          x: from + k * s,
-          y: 0,
-          width: s,
-          height: high,
-          fill,
-        }));
-    const words = `${slab.strips} × ${mm(answer.stripFinished)} = ${mm(slab.width)}`;
-    return [
-      ...boards,
-      ...(answer.slabs.length > 6
-        ? []
-        : [{ kind: 'dimension', from: [from, high], to: [x, high], text: words, offset: 14 } as const]),
-    ];
-  });
-  const edges: Shape[] =
-    trimmed > 0
-      ? [0, G - trimmed].map((at) => ({
-          kind: 'rectangle',
-          x: at,
-          y: 0,
-          width: trimmed,
-          height: high,
-          fill: 'waste',
-          hatch: 'waste',
-        }))
-      : [];
-  return drawing({
-    title: 'The top seen from its end',
-    subtitle: `${answer.slabs.length === 1 ? 'One slab' : `${answer.slabs.length} slabs`}${trimmed > 0 ? `; hatched: trimmed off, ${mm(trimmed / 1000)} from each edge` : ''}`,
-    shapes: [
-      ...shapes,
-      ...edges,
-      {
-        kind: 'dimension',
-        from: [trimmed, 0],
-        to: [G - trimmed, 0],
-        text: `top ${mm(topWidth)}`,
-        offset: -14,
-      },
-    ],
-  });
-}

@@ -219,6 +219,7 @@ describe('glueQuantity', () => {
     expect(says({})).toMatch(/nothing is added for squeeze-out/);
     expect(says({ waste: '1 %' })).not.toMatch(/nothing is added/);
     // Printed as 170 to 250 g/m² beside 35 to 50 lb for 1000 ft²: both ends of both are inside.
+    expect(says({ spread: '300 g/m2' })).toMatch(/300 g\/m² lies outside the 171 to 244 g\/m² printed/);
     const out = (spread: string) => /lies outside/.test(says({ spread }));
     expect(['170.6 g/m2', '170.8 g/m2', '250 g/m2', '251.4 g/m2', '251.5 g/m2'].map(out)).toEqual([
       true,
