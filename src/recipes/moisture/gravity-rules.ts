@@ -4,7 +4,7 @@ import { estimate, outOfRange } from '../../recipe/caution.js';
 import { cite } from '../../recipe/source.js';
 import type { Work } from '../../recipe/work.js';
 import { citeTimber } from '../../timber/field.js';
-import { usualVolumetric } from '../../timber/gravity.js';
+import { usualVolumetric, type Density } from '../../timber/gravity.js';
 import type { Timber } from '../../timber/timber.js';
 
 export const densitySource = cite('fpl-gtr-190', 'ch. 4, p. 4-9 to 4-11');
@@ -95,31 +95,25 @@ export function basicGravityOf(work: Work, timber: Timber): BasicGravity {
   const published = timber.specificGravity('green');
   const shrinkage = timber.shrinkage();
   const volumetric = shrinkage?.volumetric?.middle;
-  const printed = timber.density();
-  // A printed density at 12 % was measured on the timber itself, so it goes before one reckoned from specific gravity.
-  if (printed && (!printed.derived || !published)) {
-    citeTimber(work, timber, printed);
-    // G12 = Gb / (1 - 0.6 Sv) turned round, with Sv = 26.5 Gb where it is not published.
-    const back = (rho: number): number => {
-      const g12 = rho / (waterDensity * 1.12);
-      return volumetric === undefined
-        ? g12 / (1 + 0.6 * usualVolumetric * g12)
-        : g12 * (1 - 0.6 * volumetric);
-    };
-    work.say(
-      `${timber.name}: ${Math.round(printed.density.middle)} kg/m³ at 12 % moisture is printed; specific gravity on the green volume follows from it.`,
-    );
-    return {
-      low: back(printed.density.low),
-      middle: back(printed.density.middle),
-      high: back(printed.density.high),
-      volumetric,
-    };
+  const density = timber.density();
+  if (published && density?.derived !== false) {
+    citeTimber(work, timber, published);
+    citeTimber(work, timber, shrinkage);
+    return { ...published.gravity, volumetric };
   }
-  const g = published as NonNullable<typeof published>;
-  citeTimber(work, timber, g);
-  if (volumetric !== undefined) citeTimber(work, timber, shrinkage);
-  return { ...g.gravity, volumetric };
+  // A printed density at 12 % was measured on the timber itself, so it goes before one reckoned from specific gravity.
+  const printed = density as Density;
+  citeTimber(work, timber, printed);
+  // G12 = Gb / (1 - 0.6 Sv) turned round, with Sv = 26.5 Gb where it is not published.
+  const back = (rho: number): number => {
+    const g12 = rho / (waterDensity * 1.12);
+    return volumetric === undefined ? g12 / (1 + 0.6 * usualVolumetric * g12) : g12 * (1 - 0.6 * volumetric);
+  };
+  work.say(
+    `${timber.name}: ${Math.round(printed.density.middle)} kg/m³ at 12 % moisture is printed; specific gravity on the green volume follows from it.`,
+  );
+  const { low, middle, high } = printed.density;
+  return { low: back(low), middle: back(middle), high: back(high), volumetric };
 }
 
 /** Cautions that hold of every density. */

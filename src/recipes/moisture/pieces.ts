@@ -39,10 +39,11 @@ export function piecesOf(given: Top): Piece[] {
     if (pieces.length > 10_000)
       throw new Refusal({ field: 'strips', says: `got ${pieces.length} strips, takes at most 10 000` });
     // Half a millimetre, to a nanometre.
-    if (given.width !== undefined && nanometres(Math.abs(given.width - sum)) > 500_000) {
+    const width = given.width ?? sum;
+    if (nanometres(Math.abs(width - sum)) > 500_000) {
       throw new Refusal({
         field: 'width',
-        says: `got ${(given.width * 1000).toFixed(1)} mm, but the strips add up to ${(sum * 1000).toFixed(1)} mm; leave width out, or make them agree`,
+        says: `got ${(width * 1000).toFixed(1)} mm, but the strips add up to ${(sum * 1000).toFixed(1)} mm; leave width out, or make them agree`,
       });
     }
     return pieces;

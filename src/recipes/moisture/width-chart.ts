@@ -32,7 +32,7 @@ export function widthChart(of: {
   const mark = (m: number, w: number, label: string) => ({
     x: Math.min(m, right) * 100,
     y: w * 1000,
-    label: m > right + 1e-9 ? `${label} at ${(m * 100).toFixed(0)} %` : label,
+    label: Math.round((m - right) * 1e9) > 0 ? `${label} at ${(m * 100).toFixed(0)} %` : label,
   });
   return lineChart({
     title: 'Width against moisture',

@@ -36,7 +36,7 @@ export function yearChart(of: {
     y: { title: 'Width', unit: 'mm' },
     series: [{ name: 'width', values: widths }],
     rules:
-      most - least > 1e-6
+      Math.round((most - least) * 1e6) > 0
         ? [
             { y: most, label: `widest ${most.toFixed(1)} mm` },
             { y: least, label: `narrowest ${least.toFixed(1)} mm` },

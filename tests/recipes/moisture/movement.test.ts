@@ -159,6 +159,9 @@ describe('one direction alone', () => {
     expect(says('gray birch', 'flat-sawn')).toThrow(
       /figure for quarter-sawn timber alone; got flat-sawn, takes "quarter-sawn", or give "unknown hardwood"/,
     );
+    // 1000 (10 - 20) / (3000 / 5.2 - 30 + 20)
+    const birch = move({ timber: 'gray birch', cut: 'quarter-sawn', from: '20 %', to: '10 %' });
+    expect(birch.change.in('mm')).toBeCloseTo(-10000 / (3000 / 5.2 - 10), 6);
     expect(() => move({ timber: 'padauk', cut: 'mixed' })).toThrow(/got mixed or not known/);
   });
 });

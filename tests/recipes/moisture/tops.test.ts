@@ -176,6 +176,10 @@ describe('crampedStress', () => {
   it('rings at 45° share both stiffnesses', () => {
     expect(held({ cut: '45 deg' }).stress.value / (0.1175 * 1.78e6 * 0.0109 * psi)).toBeCloseTo(1, 6);
   });
+  it('of sawing that is not known it takes the half of both', () => {
+    const psiOf = (cut: string) => held({ cut }).stress.value;
+    for (const cut of ['mixed', 'unknown']) expect(psiOf(cut)).toBeCloseTo(psiOf('45 deg'), 3);
+  });
   it('at rest it suffers nothing', () => {
     const r = held({ to: '12 %' });
     expect([r.sense, r.verdict, r.used.value]).toEqual([
@@ -308,8 +312,11 @@ describe('pieceWeight', () => {
     expect(() => weigh(two)).toThrow(new RegExp(`^pieceWeight: ${k}: missing; takes a length[^;]*$`));
   });
   it('refuses what is not three sizes', () => {
-    for (const dimensions of ['2 m x 3 m', '2 x 3 x 4 x 5 m', '2 m x 3 m x ', '2 x 3 x 4', 24, null, ['2 m']])
-      expect(() => weigh({ dimensions }), JSON.stringify(dimensions)).toThrow(/dimensions: .*takes/);
+    for (const dimensions of ['2 m x 3 m', '2 m x 3 m x 4 m x 5 m', '2 m x 3 m x ', 24, null, ['2 m']])
+      expect(() => weigh({ dimensions }), JSON.stringify(dimensions)).toThrow(
+        /dimensions: got .*takes length x width x thickness/,
+      );
+    expect(() => weigh({ dimensions: '2 x 3 x 4' })).toThrow(/dimensions: got no unit/);
     expect(() => weigh({ dimensions: '2 x 300 x 0 m' })).toThrow(/dimensions\.thickness/);
     const { dimensions } = pieceWeight.inputs;
     expect([dimensions.fits('2 x 3 x 4 m'), dimensions.fits({ length: 1 })]).toEqual([true, true]);
