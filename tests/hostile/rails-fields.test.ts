@@ -130,6 +130,14 @@ describe('loads', () => {
       /\[1\]\.to: got 1000 mm/,
     );
   });
+  it('called by one kind with the parts of another are refused', () => {
+    expect(refused(() => loads.read([{ kind: 'point', position: '1 m', moment: '5 N m' }]))).toMatch(
+      /\[1\]\.(force: missing|moment: no such)/,
+    );
+    expect(refused(() => loads.read([{ type: 'uniform', from: '0 m', to: '1 m', load: '5 N/m' }]))).toMatch(
+      /\[1\]\.(from|to): no such/,
+    );
+  });
   it('are shown in words', () => {
     const all = loads.read([
       '10 N at 1 m',

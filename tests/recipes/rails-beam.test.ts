@@ -135,6 +135,22 @@ describe('what is shown of a heavy beam', () => {
     );
     expect(remarks(r)).toMatch(/loads of 99\.4 kN in all, and the supports push up 99\.4 kN/);
   });
+  it('each place shows what is just right of it', () => {
+    // 10 N in the middle of 1 m: 5 N left of it, -5 right of it. Two bays of 1 m, 100 N in the middle of the first:
+    // the middle support bears 68.75 N (handbook: 11/16), so 9.375 N of shear go on to the right of it.
+    const shear = (more: object, x: number) =>
+      beam({ ...base, loads: ['10 N at 0.5 m'], supports: ['0 m', '1 m'], ...more }).diagrams.find(
+        (d) => d.position.value === x,
+      )!.shear.value;
+    expect([shear({}, 0), shear({}, 0.5), shear({}, 1)]).toEqual([
+      expect.closeTo(5, 9),
+      expect.closeTo(-5, 9),
+      expect.closeTo(-5, 9),
+    ]);
+    const bays = { length: '2 m', supports: ['0 m', '1 m', '2 m'], loads: ['100 N at 0.5 m'] };
+    expect(shear(bays, 1)).toBeCloseTo(9.375, 6);
+    expect(shear(bays, 2)).toBeCloseTo(9.375, 6);
+  });
   it('a beam that bears nothing holds nothing down', () => {
     const r = beam({ ...base, supports: ['0 m', '1 m'], loads: ['0 N/m'] });
     expect(texts(r)).not.toMatch(/hold the beam down/);
