@@ -73,7 +73,7 @@ export default class FaultRunner extends TestRunner {
     }
     const known = this.known.get(this.nameOf(test));
     if (known) {
-      this.ran.push({ test, run, ...known, name: this.nameOf(test) });
+      this.ran.push({ ...known, test, run, name: this.nameOf(test) });
       return;
     }
     if (this.ran.length === 0)
@@ -130,9 +130,10 @@ export default class FaultRunner extends TestRunner {
       if (first.hits === 0) this.say({ does: 'unreached', test: name, fault });
       return;
     }
-    if ((await this.again(test, run, undefined, limit)).failed) {
+    const clean = await this.again(test, run, undefined, limit);
+    if (clean.failed) {
       // What the fault left behind spoils this process: whoever drives it starts another, and tries the fault alone.
-      this.say({ does: 'spoilt', test: name, fault });
+      this.say({ does: 'spoilt', test: name, fault, says: clean.says });
       await new Promise((_, no) => setTimeout(() => no(new Error('not stopped')), 60_000));
     }
     if (!(await this.again(test, run, fault, limit)).failed) {
@@ -151,6 +152,7 @@ export default class FaultRunner extends TestRunner {
     const cleanups = [];
     let failed = false;
     let outOfTime = false;
+    let says;
     this.forget();
     ns.hitCount = 0;
     ns.hitLimit = limit;
@@ -163,6 +165,7 @@ export default class FaultRunner extends TestRunner {
       this.onAfterTryTask(test);
     } catch (error) {
       failed = true;
+      says = String(error?.message ?? error).slice(0, 300);
       outOfTime = /timed out in/.test(error?.message);
     }
     ns.activeMutant = undefined;
@@ -171,6 +174,6 @@ export default class FaultRunner extends TestRunner {
     for (const s of suites.reverse())
       for (const hook of TestRunner.getSuiteHooks(s).afterEach) await hook(test.context, s);
     for (const c of cleanups) if (typeof c === 'function') await c();
-    return { failed, outOfTime, hits };
+    return { failed, outOfTime, hits, says };
   }
 }
