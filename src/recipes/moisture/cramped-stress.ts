@@ -76,15 +76,17 @@ function acrossOf(
 
 /** What is to be expected of a top that would change its width so, strained so far and at that share of its strength. */
 export function verdictOn(change: number, strain: number, used: number): string {
-  if (change === 0) return 'nothing: the moisture does not change its width';
   if (change > 0) {
     if (strain <= crush.begins) return 'holds: within the elastic range';
     if (strain <= crush.sure) return 'at risk: may begin to crush';
     return 'crushes: it will stay narrower, and gaps open when it dries';
   }
-  if (used < 0.5) return 'holds: under half of its strength';
-  if (used < 1) return 'at risk: a weak place or a nail hole may start a split';
-  return 'likely to split';
+  if (change < 0) {
+    if (used < 0.5) return 'holds: under half of its strength';
+    if (used < 1) return 'at risk: a weak place or a nail hole may start a split';
+    return 'likely to split';
+  }
+  return 'nothing: the moisture does not change its width';
 }
 
 /**

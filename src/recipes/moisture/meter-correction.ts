@@ -102,16 +102,14 @@ export const meterCorrection = recipe({
   chart: (given, answer) => {
     const { points, step } = figures();
     const ts = Array.from({ length: 11 }, (_, i) => given.calibrationTemperature - 25 + i * 5);
-    const line = (shift: number): number[] =>
-      ts.map(
-        (t) =>
-          Math.max(0, given.reading + shift + (points * (given.calibrationTemperature - t)) / step) * 100,
-      );
+    const line = ts.map(
+      (t) => Math.max(0, given.reading + (points * (given.calibrationTemperature - t)) / step) * 100,
+    );
     return lineChart({
       title: `A reading of ${Number((given.reading * 100).toFixed(1))} % in colder and warmer wood`,
       x: { title: 'Temperature of the wood', unit: '°C', values: ts },
       y: { title: 'Moisture content', unit: '%' },
-      series: [{ name: 'moisture behind the reading', values: line(0) }],
+      series: [{ name: 'moisture behind the reading', values: line }],
       ...(given.woodTemperature >= (ts[0] as number) && given.woodTemperature <= (ts[10] as number)
         ? { marks: [{ x: given.woodTemperature, y: answer.moisture * 100 }] }
         : {}),

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { equilibriumMoisture } from '../../../src/recipes/moisture/equilibrium-moisture.js';
 import { humidityFor } from '../../../src/recipes/moisture/humidity-for.js';
-import { lagged, year } from '../../../src/recipes/moisture/lag.js';
+import { lagged } from '../../../src/recipes/moisture/lag.js';
 import { meterCorrection } from '../../../src/recipes/moisture/meter-correction.js';
 import { movementAcross } from '../../../src/recipes/moisture/movement-across.js';
 import { seasonalMovement } from '../../../src/recipes/moisture/seasonal-movement.js';
@@ -72,6 +72,7 @@ describe('moisture in air', () => {
       expect.objectContaining({ x: 50, y: expect.closeTo(handbook(20, 0.5), 9) as number }),
     );
     expect(text(r.chart)).toContain('"9.3 % moisture"');
+    expect(dataOf(r.chart, 'rule')[0]?.['y']).toBeCloseTo(handbook(20, 0.5), 9);
   });
 });
 
@@ -86,6 +87,11 @@ describe('humidity for a moisture', () => {
       new RegExp(`moisture: got 39.0 %, takes at most ${(Math.floor(most * 1000) / 10).toFixed(1)} %`),
     );
   });
+  it('cautions where the air found lies outside Table 4-2', () => {
+    const found = (moisture: string) => said(humidityFor({ temperature: '20 degC', moisture }));
+    expect(found('9 %')).not.toMatch(/Table 4-2/);
+    expect(found('26 %')).toMatch(/Table 4-2/);
+  });
   it('keeps dry wood in dry air', () => {
     expect(humidityFor.evaluate({ temperature: 20, moisture: 0 }).humidity).toBe(0);
   });
@@ -99,6 +105,7 @@ describe('humidity for a moisture', () => {
     );
     expect(text(r.chart)).toMatch(/Wood at rest in air of 20 °C/);
     expect(text(r.chart)).toMatch(/"50 % humidity"/);
+    expect(dataOf(r.chart, 'rule')[0]?.['x']).toBeCloseTo(50, 2);
     expect(worked(r)).toMatch(/moisture at the humidity found/);
   });
 });
@@ -161,6 +168,7 @@ describe('a year of one’s own', () => {
   const twelve = Array.from({ length: 12 }, (_, i) => i + 6);
   it('is a list of moistures, in one text or many', () => {
     expect(air(of(twelve.map((m) => `${m} %`)))).toEqual(twelve);
+    expect(air(of(twelve.map((m) => ({ value: m, unit: '%' }))))).toEqual(twelve);
     expect(air(of(twelve.map((m) => `${m} %`).join(', ')))).toEqual(twelve);
     expect(air(of(twelve.map((m) => `${m} %`).join(';')))).toEqual(twelve);
     expect(() => of('6 %, 7 %')).toThrow(/climate: got 2 months, takes 12/);
@@ -277,7 +285,8 @@ describe('the lag', () => {
   it('weighs a month’s straight run of air by (x - 1 + e^-x) / x', () => {
     // Months by turns 0 and 1, one month long against the lag: x = 1. By symmetry the wood at a 0 is m and at a 1 is
     // 1 - m; over a rising month 1 - m = m e^-1 + (1/e), as x - 1 + e^-1 = 1/e; so m = (1 - 1/e) / (1 + 1/e).
-    const wood = lagged([0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 0, 1], year / 12);
+    const month = (365.25 / 12) * 24 * 60 * 60;
+    const wood = lagged([0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 0, 1], month);
     const m = (1 - Math.exp(-1)) / (1 + Math.exp(-1));
     wood.forEach((w, i) => expect(w).toBeCloseTo(i % 2 === 0 ? m : 1 - m, 12));
   });
@@ -323,6 +332,7 @@ describe('a meter', () => {
     for (const t of ['-5 degC', '45 degC']) expect(marks(t), t).toHaveLength(1);
     for (const t of ['-5.1 degC', '45.1 degC']) expect(marks(t), t).toHaveLength(0);
     expect(text(r.chart)).toContain('12.5 %');
+    expect(dataOf(r.chart, 'rule')[0]?.['y']).toBeCloseTo(12.5, 9);
     expect(text(r.chart)).toContain('A reading of 12 %');
     // No reading is drawn below nothing.
     const low = [...lines(read('1 %', '20 degC').chart).values()][0] ?? [];

@@ -61,7 +61,7 @@ describe('fixingSlots', () => {
     );
   });
   it('takes two thousand fixings at most', () => {
-    expect(rows({ spacing: '0.32 mm', edgeDistance: '0 mm' })).toHaveLength(2001);
+    expect(rows({ width: '2000 mm', spacing: '1 mm', edgeDistance: '0 mm' })).toHaveLength(2001);
     expect(() => rows({ spacing: '0.31 mm' })).toThrow(
       /spacing: got 0.31 mm, takes a spacing that gives 2000 fixings or fewer/,
     );
