@@ -135,6 +135,12 @@ describe('the simulated stacks', () => {
     expect(most(1)).toBeGreaterThan(0.999 * Math.sqrt(3));
     expect(most(2)).toBeLessThanOrEqual(2 * Math.sqrt(3));
   });
+  it('reach past those limits when they err normally', () => {
+    for (const count of [1, 2])
+      expect(of(count, 'normal').reduce((m, x) => Math.max(m, Math.abs(x)), 0)).toBeGreaterThan(
+        2 * Math.sqrt(3 * count),
+      );
+  });
   it('lie about their nominal sizes, each as often as it is there', () => {
     const mean =
       simulate(
@@ -212,6 +218,16 @@ describe('matchSlabs by hand', () => {
     expect(
       matchSlabs({ slabs: 'name,thickness (mm)\nleft,40\nright,41\n' }).orShims.map((r) => r.slab),
     ).toEqual(['left', 'right']);
+  });
+  it('shows slabs by name or number, and counts volume by width and length', () => {
+    const { slabs } = matchSlabs.inputs;
+    expect(slabs.show(slabs.read([slab('41 mm'), slab('40 mm', { name: 'left' })]))).toBe(
+      '1: 41 mm, left: 40 mm',
+    );
+    expect(() => matchSlabs({ slabs: [null] as never })).toThrow(/slabs/);
+    // 2 mm off 200 by 2000: 8e-4 m³.
+    const sized = { width: '200 mm', length: '2 m' };
+    near(matchSlabs({ slabs: [slab('42 mm', sized), slab('40 mm', sized)] }).lossVolume!.value, 8e-4);
   });
   it('a shim over 3 mm must let the slab slide', () => {
     const says = (slabs: string) => /must not stop the top from moving/.test(texts(matchSlabs({ slabs })));
