@@ -109,17 +109,15 @@ export const pileYield = recipe({
         says: `got ${(T * 1000).toFixed(1)} mm, takes at most ${(useful.reduce((most, d) => Math.max(most, d.thickness), 0) * 1000).toFixed(1)} mm, the thickest that a board leaves`,
       });
     const V = work.apply(dressedVolume, { A: sum.area, T });
-    const y = work.apply(yieldShare, { V, V_0: rough });
     const curve = steps(useful, how).map((t) => ({ t, ...totalsAt(rows, t, how) }));
     const peak = curve.reduce((a, b) => (b.volume > a.volume * (1 + 1e-12) ? b : a));
     work.say(
       `Tried every thickness at which a board drops out (${curve.length}); between two of them the yield only rises with thickness, so the peak is one of them.`,
     );
     const groups = [...new Set(rows.map((d) => d.row.group))];
-    const every = Math.ceil(curve.length / 24);
     return {
       commonThickness: T,
-      yield: y,
+      yield: work.apply(yieldShare, { V, V_0: rough }),
       pieces: sum.pieces,
       usableLength: sum.length,
       area: sum.area,
@@ -144,7 +142,7 @@ export const pileYield = recipe({
         };
       }),
       byThickness: curve
-        .filter((c, i) => c === peak || i % every === 0)
+        .filter((c, i) => c === peak || i % Math.ceil(curve.length / 24) === 0)
         .map((c) => ({
           thickness: c.t,
           boards: c.boards,
