@@ -7,14 +7,13 @@ import { join } from 'node:path';
 import { writeCatalogue } from './catalogue.mjs';
 import { writeCellLib } from './cellLib.mjs';
 import { writeCellNames } from './cellNames.mjs';
-import { writeFace } from './face.mjs';
 import { buildFrozenStart, dropFrozenStart } from './frozenStart.mjs';
 
 export const root = fileURLToPath(new URL('../..', import.meta.url));
 
 /** Entry points that exist: the public face, the command, and the processes the kernel and the page start. */
 const entries = {
-  face: 'src/index.ts',
+  index: 'src/index.ts',
   cli: 'src/cli.ts',
   'kernel/main': 'src/kernel/main.ts',
   'kernel/wire': 'src/kernel/wire.ts',
@@ -69,7 +68,6 @@ export async function build({ declarations = true } = {}) {
     logLevel: 'warning',
     metafile: true,
   });
-  writeFace(root, result.metafile.outputs['dist/face.js'].exports);
   sweepChunks(new Set(Object.keys(result.metafile.outputs)));
   const { buildPage } = await import('./page.mjs');
   await buildPage();

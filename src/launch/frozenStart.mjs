@@ -1,7 +1,6 @@
 // Builds dist/kernel/freeze.cjs: what `node --build-snapshot` runs to make the frozen start, in one file without blanks
 // and in ASCII alone, since the engine keeps a text with any other letter at double the size.
-import { rmSync } from 'node:fs';
-import { readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 /** A frozen start holds the package as it was: it goes before anything is built. */
@@ -28,13 +27,11 @@ export async function buildFrozenStart(root, options) {
     minifyWhitespace: true,
     define: { 'import.meta.url': '__here' },
     banner: {
-      js: `const __here = require('node:url').pathToFileURL(__filename).href, __import = (name) => globalThis[Symbol.for('joiners-reckoner.import')](name);`,
+      js: "const __here = require('node:url').pathToFileURL(__filename).href;",
     },
     logLevel: 'warning',
   });
   const text = outputFiles[0].text
-    // Frozen code has no way to import of its own; thaw.cjs lends it one.
-    .replace(/\bimport\("/g, '__import("')
     // What is left outside ASCII stands in regular expressions.
     .replace(/[^\x00-\x7f]/g, (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`);
   writeFileSync(`${out}.new`, text);

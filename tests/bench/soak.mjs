@@ -16,7 +16,7 @@ const blob = fileURLToPath(new URL('../../dist/kernel/start.blob', import.meta.u
 const flags = [
   '--no-force-async-hooks-checks',
   '--disable-warning=ExperimentalWarning',
-  '--interrupt-budget=1000000',
+  '--interrupt-budget=500000',
 ];
 if (existsSync(blob)) flags.push('--snapshot-blob', blob);
 

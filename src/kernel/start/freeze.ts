@@ -6,7 +6,6 @@
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { startupSnapshot } from 'node:v8';
-import * as face from '../../index.ts';
 import { compileCell } from '../compiler/compile.ts';
 import { CompilerRoom } from '../compiler/room.ts';
 import { packageRoot } from '../place.ts';
@@ -26,7 +25,7 @@ for (const cell of firstCells) {
     throw new Error(`a start cannot be frozen: ${compiled.problems.map((p) => p.message).join('; ')}`);
 }
 room.forget();
-setFrozen({ compiler: room.ts, room, package: face });
+setFrozen({ compiler: room.ts, room });
 
 // Node 20 loses this one when it thaws.
 const { Console } = console;

@@ -1,6 +1,5 @@
 /**
- * What a process finds ready in its memory when it was started from a frozen start: the compiler with its checker made,
- * and the whole package loaded. freeze.ts puts it there; in a process started the ordinary way there is none.
+ * What a process finds ready in its memory when it was started from a frozen start: the compiler with its checker made. freeze.ts puts it there; in a process started the ordinary way there is none.
  */
 import type { CompilerRoom } from '../compiler/room.ts';
 import type { Compiler } from '../tslab.ts';
@@ -9,7 +8,6 @@ export interface Frozen {
   compiler: Compiler;
   /** A room without a folder; its session moves it. */
   room: CompilerRoom;
-  package: Record<string, unknown>;
 }
 
 const key = Symbol.for('joiners-reckoner.frozen');

@@ -15,7 +15,7 @@ const engineFlags = [
   '--disable-warning=ExperimentalWarning',
   // To let code run a while before it is optimised: the compiler's thousands of functions are not worth it at once, and
   // a start and a fresh cell take half the work. A hot loop of a cell is still optimised, a few milliseconds later.
-  '--interrupt-budget=1000000',
+  '--interrupt-budget=500000',
 ];
 
 export const nodeFlags = [calmly, ...engineFlags];
