@@ -18,14 +18,28 @@ const speeds = () => Float64Array.from({ length: n }, (_, i) => 50 + (100 * i) /
 const perSecond = speeds();
 const math = create(all);
 // The five formulas as they stand in the recipe, in mathjs's own hands.
-const [pitchOf, marksOf, waveOf, feedOf, rimOf] = ['v / (z * n)', '1 / p', 'p^2 / (4 * d)', 'z * n / w', 'pi * d * n'].map((t) => math.compile(t));
+const [pitchOf, marksOf, waveOf, feedOf, rimOf] = [
+  'v / (z * n)',
+  '1 / p',
+  'p^2 / (4 * d)',
+  'z * n / w',
+  'pi * d * n',
+].map((t) => math.compile(t));
 const columns = (length) => Array.from({ length: 6 }, () => new Float64Array(length));
 
 // Each way gives six columns in the units shown: speed (rpm), pitch (mm), marks (1/in), ripple (um), feed (m/min), rim (m/s).
 const ways = {
   'sweep over a range': async () => {
-    const s = await sweep(cutterMarks, { spindleSpeed: range('3000 rpm', '9000 rpm', n), knives: 4, feed: '6 m/min', cutterDiameter: '72 mm', wanted: '20 1/in' });
-    return ['spindleSpeed', 'pitch', 'marksPerInch', 'waveDepth', 'feedForWanted', 'rimSpeed'].map((c) => s.column(c).values);
+    const s = await sweep(cutterMarks, {
+      spindleSpeed: range('3000 rpm', '9000 rpm', n),
+      knives: 4,
+      feed: '6 m/min',
+      cutterDiameter: '72 mm',
+      wanted: '20 1/in',
+    });
+    return ['spindleSpeed', 'pitch', 'marksPerInch', 'waveDepth', 'feedForWanted', 'rimSpeed'].map(
+      (c) => s.column(c).values,
+    );
   },
   'the same loop by hand': () => {
     const [speed, pitch, marks, wave, feed, rim] = columns(n);
@@ -77,7 +91,8 @@ for (const [name, run] of Object.entries(ways)) {
   reference.forEach((column, k) => {
     for (const share of [0, 1]) {
       const [a, b] = [column[share * (n - 1)], got[k][share * (got[k].length - 1)]];
-      if (Math.abs(a - b) > 1e-9 * Math.abs(a)) throw new Error(`${name}: column ${k} gives ${b}, by hand ${a}`);
+      if (Math.abs(a - b) > 1e-9 * Math.abs(a))
+        throw new Error(`${name}: column ${k} gives ${b}, by hand ${a}`);
     }
   });
 }
@@ -94,9 +109,28 @@ console.log(`${formulas} formulas over a million points (medians of 25, interlea
 for (const k of Object.keys(ways)) {
   const [wall, user] = [took(k, 'wall'), took(k, 'user')];
   const hand = took('the same loop by hand', 'wall');
-  console.log(`  ${k}: ${((formulas * n) / wall / 1000).toFixed(1)} million formulas a second (${((formulas * n) / user / 1000).toFixed(1)} by processor time); ${(wall / hand).toFixed(2)} of the loop by hand`);
+  console.log(
+    `  ${k}: ${((formulas * n) / wall / 1000).toFixed(1)} million formulas a second (${((formulas * n) / user / 1000).toFixed(1)} by processor time); ${(wall / hand).toFixed(2)} of the loop by hand`,
+  );
 }
 
 const draws = [];
-for (let i = 0; i < 5; i++) draws.push(await time(() => uncertain(movementAcross, { width: '640 mm +- 2 mm', from: '8 % .. 9 %', to: '11 % .. 13 %', timber: 'white oak', cut: 'flat-sawn' }, { draws: 1_000_000, influence: false })));
-console.log(`A million draws of movementAcross: ${median(draws.map((d) => d.wall)).toFixed(0)} ms, ${median(draws.map((d) => d.user)).toFixed(0)} ms of processor time (medians of 5)`);
+for (let i = 0; i < 5; i++)
+  draws.push(
+    await time(() =>
+      uncertain(
+        movementAcross,
+        {
+          width: '640 mm +- 2 mm',
+          from: '8 % .. 9 %',
+          to: '11 % .. 13 %',
+          timber: 'white oak',
+          cut: 'flat-sawn',
+        },
+        { draws: 1_000_000, influence: false },
+      ),
+    ),
+  );
+console.log(
+  `A million draws of movementAcross: ${median(draws.map((d) => d.wall)).toFixed(0)} ms, ${median(draws.map((d) => d.user)).toFixed(0)} ms of processor time (medians of 5)`,
+);
