@@ -184,7 +184,7 @@ if (fresh) {
     `npm test ${fresh.test} s: ${fresh.counted}`,
   );
   line(
-    `packed ${fresh.packedMB} MB, unpacked ${fresh.unpackedMB} MB, with all it needs ${fresh.withAllItNeedsMB} MB, installed in ${fresh.install} s; import, command and kernel work there`,
+    `packed ${fresh.packedMB} MB, unpacked ${fresh.unpackedMB} MB, ${fresh.withAllItNeedsMB ? `with all it needs ${fresh.withAllItNeedsMB} MB, ` : ''}installed in ${fresh.install} s; import, command and kernel work there`,
   );
   line(when(fresh));
 }
