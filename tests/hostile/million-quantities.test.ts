@@ -7,6 +7,7 @@ import { Refusal } from '../../src/quantities/refusal.js';
 import { hostileText } from './hostileText.js';
 import { hostileRuns, SeededRandom } from './seededRandom.js';
 import { storeFigures } from '../proof/storeFigures.js';
+import { unquoted } from './unquoted.js';
 
 const runs = hostileRuns(20_000);
 
@@ -53,9 +54,6 @@ it(`${runs} hostile texts: a finite quantity that shows itself, or a Refusal of 
   if (runs >= 1e5)
     storeFigures('hostile-quantities', { tried: runs, ...seen, slowestMs: Number(slowest.ms.toFixed(3)) });
 });
-
-/** What was written is quoted in a refusal as it was: only the words round it are ours. */
-const unquoted = (message: string): string => message.replace(/"(?:[^"\\]|\\.)*(?:"|\.\.\.)/g, '');
 
 /** The time of a text alone: a pause of the machine is not the text's. */
 function quickest(text: string, kind: (typeof kindNames)[number], first: number): number {

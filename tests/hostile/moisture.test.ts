@@ -12,6 +12,7 @@ import { movementAcross } from '../../src/recipes/moisture/movement-across.js';
 import { pieceWeight } from '../../src/recipes/moisture/piece-weight.js';
 import { seasonalMovement } from '../../src/recipes/moisture/seasonal-movement.js';
 import { woodDensity } from '../../src/recipes/moisture/wood-density.js';
+import { unquoted } from './unquoted.js';
 
 /** The refusal that `run` raises, as one line. */
 function refusal(run: () => unknown): string {
@@ -26,9 +27,6 @@ function refusal(run: () => unknown): string {
 }
 const top = { width: '640 mm', timber: 'white oak', from: '8 %', to: '12 %' } as const;
 const given = (more: object): never => ({ ...top, ...more }) as never;
-
-/** What is said, without what it quotes: a person who writes NaN is told that NaN was got. */
-const unquoted = (message: string): string => message.replace(/"(?:[^"\\]|\\.)*(?:"|\.\.\.)/g, '');
 
 describe('moisture out of reach', () => {
   it.each(['-1 %', '-0.001 %', '301 %', '8', '8 mm', '8 degC', 'dry', '', '--8 %', '1e400 %'])(

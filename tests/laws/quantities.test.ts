@@ -6,11 +6,9 @@ import { Quantity } from '../../src/quantities/quantity.js';
 import { Refusal } from '../../src/quantities/refusal.js';
 import { unitsOf } from '../../src/quantities/unit.js';
 import { inches } from '../../src/quantities/format.js';
+import { unquoted } from '../hostile/unquoted.js';
 
 const size = fc.double({ min: 1e-6, max: 1e6, noNaN: true });
-
-/** What is said, without what it quotes: a person who writes NaN is told that NaN was got. */
-const unquoted = (message: string): string => message.replace(/"(?:[^"\\]|\\.)*(?:"|\.\.\.)/g, '');
 
 describe('laws of quantities', () => {
   it('what a quantity prints as JSON reads back to the same number', () => {

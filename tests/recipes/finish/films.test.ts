@@ -4,8 +4,8 @@ import { gritSequence } from '../../../src/recipes/finish/grit-sequence.js';
 import { grits } from '../../../src/recipes/finish/grit.js';
 import { thinnedVoc } from '../../../src/recipes/finish/thinned-voc.js';
 import { thinToSolids } from '../../../src/recipes/finish/thin-to-solids.js';
-import { barsOf, barTitle, linesOf, marksOf, pointsOf, titlesOf } from './chartData.js';
-import { fieldsOf, refusalOf } from './refused.js';
+import { barsOf, barTitle, linesOf, marksOf, pointsOf, titlesOf } from '../chartData.js';
+import { fieldsOf, refusalOf } from '../refused.js';
 
 const says = (r: { cautions: readonly { text: string }[] }, text: string): boolean =>
   r.cautions.some((c) => c.text.includes(text));

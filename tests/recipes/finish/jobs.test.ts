@@ -4,7 +4,7 @@ import { printedCoverages } from '../../../src/recipes/finish/coverage.js';
 import { agentsIn, finishDangers } from '../../../src/recipes/finish/dangers.js';
 import { finishQuantity } from '../../../src/recipes/finish/finish-quantity.js';
 import { tableRows } from '../../../src/timber/tables.js';
-import { barsOf, titleOf } from './chartData.js';
+import { barsOf, titleOf } from '../chartData.js';
 
 const says = (r: { cautions: readonly { text: string }[] }, text: string): boolean =>
   r.cautions.some((c) => c.text.includes(text));

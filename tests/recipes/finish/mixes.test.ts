@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { Quantity } from '../../../src/quantities/quantity.js';
 import { shellacCut } from '../../../src/recipes/finish/shellac-cut.js';
 import { thinningRatio } from '../../../src/recipes/finish/thinning-ratio.js';
-import { barsOf, barTitle, marksOf, pointsOf, titleOf, titlesOf } from './chartData.js';
-import { fieldsOf, refusalOf } from './refused.js';
+import { barsOf, barTitle, marksOf, pointsOf, titleOf, titlesOf } from '../chartData.js';
+import { fieldsOf, refusalOf } from '../refused.js';
 
 const parts = { oil: 2, varnish: 1, spirit: 1 };
 const says = (r: { cautions: readonly { text: string }[] }, text: string): boolean =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { pileYield } from '../../../src/recipes/stock/pile-yield.js';
-import { marksOf, pointsOf } from './chartData.js';
-import { fieldsOf, refusalOf } from './refused.js';
+import { marksOf, pointsOf } from '../chartData.js';
+import { fieldsOf, refusalOf } from '../refused.js';
 
 const board = { length: '2 m', width: '100 mm', thickness: '50 mm' };
 type Row = Partial<Record<'length' | 'width' | 'thickness' | 'endLoss' | 'faultLength' | 'cup' | 'bow' | 'name' | 'group', string>> & { faults?: number; count?: number }; // prettier-ignore

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { Quantity } from '../../../src/quantities/quantity.js';
 import { boardMeasure } from '../../../src/recipes/stock/board-measure.js';
 import { partsCost } from '../../../src/recipes/stock/parts-cost.js';
-import { barsOf, barTitle, linesOf, marksOf, pointsOf, titleOf, titlesOf } from './chartData.js';
-import { fieldsOf, refusalOf } from './refused.js';
+import { barsOf, barTitle, linesOf, marksOf, pointsOf, titleOf, titlesOf } from '../chartData.js';
+import { fieldsOf, refusalOf } from '../refused.js';
 
 const field = boardMeasure.inputs.price;
 

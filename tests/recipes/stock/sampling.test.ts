@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { Quantity } from '../../../src/quantities/quantity.js';
 import { pileSampling } from '../../../src/recipes/stock/pile-sampling.js';
-import { bandOf, marksOf, pointsOf, rulesOf, titlesOf } from './chartData.js';
-import { fieldsOf, refusalOf } from './refused.js';
+import { bandOf, marksOf, pointsOf, rulesOf, titlesOf } from '../chartData.js';
+import { fieldsOf, refusalOf } from '../refused.js';
 
 // Two pieces of 9 and 11: mean 10, standard deviation sqrt(2). With one degree of freedom Student's t is tan(pi (p - 1/2)):
 // 0 at 50 % and 1 at 75 %. At a confidence of 50 % the half width for m pieces is then sqrt(2) sqrt(m + m^2/2) = sqrt(2 m + m^2).

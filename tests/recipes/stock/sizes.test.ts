@@ -3,8 +3,8 @@ import { flatteningLoss } from '../../../src/recipes/stock/flattening-loss.js';
 import { gradeYield } from '../../../src/recipes/stock/grade-yield.js';
 import { nominalSides } from '../../../src/recipes/stock/nominal-size.js';
 import { roughToDressed } from '../../../src/recipes/stock/rough-to-dressed.js';
-import { barsOf, linesOf, marksOf, pointsOf, rulesOf, titleOf } from './chartData.js';
-import { fieldsOf, refusalOf } from './refused.js';
+import { barsOf, linesOf, marksOf, pointsOf, rulesOf, titleOf } from '../chartData.js';
+import { fieldsOf, refusalOf } from '../refused.js';
 
 const says = (r: { cautions: readonly { text: string }[] }, text: string): boolean =>
   r.cautions.some((c) => c.text.includes(text));

@@ -1,5 +1,5 @@
 // What a chart draws, taken out of its specification: the lines' points, the band, the marks and the rules.
-import type { ChartSpec } from '../../../src/charts/types.js';
+import type { ChartSpec } from '../../src/charts/types.js';
 
 interface Layer {
   readonly mark: { readonly type: string };

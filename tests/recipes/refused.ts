@@ -1,6 +1,6 @@
 // What a recipe refuses: the fields, and the words.
 import { expect } from 'vitest';
-import { Refusal } from '../../../src/quantities/refusal.js';
+import { Refusal } from '../../src/quantities/refusal.js';
 
 export function refusalOf(run: () => unknown): Refusal {
   try {
