@@ -12,6 +12,7 @@ import vm from 'node:vm';
 import type TS from 'typescript';
 import { cacheFolder } from './place.ts';
 import { frozen } from './start/frozen.ts';
+import { compilerTextVariable } from './start/place.ts';
 
 /** What the compiler offers its own language service and the kernel needs too, though its typings leave it out. */
 export interface CompilerInside {
@@ -49,19 +50,19 @@ let script: vm.Script | undefined;
 let codeFile = '';
 let codeIsFresh = false;
 
-/** Loads the compiler once; with the machine code of an earlier run at hand that takes a third of the time. */
+/** Loads the compiler once: from the frozen start if this process began there, else from the disk. */
 export function loadCompiler(): Compiler {
   if (compiler) return compiler;
-  const ready = frozen()?.compiler;
-  if (ready) {
-    // tslab's own converter asks for the compiler by `require`: it gets this one instead of loading a second.
-    const module = new Module(compilerFile);
-    module.exports = ready;
-    module.loaded = true;
-    (require.cache as Record<string, unknown>)[compilerFile] = module;
-    return (compiler = ready);
-  }
   if (startupSnapshot.isBuildingSnapshot()) return (compiler = compilerToFreeze());
+  compiler = frozen()?.compiler ?? compilerFromDisk();
+  // tslab's own converter asks for the compiler by `require`: it gets this one instead of loading a second.
+  const module = Object.assign(new Module(compilerFile), { exports: compiler, loaded: true });
+  (require.cache as Record<string, unknown>)[compilerFile] = module;
+  return compiler;
+}
+
+/** With the machine code of an earlier run at hand this takes a third of the time. */
+function compilerFromDisk(): Compiler {
   const { size, mtimeMs } = statSync(compilerFile);
   // The engine takes machine code back only under the options it was made with.
   const made = [compilerFile, size, mtimeMs, process.version, process.arch, ...process.execArgv].join(' ');
@@ -79,17 +80,13 @@ export function loadCompiler(): Compiler {
   module.filename = compilerFile;
   const run = script.runInThisContext() as (exports: object, require: NodeRequire, module: object, file: string, folder: string) => void;
   run(module.exports as object, createRequire(compilerFile), module, compilerFile, libFolder);
-  module.loaded = true;
-  // tslab's own converter asks for the compiler by `require`: it gets this one instead of loading a second.
-  (require.cache as Record<string, unknown>)[compilerFile] = module;
-  compiler = module.exports as Compiler;
-  return compiler;
+  return module.exports as Compiler;
 }
 
 /** The compiler as it can be frozen: without a handle on a script of the engine's, and from the text that freezer.ts prepared. */
 function compilerToFreeze(): Compiler {
   const module = { exports: {} };
-  const run = new Function('exports', 'require', 'module', '__filename', '__dirname', readFileSync(process.env['RECKONER_COMPILER_TEXT'] ?? compilerFile, 'utf8')) as (...given: unknown[]) => void;
+  const run = new Function('exports', 'require', 'module', '__filename', '__dirname', readFileSync(process.env[compilerTextVariable] ?? compilerFile, 'utf8')) as (...given: unknown[]) => void;
   run(module.exports, createRequire(compilerFile), module, compilerFile, libFolder);
   return module.exports as Compiler;
 }

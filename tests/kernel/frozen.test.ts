@@ -59,7 +59,9 @@ describe('the frozen start', () => {
       const [inode, , , , , size] = execFileSync('ls', ['-Lin', node], { encoding: 'utf8' })
         .trim()
         .split(/\s+/);
-      writeFileSync(join(built, 'start.key'), `${inode} ${size}\n`);
+      writeFileSync(join(built, 'start.key'), `${inode} ${size} --another\n`);
+      expect(started()).toBe(long);
+      writeFileSync(join(built, 'start.key'), `${inode} ${size} --flag\n`);
       expect(started()).toBe(
         `--flag --snapshot-blob ${built}/start.blob ${built}/main.js --connection /tmp/c.json`,
       );

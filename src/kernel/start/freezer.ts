@@ -1,6 +1,6 @@
 /**
- * Makes the frozen start, in processes of its own. It only saves time: where it
- * cannot be made (a read-only folder, an engine that refuses), kernels start the longer way.
+ * Makes the frozen start, in processes of its own. It only saves time: where it cannot be made (a read-only folder, an
+ * engine that refuses), kernels start the longer way.
  */
 import { spawn } from 'node:child_process';
 import { access, constants, mkdtemp, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
@@ -8,10 +8,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { built } from '../place.ts';
 import { compilerFile } from '../tslab.ts';
-import { blob, blobKey, canThaw, freezingFlags, keyOfNode, nodeFlags } from './place.ts';
-
-/** Where freeze.ts finds the compiler's text without its blanks and remarks: half the memory to freeze and thaw. */
-export const compilerTextVariable = 'RECKONER_COMPILER_TEXT';
+import { blob, blobKey, canThaw, compilerTextVariable, freezingFlags, key, nodeFlags } from './place.ts';
 
 const recipe = built('kernel/freeze.cjs');
 const ageOf = async (file: string): Promise<number> => (await stat(file)).mtimeMs;
@@ -63,7 +60,7 @@ export async function freezeStart(): Promise<boolean> {
         return false;
       // Built anew meanwhile: what was frozen is no longer what the package is.
       if ((await ageOf(recipe)) !== age) return false;
-      await writeFile(`${blobKey}.${process.pid}`, `${keyOfNode()}\n`);
+      await writeFile(`${blobKey}.${process.pid}`, `${key()}\n`);
       await rename(`${blobKey}.${process.pid}`, blobKey);
       await rename(draft, blob);
       return true;

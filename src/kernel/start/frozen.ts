@@ -1,5 +1,6 @@
 /**
- * What a process finds ready in its memory when it was started from a frozen start: the compiler with its checker made. freeze.ts puts it there; in a process started the ordinary way there is none.
+ * What a process finds ready in its memory when it was started from a frozen start: the compiler with its checker made.
+ * freeze.ts puts it there; in a process started the ordinary way there is none.
  */
 import type { CompilerRoom } from '../compiler/room.ts';
 import type { Compiler } from '../tslab.ts';

@@ -4,8 +4,11 @@ import { built } from '../place.ts';
 
 /** The frozen memory. */
 export const blob = built('kernel/start.blob');
-/** Which Node it was made by: the inode and size of its program, as `ls -Lin` prints them too. kernel.sh reads it. */
+/** By which Node it was made, and under which flags: see {@link key}. */
 export const blobKey = built('kernel/start.key');
+
+/** Where freeze.ts finds the compiler's text without its blanks and remarks: half the memory to freeze and thaw. */
+export const compilerTextVariable = 'RECKONER_COMPILER_TEXT';
 
 /** To survive the tearing down of a looping cell. Node takes it off a counter that is frozen too: given while freezing as well, it undoes itself. */
 const calmly = '--no-force-async-hooks-checks';
@@ -21,18 +24,19 @@ const engineFlags = [
 export const nodeFlags = [calmly, ...engineFlags];
 export const freezingFlags = engineFlags;
 
-/** The Node program that runs this, as the key names it. */
-export function keyOfNode(): string {
+/**
+ * What a start must share with the making of the frozen memory, or Node refuses it: the inode and size of Node's program,
+ * as `ls -Lin` prints them, and the flags. kernel.sh puts the same together.
+ */
+export function key(): string {
   const { ino, size } = statSync(process.execPath);
-  return `${ino} ${size}`;
+  return [ino, size, ...nodeFlags].join(' ');
 }
 
 /** Whether a process started now may begin from the frozen start. Node refuses one made under other options. */
 export function canThaw(env: NodeJS.ProcessEnv): boolean {
   try {
-    return (
-      !env['NODE_OPTIONS'] && statSync(blob).isFile() && readFileSync(blobKey, 'utf8').trim() === keyOfNode()
-    );
+    return !env['NODE_OPTIONS'] && statSync(blob).isFile() && readFileSync(blobKey, 'utf8').trim() === key();
   } catch {
     return false;
   }

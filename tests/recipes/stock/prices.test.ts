@@ -103,10 +103,12 @@ describe('the cost of parts by hand', () => {
     // By the metre or the piece no section is wanted, and a material without a price of its own has the common one.
     expect(partsCost({ parts: [{ ...a, material: 'oak' }], prices: { ash: '9/m' }, price: '5/m' }).total.value).toBeCloseTo(5, 12); // prettier-ignore
     expect(partsCost({ parts: [{ ...a, count: 3 }], price: '5 each' }).byPart[0]?.quantity).toBe('3');
-    expect(partsCost({ parts: [{ ...a, length: '2 m', count: 3 }], price: '5/m' }).byPart[0]?.quantity).toBe('6 m');
-    expect(partsCost({ parts: [{ ...a, length: '2 m', width: '200 mm' }], price: '5/m2' }).byPart[0]?.quantity).toBe(
-      '0.4 m²',
+    expect(partsCost({ parts: [{ ...a, length: '2 m', count: 3 }], price: '5/m' }).byPart[0]?.quantity).toBe(
+      '6 m',
     );
+    expect(
+      partsCost({ parts: [{ ...a, length: '2 m', width: '200 mm' }], price: '5/m2' }).byPart[0]?.quantity,
+    ).toBe('0.4 m²');
   });
 
   it('counts volume only where both sides are given, and shares of nothing as none', () => {
