@@ -19,6 +19,7 @@ const entries = {
   'kernel/wire': 'src/kernel/wire.ts',
   'kernel/pipe': 'src/kernel/pipe.ts',
   'kernel/freezer': 'src/kernel/freezer.ts',
+  'kernel/child': 'src/kernel/child.ts',
   'notebook/serve': 'src/notebook/serve.ts',
 };
 

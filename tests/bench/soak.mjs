@@ -1,56 +1,50 @@
 // npm run soak: ten thousand cells with 500 interrupts and 50 restarts over the private channel; memory has to stay flat.
 // `npm run soak -- --short` runs a fiftieth of it, for CI.
-import { spawn } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
-import { createInterface } from 'node:readline';
-import { fileURLToPath } from 'node:url';
+import { readFileSync } from 'node:fs';
+import { spawnKernelChild } from '../../dist/kernel/child.js';
 
-const program = fileURLToPath(new URL('../../dist/kernel/main.js', import.meta.url));
 const short = process.argv.includes('--short');
 const restarts = short ? 2 : 50;
 const cells = short ? 100 : 200;
 const interrupts = short ? 5 : 10;
 
-// From the frozen start where there is one, as the notebook server does.
-const blob = fileURLToPath(new URL('../../dist/kernel/start.blob', import.meta.url));
-const flags = [
-  '--no-force-async-hooks-checks',
-  '--disable-warning=ExperimentalWarning',
-  '--interrupt-budget=500000',
-];
-if (existsSync(blob)) flags.push('--snapshot-blob', blob);
-
-function start() {
-  const child = spawn(process.execPath, [...flags, program, '--pipe', '3'], {
-    stdio: ['ignore', 'ignore', 'inherit', 'pipe'],
-  });
+/** A kernel as the notebook server starts it, and a way to run a cell: when it has begun, and what it answers. */
+async function start() {
+  const child = await spawnKernelChild({ cwd: process.cwd() });
   const waiting = new Map();
-  let last = 0;
-  createInterface({ input: child.stdio[3] }).on('line', (line) => {
-    const { header, parent_header: parent, content } = JSON.parse(line);
+  child.onMessage(({ header, parent_header: parent, content }) => {
     const wait = waiting.get(parent.msg_id);
     if (header.msg_type === 'execute_input') wait?.begun();
-    if (header.msg_type.endsWith('_reply')) wait?.replied(content);
+    if (header.msg_type === 'execute_reply') wait?.replied(content);
   });
-  const ask = (channel, msg_type, content) => {
+  let last = 0;
+  const run = (code) => {
     const msg_id = `s${++last}`;
     const wait = {};
     wait.started = new Promise((resolve) => (wait.begun = resolve));
     wait.reply = new Promise((resolve, reject) => {
       wait.replied = resolve;
-      setTimeout(
-        () => reject(new Error(`no reply within 30 s to ${JSON.stringify(content)}`)),
-        30_000,
-      ).unref();
+      setTimeout(() => reject(new Error(`no reply within 30 s to ${code}`)), 30_000).unref();
     }).finally(() => waiting.delete(msg_id));
     waiting.set(msg_id, wait);
-    child.stdio[3].write(
-      `${JSON.stringify({ channel, header: { msg_id, msg_type, session: 's', username: 'u', date: '', version: '5.3' }, parent_header: {}, metadata: {}, content })}\n`,
-    );
+    const header = {
+      msg_id,
+      msg_type: 'execute_request',
+      session: 's',
+      username: 'u',
+      date: '',
+      version: '5.3',
+    };
+    child.send({
+      channel: 'shell',
+      header,
+      parent_header: {},
+      metadata: {},
+      content: { code, store_history: true },
+    });
     return wait;
   };
-  const run = (code) => ask('shell', 'execute_request', { code, store_history: true });
-  return { child, ask, run, ended: new Promise((resolve) => child.once('exit', resolve)) };
+  return { child, run };
 }
 
 const memory = ({ child }) =>
@@ -68,7 +62,7 @@ const loops = [
 let ran = 0;
 let stopped = 0;
 for (let life = 0; life < restarts; life++) {
-  const kernel = start();
+  const kernel = await start();
   await kernel.run('let sum = 0; const add = (n: number) => (sum += n); interface Row { n: number }').reply;
   for (let i = 1; i <= cells; i++) {
     const reply = await kernel.run(`const row${i % 20}: Row = { n: ${i} }; add(row${i % 20}.n)`).reply;
@@ -77,7 +71,7 @@ for (let life = 0; life < restarts; life++) {
     if (i % (cells / interrupts) !== 0) continue;
     const loop = kernel.run(loops[(i / (cells / interrupts)) % loops.length]);
     await loop.started;
-    await kernel.ask('control', 'interrupt_request', {}).reply;
+    await kernel.child.interrupt();
     const end = await loop.reply;
     expect(end.ename === 'Interrupted', `interrupt after cell ${i} of life ${life}: ${JSON.stringify(end)}`);
     stopped++;
@@ -87,12 +81,11 @@ for (let life = 0; life < restarts; life++) {
   ).reply;
   expect(kept.status === 'ok', `values after life ${life}: ${kept.evalue}`);
   atEnd.push(memory(kernel));
-  kernel.ask('control', 'shutdown_request', { restart: true }).reply.catch(() => undefined);
-  await kernel.ended;
+  await kernel.child.shutdown();
 }
 
 // One long life: memory once warm against memory at the end.
-const kernel = start();
+const kernel = await start();
 const long = short ? 600 : 10_000;
 const marks = [];
 for (let i = 1; i <= long; i++) {
@@ -100,8 +93,7 @@ for (let i = 1; i <= long; i++) {
   expect(reply.status === 'ok', `long life, cell ${i}: ${JSON.stringify(reply)}`);
   if (i % (long / 10) === 0) marks.push(memory(kernel));
 }
-kernel.ask('control', 'shutdown_request', { restart: false }).reply.catch(() => undefined);
-await kernel.ended;
+await kernel.child.shutdown();
 const whole = (numbers) => numbers.map((n) => n.toFixed(0)).join(' ');
 console.log(`${ran} cells, ${stopped} interrupts, ${restarts} lives; MB at the end of each: ${whole(atEnd)}`);
 console.log(`${long} cells in one life; MB at each tenth: ${whole(marks)}`);
