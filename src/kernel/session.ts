@@ -51,9 +51,9 @@ export interface RunOptions {
 
 /** The room that a frozen start holds, if this process began from one; else a new one. */
 function readyRoom(cwd: string): CompilerRoom {
-  const room = takeRoom();
-  room?.moveTo(cwd);
-  return room ?? new CompilerRoom(cwd);
+  const room = takeRoom() ?? new CompilerRoom(cwd);
+  room.moveTo(cwd);
+  return room;
 }
 
 /** Opens a session whose cells resolve files and packages from `cwd`; `file` names the notebook in messages. */

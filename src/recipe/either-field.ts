@@ -1,5 +1,5 @@
 import { Refusal, nearest, shown } from '../quantities/refusal.js';
-import { attempt } from './attempt.js';
+import { attempt } from '../quantities/attempt.js';
 import {
   makeField,
   type Common,

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { Quantity } from '../quantities/quantity.js';
 import { Refusal, nearest, shown, type Trouble } from '../quantities/refusal.js';
-import { attempt } from './attempt.js';
+import { attempt } from '../quantities/attempt.js';
 import type { Fields, Read } from './field-shape.js';
 
 /** A path below a name: `slots[2]`, `top.width`. */

@@ -6,7 +6,7 @@ import { parseQuantity, toQuantity } from '../../quantities/parse.js';
 import { Quantity } from '../../quantities/quantity.js';
 import { Refusal, shown } from '../../quantities/refusal.js';
 import { unitOf } from '../../quantities/unit.js';
-import { attempt } from '../../recipe/attempt.js';
+import { attempt } from '../../quantities/attempt.js';
 import { field, makeField, type Field } from '../../recipe/field.js';
 
 export type By = 'count' | 'length' | 'area' | 'liquid' | 'mass' | 'time';

@@ -4,7 +4,7 @@ import { formatQuantity } from '../../quantities/format.js';
 import { toQuantity } from '../../quantities/parse.js';
 import { both, Quantity } from '../../quantities/quantity.js';
 import { Refusal, shown } from '../../quantities/refusal.js';
-import { attempt } from '../../recipe/attempt.js';
+import { attempt } from '../../quantities/attempt.js';
 import { makeField, type Field } from '../../recipe/field.js';
 import type { Output } from '../../recipe/output.js';
 

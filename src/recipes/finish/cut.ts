@@ -2,7 +2,7 @@
 import { formatQuantity } from '../../quantities/format.js';
 import { toQuantity } from '../../quantities/parse.js';
 import { Refusal, shown } from '../../quantities/refusal.js';
-import { attempt } from '../../recipe/attempt.js';
+import { attempt } from '../../quantities/attempt.js';
 import { makeField, type Field } from '../../recipe/field.js';
 
 /** A pound to the US gallon, in kilograms to the cubic metre. */

@@ -1,6 +1,6 @@
 import { Quantity } from '../../quantities/quantity.js';
 import { Refusal, shown } from '../../quantities/refusal.js';
-import { attempt } from '../../recipe/attempt.js';
+import { attempt } from '../../quantities/attempt.js';
 import { field, makeField } from '../../recipe/field.js';
 import { tableRows, type DataRow } from '../../timber/tables.js';
 
@@ -17,7 +17,9 @@ const takes = 'a diameter of 1 to 25 mm such as "5 mm", or a gauge from #0 to #2
 export function screwField<const O extends { readonly says: string }>(options: O) {
   const length = field.length({ says: options.says, min: '1 mm', max: '25 mm' });
   const read = (value: unknown): number => {
-    const gauge = /^\s*(?:#|no\.?\s*|gauge\s*)(\d{1,2})\s*(?:gauge)?\s*$/i.exec(typeof value === 'string' ? value : '');
+    const gauge = /^\s*(?:#|no\.?\s*|gauge\s*)(\d{1,2})\s*(?:gauge)?\s*$/i.exec(
+      typeof value === 'string' ? value : '',
+    );
     const d =
       gauge && Number(gauge[1]) <= 24 ? gaugeDiameter(Number(gauge[1])) : attempt(() => length.read(value));
     if (d instanceof Refusal)

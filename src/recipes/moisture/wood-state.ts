@@ -1,7 +1,7 @@
 // How a recipe takes the state of the wood: as a moisture, or as the air it has come to rest in; and how it was sawn.
 import { Quantity } from '../../quantities/quantity.js';
 import { Refusal, shown } from '../../quantities/refusal.js';
-import { attempt } from '../../recipe/attempt.js';
+import { attempt } from '../../quantities/attempt.js';
 import { field, isPlainObject, makeField, type Field } from '../../recipe/field.js';
 import type { Work } from '../../recipe/work.js';
 import { outOfRange } from '../../recipe/caution.js';

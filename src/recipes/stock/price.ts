@@ -3,7 +3,7 @@ import type { Kind } from '../../quantities/kind.js';
 import { toQuantity } from '../../quantities/parse.js';
 import type { Quantity } from '../../quantities/quantity.js';
 import { Refusal, shown } from '../../quantities/refusal.js';
-import { attempt } from '../../recipe/attempt.js';
+import { attempt } from '../../quantities/attempt.js';
 import { field, makeField, type Field } from '../../recipe/field.js';
 
 /** A price and what it is for; `amount` in money per piece, per m, per m2 or per m3. */

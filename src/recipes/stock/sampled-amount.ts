@@ -1,7 +1,7 @@
 import { formatQuantity } from '../../quantities/format.js';
 import { Quantity } from '../../quantities/quantity.js';
 import { Refusal, shown } from '../../quantities/refusal.js';
-import { attempt } from '../../recipe/attempt.js';
+import { attempt } from '../../quantities/attempt.js';
 import { field, makeField } from '../../recipe/field.js';
 import type { Output } from '../../recipe/output.js';
 

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { Refusal } from '../../src/quantities/refusal.js';
-import { attempt } from '../../src/recipe/attempt.js';
+import { attempt } from '../../src/quantities/attempt.js';
 
 it('gives the value or the refusal, and hides no other fault', () => {
   const refusal = new Refusal('got 3, takes 2');
