@@ -38,6 +38,10 @@ describe('glueTiming refuses', () => {
   it('a joint that skins before it is closed, saying how long there is', () => {
     const r = refused(() => glueTiming({ joints: 4, perJoint: '6 min', openTime: '5 min' }));
     expect(r.fields).toEqual(['perJoint']);
+    // So short a time would let more joints into a batch than there are numbers.
+    expect(
+      refused(() => glueTiming({ joints: 1, perJoint: '5e-324 week', openTime: '28 s' })).fields,
+    ).toEqual(['perJoint']);
     expect(r.message).toMatch(/5 min/);
     expect(
       refused(() => glueTiming({ joints: 4, perJoint: '4 min', openTime: '5 min', clampsUp: '2 min' }))

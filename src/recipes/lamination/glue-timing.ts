@@ -75,7 +75,7 @@ export const glueTiming = recipe({
     perJoint: field.time({
       symbol: 'p',
       says: 'time to spread one joint and lay it ready',
-      above: '0 s',
+      min: '1 s',
       max: '2 h',
     }),
     openTime: field.time({
