@@ -3,11 +3,10 @@ import { spawn } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import type { Duplex } from 'node:stream';
-import { createInterface } from 'node:readline';
 import type { JupyterMessage } from './message.ts';
 import { built } from './place.ts';
 import { startOptions } from './start/place.ts';
-import { readLine, toLine } from './wires/line.ts';
+import { onLine, readLine, toLine } from './wires/line.ts';
 
 export type { JupyterMessage } from './message.ts';
 
@@ -48,9 +47,7 @@ export async function spawnKernelChild(options: { cwd: string; env?: Record<stri
 
   const pipe = child.stdio[channel] as Duplex;
   const listeners = new Set<(message: JupyterMessage) => void>();
-  // Writing to a kernel that has just died must not take the server with it.
-  pipe.on('error', () => undefined);
-  createInterface({ input: pipe, crlfDelay: Infinity }).on('line', (line) => {
+  onLine(pipe, (line) => {
     const message = readLine(line);
     if (message) for (const listener of [...listeners]) listener(message);
   });

@@ -1,12 +1,11 @@
 /** The wires' thread for our own notebook server: one line of JSON a message, over a descriptor inherited from it. */
 import { Socket } from 'node:net';
-import { createInterface } from 'node:readline';
 import { workerData } from 'node:worker_threads';
 import type { JupyterMessage } from './message.ts';
 import type { Outbound, WireData } from './wires/envelope.ts';
 import { headerFor } from './wires/frames.ts';
 import { Front } from './wires/front.ts';
-import { readLine } from './wires/line.ts';
+import { onLine, readLine } from './wires/line.ts';
 
 const data = workerData as WireData;
 const socket = new Socket({ fd: (data.transport as { descriptor: number }).descriptor, readable: true, writable: true });
@@ -23,11 +22,10 @@ const wire = {
 };
 
 const front = new Front(data, wire);
-createInterface({ input: socket, crlfDelay: Infinity }).on('line', (line) => {
+onLine(socket, (line) => {
   const message: JupyterMessage | undefined = readLine(line);
   if (message) front.receive(message, 0);
   else process.stderr.write('reckoner: dropped a line that is no message\n');
 });
 // The server has gone: nobody is left to serve.
 socket.on('close', () => void front.shutdown());
-socket.on('error', () => undefined);

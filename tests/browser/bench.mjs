@@ -184,8 +184,7 @@ export async function openBench() {
     async close() {
       await browser.close();
       const gone = new Promise((resolve) => server.once('exit', resolve));
-      server.kill('SIGTERM');
-      await gone;
+      if (server.kill('SIGTERM')) await gone;
       rmSync(folder, { recursive: true, force: true });
     },
   };

@@ -1,10 +1,13 @@
 // The kernel in a process of its own over its private channel, as the notebook server uses it. Needs the build.
+import { spawn } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { spawnKernelChild, type JupyterMessage, type KernelChild } from '../../src/kernel/child.ts';
+import { built } from '../../src/kernel/place.ts';
 
 let kernel: KernelChild;
 const heard: JupyterMessage[] = [];
@@ -98,6 +101,49 @@ describe('a kernel child', () => {
     expect(await short.exited).toEqual({ code: null, signal: 'SIGKILL' });
     short.send({ channel: 'shell', header: {}, parent_header: {}, metadata: {}, content: {} });
     await short.shutdown();
+  });
+  it('does not take its server with it when it is ended by force with words unread', async () => {
+    const short = await spawnKernelChild({ cwd: tmpdir() });
+    // Frozen while they come: what is sent now is certain not to be read.
+    process.kill(short.pid, 'SIGSTOP');
+    const content = { code: '1'.repeat(1000) };
+    for (let n = 0; n < 50; n++) short.send({ channel: 'shell', header: { msg_id: 'x', session: 's', username: 'u', date: '', msg_type: 'execute_request', version: '5.3' }, parent_header: {}, metadata: {}, content });
+    await new Promise((r) => setTimeout(r, 50));
+    process.kill(short.pid, 'SIGKILL');
+    expect(await short.exited).toEqual({ code: null, signal: 'SIGKILL' });
+    // The reset of the pipe is heard a moment later, here, as an error that nobody may be left to catch.
+    await new Promise((r) => setTimeout(r, 100));
+  });
+  it('ends after its server was ended by force with words unread, also out of a loop', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'reckoner-orphan-'));
+    const sign = join(folder, 'turning');
+    const code = `import { writeFileSync } from 'node:fs';\nwriteFileSync(${JSON.stringify(sign)}, ''); while (true) {}`;
+    const server = spawn(process.execPath, ['--input-type=module', '--eval', `
+      import { existsSync } from 'node:fs';
+      import { spawnKernelChild } from ${JSON.stringify(pathToFileURL(built('kernel/child.js')).href)};
+      const kernel = await spawnKernelChild({ cwd: ${JSON.stringify(folder)} });
+      process.stdout.write(String(kernel.pid));
+      const request = (msg_type, content) => kernel.send({ channel: 'shell', header: { msg_id: 'x', session: 's', username: 'u', date: '', msg_type, version: '5.3' }, parent_header: {}, metadata: {}, content });
+      request('execute_request', { code: ${JSON.stringify(code)} });
+      for (const end = Date.now() + 15000; !existsSync(${JSON.stringify(sign)}) && Date.now() < end; ) await new Promise((r) => setTimeout(r, 5));
+      // Answered at once by the wires' thread, and never read.
+      for (let n = 0; n < 20; n++) request('kernel_info_request', {});
+      await new Promise((r) => setTimeout(r, 0));
+      for (const end = Date.now() + 100; Date.now() < end; );
+      process.kill(process.pid, 'SIGKILL');
+    `], { stdio: ['ignore', 'pipe', 'pipe'] });
+    const said: string[] = [];
+    server.stdout.on('data', (bytes: Buffer) => said.push(String(bytes)));
+    const complained: string[] = [];
+    server.stderr.on('data', (bytes: Buffer) => complained.push(String(bytes)));
+    // Its kernel holds the same standard error: closed is closed on both.
+    const closed = new Promise<string>((resolve) => server.once('close', () => resolve('ended')));
+    const end = await Promise.race([closed, new Promise((r) => setTimeout(r, 25_000))]);
+    if (end !== 'ended') process.kill(Number(said.join('')), 'SIGKILL');
+    expect(end).toBe('ended');
+    expect(existsSync(sign)).toBe(true);
+    expect(complained.join('')).not.toContain('Error');
+    rmSync(folder, { recursive: true, force: true });
   });
   it('shuts down cleanly, also out of a loop', async () => {
     const other = await spawnKernelChild({ cwd: tmpdir() });

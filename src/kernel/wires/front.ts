@@ -2,6 +2,7 @@
  * The front desk, in the wires' thread: answers what needs no cell (kernel_info while nothing runs, interrupt, shutdown,
  * answers to prompts) and hands the rest to the main thread in order. It stays awake whatever a cell does.
  */
+import { writeSync } from 'node:fs';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { kernelInfo } from '../desk/kernelInfo.ts';
 import type { JupyterMessage } from '../message.ts';
@@ -31,6 +32,12 @@ export class Front {
     private readonly wire: Wire,
   ) {
     data.port.on('message', (message: ToWires) => this.fromMain(message));
+    // With its wires broken a kernel is out of everyone's reach; a loop in it would turn for ever. This thread's standard
+    // error passes through the main one, which may be the one that loops.
+    process.on('uncaughtException', (error) => {
+      writeSync(2, `reckoner kernel: ${error.stack ?? String(error)}\n`);
+      void this.shutdown();
+    });
     void this.send('iopub', 'status', { execution_state: 'starting' }, '{}');
   }
 
@@ -146,7 +153,7 @@ export class Front {
 
   /** Ends the process: kindly, then by force. */
   async shutdown(): Promise<void> {
-    await this.wire.close();
+    await Promise.race([this.wire.close(), sleep(500)]);
     this.toMain({ kind: 'shutdown' });
     await sleep(400);
     interruptChildren();

@@ -1,4 +1,6 @@
 /** One message as one line of JSON, buffers in base64. */
+import { createInterface } from 'node:readline';
+import type { Duplex } from 'node:stream';
 import type { JupyterMessage } from '../message.ts';
 
 export function toLine(message: JupyterMessage): string {
@@ -16,4 +18,14 @@ export function readLine(line: string): JupyterMessage | undefined {
   } catch {
     return undefined;
   }
+}
+
+/** Calls `listener` with every line that the other side sends. */
+export function onLine(pipe: Duplex, listener: (line: string) => void): void {
+  // The other side may be ended by force with words still under way. That shows as an error of the pipe, and readline
+  // hands it on as one of its own; the end itself is told by `close` here and by `exited` there.
+  pipe.on('error', () => undefined);
+  createInterface({ input: pipe, crlfDelay: Infinity })
+    .on('line', listener)
+    .on('error', () => undefined);
 }
