@@ -15,6 +15,8 @@ export interface Axis {
   fill(start: number, into: Float64Array): void;
   /** The numbers among which the one farthest from nought is: the ends of a range. */
   readonly ends: ArrayLike<number>;
+  /** Whether its numbers go from one end to the other in even steps. */
+  readonly even: boolean;
   readonly values: ArrayLike<unknown>;
   readonly labels: readonly string[];
   readonly numeric: boolean;
@@ -84,6 +86,7 @@ function axisOf(r: RecipeEntry, name: string, value: Range | Each, steps: number
       at: (i) => values[i],
       fill: (start, into) => into.set((values as readonly number[]).slice(start, start + into.length)),
       ends: values as readonly number[],
+      even: false,
       values,
       numeric,
       labels: value.values.map((v, i) =>
@@ -118,6 +121,7 @@ function axisOf(r: RecipeEntry, name: string, value: Range | Each, steps: number
       if (start + into.length === count) into[into.length - 1] = to;
     },
     ends: [from, to],
+    even: true,
     numeric: true,
     get values() {
       return Float64Array.from({ length: count }, (_, i) => at(i));

@@ -35,15 +35,15 @@ export function runner(
         draws(dimension(k), start, part);
         return part;
       });
-      reckon(u, values.subarray(start, end));
+      reckon(u, values, start, end);
     });
     before += n;
     return values;
   };
 }
 
-/** Takes a column of shares from 0 to 1 for each spread, which it may overwrite, and fills the answers. */
-type Reckon = (shares: readonly Float64Array[], answers: Float64Array) => void;
+/** Takes a column of shares from 0 to 1 for each spread, which it may overwrite, and fills the answers of points `start` to before `end`. */
+type Reckon = (shares: readonly Float64Array[], answers: Float64Array, start: number, end: number) => void;
 
 function looped(
   r: RecipeEntry,
@@ -55,14 +55,14 @@ function looped(
   const names = spreads.map((s) => s.name);
   const loop = loopOf(r, base, names, (_, answer) => ({ [output]: answer[output] ?? NaN }));
   if (!loop) return undefined;
-  return (shares, answers) => {
+  return (shares, answers, start, end) => {
     const columns: Record<string, Float64Array> = {};
     shares.forEach((column, k) => {
       const quantile = (spreads[k] as Spread).quantile as (u: number) => number;
       for (let i = 0; i < column.length; i++) column[i] = quantile(column[i] as number);
       columns[names[k] as string] = column;
     });
-    loop(answers.length, columns, { [output]: answers });
+    loop(start, end, columns, { [output]: answers });
   };
 }
 
@@ -74,11 +74,11 @@ function oneByOne(
 ): Reckon {
   const reckon = bareOf(r);
   const point: Record<string, unknown> = { ...base };
-  return (shares, answers) => {
-    for (let i = 0; i < answers.length; i++) {
+  return (shares, answers, start, end) => {
+    for (let i = start; i < end; i++) {
       for (let k = 0; k < spreads.length; k++) {
         const s = spreads[k] as Spread;
-        point[s.name] = s.quantile((shares[k] as Float64Array)[i] as number);
+        point[s.name] = s.quantile((shares[k] as Float64Array)[i - start] as number);
       }
       answers[i] = (reckon(point)[output] as number | undefined) ?? NaN;
     }

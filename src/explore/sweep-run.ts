@@ -51,45 +51,32 @@ async function once(
   const loop = loopOf(
     recipe,
     base,
-    inputs.map((c) => c.axis.name),
+    (row) => Object.fromEntries(inputs.map((c) => [c.axis.name, c.in(row)])),
     (row, answer) =>
       Object.fromEntries(
         columns.map(({ key, name, lens }, k) => {
-          const term: Term = k < inputs.length ? row.column(name) : (answer[name] ?? NaN);
+          const term: Term = inputs[k]?.in(row) ?? answer[name] ?? NaN;
           const from = lens.offset === 0 ? term : row.minus(term, lens.offset);
           return [key, lens.factor === 1 ? from : row.times(from, lens.factor)];
         }),
       ),
+    columns.slice(inputs.length).map((c) => c.key),
   );
   if (!loop) return undefined;
-  const largest = outputs.map(() => 0);
+  const peaks = new Float64Array(outputs.length);
+  const all = Object.fromEntries(columns.map((c) => [c.key, c.values]));
   await inParts(watch, points, 'reckoning', (start, end) => {
-    const given: Record<string, Float64Array> = {};
-    for (const c of inputs) given[c.axis.name] = c.part(start, end);
-    const parts = columns.map((c) => c.values.subarray(start, end));
-    loop(end - start, given, Object.fromEntries(columns.map((c, k) => [c.key, parts[k] as Float64Array])));
-    outputs.forEach(([, o], k) => {
-      const most = o.unit === undefined ? largestOf(parts[inputs.length + k] as Float64Array) : 0;
-      largest[k] = Math.max(largest[k] as number, most);
-    });
+    const given = Object.fromEntries(
+      inputs.flatMap((c) => (c.filled ? [[c.axis.name, c.part(start, end)]] : [])),
+    );
+    loop(start, end, given, all, peaks);
   });
   return {
     columns: columns.map(({ name, of, unit, values }) => ({ name, says: of.says, unit, values })),
-    largest: largest.map((v, k) => {
-      const { factor, offset } = (columns[inputs.length + k] as (typeof columns)[number]).lens;
-      return v / factor + offset;
-    }),
+    largest: columns
+      .slice(inputs.length)
+      .map(({ lens }, k) => (peaks[k] as number) / lens.factor + lens.offset),
   };
-}
-
-/** The largest size in a column; what is no number counts for nothing. */
-function largestOf(column: Float64Array): number {
-  let most = 0;
-  for (let i = 0; i < column.length; i++) {
-    const size = Math.abs(column[i] as number);
-    if (size > most) most = size;
-  }
-  return most;
 }
 
 /** Runs a sweep point by point, and puts the columns into the unit shown at the end. */

@@ -49,6 +49,7 @@ export async function sweep<F extends Fields, O extends Outputs>(
         new SweptInput(
           axis,
           axes.slice(k + 1).reduce((a, x) => a * x.count, 1),
+          n,
         ),
     ),
     outputs: names.map((name) => [name, r.outputs[name] as Output] as const),

@@ -1,3 +1,4 @@
+import type { Row, Term } from '../recipe/row.js';
 import type { Axis } from './axes.js';
 import { columnUnit } from './columns.js';
 import { mostInPart } from './watch.js';
@@ -6,14 +7,24 @@ import { mostInPart } from './watch.js';
 export class SweptInput {
   /** The unit its numbers are shown in; undefined for things that are named. */
   readonly unit: string | undefined;
+  /** Whether it is a column for the loop, to be filled part by part; else the loop reckons it from the point's number. */
+  readonly filled: boolean;
   readonly #buffer: Float64Array;
 
   constructor(
     readonly axis: Axis,
     private readonly every: number,
+    points: number,
   ) {
     this.unit = axis.numeric ? columnUnit(axis.field.kind, axis.ends, axis.field.unit) : undefined;
-    this.#buffer = new Float64Array(axis.numeric ? mostInPart : 0);
+    this.filled = axis.numeric && !(axis.even && axis.count === points);
+    this.#buffer = new Float64Array(this.filled ? mostInPart : 0);
+  }
+
+  /** It at each point of a loop. */
+  in(row: Row): Term {
+    const { name, ends, count } = this.axis;
+    return this.filled ? row.column(name) : row.steps(ends[0] as number, ends[1] as number, count - 1);
   }
 
   /** The value at a point. */

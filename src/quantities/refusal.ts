@@ -19,11 +19,16 @@ export class Refusal extends Error {
   constructor(troubles: Trouble | readonly Trouble[] | string, during = '') {
     const list = typeof troubles === 'string' ? [{ field: '', says: troubles }] : [troubles].flat();
     const lines = list.map((t) => (t.field ? `${t.field}: ${t.says}` : t.says));
-    super((during ? `${during}: ` : '') + lines.join('; '));
+    // Names that a person wrote stand in fields and words; a line end in one must not break the message.
+    super(oneLine((during ? `${during}: ` : '') + lines.join('; ')));
     this.troubles = list;
     this.during = during;
   }
 }
+
+// Control characters and line ends would break the one-line promise.
+// eslint-disable-next-line no-control-regex
+const oneLine = (text: string): string => text.replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]+/g, ' ');
 
 /** Shows any value in one short line, for error messages: never throws, never longer than 60 characters. */
 export function shown(value: unknown): string {
@@ -39,9 +44,7 @@ export function shown(value: unknown): string {
   } catch {
     text = 'an object';
   }
-  // Control characters would break the one-line promise.
-  // eslint-disable-next-line no-control-regex
-  text = text.replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]+/g, ' ');
+  text = oneLine(text);
   return text.length > 60 ? `${text.slice(0, 57)}...` : text;
 }
 

@@ -248,13 +248,18 @@ const cores = new WeakMap<object, Core | undefined>();
 export function loopOf(
   recipe: { readonly name: string },
   base: Readonly<Record<string, unknown>>,
-  varying: readonly string[],
+  varying: readonly string[] | ((row: Row) => Readonly<Record<string, Term>>),
   wanted: (row: Row, answer: Readonly<Record<string, Term | undefined>>) => Readonly<Record<string, Term>>,
+  peaks: readonly string[] = [],
 ): Loop | undefined {
   const row = new Row();
-  const given = { ...base, ...Object.fromEntries(varying.map((name) => [name, row.column(name)])) };
+  const points =
+    typeof varying === 'function'
+      ? varying(row)
+      : Object.fromEntries(varying.map((name) => [name, row.column(name)]));
+  const given = { ...base, ...points };
   const answer = named(recipe.name, () => cores.get(recipe)?.(row, given));
-  return answer && row.loop(wanted(row, answer));
+  return answer && row.loop(wanted(row, answer), peaks);
 }
 
 /** Defines a recipe whose search is long. */

@@ -14,11 +14,17 @@ export class Point {
 /** A number of a row: known now, or at each point. */
 export type Term = number | Point;
 
-/** Runs over columns of `n` points and writes the answers into `outs`. */
+/**
+ * Reckons points number `first` to before `end`. The columns hold these alone, the answers are written into columns of all
+ * points: a window on each, for each part of the work, would cost as much as a formula. What is in `peaks` grows to the
+ * largest size met in the answer that stands there; what is no number counts for nothing.
+ */
 export type Loop = (
-  n: number,
+  first: number,
+  end: number,
   columns: Readonly<Record<string, Float64Array>>,
   outs: Readonly<Record<string, Float64Array>>,
+  peaks?: Float64Array,
 ) => void;
 
 /**
@@ -31,7 +37,13 @@ export class Row implements Arithmetic<Term> {
 
   /** The column called `name`, a JavaScript name. */
   column(name: string): Point {
-    return this.#point(`c_${name}[i]`, []);
+    return this.#point(`c_${name}[i - first]`, []);
+  }
+  /** Even steps over all points, from the first to number `last`: cheaper than to read them from a column. */
+  steps(from: number, to: number, last: number): Point {
+    const [start, end, span, count] = [from, to, to - from, last].map((x) => this.#written(x));
+    // Rounding may miss the end by a bit; it is given, so it is met.
+    return this.#point(`i === ${count} ? ${end} : ${start} + (${span} * i) / ${count}`, []);
   }
 
   apply(f: Formula, args: Readonly<Record<string, Term>>): Term {
@@ -84,28 +96,35 @@ export class Row implements Arithmetic<Term> {
   }
 
   /**
-   * The loop that reckons `outputs` and nothing that they do not need; undefined where code may not be made at run time.
+   * The loop that reckons `outputs` and nothing that they do not need, and keeps the peaks of those named; undefined where
+   * code may not be made at run time.
    */
-  loop(outputs: Readonly<Record<string, Term>>): Loop | undefined {
+  loop(outputs: Readonly<Record<string, Term>>, peaks: readonly string[] = []): Loop | undefined {
     const needed = new Set(Object.values(outputs));
     // A point stands after those it is reckoned from, so one pass from the last to the first finds all.
     const all = [...this.#points.values()];
     for (const p of all.toReversed()) if (needed.has(p)) p.from.forEach((q) => needed.add(q));
     const points = all.filter((p) => needed.has(p));
-    const columns = points.flatMap((p) => /^c_(\w+)\[i\]$/.exec(p.code)?.[1] ?? []);
+    const columns = points.flatMap((p) => /^c_(\w+)\[i - first\]$/.exec(p.code)?.[1] ?? []);
     const answers = Object.entries(outputs).map(([o, t]) => `o_${o}[i] = ${this.#written(t)};`);
     const k = [...this.#known];
     const text = [
       ...k.map((_, j) => `const k${j} = k[${j}];`),
       ...columns.map((c) => `const c_${c} = columns.${c};`),
       ...Object.keys(outputs).map((o) => `const o_${o} = outs.${o};`),
-      'for (let i = 0; i < n; i++) {',
+      ...peaks.map((_, j) => `let peak${j} = peaks[${j}];`),
+      'for (let i = first; i < end; i++) {',
       ...points.map((p) => `const ${p.name} = ${p.code};`),
       ...answers,
+      ...peaks.map(
+        (o, j) =>
+          `if (Math.abs(${this.#written(outputs[o] as Term)}) > peak${j}) peak${j} = Math.abs(${this.#written(outputs[o] as Term)});`,
+      ),
       '}',
+      ...peaks.map((_, j) => `peaks[${j}] = peak${j};`),
     ].join('\n');
     const run = compiled(text);
-    return run && ((n, given, outs) => run(k, n, given, outs));
+    return run && ((first, end, columns, outs, most = none) => run(k, first, end, columns, outs, most));
   }
 
   #written(t: Term): string {
@@ -134,12 +153,14 @@ export class Row implements Arithmetic<Term> {
   }
 }
 
+const none = new Float64Array(0);
+
 /** Made once for a text: what is known for all points comes in as `k`, so that other numbers need no other code. */
-type Made = (k: readonly number[], ...of: Parameters<Loop>) => void;
+type Made = (k: readonly number[], ...of: Required<Parameters<Loop>>) => void;
 const made = new Map<string, Made>();
 
 function compiled(text: string): Made | undefined {
-  const now = made.get(text) ?? madeCode<Made>(['k', 'n', 'columns', 'outs'], text);
+  const now = made.get(text) ?? madeCode<Made>(['k', 'first', 'end', 'columns', 'outs', 'peaks'], text);
   // A bound on memory; what falls out is made again.
   if (made.size >= 200) made.clear();
   if (now) made.set(text, now);

@@ -46,6 +46,7 @@ function sameAsOneByOne(
   const outs = Object.fromEntries(wanted.map((name) => [name, new Float64Array(n)]));
   expect(loop).toBeDefined();
   loop?.(
+    0,
     n,
     Object.fromEntries(Object.entries(columns).map(([name, values]) => [name, Float64Array.from(values)])),
     outs,
@@ -167,7 +168,7 @@ describe('movement across the grain over many points', () => {
       high: new Float64Array(corners.length),
       finalWidth: new Float64Array(corners.length),
     };
-    loop?.(corners.length, { from: Float64Array.from(corners), to: Float64Array.from(corners) }, outs);
+    loop?.(0, corners.length, { from: Float64Array.from(corners), to: Float64Array.from(corners) }, outs);
     corners.forEach((_, i) =>
       expect([outs.change[i], outs.low[i], outs.high[i], outs.finalWidth[i]]).toEqual([0, 0, 0, 1]),
     );

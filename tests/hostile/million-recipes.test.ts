@@ -40,6 +40,20 @@ function shownOf(given: unknown): string {
   }
 }
 
+/** What an answer says but for the words of the inputs: a person may call a board "NaN". */
+const withoutNames = (text: string, given: unknown): string =>
+  namesIn(given).reduce((t, name) => t.replaceAll(name, ''), text);
+
+/** All words within the inputs that could pass for a number gone wrong, those in the cells of tables included. */
+function namesIn(given: unknown): string[] {
+  if (typeof given === 'string')
+    return [given, ...given.split(/[,\n]/)]
+      .map((s) => s.trim())
+      .filter((s) => /NaN|Infinity|undefined|\[object/.test(s));
+  if (typeof given !== 'object' || given === null) return [];
+  return Object.entries(given).flatMap(([key, value]) => [...namesIn(key), ...namesIn(value)]);
+}
+
 /** What is wrong with the answer to some inputs; undefined where nothing is. */
 async function faultOf(
   recipe: RecipeEntry,
@@ -71,15 +85,16 @@ async function faultOf(
   }
   seen.answered++;
   try {
-    const json = JSON.stringify(result.toJSON());
+    const json = withoutNames(JSON.stringify(result.toJSON()), given);
     if (/NaN|Infinity|"value":null/.test(json)) return `answered ${json.slice(0, 300)}`;
     if (look) {
       seen.shown++;
       const chart = result.chart;
-      const text = result.toText() + result.toMarkdown();
+      const text = withoutNames(result.toText() + result.toMarkdown(), given);
       const bad = /.{0,60}(?:NaN|Infinity|undefined|\[object).{0,60}/.exec(text);
       if (bad) return `shows ${bad[0]}`;
-      if (chart !== undefined && /NaN|Infinity/.test(JSON.stringify(chart))) return 'draws what is no number';
+      if (chart !== undefined && /NaN|Infinity/.test(withoutNames(JSON.stringify(chart), given)))
+        return 'draws what is no number';
     }
   } catch (error) {
     return `answered and could not show it: ${String((error as Error).stack)

@@ -7,6 +7,7 @@ it('answers alike however many loops were made before', () => {
     const row = new Row();
     const out = new Float64Array(1);
     row.loop({ y: row.plus(row.column(name), row.column(name)) })?.(
+      0,
       1,
       { [name]: Float64Array.of(21) },
       { y: out },

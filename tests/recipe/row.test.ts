@@ -56,6 +56,7 @@ describe('an arithmetic', () => {
     const outs = Object.fromEntries(names.map((n) => [n, new Float64Array(rows.length)]));
     const loop = row.loop(all(row, ...terms(row)));
     loop?.(
+      0,
       rows.length,
       { x: Float64Array.from(rows, (r) => r.x), y: Float64Array.from(rows, (r) => r.y) },
       outs,
@@ -87,11 +88,47 @@ describe('a row', () => {
     row.over(x, y);
     const twice = new Float64Array(2);
     row.loop({ twice: row.plus(x, x), seven: 7 })?.(
+      0,
       2,
       { x: Float64Array.of(4, 5) },
       { twice, seven: new Float64Array(2) },
     );
     expect([...twice]).toEqual([8, 10]);
+  });
+
+  it('reckons some points of all, from columns that hold these alone', () => {
+    const row = new Row();
+    const out = new Float64Array(5).fill(-1);
+    row.loop({ out: row.times(row.column('x'), 2) })?.(2, 4, { x: Float64Array.of(10, 11) }, { out });
+    expect([...out]).toEqual([-1, -1, 20, 22, -1]);
+  });
+
+  it('goes in even steps from one end to the other, which is met', () => {
+    const row = new Row();
+    const steps = row.steps(0.1, 0.5, 6);
+    expect(row.steps(0.1, 0.5, 6)).toBe(steps);
+    const out = new Float64Array(7);
+    const loop = row.loop({ out: steps });
+    loop?.(0, 3, {}, { out });
+    loop?.(3, 7, {}, { out });
+    [0.1, 1 / 6, 7 / 30, 0.3, 11 / 30, 13 / 30].forEach((x, i) => expect(out[i]).toBeCloseTo(x, 15));
+    // The sum is a bit more.
+    expect(out[6]).toBe(0.5);
+    expect(0.1 + ((0.5 - 0.1) * 6) / 6).not.toBe(0.5);
+  });
+
+  it('keeps the peak of an answer from part to part, whatever its sign; what is no number counts for nothing', () => {
+    const row = new Row();
+    const x = row.column('x');
+    const loop = row.loop({ x, twice: row.plus(x, x), five: 5 }, ['twice', 'five']);
+    const peaks = new Float64Array(2);
+    const outs = { x: new Float64Array(4), twice: new Float64Array(4), five: new Float64Array(4) };
+    loop?.(0, 2, { x: Float64Array.of(1, -4) }, outs, peaks);
+    expect([...peaks]).toEqual([8, 5]);
+    loop?.(2, 4, { x: Float64Array.of(NaN, 3) }, outs, peaks);
+    expect([...peaks]).toEqual([8, 5]);
+    loop?.(2, 4, { x: Float64Array.of(9, NaN) }, outs, peaks);
+    expect([...peaks]).toEqual([18, 5]);
   });
 
   it('a long sum does not run out of stack', () => {
@@ -101,7 +138,7 @@ describe('a row', () => {
     // One after the other, each of its own: 1 + 2 + ... + 20 000 times x.
     for (let k = 1; k <= 20_000; k++) sum = row.plus(sum, row.times(x, k));
     const total = new Float64Array(1);
-    row.loop({ total: sum })?.(1, { x: Float64Array.of(2) }, { total });
+    row.loop({ total: sum })?.(0, 1, { x: Float64Array.of(2) }, { total });
     expect(total[0]).toBe(20_000 * 20_001);
   });
 });

@@ -36,7 +36,7 @@ function same(more: object, varying: readonly (keyof (typeof points)[number])[])
   const outs = Object.fromEntries(wanted.map((name) => [name, new Float64Array(points.length)]));
   const columns = Object.fromEntries(varying.map((k) => [k, Float64Array.from(points.map((p) => p[k]))]));
   expect(run).toBeDefined();
-  run?.(points.length, columns, outs);
+  run?.(0, points.length, columns, outs);
   points.forEach((p, i) => {
     const one = movementAcross.evaluate({
       ...given,
