@@ -168,6 +168,15 @@ describe('jointFit without any spread', () => {
     expect(() => at(0.1, 0, 0.2)).toThrow(/slot: the clearances wanted leave no part/);
     expect(at(0.11, 0, 0.2).aim.in('mm')).toBeCloseTo(0.01, 9);
   });
+  it('says between which clearances the chances lie', () => {
+    const r = jointFit({
+      slot: { size: '10 mm', plusMinus: '0.1 mm' },
+      part: { size: '9.9 mm', plusMinus: '0.1 mm' },
+      tightest: '0.05 mm',
+      loosest: '0.25 mm',
+    });
+    expect(r.toText()).toContain('normal distribution of the clearance, between 0.05 and 0.25 mm.');
+  });
   it('of ten joints all must fit', () => {
     const one = {
       slot: { size: '10 mm', plusMinus: '0.1 mm' },

@@ -162,3 +162,9 @@ it('draws both holes as wide as they are', () => {
   ).toEqual([-2, 2]);
   expect(text(spec)).toContain('clear hole 6.2 mm');
 });
+
+it('a gauge is taken in words alone: a list that reads like one is refused', () => {
+  expect(() => hold({ diameter: ['#8'] })).toThrow(
+    /diameter: got a list of 1, takes a diameter .* or a gauge/,
+  );
+});
