@@ -141,10 +141,10 @@ export const glueTiming = recipe({
       given.temperature === undefined ? time : work.apply(openHere, { O: time, T: given.temperature }, says);
     const o = here(given.openTime);
     const closed =
-      given.closedTime === undefined ? undefined : here(given.closedTime, 'closed time in this air');
+      given.closedTime === undefined ? Infinity : here(given.closedTime, 'closed time in this air');
     // A closed time of its own covers the setting of clamps; otherwise that eats into the open time.
-    const c = closed === undefined ? given.clampsUp : 0;
-    if (closed !== undefined && given.clampsUp > closed + 1e-9)
+    const c = given.closedTime === undefined ? given.clampsUp : 0;
+    if (given.clampsUp > closed + 1e-9)
       throw new Refusal({
         field: 'clampsUp',
         says: `got ${minutes(given.clampsUp)}, takes at most the closed time of ${minutes(closed)}${given.temperature === undefined ? '' : ' in this air'}`,

@@ -28,7 +28,7 @@ const slabsField = makeField<
     kind: 'table',
     takes:
       "thicknesses such as '41 mm, 42.5 mm, 40 mm', or a table with columns name?, thickness, width?, length?",
-    fits: (v) => thicknesses.fits(v) || table.fits(v),
+    fits: (v) => table.fits(v),
     show: (slabs) => slabs.map((s, i) => `${s.name ?? i + 1}: ${mm(s.thickness, 2)}`).join(', '),
     read: (v) => {
       const bare =

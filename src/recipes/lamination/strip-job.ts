@@ -26,7 +26,7 @@ export const piecesField = makeField<
   {
     kind: 'table',
     takes: "lengths such as '640 mm, 815 mm, 590 mm', or a table with columns name?, length, tone?, count?",
-    fits: (v) => lengths.fits(v) || table.fits(v),
+    fits: (v) => table.fits(v),
     show: (pieces) =>
       `${pieces.reduce((n, p) => n + p.count, 0)} pieces, ${mm(pieces.reduce((sum, p) => sum + p.count * p.length, 0))} in all`,
     read: (v) => {

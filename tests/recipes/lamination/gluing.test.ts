@@ -45,7 +45,9 @@ describe('the printed tables', () => {
     ]);
     near(printedSpread().low, (35 * 0.45359237) / (1000 * 0.3048 ** 2));
     near(printedSpread().high, (50 * 0.45359237) / (1000 * 0.3048 ** 2));
+    // Read from the tables once, and then kept.
     expect(measuredForce('parallel-jaw clamp')).toBe(measuredForce('parallel-jaw clamp'));
+    expect(printedSpread()).toBe(printedSpread());
   });
 });
 
@@ -155,12 +157,21 @@ describe('glueTiming', () => {
       [2, 7, 2880, 3195, 5715, 165],
     ]);
     expect(a.total.in('s')).toBe(5715);
+    expect(remarks(a)).toMatch(/^Printed for PVA glue at 20 °C: 5 to 30 min in the open;/);
   });
   it('with a closed time the clamps are set in that: thirteen joints in ten minutes', () => {
     const a = glueTiming({ ...good, closedTime: '5 min' });
     expect([a.jointsPerBatch, a.batches, a.spare.in('s')]).toEqual([13, 2, 15]);
     expect(texts(a)).not.toMatch(/no closed time was given/);
     expect(texts(glueTiming(good))).toMatch(/no closed time was given/);
+  });
+  it('ten degrees warmer halves the open time, and nothing is said of a closed time that was not given', () => {
+    // (10 min / 2 - 2 min) / 45 s = 4 joints; four batches of 4, 4, 4 and 3.
+    const a = glueTiming({ ...good, temperature: '30 degC' });
+    expect([a.jointsPerBatch, a.batches, a.spare.in('s'), a.openHere.in('s')]).toEqual([4, 4, 0, 300]);
+    expect(a.workings.filter((w) => /closed time/.test(w.says))).toEqual([]);
+    const both = glueTiming({ ...good, temperature: '30 degC', closedTime: '5 min' });
+    expect(both.workings.filter((w) => /closed time/.test(w.says))).toHaveLength(1);
   });
   it('a glue-up that fits has as many joints in its batch as there are', () => {
     expect(glueTiming({ ...good, joints: 3 }).jointsPerBatch).toBe(3);

@@ -172,6 +172,9 @@ describe('glueTiming', () => {
     );
     const closed = rowsIn(chart).find((r) => r.name === 'Batch 1: closed joint may wait')!;
     expect([closed.start, closed.end]).toEqual([5, 9]);
+    // Each batch has a clock of its own: the second too starts at nothing.
+    const second = rowsIn(chart).find((r) => r.name === 'Batch 2: spread 5 joints')!;
+    expect([second.start, second.end]).toEqual([0, 5]);
     const set = rowsIn(chart).find((r) => r.name === 'Batch 1: set clamps')!;
     expect([set.start, set.end]).toEqual([5, 6]);
   });

@@ -62,6 +62,9 @@ describe('stackUp by hand', () => {
     expect(Math.abs(a.chanceSimulated!.value - 0.6827)).toBeLessThan(0.0132);
     expect(texts(a)).toMatch(/one stack in 3 falls outside/);
     expect(remarks(a)).toMatch(/Chance inside by the normal distribution/);
+    // The limits lie one standard deviation below and above.
+    const lines = a.workings.flatMap((w) => (w.kind === 'formula' && /limit/.test(w.says) ? [w.plain] : []));
+    expect(lines).toHaveLength(2);
     // From 179.9 to 180.4: between -0.5 and 2 standard deviations, 0.691462 + 0.977250 - 1.
     const uneven = stackUp({ parts: [strips], limits: { low: '179.9 mm', high: '180.4 mm' } });
     expect(uneven.chanceInside!.value).toBeCloseTo(0.668712, 5);
@@ -109,6 +112,20 @@ describe('stackUp by hand', () => {
     expect(Math.abs(even.chanceSimulated! - 0.42284)).toBeLessThan(0.014);
     expect(even.chanceInside).toBe(even.chanceSimulated);
   });
+  it('pieces that never err lie inside or not, and no standard deviations are counted', () => {
+    const exact = { nominal: '45 mm', plusMinus: '0 mm' };
+    const a = stackUp({ parts: [exact], limits: '1 mm' });
+    expect([a.chanceInside!.value, a.chanceSimulated!.value]).toEqual([1, 1]);
+    expect(remarks(a)).not.toMatch(/Chance inside/);
+    expect(a.workings.some((w) => /in standard deviations/.test(w.says))).toBe(false);
+  });
+  it('says which of plus-or-minus and standard deviation is missing, or that both are there', () => {
+    const part = { name: 'strip', nominal: '45 mm' };
+    expect(() => stackUp({ parts: [part] })).toThrow(/got neither plusMinus nor sd, takes one of them/);
+    expect(() => stackUp({ parts: [{ ...part, plusMinus: '1 mm', sd: '1 mm' }] })).toThrow(
+      /got both plusMinus and sd, takes one of them/,
+    );
+  });
   it('limits that meet are limits; turned round they are refused with both', () => {
     expect(stackUp({ parts: [strips], limits: { low: '180 mm', high: '180 mm' } }).chanceInside!.value).toBe(
       0,
@@ -134,6 +151,10 @@ describe('the simulated stacks', () => {
     expect(most(1)).toBeLessThanOrEqual(Math.sqrt(3));
     expect(most(1)).toBeGreaterThan(0.999 * Math.sqrt(3));
     expect(most(2)).toBeLessThanOrEqual(2 * Math.sqrt(3));
+  });
+  it('are drawn as one normal sum from thirteen pieces up, piece by piece to twelve', () => {
+    const alike = (count: number) => of(count, 'even')[0] === of(count, 'normal')[0];
+    expect([alike(12), alike(13)]).toEqual([false, true]);
   });
   it('reach past those limits when they err normally', () => {
     for (const count of [1, 2])
@@ -198,6 +219,9 @@ describe('matchSlabs by hand', () => {
     expect(texts(a)).toMatch(/no stronger than it is thick/);
     const just = matchSlabs({ slabs: '40 mm, 39 mm', minimum: '38 mm', cleanUp: '1 mm' });
     expect(just.planeAllTo.in('mm')).toBeCloseTo(38, 9);
+    // 38.5 mm would do, but 1 mm of cleaning up leaves 37.5.
+    const under = matchSlabs({ slabs: '40 mm, 38.5 mm', minimum: '38 mm', cleanUp: '1 mm' });
+    expect(under.orShims.map((r) => r.verdict)).toEqual(['thick enough', 'too thin: shim or leave out']);
     expect(texts(just)).not.toMatch(/no stronger/);
     // Cleaning up that leaves nothing leaves no slab.
     expect(() => matchSlabs({ slabs: '20 mm', cleanUp: '20 mm' })).toThrow(
