@@ -152,9 +152,8 @@ export const cuttingPlan = longRecipe({
     const sum = (of: (l: Layout) => number): number => layouts.reduce((s, l) => s + of(l), 0);
     const stockLength = boards.reduce((s, b) => s + b.stockLength, 0);
     const partsLength = boards.reduce((s, b) => s + b.pieces.reduce((t, p) => t + p.length, 0), 0);
-    const keep = given.keepOffcut;
-    const kept =
-      keep === undefined ? 0 : boards.reduce((s, b) => s + (b.offcut >= keep - 1e-9 ? b.offcut : 0), 0);
+    const keeps = (offcut: number): boolean => offcut >= (given.keepOffcut ?? Infinity) - 1e-9;
+    const kept = boards.reduce((s, b) => s + (keeps(b.offcut) ? b.offcut : 0), 0);
     const missing = layouts.flatMap((l) => l.missing);
     const kind = measured[aim];
     if (!work.silent) {
@@ -178,7 +177,7 @@ export const cuttingPlan = longRecipe({
       stockLength,
       partsLength,
       wasteLength: stockLength - partsLength - kept,
-      ...(keep === undefined ? {} : { kept }),
+      ...(given.keepOffcut === undefined ? {} : { kept }),
       ...(given.stock.some((s) => s.cost !== undefined)
         ? { totalCost: boards.reduce((s, b) => s + b.cost, 0) }
         : {}),
@@ -189,7 +188,7 @@ export const cuttingPlan = longRecipe({
         ...(b.section === undefined ? {} : { section: b.section }),
         pieces: b.pieces,
         offcut: b.offcut,
-        keep: keep !== undefined && b.offcut >= keep - 1e-9,
+        keep: keeps(b.offcut),
       })),
       ...(missing.length > 0 ? { missing, boardsShort: sum((l) => l.boardsShort) } : {}),
     };

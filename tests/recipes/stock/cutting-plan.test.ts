@@ -109,8 +109,38 @@ describe('a plan by hand', () => {
     expect(r.missing?.map((m) => [m.name, m.length.in('mm'), m.count])).toEqual([['a', 900, 1], ['b', 900, 3]]); // prettier-ignore
     expect([r.boardsShort, r.boardsUsed, r.optimal]).toEqual([4, 1, false]);
     expect(r.lowerBound).toBeLessThanOrEqual(1);
-    expect(says(r, '4 missing; 4 more of the longest boards')).toBe(true);
+    expect(says(r, 'every part: 4 missing; 4 more of the longest boards')).toBe(true);
     expect(says(r, 'the search ended')).toBe(false);
+  });
+});
+
+describe('a plan of no cost, in no hurry', () => {
+  it('has no total cost, no section, and no number of sections in its progress', async () => {
+    const seen: string[] = [];
+    const r = await cuttingPlan({ parts: [{ length: '400 mm' }], stock: [{ length: '1 m' }] }, { onProgress: (p) => void seen.push(p.says) }); // prettier-ignore
+    expect(r.totalCost).toBeUndefined();
+    expect(seen.length).toBeGreaterThan(0);
+    for (const text of seen) expect(text).toMatch(/^(plan|bound|linear|integer)/);
+  });
+
+  it('says so when it was stopped before it was proved', async () => {
+    // Only two pieces of 800 and 700 mm fit a board: ten take five boards, but 7.3 m on 2 m could be four by length.
+    const parts = [{ length: '800 mm', count: 3 }, { length: '700 mm', count: 7 }]; // prettier-ignore
+    const given = { parts, stock: [{ length: '2 m' }], kerf: '0 mm' };
+    const stopped = await cuttingPlan(given, { signal: AbortSignal.abort() });
+    expect([stopped.boardsUsed, stopped.lowerBound, stopped.optimal]).toEqual([5, 4, false]);
+    expect(says(stopped, 'the search ended before it could prove')).toBe(true);
+    const whole = await cuttingPlan(given);
+    expect([whole.boardsUsed, whole.lowerBound, whole.optimal]).toEqual([5, 5, true]);
+    expect(says(whole, 'the search ended before it could prove')).toBe(false);
+  });
+
+  it('is proved where the boards, once offcuts are gathered, are as few as the bound', async () => {
+    // 4 + 4, 3 + 3 + 3 and 3 on 10 by plain rules; gathered they are two boards of 4 + 3 + 3, and 20 on 10 takes two.
+    const parts = [{ length: '400 mm', count: 2 }, { length: '300 mm', count: 4 }]; // prettier-ignore
+    const r = await cuttingPlan({ parts, stock: [{ length: '1 m' }], kerf: '0 mm' }, { signal: AbortSignal.abort() }); // prettier-ignore
+    expect([r.boardsUsed, r.lowerBound, r.optimal]).toEqual([2, 2, true]);
+    expect(r.workings.map((w) => w.says).join()).not.toMatch(/linear programme/);
   });
 });
 

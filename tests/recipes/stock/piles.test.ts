@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { steps } from '../../../src/recipes/stock/pile-totals.js';
 import { pileYield } from '../../../src/recipes/stock/pile-yield.js';
+import { dress } from '../../../src/recipes/stock/survey.js';
 import { marksOf, pointsOf } from '../chartData.js';
 import { fieldsOf, refusalOf } from '../refused.js';
 
@@ -209,6 +211,30 @@ describe('long surveys', () => {
     expect(pile(400, 0.033).every(whole)).toBe(false);
     expect(pile(401, 0.033).every(whole)).toBe(true);
     expect(pile(401, 0.033)[0]).toBeCloseTo(18, 6);
+  });
+
+  it('are of as many thicknesses as boards up to 400; of 401 a hundredth of a millimetre apart, 41 tenths are left', () => {
+    const how = { plane: 0, jointing: 0, kerf: 0, resaw: false };
+    const row = {
+      name: undefined,
+      faults: undefined,
+      group: 'all',
+      count: 1,
+      length: 2,
+      width: 0.1,
+      endLoss: 0,
+      faultLength: 0,
+      cup: 0,
+      bow: 0,
+    };
+    const of = (n: number) => steps(Array.from({ length: n }, (_, i) => dress({ ...row, thickness: (2000 + i) / 100_000 }, how)), how); // prettier-ignore
+    // 20.00 to 23.99 mm, and 20.00 to 24.00 mm.
+    expect(of(400)).toEqual(
+      Array.from({ length: 400 }, (_, i) => expect.closeTo(0.02 + i * 1e-5, 8) as number),
+    );
+    expect(of(401)).toEqual(
+      Array.from({ length: 41 }, (_, i) => expect.closeTo(0.02 + i * 1e-4, 8) as number),
+    );
   });
 });
 

@@ -102,6 +102,8 @@ describe('the cost of parts by hand', () => {
     expect(fieldsOf(() => partsCost({ parts: [{ ...a, width: '9 mm' }], price: '9/m3' }))).toEqual(['parts[1].thickness']); // prettier-ignore
     // By the metre or the piece no section is wanted, and a material without a price of its own has the common one.
     expect(partsCost({ parts: [{ ...a, material: 'oak' }], prices: { ash: '9/m' }, price: '5/m' }).total.value).toBeCloseTo(5, 12); // prettier-ignore
+    // A part of no named material takes the common price, whatever the materials cost.
+    expect(partsCost({ parts: [a], prices: { ash: '9/m' }, price: '5/m' }).total.value).toBeCloseTo(5, 12);
     expect(partsCost({ parts: [{ ...a, count: 3 }], price: '5 each' }).byPart[0]?.quantity).toBe('3');
     expect(partsCost({ parts: [{ ...a, length: '2 m', count: 3 }], price: '5/m' }).byPart[0]?.quantity).toBe(
       '6 m',

@@ -124,6 +124,10 @@ describe('the chart of a sample', () => {
     });
     expect(rulesOf(chart)).toEqual([{ y: 100, label: 'needed' }]);
     expect(marksOf(chart)).toEqual([{ x: 10, y: 100, label: '10 pieces' }]);
+    // One piece does: it is drawn with two more, not with the 15 % that round up to two.
+    expect(at(8).high).toBe(1);
+    expect(pointsOf(at(8).chart).map(([m]) => m)).toEqual([0, 1, 2, 3]);
+    expect(JSON.stringify(chart?.title)).toContain('Band: 50 % prediction interval');
     expect(titlesOf(chart)).toEqual(['Further pieces taken apart', 'Usable yield']);
     expect(titlesOf(pileSampling({ sample: '1 m2, 1 m2', needed: '3 m2' }).chart)[1]).toBe('Usable yield (m²)'); // prettier-ignore
     // Below nothing the band does not go.

@@ -4,6 +4,7 @@ import { gradeYield } from '../../../src/recipes/stock/grade-yield.js';
 import { nominalSides } from '../../../src/recipes/stock/nominal-size.js';
 import { roughToDressed } from '../../../src/recipes/stock/rough-to-dressed.js';
 import { barsOf, linesOf, marksOf, pointsOf, rulesOf, titleOf } from '../chartData.js';
+import { dataOf, rectangles } from '../drawnShapes.js';
 import { fieldsOf, refusalOf } from '../refused.js';
 
 const says = (r: { cautions: readonly { text: string }[] }, text: string): boolean =>
@@ -105,6 +106,17 @@ describe('rough and dressed by hand', () => {
     const named = dims(roughToDressed({ nominal: '2x4' }));
     for (const text of ['nominal 101.6 mm', 'nominal 50.8 mm', 'dressed 88.9 mm', 'dressed 38.1 mm']) expect(named).toContain(text); // prettier-ignore
     expect(named).not.toContain('rough');
+    // 97 x 47 with 3 mm off each edge and 2 mm off each face.
+    const { chart } = roughToDressed(roughToDressed.example);
+    expect(rectangles(chart)).toEqual([[0, 0, 97, 47], [3, 2, 94, 45]].map((r) => r.map((v) => expect.closeTo(v, 9) as number))); // prettier-ignore
+    // Arrows of the rough size above and on the left, of the dressed one below and on the right, each over what it measures.
+    const tips = dataOf(chart, 'point').map((p): [number, number] => [p['x'] as number, p['y'] as number]);
+    const where = (outside: (x: number, y: number) => boolean, along: 0 | 1): number[] =>
+      tips.filter(([x, y]) => outside(x, y)).map((t) => Number(t[along].toFixed(9)));
+    expect(where((_, y) => y > 47, 0)).toEqual([0, 97]);
+    expect(where((_, y) => y < 0, 0)).toEqual([3, 94]);
+    expect(where((x) => x < 0, 1)).toEqual([0, 47]);
+    expect(where((x) => x > 97, 1)).toEqual([2, 45]);
   });
 
   it('takes one size and one only', () => {

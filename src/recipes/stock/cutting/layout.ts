@@ -1,4 +1,5 @@
 import type { Work } from '../../../recipe/work.js';
+import { meets } from './bounds.js';
 import { gatherOffcuts, type Board } from './offcuts.js';
 import { scaled, type Aim } from './scale.js';
 import type { CuttingGiven, PartRow, Section, StockRow } from './sections.js';
@@ -87,7 +88,11 @@ export async function layOut(
     missing.set(key, { name, length, count: (missing.get(key)?.count ?? 0) + 1 });
   }
   // Boards that are not there were paid dearly: without them the bound is that of the boards there are.
-  const lost = short.reduce((s, b) => s + (problem.stock[b.stock] as { cost: number }).cost, 0);
+  const costOf = (of: readonly Board[]): number =>
+    of.reduce((s, b) => s + (problem.stock[b.stock] as { cost: number }).cost, 0);
+  const lost = costOf(short);
+  // Where gathering saved a board the plan may meet a bound that the search left open.
+  const proven = outcome.proven || meets(costOf(gathered) + lost, outcome.bound);
   const taken = { boards: () => 1, length: (b: LaidBoard) => b.stockLength, cost: (b: LaidBoard) => b.cost };
   const achieved = boards.reduce((s, b) => s + taken[aim](b), 0);
   const bound = Number((Math.max(0, outcome.bound - lost) * unit).toPrecision(12));
@@ -97,8 +102,8 @@ export async function layOut(
     missing: [...missing.values()],
     boardsShort: short.length,
     achieved,
-    bound: outcome.proven ? achieved : bound,
-    proven: outcome.proven,
+    bound: proven ? achieved : bound,
+    proven,
     told: outcome.told,
   };
 }
