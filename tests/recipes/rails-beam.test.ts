@@ -265,6 +265,43 @@ describe('the greatest of a beam', () => {
     );
     expect([w.V.at, w.V.value]).toEqual([expect.closeTo(1, 6), expect.closeTo(200, 9)]);
   });
+  it('of a load from -100 to +100 N/m on a bracket of 3 m: V(x) = 100 x - 100 x²/3, greatest 75 N in the middle', () => {
+    const w = worstOf(
+      of({
+        supports: [{ position: 0, lift: Infinity, turn: Infinity }],
+        loads: [{ kind: 'spread', from: 0, to: 3, q1: -100, q2: 100 }],
+      }),
+    );
+    expect([w.V.at, w.V.value]).toEqual([expect.closeTo(1.5, 6), expect.closeTo(75, 9)]);
+  });
+  it('of a beam without a load nothing is greatest: nought at the left end', () => {
+    expect(Object.values(worstOf(of({ loads: [] })))).toEqual(Array(4).fill({ at: 0, value: 0 }));
+  });
+  it('a moment at the tip of a bracket bends all of it alike, on either side of a section', () => {
+    // 5 N m clockwise at 3 m: M = -5 all along, no shear, the tip turned by M L/(E I).
+    const s = of({
+      supports: [{ position: 0, lift: Infinity, turn: Infinity }],
+      loads: [{ kind: 'moment', at: 3, moment: 5 }],
+    });
+    for (const side of ['left', 'right'] as const) {
+      expect(s.at(1.2, side).M).toBeCloseTo(-5, 9);
+      expect(s.at(1.2, side).V).toBeCloseTo(0, 9);
+      expect(s.at(1.2, side).slope).toBeCloseTo((5 * 1.2) / 1000, 12);
+    }
+    expect(s.at(3, 'left').slope).toBeCloseTo((5 * 3) / 1000, 12);
+  });
+  it('a soft beam sags most where it does among two thousand places looked at', () => {
+    // So soft in shear that its share is the larger; the load rises to one side, so that the place is not known beforehand.
+    const s = of({ GA: 100, loads: [{ kind: 'spread', from: 0, to: 3, q1: 0, q2: 100 }] });
+    const looked = Array.from({ length: 2001 }, (_, i) => (3 * i) / 2000).map(
+      (x) => [s.at(x).sag, x] as const,
+    );
+    const [most, at] = looked.reduce((a, b) => (b[0] > a[0] ? b : a));
+    const { sag } = worstOf(s);
+    expect(Math.abs(sag.at - at)).toBeLessThan(3 / 2000);
+    expect(sag.value).toBeGreaterThanOrEqual(most);
+    expect(sag.value / most - 1).toBeLessThan(1e-6);
+  });
   it('counts only the loads that lie on a stretch: a bracket of 4 m under four loads', () => {
     // From -100 to 200 N/m over 1 to 4 m, 60 N/m to 1.5 m, 90 N/m from 3 m, 50 N at 3.5 m: 380 N at the wall. Shear 320
     // at 1 m, 328 at 1.4 m where the loads cancel, 327.5 at 1.5 m, and 340 at 2 m where the sloping load is nought.

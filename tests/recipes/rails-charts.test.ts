@@ -53,6 +53,24 @@ describe('shear, moment and sag under the load', () => {
     expect(labelsIn(sag)).toEqual(['23.04 mm at 1000 mm']);
     expect(labelsIn(picture)).toEqual(['4 kN', '2 kN']);
   });
+  it('draws the sag in the long run, a station each 160th of the length however long, and marks the peak on the curve', () => {
+    const [, shear, , sag] = panelsOf(
+      beam({ ...simple, length: '4 m', supports: ['0 m', '4 m'], loads: ['100 N/m'], long: 2 }),
+    ) as [Panel, Panel, Panel, Panel];
+    // Once 5 w L⁴/(384 E I) and as much again.
+    const long = ((2 * 5 * 100 * 4 ** 4) / (384 * 9e9 * ((0.045 * 0.095 ** 3) / 12))) * 1000;
+    const values = sag.layer[0]!.data.values;
+    expect(values).toHaveLength(161);
+    expect(values[80]).toMatchObject({ x: 2000, y: expect.closeTo(long, 6) });
+    const marks = (p: Panel) =>
+      p.layer.flatMap((l) => l.data.values.filter((v) => typeof v.label === 'string'));
+    for (const m of marks(sag))
+      expect(m).toMatchObject({ x: expect.closeTo(2000, 3), y: expect.closeTo(long, 6) });
+    // Its words may stand aside, so that they are not cut off; the dot stands where it belongs.
+    for (const m of marks(shear)) expect(m.y).toBeCloseTo(200, 6);
+    expect(Math.min(...marks(shear).map((m) => m.x as number))).toBe(0);
+    expect([marks(sag).length > 0, marks(shear).length > 0]).toEqual([true, true]);
+  });
   it('leaves room past the curve where it goes, and a little where it does not', () => {
     const [, shear, moment] = panels();
     expect(domainOf(shear)[0]).toBeCloseTo(-2 - 4 * 0.36, 9);

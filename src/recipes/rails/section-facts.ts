@@ -119,7 +119,8 @@ function stacked(strips: readonly Strip[]): SectionFacts {
     above = at(v);
   }
   const width = Math.max(...strips.map((s) => s.width));
-  const depth = (down[0] as Strip).top - (down[down.length - 1] as Strip).bottom;
+  // The lowest strip stands on nought.
+  const depth = (down[0] as Strip).top;
   return {
     EI,
     GA: EI ** 2 / soft,
