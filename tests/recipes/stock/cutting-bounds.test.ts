@@ -15,6 +15,8 @@ describe('boards needed at least', () => {
     [[6, 4], [1, 4], 10, 3, '22 on 10'],
     [[8, 3], [2, 2], 10, 3, 'the 3s fit beside no 8'],
     [[2], [11], 10, 3, '22 on 10'],
+    [[9, 4], [5, 1], 10, 6, 'a 4 fits beside no 9, though five 9s leave 5 in all'],
+    [[6, 5], [5, 1], 10, 6, 'a 5 fits beside no 6, though five 6s leave 20 in all'],
   ])('%j, %j on %s: %s (%s)', (sizes, demand, capacity, bound) => {
     expect(boardsBound(sizes, demand, capacity)).toBe(bound);
   });
@@ -69,9 +71,18 @@ describe('totals that boards can add up to', () => {
     expect([0, 0.2, 1.5, 1.6, 4.5, 4.6].map((b) => t.roundUp(b))).toEqual([0, 1.5, 1.5, 3, 4.5, 6]);
   });
 
-  it('are searched while they are few enough, else the step alone rounds', () => {
-    expect(totals([9_999_990, 9_999_994], 1).roundUp(5)).toBe(9_999_990);
+  it('of two kinds come in their own steps: of 1.5 and 2.5 there is no 2', () => {
+    expect(totals([1.5, 2.5], 0.5).roundUp(2)).toBe(2.5);
+  });
+
+  it('too many to be searched are rounded by the step alone', () => {
     expect(totals([10_000_001, 10_000_003], 1).roundUp(4.5)).toBe(5);
+    expect(totals([20_000_002, 20_000_006], 2).roundUp(9)).toBe(10);
+  });
+
+  it('of which there are twenty millions to look at are searched still', () => {
+    // Two kinds, and 5 + 9 999 995 sums of each.
+    expect(totals([9_999_990, 9_999_995], 1).roundUp(5)).toBe(9_999_990);
   });
 });
 

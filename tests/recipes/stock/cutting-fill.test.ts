@@ -54,8 +54,15 @@ describe('the fullest board with the longest piece on it', () => {
     );
   });
 
-  it('cut off at once has the longest piece alone', () => {
+  it('cut off at once has the longest piece alone, and cut off later what was found till then', () => {
     expect(fill([6, 4], [1, 1], 10, 1)).toEqual([6, [1, 0]]);
+    // The second board looked at is 6 + 5; 6 + 4 + 4, the next, is not come to.
+    expect(fill([6, 5, 4], [1, 1, 2], 14, 2)).toEqual([11, [1, 1, 0]]);
+    expect(fill([6, 5, 4], [1, 1, 2], 14, 9)).toEqual([14, [1, 0, 2]]);
+  });
+
+  it('of two as full is the one with the longer pieces: 6 + 5 and not 6 + 3 + 2 on 12', () => {
+    expect(fill([6, 5, 3, 2], [1, 1, 1, 1], 12)).toEqual([11, [1, 1, 0, 0]]);
   });
 });
 
@@ -90,6 +97,53 @@ describe('whole plans by plain rules', () => {
     // Best fit takes the board cheapest for its own length: 0.5/6 against 1/10.
     expect(bestFit(two).boards.map((b) => b.pattern.stock)).toEqual([1, 1, 0]);
     expect(bestFit(two).cost).toBe(2);
+  });
+
+  it('a board is chosen by its cost for the length it uses, not by either alone; of equals the first', async () => {
+    const of = (demand: number, ...stock: [number, number][]): CuttingProblem => ({ sizes: [5], demand: [demand], stock: stock.map(([capacity, cost]) => ({ capacity, cost, count: Infinity })), step: 0.1 }); // prettier-ignore
+    const chosen = async (p: CuttingProblem) =>
+      [await longestFirst(p, rootOf(p), ample()), (await fullestFirst(p, rootOf(p), 99, ample()))!, bestFit(p)].map((plan) => plan.boards.map((b) => b.pattern.stock)); // prettier-ignore
+    // Two 5s at 0.1 a unit on the board of 10, at 0.12 on those of 5, whichever is named first.
+    expect(await chosen(of(2, [10, 1], [5, 0.6]))).toEqual([[0], [0], [0]]);
+    expect(await chosen(of(2, [5, 0.6], [10, 1]))).toEqual([[1], [1], [1]]);
+    // 0.1 a unit on either.
+    expect(await chosen(of(2, [10, 1], [5, 0.5]))).toEqual([[0], [0], [0]]);
+    expect(await chosen(of(2, [5, 0.5], [10, 1]))).toEqual([[0], [0], [0, 0]]);
+    // Out of time: by the cost for the whole board, 0.2 against 0.3, or 0.2 against 0.2.
+    for (const [stock, first] of [
+      [
+        [
+          [20, 4],
+          [10, 3],
+        ],
+        0,
+      ],
+      [
+        [
+          [10, 3],
+          [20, 4],
+        ],
+        1,
+      ],
+      [
+        [
+          [20, 4],
+          [10, 2],
+        ],
+        0,
+      ],
+    ] as [[number, number][], number][]) {
+      // prettier-ignore
+      const p = of(1, ...stock);
+      expect((await longestFirst(p, rootOf(p), late())).boards.map((b) => b.pattern.stock)).toEqual([first]);
+    }
+  });
+
+  it('best fit passes over a cheap board that is too short, and takes the first of boards with equal room', () => {
+    const p: CuttingProblem = { sizes: [8], demand: [1], stock: [{ capacity: 4, cost: 0.1, count: Infinity }, { capacity: 10, cost: 1, count: Infinity }], step: 0.1 }; // prettier-ignore
+    expect(bestFit(p).boards.map((b) => b.pattern.stock)).toEqual([1]);
+    const two: CuttingProblem = { sizes: [7, 3], demand: [2, 1], stock: [{ capacity: 10, cost: 1, count: Infinity }], step: 1 }; // prettier-ignore
+    expect(counted(two, bestFit(two).boards)).toEqual([[1, 1, 1], [1, 1, 0]]); // prettier-ignore
   });
 
   it('fullest first finds the pair that longest first misses: 5 with 3 and 3, not 5 with 4', async () => {

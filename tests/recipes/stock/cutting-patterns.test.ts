@@ -62,6 +62,40 @@ describe('patterns that a better plan could use', () => {
   });
 });
 
+describe('how boards are gone through', () => {
+  it('those worth just what is needed are among them, sizes in their order', () => {
+    // 0.125 a unit, exact in binary: 4 + 4, 4 + 2 + 2 and 2 + 2 + 2 + 2 on 8 are worth 1; the 2s are dearer by length below.
+    const p = ofOneLength([4, 2], [2, 4], 8);
+    const all = (prices: number[], needed: number) => [...fillings(p, 0, prices, needed)].filter((x) => x);
+    expect(all([0.5, 0.25], 1)).toEqual([[[0, 2]], [[0, 1], [1, 2]], [[1, 4]]]); // prettier-ignore
+    expect(all([0.5, 0.5], 1.5)).toEqual([[[1, 4]], [[0, 1], [1, 2]]]); // prettier-ignore
+  });
+
+  // Forty sizes of 100 to 140 on 1000, all worth their length: very many boards are looked at, few are full.
+  const many = ofOneLength(Array.from({ length: 40 }, (_, i) => 2 * (140 - i)), new Array<number>(40).fill(1), 1001); // prettier-ignore
+  const worth = { prices: Float64Array.from(many.sizes, (l) => l / 1001), stockPrices: new Float64Array(1) };
+
+  it('the clock is looked at once in 4096 boards', async () => {
+    const two = ofOneLength(many.sizes.slice(0, 14), many.demand.slice(0, 14), 1001); // prettier-ignore
+    const price = { prices: worth.prices.slice(0, 14), stockPrices: worth.stockPrices };
+    const boards = [...fillings(two, 0, price.prices, -1)].length;
+    let looks = 0;
+    const clock = new Clock(Infinity, () => {
+      looks++;
+      return false;
+    });
+    expect(await patternsWithin(two, price, 1.1, 1e6, clock)).toBeDefined();
+    expect(looks).toBe(Math.floor(boards / 4096));
+    expect(looks).toBeLessThan(10);
+  });
+
+  it('they are given up when four hundred were looked at for each that is allowed', async () => {
+    // 1001 is odd and all sizes are even: no board is full, yet any three may still come to be.
+    const none = await patternsWithin(many, worth, 0, 10, ample());
+    expect(none).toBeUndefined();
+  });
+});
+
 describe('offcuts gathered', () => {
   const p = ofOneLength([8, 5, 2], [9, 9, 9], 20);
   const gather = (...boards: number[][]): number[][] =>

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { cuttingPlan as wholePlan } from '../../../src/recipes/stock/cutting-plan.js';
+import { measure } from '../../../src/recipes/stock/cutting/measure.js';
 import { scaled } from '../../../src/recipes/stock/cutting/scale.js';
+import type { Quantity } from '../../../src/quantities/quantity.js';
 import { Refusal } from '../../../src/quantities/refusal.js';
 
 /** These plans are found and proved at once: a search that goes on has gone wrong. */
@@ -211,6 +213,21 @@ describe('sections', () => {
   });
 });
 
+describe('what a plan is refused for', () => {
+  const fields = async (given: object) => (await refusal(given)).troubles.map((t) => t.field);
+  it('the least cost where no board has one', async () => {
+    expect((await refusal({ parts: [{ length: '1 m' }], stock: [{ length: '2 m' }], aim: 'cost' })).message).toMatch(/stock: got no cost, takes a cost/); // prettier-ignore
+    const priced = await cuttingPlan({ parts: [{ length: '1 m' }], stock: [{ length: '2 m', cost: 2 }, { length: '3 m' }], aim: 'cost' }); // prettier-ignore
+    expect(priced.totalCost?.value).toBe(0);
+  });
+
+  it('those parts alone whose section is not there, or that are too long for theirs', async () => {
+    const parts = [{ length: '1 m', width: '70 mm' }, { length: '1 m', width: '45 mm' }, { length: '3 m', width: '45 mm' }]; // prettier-ignore
+    expect(await fields({ parts, stock: [{ length: '2 m', width: '45 mm' }] })).toEqual(['parts[1]', 'parts[3].length']); // prettier-ignore
+    expect(await fields({ parts: [{ length: '3 m' }, { length: '1 m' }], stock: [{ length: '2 m' }] })).toEqual(['parts[1].length']); // prettier-ignore
+  });
+});
+
 describe('limits of a plan', () => {
   it('a part may be as long as a board leaves, and no longer', async () => {
     const given = { parts: [{ length: '1980 mm' }], stock: [{ length: '2 m' }], trimEachEnd: '10 mm' };
@@ -269,6 +286,42 @@ describe('the problem in whole numbers', () => {
     // What costs nothing counts as a hundredth of a cent: 1 beside 50000.
     expect(plenty.problem.stock[0]!.cost).toBeCloseTo(1 / 50_000, 15);
     expect(plenty.problem.step).toBeCloseTo(1 / 50_000, 15);
+  });
+});
+
+describe('the problem in whole numbers, further', () => {
+  const plain = { kerf: 0, trimEachEnd: 0 };
+  it('has its sizes falling whatever the order they came in', () => {
+    const parts = [{ length: 0.2, count: 1 }, { length: 0.4, count: 2 }, { length: 0.1, count: 3 }, { length: 0.3, count: 4 }]; // prettier-ignore
+    const got = scaled({ ...plain, parts, stock: [{ length: 1, count: Infinity, cost: 0 }], aim: 'boards' });
+    expect([got.problem.sizes, got.problem.demand, got.partsOf]).toEqual([[4, 3, 2, 1], [2, 4, 1, 3], [[1], [3], [0], [2]]]); // prettier-ignore
+  });
+
+  it('measures all with their kerfs, and leaves out a board a hair too short', () => {
+    // With a kerf of 2: 8 and 18 take 10 and 20, a board of 38 holds 40.
+    const parts = [{ length: 0.018, count: 1 }, { length: 0.008, count: 1 }]; // prettier-ignore
+    const stock = [{ length: 0.038, count: Infinity, cost: 0 }, { length: 0.0079, count: Infinity, cost: 0 }]; // prettier-ignore
+    const got = scaled({ kerf: 0.002, trimEachEnd: 0, parts, stock, aim: 'boards' });
+    expect(got.problem.sizes).toEqual([2, 1]);
+    expect(got.problem.stock).toEqual([{ capacity: 4, cost: 1, count: Infinity }]);
+    expect(got.stockOf).toEqual([0]);
+  });
+
+  it('for the fewest boards every board costs one, whatever its price', () => {
+    const stock = [{ length: 1, count: Infinity, cost: 3 }, { length: 2, count: Infinity, cost: 5 }]; // prettier-ignore
+    const got = scaled({ ...plain, parts: [{ length: 0.5, count: 1 }], stock, aim: 'boards' });
+    expect(got.problem.stock.map((k) => k.cost)).toEqual([1, 1]);
+    expect([got.problem.step, got.unit]).toEqual([1, 1]);
+  });
+});
+
+describe('what a plan takes', () => {
+  const { wrap } = measure('what the plan takes');
+  it('is a number of boards, or a length or money, money alone with its currency', () => {
+    expect(wrap({ kind: 'count', value: 3 }, '£')).toBe(3);
+    expect(wrap({ kind: 'money', value: 3 }, '£')).toMatchObject({ kind: 'money', value: 3, currency: '£' });
+    const length = wrap({ kind: 'length', value: 3 }, '£') as Quantity;
+    expect([length.kind, length.value, length.currency]).toEqual(['length', 3, undefined]);
   });
 });
 

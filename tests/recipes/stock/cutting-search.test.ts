@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, it } from 'vitest';
+import { afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import type { Highs } from 'highs';
 import { boardsBound, Totals } from '../../../src/recipes/stock/cutting/bounds.js';
 import { Clock } from '../../../src/recipes/stock/cutting/clock.js';
@@ -65,6 +65,25 @@ describe('how a search stands', () => {
 });
 
 describe('the clock of a search', () => {
+  afterEach(() => {
+    vi.restoreAllMocks();
+  });
+  it('is late at the very moment, and lets others have a turn after 25 ms to the hair', async () => {
+    let now = 100;
+    vi.spyOn(performance, 'now').mockImplementation(() => now);
+    const clock = new Clock(150, () => false);
+    let turned = false;
+    setImmediate(() => (turned = true));
+    now = 124.999;
+    await clock.breathe();
+    expect([clock.late(), turned]).toEqual([false, false]);
+    now = 125;
+    await clock.breathe();
+    expect([clock.late(), turned]).toEqual([false, true]);
+    now = 150;
+    expect(clock.late()).toBe(true);
+  });
+
   it('is late when time is up or somebody stopped it', () => {
     const now = performance.now();
     expect(new Clock(now + 1e6, () => false).late()).toBe(false);
@@ -99,6 +118,8 @@ describe('patterns as columns', () => {
     expect([...got.values]).toEqual([2, 1, 1, 5, 3, 7]);
     const plain = columnsOf(patterns, 2, [2]);
     expect([plain.numRows, ...plain.indices]).toEqual([3, 0, 1, 2, 1]);
+    // Of two counted stocks the second has the row after the first.
+    expect([...columnsOf(patterns, 2, [0, 2]).indices]).toEqual([0, 1, 3, 1, 2]);
   });
 
   it('of each size alone are as many as fit and are wanted, where one fits', () => {

@@ -60,10 +60,9 @@ export class Totals {
   roundUp(bound: number): number {
     const from = Math.max(0, Math.ceil((bound - slack) / this.#step));
     const dearest = Math.max(...this.#costs);
-    // One kind of board: its multiples. Where there are too many sums to try, the common measure of the costs must do.
-    if (this.#costs.length === 1) return Math.ceil(from / dearest) * dearest * this.#step;
+    // Where there are too many sums to try, the common measure of the costs must do.
     if ((from + dearest) * this.#costs.length > most) return from * this.#step;
-    if (this.#reach.length <= from + dearest) this.#reach = this.#reachable(from + dearest);
+    if (this.#reach.length < from + dearest) this.#reach = this.#reachable(from + dearest);
     return this.#reach.indexOf(1, from) * this.#step;
   }
 

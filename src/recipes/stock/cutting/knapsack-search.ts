@@ -31,7 +31,6 @@ export function byRate(sack: Knapsack, nodes: number): Dearest {
       for (let n = Math.min(most[j] as number, Math.floor(room / l)); n > 0; n--) {
         trial[j] = n;
         walk(j + 1, room - n * l, worth + n * (price[j] as number));
-        if (budget < 0) break;
       }
       trial[j] = 0;
     }

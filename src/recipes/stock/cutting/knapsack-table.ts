@@ -8,11 +8,11 @@ export function byTable(sack: Knapsack): Dearest {
   // How many of each item a board of each length takes at best.
   const choice = items.map(() => new Uint8Array(wide));
   items.forEach(({ size, price, limit }, row) => {
-    const most = Math.min(255, limit);
     const chosen = choice[row] as Uint8Array;
     for (let w = capacity; w >= size; w--) {
-      for (let n = 1, at = w - size; n <= most && at >= 0; n++, at -= size) {
-        const v = (worth[at] as number) + n * price;
+      const most = Math.min(255, limit, Math.floor(w / size));
+      for (let n = 1; n <= most; n++) {
+        const v = (worth[w - n * size] as number) + n * price;
         if (v > (worth[w] as number)) {
           worth[w] = v;
           chosen[w] = n;

@@ -92,7 +92,7 @@ export async function layOut(
     of.reduce((s, b) => s + (problem.stock[b.stock] as { cost: number }).cost, 0);
   const lost = costOf(short);
   // Where gathering saved a board the plan may meet a bound that the search left open.
-  const proven = outcome.proven || meets(costOf(gathered) + lost, outcome.bound);
+  const proven = outcome.proven || (short.length === 0 && meets(costOf(gathered), outcome.bound));
   const taken = { boards: () => 1, length: (b: LaidBoard) => b.stockLength, cost: (b: LaidBoard) => b.cost };
   const achieved = boards.reduce((s, b) => s + taken[aim](b), 0);
   const bound = Number((Math.max(0, outcome.bound - lost) * unit).toPrecision(12));
@@ -108,10 +108,9 @@ export async function layOut(
   };
 }
 
-/** Long parts first, and of boards that begin alike the longer stock first; boards cut alike come together. */
-function inOrder(boards: readonly Board[], lengthOf: (b: Board) => number): Board[] {
+/** Boards with long parts first, and of boards that begin alike those of longer stock; boards cut alike come together. */
+export function inOrder(boards: readonly Board[], lengthOf: (b: Board) => number): Board[] {
   return boards
-    .map(({ stock, pieces }) => ({ stock, pieces: [...pieces].sort((x, y) => x - y) }))
     .map((b) => ({ ...b, length: lengthOf(b), key: `${b.stock}|${b.pieces.join(',')}` }))
     .sort(
       (a, b) =>

@@ -34,11 +34,10 @@ export const patternKey = (p: Pattern): string =>
   `${p.stock}|${p.items.map(([i, n]) => `${i}x${n}`).join(',')}`;
 
 /** The pattern of a dense count. */
-export function patternOf(stock: number, counts: ArrayLike<number>): Pattern {
-  const items: [number, number][] = [];
-  for (let i = 0; i < counts.length; i++) if ((counts[i] as number) > 0) items.push([i, counts[i] as number]);
-  return { stock, items };
-}
+export const patternOf = (stock: number, counts: ArrayLike<number>): Pattern => ({
+  stock,
+  items: Array.from(counts).flatMap((n, i) => (n > 0 ? [[i, n] as const] : [])),
+});
 
 /** Patterns that together give every piece, as a packing: equal patterns together, and no piece beyond the demand. */
 export function packingOf(

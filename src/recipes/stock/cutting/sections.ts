@@ -74,7 +74,7 @@ export function sectionsOf(given: CuttingGiven): Section[] {
       else if (p.length > longest + 1e-10)
         troubles.push({
           field: `parts[${i + 1}].length`,
-          says: `got ${mm(p.length)} mm, takes at most ${longest > 0 ? mm(longest) : '0'} mm: the longest that the stock leaves${given.trimEachEnd > 0 ? ' once both ends are docked' : ''}`,
+          says: `got ${mm(p.length)} mm, takes at most ${mm(longest)} mm: the longest that the stock leaves${given.trimEachEnd > 0 ? ' once both ends are docked' : ''}`,
         });
     });
     return {
@@ -84,16 +84,13 @@ export function sectionsOf(given: CuttingGiven): Section[] {
     };
   });
   // Boards with a count cannot serve two sections at once: who has them would depend on the order.
-  if (sections.length > 1) {
-    given.stock.forEach((s, i) => {
-      if (s.count !== undefined && sections.filter((x) => x.stock.includes(s)).length > 1) {
-        troubles.push({
-          field: `stock[${i + 1}].width`,
-          says: `missing; takes the board’s width and thickness, since ${s.count} board${s.count === 1 ? '' : 's'} cannot be shared among ${sections.length} sections of parts`,
-        });
-      }
-    });
-  }
+  given.stock.forEach((s, i) => {
+    if (s.count !== undefined && sections.filter((x) => x.stock.includes(s)).length > 1)
+      troubles.push({
+        field: `stock[${i + 1}].width`,
+        says: `missing; takes the board’s width and thickness, since ${s.count} board${s.count === 1 ? '' : 's'} cannot be shared among ${sections.length} sections of parts`,
+      });
+  });
   if (troubles.length > 0) throw new Refusal(troubles);
   return sections;
 }
