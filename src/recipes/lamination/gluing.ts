@@ -63,10 +63,16 @@ export const measuredClamps = [
 ] as const;
 export type MeasuredClamp = (typeof measuredClamps)[number];
 
-const forces = new Map<MeasuredClamp, { readonly force: number; readonly citation: Citation }>();
+/** A mean force, N, and where it is printed. */
+interface MeasuredForce {
+  readonly force: number;
+  readonly citation: Citation;
+}
 
-/** Mean force measured of a kind of clamp, N. */
-export function measuredForce(clamp: MeasuredClamp): { readonly force: number; readonly citation: Citation } {
+const forces = new Map<MeasuredClamp, MeasuredForce>();
+
+/** Mean force measured of a kind of clamp. */
+export function measuredForce(clamp: MeasuredClamp): MeasuredForce {
   const had = forces.get(clamp);
   if (had) return had;
   const [row] = tableRows('clamp-forces.fine-woodworking').filter((r) => r.text('clamp') === clamp) as [

@@ -28,7 +28,8 @@ describe('stripCount', () => {
     const whole = stripCount({ topWidth: '640 mm', stripWidth: '48 mm' });
     expect(whole.slabs).toHaveLength(1);
     const counted = (r: typeof whole) => r.cautions.some((c) => /counted as one slab/.test(c.text));
-    expect([counted(whole), counted(answer)]).toEqual([true, false]);
+    const machined = stripCount({ topWidth: '640 mm', stripWidth: '48 mm', machineWidth: '330 mm' });
+    expect([counted(whole), counted(machined)]).toEqual([true, false]);
   });
 
   it('warns of nails always, of the thicknesser’s least length with a machine, and of strips over 3 in', () => {
