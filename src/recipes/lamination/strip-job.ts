@@ -58,7 +58,7 @@ export function jobOf(given: Input): Job & { readonly toneNames: readonly string
   const toneNames = [
     ...new Set(given.lengths.flatMap((p) => (p.tone === undefined ? [] : [String(p.tone)]))),
   ].sort();
-  const shortest = nano(given.shortest ?? Math.min(given.minStagger, 0.1));
+  const shortest = Math.max(1, nano(given.shortest ?? Math.min(given.minStagger, 0.1)));
   const total = given.lengths.reduce((n, p) => n + p.count, 0);
   if (total > 5000) throw new Refusal({ field: 'lengths', says: `got ${total} pieces, takes 5000 at most` });
   const all = given.lengths.flatMap((p, i) => {

@@ -114,7 +114,8 @@ export const stripLayout = longRecipe({
       random: seeded(given.seed),
       bound,
       signal: work.signal,
-      onBetter: (l, done) =>
+      now: () => performance.now(),
+      tell: (l, done) =>
         work.progress({
           done,
           says: l

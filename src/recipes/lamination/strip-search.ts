@@ -7,10 +7,14 @@ import {
   wasteOf,
   type Job,
   type Laid,
-  type Part,
   type Row,
   type Stock,
 } from './strip-row.js';
+
+/** Beginnings tried for each row. */
+const tries = 6;
+/** Rounds without a better layout, for each row of the slab, after which all is begun afresh. */
+const patience = 40;
 
 export interface Layout {
   readonly rows: readonly Row[];
@@ -23,9 +27,13 @@ export interface Layout {
 export interface SearchOptions {
   readonly seconds: number;
   readonly random: () => number;
+  /** No layout wastes less: the search ends where one wastes no more and no like tones touch. */
   readonly bound: number;
   readonly signal: AbortSignal | undefined;
-  readonly onBetter: (best: Layout | undefined, done: number) => void;
+  /** A clock, ms. */
+  readonly now: () => number;
+  /** Is told the best so far, and the share of the time that is gone, about 25 times a second. */
+  readonly tell: (best: Layout | undefined, done: number) => void;
 }
 
 /** Everything known of a finished layout. */
@@ -47,146 +55,99 @@ export function measure(job: Job, rows: readonly Row[]): Layout {
 }
 
 /** One number to compare layouts by; a wider worst stagger only breaks ties. */
-const price = (job: Job, l: Layout): number =>
+export const price = (job: Job, l: Layout): number =>
   l.waste + job.toneWeight * l.sameTone - 1e-3 * Math.min(l.worstStagger, job.length);
 
 function laidOf(job: Job, rows: readonly (Row | undefined)[]): Laid {
   const laid = { sum: new Float64Array(job.stocks.length), count: new Int32Array(job.stocks.length) };
-  for (const row of rows) for (const p of row ?? []) put(laid, p, 1);
+  for (const row of rows) lay(laid, row ?? []);
   return laid;
 }
 
-function put(laid: Laid, part: Part, sign: 1 | -1): void {
-  laid.sum[part.stock] = (laid.sum[part.stock] as number) + sign * part.length;
-  laid.count[part.stock] = (laid.count[part.stock] as number) + sign;
+function lay(laid: Laid, row: Row): void {
+  for (const p of row) {
+    laid.sum[p.stock] = (laid.sum[p.stock] as number) + p.length;
+    laid.count[p.stock] = (laid.count[p.stock] as number) + 1;
+  }
 }
 
-/** Fills the empty rows in the given order; false where one cannot be filled. */
-function fill(
+/** The rows with those of `order` built anew one after another; undefined where one of them cannot be filled. */
+export function fill(
   job: Job,
-  rows: (Row | undefined)[],
-  laid: Laid,
+  full: readonly (Row | undefined)[],
   order: readonly number[],
   random: () => number,
-  tries: number,
-  toneOf?: (row: number) => number,
-): boolean {
+  toneOf?: (row: number) => number | undefined,
+): readonly Row[] | undefined {
+  const rows = full.map((row, r) => (order.includes(r) ? undefined : row));
+  const laid = laidOf(job, rows);
   for (const r of order) {
     const neighbours = [rows[r - 1], rows[r + 1]].filter((x) => x !== undefined);
     const built =
       (toneOf && buildRow(job, laid, neighbours, random, tries, toneOf(r))) ??
       buildRow(job, laid, neighbours, random, tries);
-    if (!built) return false;
-    for (const p of built.row) put(laid, p, 1);
+    if (!built) return undefined;
+    lay(laid, built.row);
     rows[r] = built.row;
   }
-  return true;
+  return rows as Row[];
 }
 
 /**
- * A layout from nothing. Two times in three, where there are tones, rows are begun each in one tone by turns: with
- * joints staggered, only that keeps two tones wholly apart.
+ * A layout from nothing. Two times in three rows are laid each in one tone by turns, of the two or three tones that there is
+ * most of: with joints staggered, only that keeps tones wholly apart.
  */
-function begin(job: Job, random: () => number, tries: number): Row[] | undefined {
-  const rows: (Row | undefined)[] = new Array<Row | undefined>(job.rows).fill(undefined);
+export function begin(job: Job, random: () => number): readonly Row[] | undefined {
   const tones = new Map<number, number>();
   for (const s of job.stocks) if (s.tone >= 0) tones.set(s.tone, (tones.get(s.tone) ?? 0) + s.length);
-  // Tones there is enough of for a row, the commonest first; the first two or three take turns.
-  const order = [...tones]
-    .filter(([, have]) => have >= job.length)
+  const turns = [...tones]
     .sort((a, b) => b[1] - a[1])
+    .slice(0, 1 + Math.floor(random() * 3))
     .map(([tone]) => tone);
-  const turns = order.slice(0, 2 + Math.floor(random() * 2));
-  const shift = Math.floor(random() * 6);
-  const striped = turns.length > 1 && random() < 2 / 3;
-  const whole = fill(
-    job,
-    rows,
-    laidOf(job, []),
-    [...rows.keys()],
-    random,
-    tries,
-    striped ? (r) => turns[(r + shift) % turns.length] as number : undefined,
-  );
-  return whole ? (rows as Row[]) : undefined;
-}
-
-/** Searches until the time is up, the person stops it, or nothing can be gained. Undefined when no layout was found. */
-export async function search(job: Job, options: SearchOptions): Promise<Layout | undefined> {
-  const { random } = options;
-  const start = performance.now();
-  const elapsed = (): number => (performance.now() - start) / 1000;
-  let breath = start;
-  const pause = async (): Promise<void> => {
-    if (performance.now() - breath < 40) return;
-    // The person's interrupt and the page's drawing come through only between turns.
-    await new Promise((go) => setTimeout(go, 0));
-    breath = performance.now();
-    options.onBetter(best, Math.min(1, elapsed() / options.seconds));
-  };
-  const over = (): boolean => options.signal?.aborted === true || elapsed() >= options.seconds;
-  let best: Layout | undefined;
-  const proven = (l: Layout): boolean => l.waste <= options.bound && l.sameTone === 0;
-
-  for (let round = 0; !best && !over(); round++) {
-    const rows = begin(job, random, 4 + 4 * Math.min(round, 4));
-    if (rows) best = measure(job, rows);
-    await pause();
-  }
-  if (!best) return undefined;
-  options.onBetter(best, 0);
-  let current = best;
-  let sinceBetter = 0;
-  while (!over() && !proven(best)) {
-    // Stuck: begin afresh, or from the best, since a whole slab of tones can only turn over together.
-    if (++sinceBetter > 40 * job.rows) {
-      sinceBetter = 0;
-      const fresh = random() < 0.7 ? begin(job, random, 6) : undefined;
-      current = fresh ? measure(job, fresh) : best;
-    }
-    const rows: (Row | undefined)[] = [...current.rows];
-    const out = random() < 0.2 ? moveRow(job, current.rows, rows, random) : pickRows(job.rows, random);
-    for (const r of out) rows[r] = undefined;
-    if (fill(job, rows, laidOf(job, rows), out, random, 6)) {
-      const next = measure(job, rows as Row[]);
-      // Now and then a slightly worse layout is taken, or the search would sit in the first hollow it finds.
-      const slack =
-        0.05 *
-        Math.abs(price(job, current)) *
-        (random() < 0.1 ? random() * (1 - elapsed() / options.seconds) : 0);
-      if (price(job, next) < price(job, current)) sinceBetter = 0;
-      if (price(job, next) <= price(job, current) + slack) current = next;
-      if (price(job, next) < price(job, best)) best = next;
-    }
-    await pause();
-  }
-  return best;
-}
-
-/**
- * Takes a row out and opens a gap elsewhere; the gap is built anew, and so is a row where the others closed up. Cures
- * two like rows side by side in slabs that else alternate.
- */
-function moveRow(job: Job, full: readonly Row[], rows: (Row | undefined)[], random: () => number): number[] {
-  const seams = full.slice(1).map((row, i) => sameTone(job, full[i] as Row, row));
-  const worst = seams.indexOf(Math.max(...seams));
-  const from =
-    random() < 0.7 && worst >= 0 ? worst + Math.floor(random() * 2) : Math.floor(random() * rows.length);
-  const to = [0, rows.length - 1, Math.floor(random() * rows.length)][Math.floor(random() * 3)] as number;
-  rows.splice(from, 1);
-  rows.splice(to, 0, undefined);
-  const seam = to <= from ? Math.min(from + 1, rows.length - 1) : from;
-  return [...new Set([to, seam])];
+  const empty = new Array<undefined>(job.rows).fill(undefined);
+  const toneOf = (row: number): number | undefined => turns[row % turns.length];
+  return fill(job, empty, [...empty.keys()], random, turns.length > 1 ? toneOf : undefined);
 }
 
 /** One to four rows, neighbours or not, in the order to build them anew. */
-function pickRows(rows: number, random: () => number): number[] {
+export function pickRows(rows: number, random: () => number): number[] {
   const many = Math.min(rows, 1 + Math.floor(random() * 4));
   const out = new Set<number>();
   const first = Math.floor(random() * rows);
   const near = random() < 0.5;
   for (let k = 0; out.size < many; k++) out.add(near ? (first + k) % rows : Math.floor(random() * rows));
   return [...out];
+}
+
+/** Searches until the time is up, the person stops it, or nothing can be gained. Undefined when no layout was found. */
+export async function search(job: Job, options: SearchOptions): Promise<Layout | undefined> {
+  const { random, now } = options;
+  const start = now();
+  const done = (): number => (now() - start) / 1000 / options.seconds;
+  let breath = start;
+  let best: Layout | undefined;
+  let current: Layout | undefined;
+  const priceOf = (l: Layout | undefined): number => (l ? price(job, l) : Infinity);
+  const proven = (): boolean => best !== undefined && best.waste <= options.bound && best.sameTone === 0;
+  let sinceBetter = 0;
+  while (options.signal?.aborted !== true && done() < 1 && !proven()) {
+    // Stuck: begin afresh, since a whole slab of tones can only turn over together.
+    if (++sinceBetter > patience * job.rows) current = undefined;
+    const rows = current ? fill(job, current.rows, pickRows(job.rows, random), random) : begin(job, random);
+    if (rows) {
+      const next = measure(job, rows);
+      if (priceOf(next) < priceOf(current)) sinceBetter = 0;
+      if (priceOf(next) <= priceOf(current)) current = next;
+      if (priceOf(next) < priceOf(best)) best = next;
+    }
+    if (now() - breath >= 40) {
+      // The person's interrupt and the page's drawing come through only between turns.
+      await new Promise((go) => setTimeout(go, 0));
+      breath = now();
+      options.tell(best, Math.min(1, done()));
+    }
+  }
+  return best;
 }
 
 /**
@@ -202,13 +163,16 @@ export function wasteBound(job: Job): number {
   return least;
 }
 
-/** Smallest amount by which a set of whole pieces overshoots a row, 0 where it was too much to reckon. */
+/**
+ * Smallest amount by which a set of whole pieces overshoots a row, 0 where it was too much to reckon. All pieces together
+ * reach over a row, or there would be no job.
+ */
 function leastExcess(job: Job): number {
   let unit = job.length;
   for (const s of job.stocks) unit = gcd(unit, s.length);
   const full = job.length / unit;
   const longest = Math.max(...job.stocks.map((s) => s.length)) / unit;
-  const cells = full + longest + 1;
+  const cells = full + longest;
   if (cells * job.stocks.length > 1e8) return 0;
   const reached = new Uint8Array(cells);
   reached[0] = 1;
@@ -217,8 +181,7 @@ function leastExcess(job: Job): number {
     // From above, so that a piece is used once; sums at or over the row need no further piece.
     for (let x = full - 1; x >= 0; x--) if (reached[x] === 1) reached[x + step] = 1;
   }
-  for (let x = full; x < cells; x++) if (reached[x] === 1) return (x - full) * unit;
-  return 0;
+  return (reached.indexOf(1, full) - full) * unit;
 }
 
 function gcd(a: number, b: number): number {

@@ -120,6 +120,58 @@ describe('stripLayout', () => {
     ]);
   });
 
+  it('says in words what it laid, and what no layout can better', async () => {
+    const { answer } = await lay(
+      [600, 400, 1000].map((length, i) => ({ name: 'ABC'[i]!, length, tone: 'dark' })),
+      1000,
+      2,
+      100,
+      { timeLimit: '50 ms' },
+    );
+    const says = answer.workings.map((w) => w.says);
+    expect(says[0]).toBe('3 pieces of 2000 mm in all for 2 rows of 1000 mm.');
+    // Nothing is wasted, but one tone cannot be kept from itself: the search goes on to its end and proves nothing.
+    expect(says[1]).toMatch(/Waste 0 mm; no layout can waste less than 0 mm\. Not proven best\.$/);
+    expect([answer.waste.value, answer.sameTone.in('mm'), answer.optimal]).toEqual([0, 1000, false]);
+    expect(answer.plan.map((p) => p.row)).toEqual([1, 2]);
+    const [pair, whole] = [...answer.plan].sort((a, b) => b.joints.length - a.joints.length);
+    expect(['600 mm', '400 mm']).toContain(pair!.joints);
+    expect([whole!.joints, whole!.pieces]).toEqual(['none', 'C 1000 mm dark']);
+  });
+
+  it('says what is wasted, in the end and on the way: two of 530 overshoot a row of a metre by 60', async () => {
+    const told: { says: string; best?: number; bound?: number }[] = [];
+    const answer = await stripLayout(
+      {
+        topLength: '1 m',
+        rows: 2,
+        minStagger: '0 mm',
+        shortest: '100 mm',
+        timeLimit: '50 ms',
+        lengths: [{ length: '530 mm', tone: 'dark', count: 4 }],
+      },
+      { onProgress: (p) => told.push(p) },
+    );
+    // A row wastes 60, or shares a saw cut of 3 with another: that would leave a part of 470 and an end of 57, too short to
+    // lay or keep. So both rows waste 60, and lie dark by dark over their whole length; the bound knows only of the cut.
+    expect(answer.workings[1]!.says).toMatch(/Waste 120 mm; no layout can waste less than 3 mm\./);
+    expect(told[0]).toMatchObject({
+      says: 'waste 120 mm, like tones side by side 1000 mm',
+      best: expect.closeTo(0.12, 12),
+      bound: expect.closeTo(0.003, 12),
+    });
+    // Without tones nothing touches that ought not, and still the waste is over the bound: nothing is proven.
+    const plain = await stripLayout({
+      topLength: '1 m',
+      rows: 1,
+      minStagger: '0 mm',
+      shortest: '100 mm',
+      timeLimit: '50 ms',
+      lengths: '530 mm, 530 mm',
+    });
+    expect([plain.waste.in('mm'), plain.sameTone.value, plain.optimal]).toEqual([60, 0, false]);
+  });
+
   it('tells its progress with best and bound, and stops when told, with the best it has', async () => {
     const pile = pileOf(45, 400, 720, ['light', 'dark'], 3);
     const topLength = Math.floor((pile.reduce((s, p) => s + p.length, 0) - 500) / 12);
