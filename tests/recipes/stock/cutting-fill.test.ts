@@ -207,6 +207,11 @@ describe('boards put together', () => {
     expect(got.cost).toBe(6);
   });
 
+  it('are cut as often as they were chosen, though more is wanted', () => {
+    const got = packingOf(p, [{ pattern: pattern(1, 0), times: 1 }]);
+    expect([counted(p, got.boards), got.cost]).toEqual([[[1, 1, 0]], 2]);
+  });
+
   it('without the pieces beyond what is wanted, nor a board left with none', () => {
     // Four boards of 4 + 4 are eight 4s of three wanted: one whole, one of a single 4, the others not cut.
     const got = packingOf(p, [{ pattern: pattern(1, 0), times: 5 }, { pattern: pattern(0, 2), times: 4 }]); // prettier-ignore
