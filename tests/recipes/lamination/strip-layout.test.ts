@@ -86,9 +86,14 @@ describe('stripLayout', () => {
     const topLength = Math.floor((total - 400) / 12);
     const { faults, answer } = await lay(pile, topLength, 12, 100);
     expect(faults).toEqual([]);
+    // A cut ends each part, but for the last where no more is over than the cuts between the parts take.
+    const cutsOf = (from: number, parts: readonly number[]) => {
+      const over = from - parts.reduce((a, b) => a + b, 0);
+      return over <= 3 * (parts.length - 1) ? parts.length - 1 : parts.length;
+    };
     expect(answer.cutCount).toBe(
       answer.cuts.reduce(
-        (n, c) => n + c.parts.split(', ').length - (c.left.value === 0 && c.parts.includes(', ') ? 1 : 0),
+        (n, c) => n + cutsOf(Math.round(c.from.in('mm')), c.parts.split(', ').map(Number.parseFloat)),
         0,
       ),
     );
@@ -137,6 +142,9 @@ describe('stripLayout', () => {
     const [pair, whole] = [...answer.plan].sort((a, b) => b.joints.length - a.joints.length);
     expect(['600 mm', '400 mm']).toContain(pair!.joints);
     expect([whole!.joints, whole!.pieces]).toEqual(['none', 'C 1000 mm dark']);
+    // Shown in a table by how many pieces each row has, and drawn with the pieces' names.
+    expect(answer.toString()).toMatch(/2, with (1, 2|2, 1) pieces/);
+    expect(JSON.stringify(answer.chart)).toMatch(/"C"/);
   });
 
   it('says what is wasted, in the end and on the way: two of 530 overshoot a row of a metre by 60', async () => {
@@ -178,7 +186,6 @@ describe('stripLayout', () => {
     const stop = new AbortController();
     const told: { best?: number; bound?: number; done?: number }[] = [];
     const start = performance.now();
-    setTimeout(() => stop.abort(), 400);
     const answer = await stripLayout(
       {
         topLength: `${topLength} mm`,
@@ -187,16 +194,21 @@ describe('stripLayout', () => {
         timeLimit: '5 min',
         lengths: pile.map((p) => ({ name: p.name, length: `${p.length} mm`, tone: p.tone! })),
       },
-      { signal: stop.signal, onProgress: (p) => told.push(p) },
+      {
+        signal: stop.signal,
+        onProgress: (p) => {
+          if (told.push(p) === 8) stop.abort();
+        },
+      },
     );
-    expect(performance.now() - start).toBeLessThan(1500);
+    expect(performance.now() - start).toBeLessThan(4500);
     const plain = answer.rows.map((row) =>
       row.map((p) => ({ ...p, start: p.start.in('mm'), length: p.length.in('mm') })),
     );
     expect(
       faultsOfLayout(plain, pile, { topLength, rows: 12, minStagger: 100, kerf: 3, shortest: 100 }),
     ).toEqual([]);
-    expect(told.length).toBeGreaterThan(2);
+    expect(told).toHaveLength(8);
     const best = told.flatMap((p) => p.best ?? []);
     expect(best.length).toBeGreaterThan(0);
     expect(told.at(-1)!.bound).toBeLessThanOrEqual(told.at(-1)!.best!);
