@@ -57,6 +57,7 @@ describe('one section laid out', () => {
     let now = 0;
     vi.spyOn(performance, 'now').mockImplementation(() => (now += 60_000));
     const slow = await lay(rows, 'boards', stopped());
+    vi.restoreAllMocks();
     expect([slow.boards.length, slow.bound, slow.proven]).toEqual([3, 2, false]);
   });
 });
@@ -89,6 +90,7 @@ describe('progress of a search', () => {
       },
     });
     const got = await solve(ofOneLength([8, 7], [3, 7], 20), 20, work, 'legs: ', 2.5);
+    vi.restoreAllMocks();
     expect([got.packing.cost, got.bound, got.proven]).toEqual([5, 4, false]);
     expect(seen[0]).toEqual({ says: 'legs: plan by longest first', best: 12.5, bound: 0, done: 0.25 });
     expect(seen[1]).toEqual({

@@ -82,6 +82,7 @@ describe('the clock of a search', () => {
     expect([clock.late(), turned]).toEqual([false, true]);
     now = 150;
     expect(clock.late()).toBe(true);
+    vi.restoreAllMocks();
   });
 
   it('is late when time is up or somebody stopped it', () => {
