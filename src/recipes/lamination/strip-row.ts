@@ -140,7 +140,9 @@ export function buildRow(
     for (let k = firstAtLeast(r - longest); k < end; k++) {
       const a = choices[k] as Part;
       if (isIn(parts, a.stock) || inTheWay(x + a.length) !== undefined) continue;
-      close([...parts, a], x + a.length, cost + priceOf(a, a.length, x));
+      const price = cost + priceOf(a, a.length, x);
+      if (best && price >= best.cost) continue;
+      close([...parts, a], x + a.length, price);
     }
   };
 

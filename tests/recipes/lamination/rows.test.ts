@@ -247,6 +247,8 @@ describe('one row', () => {
       return random.left.length;
     };
     expect([drawn([1000], 2, 9), drawn([1050], 2, 18), drawn([1050], 1, 9)]).toEqual([0, 0, 0]);
+    // One piece does not reach; the first pair does, and no other is looked at: 1 + 1 + 8.
+    expect(drawn([500, 500, 500], 2, 10)).toBe(0);
   });
   it('is none where nothing is left, or nothing legal reaches', () => {
     const j = job([600]);
