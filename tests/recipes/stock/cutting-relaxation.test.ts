@@ -202,3 +202,46 @@ describe('further boards beside the dearest', () => {
     hunt.master.dispose();
   });
 });
+
+describe('the root', () => {
+  /** A programme that says in turn what it is told, as though patterns were added each time but the last. */
+  function scripted(demand: number, says: readonly { readonly value: number; readonly price: number }[]) {
+    const problem = ofOneLength([5], [demand], 10);
+    const standing = new Standing({ packing: { boards: [], cost: 1e9 }, how: 'nothing' }, () => undefined);
+    let turn = -1;
+    const master = {
+      narrow: () => undefined,
+      solve: () => {
+        turn++;
+        const { value, price } = says[Math.min(turn, says.length - 1)]!;
+        return { value, x: new Float64Array(1), prices: Float64Array.from([price]), stockPrices: new Float64Array(1) }; // prettier-ignore
+      },
+      add: () => (turn < says.length - 1 ? 1 : 0),
+    } as unknown as Master;
+    return { problem, totals: new Totals(problem), standing, clock: new Clock(Infinity, () => false), master, turns: () => turn }; // prettier-ignore
+  }
+  const at = async (demand: number, ...says: { value: number; price: number }[]) => {
+    const hunt = scripted(demand, says);
+    const r = await relax(hunt, rootOf(hunt.problem), new Set(), 'root');
+    return [r?.exact, hunt.turns(), hunt.standing.bound];
+  };
+
+  it('ends where the programme is within a fiftieth of what is proved and rounding lifts neither', async () => {
+    // Nine 5s at 0.5 each prove 4.5, which is five boards: so is 4.53, but that is three hundredths away, and 4.51 is not.
+    expect(await at(9, { value: 4.53, price: 0.5 }, { value: 4.51, price: 0.5 }, { value: 4.5, price: 0.5 })).toEqual([false, 2, 5]); // prettier-ignore
+  });
+
+  it('goes on where rounding could still lift the bound', async () => {
+    // Ten prove 5; 5.01 would be six boards.
+    expect(await at(10, { value: 5.01, price: 0.5 }, { value: 5, price: 0.5 })).toEqual([true, 1, 5]);
+  });
+
+  it('keeps the best of what was proved, though later prices prove less', async () => {
+    // At 0.3 nine 5s prove 2.7 alone.
+    expect(await at(9, { value: 4.6, price: 0.5 }, { value: 4.51, price: 0.3 }, { value: 4.5, price: 0.5 })).toEqual([false, 2, 5]); // prettier-ignore
+  });
+
+  it('claims a hair less than the prices say: a hundred thousand boards are not one more', async () => {
+    expect(await at(200_000, { value: 100_000, price: 0.5 })).toEqual([true, 0, 100_000]);
+  });
+});

@@ -61,7 +61,6 @@ export class Master {
       this.#known.add(key);
       return true;
     });
-    if (fresh.length === 0) return 0;
     this.pool.push(...fresh);
     this.#model.addCols({
       cost: Float64Array.from(fresh, (p) => (this.problem.stock[p.stock] as Stock).cost),
