@@ -174,6 +174,10 @@ describe('the linear programme', () => {
     const p: CuttingProblem = { sizes: [5], demand: [4], stock: [{ capacity: 10, cost: 1, count: Infinity }, { capacity: 10, cost: 3, count: 1 }], step: 1 }; // prettier-ignore
     const master = new Master(highs, p);
     expect(master.solve().value).toBeCloseTo(4 * 6, 6);
+    // The one board that is counted gives two; two are short at 6 each, and each costs 6. Another board would save 2 x 6 - 3.
+    master.add([{ stock: 1, items: [[0, 2]] }]);
+    const { value, x, prices, stockPrices } = master.solve();
+    expect([value, x[0], prices[0], stockPrices[1]]).toEqual([3 + 12, 1, 6, -9].map((v) => expect.closeTo(v, 6) as number)); // prettier-ignore
     master.dispose();
   });
 

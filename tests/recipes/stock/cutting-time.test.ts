@@ -13,6 +13,7 @@ vi.mock('../../../src/recipes/stock/cutting/layout.js', async (real) => {
 });
 
 it('a plan of sections shares the time that is left evenly among those still to do', async () => {
+  given.length = 0;
   const widths = ['40 mm', '50 mm', '60 mm'];
   const r = await cuttingPlan({
     parts: widths.map((width) => ({ length: '600 mm', width })),
