@@ -94,7 +94,8 @@ function byStrengthGroup(species: string, condition: Condition): Mechanical | un
       basis: group.text('basis'),
       modulus: exactly(group.number('moe_mpa'), 1e6),
       bending: exactly(group.number('mor_mpa'), 1e6),
-      hardness: exactly(own.number('janka_dry_kn'), 1e3),
+      // These sheets print it for seasoned wood alone.
+      hardness: condition === '12%' ? exactly(own.number('janka_dry_kn'), 1e3) : undefined,
       shear: undefined,
       tensionAcross: undefined,
       rows: [own, group],

@@ -88,6 +88,22 @@ describe('figures of a species', () => {
     // Table 5-3b: pond pine at 12 %, modulus of rupture 11 600 psi; Table 5-3a prints 80 000 kPa.
     expect(Math.round((findSpecies('pond pine').mechanical('12%')?.bending?.middle ?? 0) / 1e6)).toBe(80);
   });
+  it('has its green strength beside that at 12 %', () => {
+    // Tables 5-3a and 5-3b: shortleaf pine green 7400 psi, 1.39 million psi, printed as 51 000 kPa and 9600 MPa.
+    const green = findSpecies('shortleaf pine').mechanical('green');
+    expect(green?.condition).toBe('green');
+    expect(Math.round((green?.bending?.middle ?? 0) / 1e6)).toBe(51);
+    expect(Math.round((green?.modulus?.middle ?? 0) / 1e8)).toBe(96);
+    expect(green?.shear).toBeUndefined();
+  });
+  it('of a timber known by its strength group is that of the group, and its seasoned hardness is not said of green wood', () => {
+    // Its sheet (Timber Queensland 16b) prints S4, SD5 and a dry Janka hardness of 5.9 kN; AS 2878's minimum means of S4
+    // are 62 and 10 700 MPa, those of SD5 78 and 12 500 (recalled).
+    const [green, dry] = (['green', '12%'] as const).map((c) => findSpecies('myrtle beech').mechanical(c));
+    expect([green?.bending?.middle, green?.modulus?.middle]).toEqual([62e6, 10.7e9]);
+    expect([dry?.bending?.middle, dry?.modulus?.middle]).toEqual([78e6, 12.5e9]);
+    expect([green?.hardness, dry?.hardness?.middle]).toEqual([undefined, 5900]);
+  });
 });
 
 describe('a group', () => {
