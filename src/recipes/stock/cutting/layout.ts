@@ -91,6 +91,7 @@ export async function layOut(
   const costOf = (of: readonly Board[]): number =>
     of.reduce((s, b) => s + (problem.stock[b.stock] as { cost: number }).cost, 0);
   const lost = costOf(short);
+  const saved = gathered.length + short.length < found.length;
   // Where gathering saved a board the plan may meet a bound that the search left open.
   const proven = outcome.proven || (short.length === 0 && meets(costOf(gathered), outcome.bound));
   const taken = { boards: () => 1, length: (b: LaidBoard) => b.stockLength, cost: (b: LaidBoard) => b.cost };
@@ -104,7 +105,7 @@ export async function layOut(
     achieved,
     bound: proven ? achieved : bound,
     proven,
-    told: outcome.told,
+    told: saved ? [...outcome.told, 'plan by gathering offcuts'] : outcome.told,
   };
 }
 
