@@ -38,6 +38,8 @@ describe('few big pieces', () => {
     // The dearest of 6 and 5 is the 5.
     expect(told(fewPieces(sackOf([6, 5], [1, 2], [1, 1], 9), 1))).toEqual([2, [0, 1], true]);
     expect(told(fewPieces(sackOf([5], [1], [1], 7), 0))).toEqual([0, undefined, false]);
+    // Worth no more than was asked.
+    expect(told(fewPieces(sackOf([6, 5], [1, 2], [1, 1], 9, 2), 1))).toEqual([2, undefined, true]);
     // Two fit: nothing, then the first, then, looked up, the second.
     expect(told(fewPieces(sackOf([5], [1], [2], 10), 2))).toEqual([2, [2], true]);
     expect(told(fewPieces(sackOf([5], [1], [2], 10), 1))[2]).toBe(false);

@@ -135,6 +135,16 @@ describe('offcuts gathered', () => {
     expect(Math.max(...used)).toBeGreaterThan(0.999 * capacity);
   });
 
+  it('begins with eighty boards, and not with eighty-one', () => {
+    const after = (n: number): number[][] => {
+      let looks = 0;
+      return gatherOffcuts(p, Array.from({ length: n }, () => ({ stock: 0, pieces: [0, 1] })), () => ++looks > 3).map((b) => [...b.pieces]); // prettier-ignore
+    };
+    // The first two boards of 8 + 5 become 8 + 5 + 5 and 8.
+    expect(after(80)).toContainEqual([0, 1, 1]);
+    expect(after(81)).toEqual(Array.from({ length: 81 }, () => [0, 1]));
+  });
+
   it('leaves boards of more than 24 pieces together alone', () => {
     const many = (n: number) =>
       gatherOffcuts(ofOneLength([5, 1], [2, 30], 20), [{ stock: 0, pieces: [0, ...new Array<number>(n - 2).fill(1)] }, { stock: 0, pieces: [0] }], () => false).length; // prettier-ignore
