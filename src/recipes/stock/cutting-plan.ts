@@ -156,12 +156,10 @@ export const cuttingPlan = longRecipe({
     const kept = boards.reduce((s, b) => s + (keeps(b.offcut) ? b.offcut : 0), 0);
     const missing = layouts.flatMap((l) => l.missing);
     const kind = measured[aim];
-    if (!work.silent) {
-      work.say(
-        `A part of length l takes l + kerf of a board of length L - 2 trims + kerf: a part that ends at the board’s end needs no last cut. Made least: ${{ boards: 'the number of boards', length: 'the length of stock', cost: 'the cost of stock' }[aim]}.`,
-      );
-      for (const l of layouts) work.say(`${l.label ? `${l.label}: ` : ''}${l.told.join('; ')}.`);
-    }
+    work.say(
+      `A part of length l takes l + kerf of a board of length L - 2 trims + kerf: a part that ends at the board’s end needs no last cut. Made least: ${{ boards: 'the number of boards', length: 'the length of stock', cost: 'the cost of stock' }[aim]}.`,
+    );
+    for (const l of layouts) work.say(`${l.label ? `${l.label}: ` : ''}${l.told.join('; ')}.`);
     return {
       boardsUsed: boards.length,
       waste: work.apply(wasteShare, { S: stockLength, P: partsLength, K: kept }),
