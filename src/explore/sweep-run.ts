@@ -48,6 +48,7 @@ async function once(
     ...inputs.map(({ axis, unit }) => ({ key: `in_${axis.name}`, of: axis.field, name: axis.name, unit })),
     ...outputs.map(([name, of], k) => ({ key: `out_${name}`, of, name, unit: units[k] })),
   ].map((c) => ({ ...c, values: new Float64Array(points), lens: lensOf(c.of.kind, c.unit as string) }));
+  const answers = columns.slice(inputs.length);
   const loop = loopOf(
     recipe,
     base,
@@ -60,7 +61,7 @@ async function once(
           return [key, lens.factor === 1 ? from : row.times(from, lens.factor)];
         }),
       ),
-    columns.slice(inputs.length).map((c) => c.key),
+    answers.map((c) => c.key),
   );
   if (!loop) return undefined;
   const peaks = new Float64Array(outputs.length);
@@ -73,9 +74,7 @@ async function once(
   });
   return {
     columns: columns.map(({ name, of, unit, values }) => ({ name, says: of.says, unit, values })),
-    largest: columns
-      .slice(inputs.length)
-      .map(({ lens }, k) => (peaks[k] as number) / lens.factor + lens.offset),
+    largest: answers.map(({ lens }, k) => (peaks[k] as number) / lens.factor + lens.offset),
   };
 }
 
