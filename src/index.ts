@@ -1,5 +1,5 @@
 // The public face: what a notebook, the command and code may use.
-export { Quantity } from './quantities/quantity.js';
+export { Quantity } from './units/quantity.js';
 export {
   quantity,
   length,
@@ -17,46 +17,48 @@ export {
   angle,
   money,
   share,
-} from './quantities/make.js';
-export { Refusal } from './quantities/refusal.js';
-export type { Trouble } from './quantities/refusal.js';
-export type { Kind } from './quantities/kind.js';
-export type { FormatOptions } from './quantities/format.js';
-export type { ChartSpec } from './charts/types.js';
+} from './units/constructors.js';
+export { InputError } from './units/input-error.js';
+/** @deprecated The former name of {@link InputError}. */
+export { InputError as Refusal } from './units/input-error.js';
+export type { Issue } from './units/input-error.js';
+export type { Kind } from './units/kind.js';
+export type { FormatOptions } from './units/format-quantity.js';
+export type { ChartSpec } from './charts/chart-spec.js';
 export { renderSvg } from './charts/svg.js';
-export type { Caution } from './recipe/caution.js';
-export type { Citation } from './recipe/source.js';
-export type { Working } from './recipe/work.js';
-export type { Result, ResultFace } from './recipe/result.js';
-export type { Recipe, LongRecipe } from './recipe/recipe.js';
-export type { RecipeEntry } from './recipe/entry.js';
+export type { Caution } from './engine/caution.js';
+export type { Citation } from './engine/source.js';
+export type { Working } from './engine/trace.js';
+export type { Result, ResultMethods } from './engine/result.js';
+export type { Recipe, AsyncRecipe } from './engine/recipe.js';
+export type { AnyRecipe } from './engine/any-recipe.js';
 export * from './recipes/catalogue.js';
 export { frame } from './explore/frame.js';
 export type { Frame, FrameColumn } from './explore/frame.js';
 export { range, each } from './explore/range.js';
 export { sweep } from './explore/sweep.js';
 export type { Sweep, SweepOptions } from './explore/sweep.js';
-export { normal, uniform, triangular, measured } from './explore/spread.js';
+export { normal, uniform, triangular, empirical } from './explore/distributions.js';
 export { uncertain } from './explore/uncertain.js';
-export type { Distribution, Influence, UncertainOptions } from './explore/uncertain.js';
+export type { Distribution, Sensitivity, UncertainOptions } from './explore/uncertain.js';
 export { solveFor } from './explore/solve-for.js';
 export type { Solution } from './explore/solve-for.js';
 export { compare } from './explore/compare.js';
 export type { Comparison } from './explore/compare.js';
 export { whatIf } from './explore/what-if.js';
 export type { WhatIf } from './explore/what-if.js';
-export { cutList } from './notes/cutList.js';
-export type { CutList } from './notes/cutList.js';
+export { cutList } from './notes/cut-list.js';
+export type { CutList } from './notes/cut-list.js';
 export { buildNotes } from './notes/note.js';
 export type { BuildNotes, NoteOptions } from './notes/note.js';
-export { exercise } from './recipe/exercise.js';
-export type { Exercise, ExerciseSpec, Verdict } from './recipe/exercise.js';
-export type { CheckOutcome, CheckRow } from './recipe/validation.js';
-export type { ValidationTable } from './recipe/validation-table.js';
-export { checkTopics, publishedChecks } from './recipes/checks.js';
-export type { CheckTopic } from './recipes/checks.js';
-export { findSpecies, speciesNames, speciesWith } from './timber/species.js';
-export type { Timber, Property } from './timber/timber.js';
-export { climates, findClimate } from './timber/climate.js';
-export { publishedTable, publishedTables } from './timber/published-table.js';
-export type { PublishedTable } from './timber/published-table.js';
+export { exercise } from './engine/exercise.js';
+export type { Exercise, ExerciseSpec, Verdict } from './engine/exercise.js';
+export type { CheckOutcome, CheckRow } from './engine/validation.js';
+export type { ValidationTable } from './engine/validation-table.js';
+export { checkTopics, publishedChecks } from './recipes/published-checks.js';
+export type { CheckTopic } from './recipes/published-checks.js';
+export { findSpecies, speciesNames, speciesWith } from './materials/species.js';
+export type { Timber, Property } from './materials/timber.js';
+export { climates, findClimate } from './materials/climate.js';
+export { publishedTable, publishedTables } from './materials/published-table.js';
+export type { PublishedTable } from './materials/published-table.js';

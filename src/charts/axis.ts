@@ -1,6 +1,6 @@
 import { colours } from './theme.js';
-import { wrapText } from './textWidth.js';
-import { ChartError, type ChartSpec } from './types.js';
+import { wrapText } from './text-width.js';
+import { ChartError, type ChartSpec } from './chart-spec.js';
 
 /** What an axis says: `title` in words, `unit` as printed (`mm`, `%`, `°C`); no unit for a count or a ratio. */
 export interface Axis {

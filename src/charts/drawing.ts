@@ -1,8 +1,8 @@
 import { heading } from './axis.js';
-import { dimensionPlace } from './dimensionPlace.js';
-import { layersOf } from './drawingLayers.js';
-import { textWidth } from './textWidth.js';
-import { ChartError, type ChartSpec } from './types.js';
+import { dimensionPlace } from './dimension-layout.js';
+import { layersOf } from './drawing-layers.js';
+import { textWidth } from './text-width.js';
+import { ChartError, type ChartSpec } from './chart-spec.js';
 
 /** A place in the picture, in the picture's own unit (mm unless you say otherwise), x to the right, y upward. */
 export type Place = readonly [x: number, y: number];

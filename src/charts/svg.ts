@@ -1,6 +1,6 @@
 import { themed, type ChartGround } from './theme.js';
-import { textWidth, wrapText } from './textWidth.js';
-import { ChartError, type ChartSpec } from './types.js';
+import { textWidth, wrapText } from './text-width.js';
+import { ChartError, type ChartSpec } from './chart-spec.js';
 
 export interface SvgOptions {
   /** px; used where the chart asks for the width of its container, and for charts marked fluid. Default 560. */

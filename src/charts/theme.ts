@@ -1,4 +1,4 @@
-import type { ChartSpec } from './types.js';
+import type { ChartSpec } from './chart-spec.js';
 
 export const chartSchema = 'https://vega.github.io/schema/vega-lite/v5.json';
 

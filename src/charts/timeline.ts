@@ -1,6 +1,6 @@
 import { axis, finite, frame, haloed, heading } from './axis.js';
 import { colours } from './theme.js';
-import { ChartError, type ChartSpec } from './types.js';
+import { ChartError, type ChartSpec } from './chart-spec.js';
 
 /** One stretch of work or waiting; `start` and `end` in the timeline's unit. */
 export interface Stretch {

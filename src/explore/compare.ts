@@ -1,17 +1,17 @@
-import { barChart } from '../charts/barChart.js';
+import { barChart } from '../charts/bar-chart.js';
 import { renderSvg } from '../charts/svg.js';
-import { shownChart } from '../charts/show.js';
-import type { ChartSpec } from '../charts/types.js';
-import { Refusal, nearest, shown } from '../quantities/refusal.js';
-import { number } from '../quantities/format.js';
-import { escapeHtml, words } from '../recipe/display.js';
-import type { RecipeEntry } from '../recipe/entry.js';
-import { together, type Fields, type Given } from '../recipe/field.js';
-import type { Output, Outputs } from '../recipe/output.js';
-import { answerOf, type Result } from '../recipe/result.js';
-import type { LongRecipe, Recipe } from '../recipe/recipe.js';
-import { followed } from '../recipe/watcher.js';
-import { axisUnit, columnUnit, inUnit, isNumberField } from './columns.js';
+import { displayableChart } from '../charts/chart-display.js';
+import type { ChartSpec } from '../charts/chart-spec.js';
+import { InputError, nearest, inspectValue } from '../units/input-error.js';
+import { number } from '../units/format-quantity.js';
+import { escapeHtml, words } from '../engine/result-display.js';
+import type { AnyRecipe } from '../engine/any-recipe.js';
+import { collectIssues, type Fields, type Input } from '../engine/field.js';
+import type { Output, Outputs } from '../engine/output.js';
+import { resultInternals, type Result } from '../engine/result.js';
+import type { AsyncRecipe, Recipe } from '../engine/recipe.js';
+import { withProgress } from '../engine/progress.js';
+import { axisUnit, columnUnit, inUnit, isNumberField } from './frame-columns.js';
 import { frame, type Frame } from './frame.js';
 
 /** Which alternative is best: the one with the least or the most of an output. */
@@ -30,31 +30,31 @@ export interface Comparison<O extends Outputs = Outputs> {
 /**
  * Several ways side by side: `compare(movementAcross, { oak: {...}, teak: {...} }, { least: 'change' })`.
  * `least` compares by size, so that a movement of -8 mm is more than one of 5 mm.
- * @throws Refusal naming the alternative and the field
+ * @throws InputError naming the alternative and the field
  */
 export async function compare<F extends Fields, O extends Outputs>(
-  recipe: Recipe<F, O> | LongRecipe<F, O> | RecipeEntry,
-  ways: Readonly<Record<string, Given<F> | Readonly<Record<string, unknown>>>>,
+  recipe: Recipe<F, O> | AsyncRecipe<F, O> | AnyRecipe,
+  ways: Readonly<Record<string, Input<F> | Readonly<Record<string, unknown>>>>,
   rule?: Rule,
 ): Promise<Comparison<O>> {
-  const r = recipe as unknown as RecipeEntry;
+  const r = recipe as unknown as AnyRecipe;
   const names = Object.keys(ways);
   if (names.length < 2)
-    throw new Refusal(
+    throw new InputError(
       `compare: got ${names.length} ways, takes two or more such as { oak: {...}, teak: {...} }`,
       r.name,
     );
   // Every way is checked first, so that all that is wrong comes back together.
-  together(names.map((n) => [n, () => r.read(ways[n] as Readonly<Record<string, unknown>>)] as const));
+  collectIssues(names.map((n) => [n, () => r.read(ways[n] as Readonly<Record<string, unknown>>)] as const));
   const results: Record<string, Result<O>> = {};
-  await followed({}, r.title, async ({ signal, onProgress }) => {
+  await withProgress({}, r.title, async ({ signal, onProgress }) => {
     for (const [i, n] of names.entries()) {
       const done = (share: number): number => (i + share) / names.length;
-      onProgress({ done: done(0), says: n });
+      onProgress({ done: done(0), message: n });
       const way = ways[n] as Readonly<Record<string, unknown>>;
       results[n] = (await r(way, {
         ...(signal ? { signal } : {}),
-        onProgress: (p) => onProgress({ ...p, done: done(p.done ?? 0), says: `${n}: ${p.says}` }),
+        onProgress: (p) => onProgress({ ...p, done: done(p.done ?? 0), message: `${n}: ${p.message}` }),
       })) as Result<O>;
     }
   });
@@ -62,16 +62,16 @@ export async function compare<F extends Fields, O extends Outputs>(
   const outputs = Object.entries(r.outputs).flatMap(([n, o]) => (isNumberField(o) ? [n] : []));
   if (wanted !== undefined && !outputs.includes(wanted)) {
     const near = nearest(wanted, outputs);
-    throw new Refusal(
+    throw new InputError(
       {
         field: rule && 'least' in rule ? 'least' : 'most',
-        says: `got ${shown(wanted)}, takes one of ${outputs.join(', ')}${near ? `; did you mean ${shown(near)}?` : ''}`,
+        message: `got ${inspectValue(wanted)}, takes one of ${outputs.join(', ')}${near ? `; did you mean ${inspectValue(near)}?` : ''}`,
       },
       r.name,
     );
   }
   const raw = (n: string, output: string): number | undefined =>
-    answerOf(results[n])?.raw[output] as number | undefined;
+    resultInternals(results[n])?.raw[output] as number | undefined;
   const best =
     wanted === undefined
       ? undefined
@@ -85,7 +85,7 @@ export async function compare<F extends Fields, O extends Outputs>(
 }
 
 function makeComparison<O extends Outputs>(
-  r: RecipeEntry,
+  r: AnyRecipe,
   names: readonly string[],
   results: Readonly<Record<string, Result<O>>>,
   best: string | undefined,
@@ -95,16 +95,16 @@ function makeComparison<O extends Outputs>(
   const lines = (): { head: string[]; body: string[][] } => ({
     head: ['', ...names.map((n) => (n === best ? `${n} (best)` : n))],
     body: Object.entries(r.outputs).flatMap(([name, o]) => {
-      const values = names.map((n) => answerOf(results[n])?.raw[name]);
+      const values = names.map((n) => resultInternals(results[n])?.raw[name]);
       if (values.every((v) => v === undefined) || ['table', 'list', 'record'].includes((o as Output).kind))
         return [];
       return [
         [
-          (o as Output).says,
+          (o as Output).label,
           ...values.map((v, i) =>
             v === undefined
               ? ''
-              : (o as Output).show(v, answerOf(results[names[i] as string])?.currency).metric,
+              : (o as Output).format(v, resultInternals(results[names[i] as string])?.currency).metric,
           ),
         ],
       ];
@@ -125,16 +125,16 @@ function makeComparison<O extends Outputs>(
         const value = inUnit(o.kind, Float64Array.of(v), unit)[0] as number;
         return [{ name: n === best ? `${n} (best)` : n, value, label: number(value, 4), chosen: n === best }];
       });
-      return shownChart(
+      return displayableChart(
         barChart({
           title: r.title,
           of: '',
-          value: { title: o.says.charAt(0).toUpperCase() + o.says.slice(1), unit: axisUnit(unit) },
+          value: { title: o.label.charAt(0).toUpperCase() + o.label.slice(1), unit: axisUnit(unit) },
           bars,
         }),
       );
     },
-    frame: async () => frame(names.map((n) => ({ way: n, ...answerOf(results[n])?.shown }))),
+    frame: async () => frame(names.map((n) => ({ way: n, ...resultInternals(results[n])?.shown }))),
     toMarkdown: () => {
       const { head, body } = lines();
       return [

@@ -2,10 +2,10 @@
 // not installed beside this package the error says how to add it.
 import { createRequire } from 'node:module';
 import Papa from 'papaparse';
-import { Quantity } from '../quantities/quantity.js';
-import { Refusal, shown } from '../quantities/refusal.js';
-import { readOwnFile } from '../recipe/files.js';
-import { answerOf } from '../recipe/result.js';
+import { Quantity } from '../units/quantity.js';
+import { InputError, inspectValue } from '../units/input-error.js';
+import { readOwnFile } from '../engine/data-folder.js';
+import { resultInternals } from '../engine/result.js';
 
 /** The parts of a data frame that cells use most; the object is a danfojs DataFrame with all its methods. */
 export interface Frame {
@@ -72,7 +72,7 @@ async function danfo(): Promise<Danfo> {
     } catch (error) {
       library = undefined;
       if ((error as { code?: string }).code !== 'MODULE_NOT_FOUND') throw error;
-      throw new Refusal(
+      throw new InputError(
         'frame: danfojs-node is not installed here; add danfojs-node, @tensorflow/tfjs-core and @tensorflow/tfjs-backend-cpu with the overrides named in DEVELOPERS.md',
       );
     }
@@ -82,16 +82,16 @@ async function danfo(): Promise<Danfo> {
 /**
  * A data frame from the name of a CSV file, from rows, or from results of recipes (one row a result). Quantities
  * become numbers in the unit they are shown in, and the unit goes into the column's name: `change (mm)`.
- * @throws Refusal on a file that cannot be read or rows that are no objects
+ * @throws InputError on a file that cannot be read or rows that are no objects
  */
 export async function frame(source: string | readonly object[]): Promise<Frame> {
   const rows = typeof source === 'string' ? csvRows(source) : source;
   if (!Array.isArray(rows) || rows.length === 0)
-    throw new Refusal(
-      `frame: got ${shown(source)}, takes the name of a CSV file, or a list of rows or results that is not empty`,
+    throw new InputError(
+      `frame: got ${inspectValue(source)}, takes the name of a CSV file, or a list of rows or results that is not empty`,
     );
   if (rows.some((r) => typeof r !== 'object' || r === null))
-    throw new Refusal('frame: got a row that is no object, takes rows such as { length: 900, width: 90 }');
+    throw new InputError('frame: got a row that is no object, takes rows such as { length: 900, width: 90 }');
   const { DataFrame } = await danfo();
   return new DataFrame(flatRows(rows as readonly object[]));
 }
@@ -101,8 +101,8 @@ function csvRows(name: string): Record<string, unknown>[] {
   try {
     text = readOwnFile(name);
   } catch (error) {
-    throw new Refusal(
-      `frame: got the file ${shown(name)}, which cannot be read (${(error as { code?: string }).code ?? 'unknown reason'})`,
+    throw new InputError(
+      `frame: got the file ${inspectValue(name)}, which cannot be read (${(error as { code?: string }).code ?? 'unknown reason'})`,
     );
   }
   const parsed = Papa.parse<Record<string, unknown>>(text.replace(/^\ufeff/, ''), {
@@ -116,7 +116,7 @@ function csvRows(name: string): Record<string, unknown>[] {
 /** Rows with one plain value a cell. Each column keeps one unit, that of its largest value. */
 export function flatRows(rows: readonly object[]): Record<string, string | number | boolean>[] {
   const units = new Map<string, { unit: string; size: number }>();
-  const listed = rows.map((row) => Object.entries(answerOf(row)?.shown ?? (row as Record<string, unknown>)));
+  const listed = rows.map((row) => Object.entries(resultInternals(row)?.shown ?? (row as Record<string, unknown>)));
   for (const row of listed) {
     for (const [name, value] of row) {
       if (!(value instanceof Quantity)) continue;

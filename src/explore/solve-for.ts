@@ -1,19 +1,19 @@
-import { lineChart } from '../charts/lineChart.js';
+import { lineChart } from '../charts/line-chart.js';
 import { renderSvg } from '../charts/svg.js';
-import { shownChart } from '../charts/show.js';
-import type { ChartSpec } from '../charts/types.js';
-import { attempt } from '../quantities/attempt.js';
-import type { Kind } from '../quantities/kind.js';
-import { both, Quantity } from '../quantities/quantity.js';
-import { Refusal, nearest, shown } from '../quantities/refusal.js';
-import { words } from '../recipe/display.js';
-import type { RecipeEntry } from '../recipe/entry.js';
-import type { Field, Fields } from '../recipe/field.js';
-import type { Output, Outputs } from '../recipe/output.js';
-import type { Recipe } from '../recipe/recipe.js';
-import { followedNow } from '../recipe/watcher.js';
-import { axisUnit, columnUnit, inUnit, isNumberField, quantityPart, textOf } from './columns.js';
-import { readUnder } from './reading.js';
+import { displayableChart } from '../charts/chart-display.js';
+import type { ChartSpec } from '../charts/chart-spec.js';
+import { tryParse } from '../units/try-parse.js';
+import type { Kind } from '../units/kind.js';
+import { both, Quantity } from '../units/quantity.js';
+import { InputError, nearest, inspectValue } from '../units/input-error.js';
+import { words } from '../engine/result-display.js';
+import type { AnyRecipe } from '../engine/any-recipe.js';
+import type { Field, Fields } from '../engine/field.js';
+import type { Output, Outputs } from '../engine/output.js';
+import type { Recipe } from '../engine/recipe.js';
+import { withProgressSync } from '../engine/progress.js';
+import { axisUnit, columnUnit, inUnit, isNumberField, quantityPart, textOf } from './frame-columns.js';
+import { withFieldPath } from './field-path.js';
 import { targetOf } from './target.js';
 
 export interface SolveOptions {
@@ -41,65 +41,65 @@ const points = 400;
  * The input that makes an output meet a target: `solveFor(railSpan, 'load', { span: '1.5 m' }, { ... })`. The range is
  * scanned at 400 places, on a logarithmic scale where it spans more than a hundredfold, and every change of side is
  * closed in on by bisection with secant steps; no start guess. A pair of roots closer than one step can be missed.
- * @throws Refusal on wrong names, or when the range has no ends
+ * @throws InputError on wrong names, or when the range has no ends
  */
 export function solveFor<F extends Fields, O extends Outputs>(
-  recipe: Recipe<F, O> | RecipeEntry,
+  recipe: Recipe<F, O> | AnyRecipe,
   input: string,
   target: Readonly<Record<string, unknown>>,
   inputs: Readonly<Record<string, unknown>>,
   options: SolveOptions = {},
 ): Solution {
-  const r = recipe as unknown as RecipeEntry;
+  const r = recipe as unknown as AnyRecipe;
   const whole = r.inputs[input] as Field | undefined;
   // Where a moisture or air is taken, the moisture is what can be sought.
   const field = whole && quantityPart(whole);
   if (!field || !isNumberField(field)) {
     const names = Object.entries(r.inputs).flatMap(([n, f]) => (isNumberField(quantityPart(f)) ? [n] : []));
     const near = nearest(input, names);
-    throw new Refusal(
+    throw new InputError(
       {
         field: input,
-        says: `no such input with a number${near ? `; did you mean ${shown(near)}?` : `; takes ${names.join(', ')}`}`,
+        message: `no such input with a number${near ? `; did you mean ${inspectValue(near)}?` : `; takes ${names.join(', ')}`}`,
       },
       r.name,
     );
   }
-  if (r.long) throw new Refusal('solveFor takes a recipe that answers at once', r.name);
+  if (r.isAsync) throw new InputError('solveFor takes a recipe that answers at once', r.name);
   const targets = Object.entries(target);
   if (targets.length !== 1)
-    throw new Refusal(
+    throw new InputError(
       `target: got ${targets.length} outputs, takes one, such as { ${Object.keys(r.outputs)[0]}: ... }`,
       r.name,
     );
   const [output, wanted] = targets[0] as [string, unknown];
   const goal = targetOf(r, output, wanted);
   const end = (v: unknown, limit: number | undefined, name: string): number => {
-    if (v !== undefined) return readUnder(r.name, name, () => field.read(v) as number);
+    if (v !== undefined) return withFieldPath(r.name, name, () => field.read(v) as number);
     if (limit !== undefined) return limit;
-    throw new Refusal(
+    throw new InputError(
       {
         field: name,
-        says: `missing; ${input} has no limit of its own, so takes an end such as ${shown(String(field.default ?? (r.example as Record<string, unknown>)[input] ?? ''))}`,
+        message: `missing; ${input} has no limit of its own, so takes an end such as ${inspectValue(String(field.default ?? (r.example as Record<string, unknown>)[input] ?? ''))}`,
       },
       r.name,
     );
   };
   const low = end(options.from, field.min, 'from');
   const high = end(options.to, field.max, 'to');
-  if (!(low < high)) throw new Refusal({ field: 'to', says: 'takes an end above the other' }, r.name);
+  if (!(low < high)) throw new InputError({ field: 'to', message: 'takes an end above the other' }, r.name);
   const start =
     (r.example as Record<string, unknown>)[input] ?? field.default ?? textOf(field.kind, (low + high) / 2);
   const base = r.read({ ...inputs, [input]: start });
   const f = (x: number): number | undefined => {
     // Places where the recipe refuses its inputs are gaps in the range, not roots.
-    const got = attempt(() => (r.evaluate({ ...base, [input]: x }) as Record<string, unknown>)[output]);
+    const got = tryParse(() => (r.evaluate({ ...base, [input]: x }) as Record<string, unknown>)[output]);
     return typeof got === 'number' && Number.isFinite(got) ? got - goal : undefined;
   };
   const xs = places(low, high, field.kind === 'count');
-  const { ys, roots } = followedNow({}, r.title, ({ onProgress }) => {
+  const { ys, roots } = withProgressSync({}, r.title, ({ onProgress }) => {
     const ys = xs.map((x, i) => {
-      onProgress({ done: i / xs.length, says: `looking through ${words(input)}` });
+      onProgress({ done: i / xs.length, message: `looking through ${words(input)}` });
       return f(x);
     });
     return {
@@ -115,7 +115,7 @@ export function solveFor<F extends Fields, O extends Outputs>(
     if (y !== undefined && (best < 0 || Math.abs(y) < Math.abs(ys[best] as number))) best = i;
   });
   if (best < 0)
-    throw new Refusal(
+    throw new InputError(
       `${input}: nowhere in the range do these inputs give ${output}; change the others`,
       r.name,
     );
@@ -201,7 +201,7 @@ const jump = (goal: number, fa: number, fb: number): number =>
   1e-6 * (Math.abs(goal) + Math.abs(fa) + Math.abs(fb)) + 1e-300;
 
 function makeSolution(
-  r: RecipeEntry,
+  r: AnyRecipe,
   field: Field,
   input: string,
   output: string,
@@ -249,7 +249,7 @@ function makeSolution(
         o.unit,
       );
       const inY = (v: number): number => inUnit(o.kind, Float64Array.of(v), uy)[0] as number;
-      return shownChart(
+      return displayableChart(
         lineChart({
           title: `${words(output)} against ${words(input)}`.replace(/^./, (c) => c.toUpperCase()),
           x: {

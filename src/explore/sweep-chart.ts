@@ -1,18 +1,18 @@
 import { axisTitle, heading } from '../charts/axis.js';
-import { barChart } from '../charts/barChart.js';
-import { lineChart } from '../charts/lineChart.js';
-import type { ChartSpec } from '../charts/types.js';
-import { words } from '../recipe/display.js';
-import type { RecipeEntry } from '../recipe/entry.js';
-import { number } from '../quantities/format.js';
-import { axisUnit, type Column } from './columns.js';
-import type { Axis } from './axes.js';
+import { barChart } from '../charts/bar-chart.js';
+import { lineChart } from '../charts/line-chart.js';
+import type { ChartSpec } from '../charts/chart-spec.js';
+import { words } from '../engine/result-display.js';
+import type { AnyRecipe } from '../engine/any-recipe.js';
+import { number } from '../units/format-quantity.js';
+import { axisUnit, type Column } from './frame-columns.js';
+import type { Axis } from './sweep-axes.js';
 
 const capital = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1);
 
 /** Line, family of lines, heat map or bars, by the number and kind of the swept inputs; undefined for more than three. */
 export function sweepChart(
-  r: RecipeEntry,
+  r: AnyRecipe,
   axes: readonly Axis[],
   columns: readonly Column[],
   wanted: string,
@@ -106,7 +106,7 @@ function xAxis(a: Axis, columns: readonly Column[]): { title: string; unit: stri
 }
 
 function heatMap(
-  r: RecipeEntry,
+  r: AnyRecipe,
   [a, b]: readonly [Axis, Axis],
   columns: readonly Column[],
   out: Column,

@@ -1,16 +1,16 @@
-import type { RecipeEntry } from '../recipe/entry.js';
-import type { Output } from '../recipe/output.js';
-import { bareOf, loopOf } from '../recipe/recipe.js';
-import type { Term } from '../recipe/row.js';
-import { columnUnit, inUnit, lensOf, type Column } from './columns.js';
-import type { SweptInput } from './swept-input.js';
-import { inParts, type Watch } from './watch.js';
+import type { AnyRecipe } from '../engine/any-recipe.js';
+import type { Output } from '../engine/output.js';
+import { uncheckedSolve, compileSweep } from '../engine/recipe.js';
+import type { Operand } from '../engine/expression-graph.js';
+import { columnUnit, inUnit, lensOf, type Column } from './frame-columns.js';
+import type { SweepInput } from './sweep-input.js';
+import { inChunks, type ProgressOptions } from './chunked-work.js';
 
 /** What is swept: a recipe, the inputs that stay, those that go through their values, the outputs, and the points. */
-export interface Course {
-  readonly recipe: RecipeEntry;
+export interface SweepPlan {
+  readonly recipe: AnyRecipe;
   readonly base: Readonly<Record<string, unknown>>;
-  readonly inputs: readonly SweptInput[];
+  readonly inputs: readonly SweepInput[];
   readonly outputs: readonly (readonly [name: string, output: Output])[];
   readonly points: number;
 }
@@ -19,11 +19,11 @@ export interface Course {
  * Runs a sweep as one compiled loop that writes every column in the unit shown, in one pass over memory; undefined
  * where the recipe, or a swept input, has no such loop.
  */
-export async function runLooped(course: Course, watch: Watch): Promise<Column[] | undefined> {
-  if (course.recipe.long || course.inputs.some((c) => c.unit === undefined)) return undefined;
+export async function runLooped(course: SweepPlan, watch: ProgressOptions): Promise<Column[] | undefined> {
+  if (course.recipe.isAsync || course.inputs.some((c) => c.unit === undefined)) return undefined;
   // The unit shown is that of the largest number. The ends mostly have it; where a point between them is so large that
   // another unit is due, all is reckoned once more.
-  const ends = [0, course.points - 1].map((i) => bareOf(course.recipe)(pointAt(course, {}, i)));
+  const ends = [0, course.points - 1].map((i) => uncheckedSolve(course.recipe)(pointAt(course, {}, i)));
   const guess = course.outputs.map(([name, o]) =>
     columnUnit(
       o.kind,
@@ -39,9 +39,9 @@ export async function runLooped(course: Course, watch: Watch): Promise<Column[] 
 }
 
 async function once(
-  course: Course,
+  course: SweepPlan,
   units: readonly string[],
-  watch: Watch,
+  watch: ProgressOptions,
 ): Promise<{ columns: Column[]; largest: number[] } | undefined> {
   const { recipe, base, inputs, outputs, points } = course;
   const columns = [
@@ -49,16 +49,16 @@ async function once(
     ...outputs.map(([name, of], k) => ({ key: `out_${name}`, of, name, unit: units[k] })),
   ].map((c) => ({ ...c, values: new Float64Array(points), lens: lensOf(c.of.kind, c.unit as string) }));
   const answers = columns.slice(inputs.length);
-  const loop = loopOf(
+  const loop = compileSweep(
     recipe,
     base,
     (row) => Object.fromEntries(inputs.map((c) => [c.axis.name, c.in(row)])),
     (row, answer) =>
       Object.fromEntries(
         columns.map(({ key, name, lens }, k) => {
-          const term: Term = inputs[k]?.in(row) ?? answer[name] ?? NaN;
-          const from = lens.offset === 0 ? term : row.minus(term, lens.offset);
-          return [key, lens.factor === 1 ? from : row.times(from, lens.factor)];
+          const term: Operand = inputs[k]?.in(row) ?? answer[name] ?? NaN;
+          const from = lens.offset === 0 ? term : row.subtract(term, lens.offset);
+          return [key, lens.factor === 1 ? from : row.multiply(from, lens.factor)];
         }),
       ),
     answers.map((c) => c.key),
@@ -66,27 +66,27 @@ async function once(
   if (!loop) return undefined;
   const peaks = new Float64Array(outputs.length);
   const all = Object.fromEntries(columns.map((c) => [c.key, c.values]));
-  await inParts(watch, points, 'reckoning', (start, end) => {
+  await inChunks(watch, points, 'reckoning', (start, end) => {
     const given = Object.fromEntries(
       inputs.flatMap((c) => (c.filled ? [[c.axis.name, c.part(start, end)]] : [])),
     );
     loop(start, end, given, all, peaks);
   });
   return {
-    columns: columns.map(({ name, of, unit, values }) => ({ name, says: of.says, unit, values })),
+    columns: columns.map(({ name, of, unit, values }) => ({ name, label: of.label, unit, values })),
     largest: answers.map(({ lens }, k) => (peaks[k] as number) / lens.factor + lens.offset),
   };
 }
 
 /** Runs a sweep point by point, and puts the columns into the unit shown at the end. */
-export async function runOneByOne(course: Course, watch: Watch): Promise<Column[]> {
+export async function runOneByOne(course: SweepPlan, watch: ProgressOptions): Promise<Column[]> {
   const { recipe, inputs, outputs, points } = course;
   const point: Record<string, unknown> = {};
   const answers = outputs.map(() => new Float64Array(points));
-  await inParts(watch, points, 'reckoning', async (start, end) => {
+  await inChunks(watch, points, 'reckoning', async (start, end) => {
     for (let i = start; i < end; i++) {
       const given = recipe.evaluate(pointAt(course, point, i), { signal: watch.signal });
-      const answer = (recipe.long ? await given : given) as Readonly<Record<string, number | undefined>>;
+      const answer = (recipe.isAsync ? await given : given) as Readonly<Record<string, number | undefined>>;
       outputs.forEach(([name], k) => {
         (answers[k] as Float64Array)[i] = answer[name] ?? NaN;
       });
@@ -97,20 +97,20 @@ export async function runOneByOne(course: Course, watch: Watch): Promise<Column[
       const { name, field } = c.axis;
       const whole = { length: points };
       if (c.unit === undefined)
-        return { name, says: field.says, unit: undefined, values: Array.from(whole, (_, i) => c.label(i)) };
+        return { name, label: field.label, unit: undefined, values: Array.from(whole, (_, i) => c.label(i)) };
       const values = Float64Array.from(whole, (_, i) => c.at(i) as number);
-      return { name, says: field.says, unit: c.unit, values: inUnit(field.kind, values, c.unit) };
+      return { name, label: field.label, unit: c.unit, values: inUnit(field.kind, values, c.unit) };
     }),
     ...outputs.map(([name, o], k): Column => {
       const values = answers[k] as Float64Array;
       const unit = columnUnit(o.kind, values, o.unit);
-      return { name, says: o.says, unit, values: inUnit(o.kind, values, unit) };
+      return { name, label: o.label, unit, values: inUnit(o.kind, values, unit) };
     }),
   ];
 }
 
 /** The inputs at a point, put into `point`. */
-function pointAt(course: Course, point: Record<string, unknown>, i: number): Record<string, unknown> {
+function pointAt(course: SweepPlan, point: Record<string, unknown>, i: number): Record<string, unknown> {
   Object.assign(point, course.base);
   for (const c of course.inputs) point[c.axis.name] = c.at(i);
   return point;

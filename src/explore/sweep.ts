@@ -1,17 +1,17 @@
-import { Refusal, shown } from '../quantities/refusal.js';
-import type { RecipeEntry } from '../recipe/entry.js';
-import type { Fields, Given } from '../recipe/field.js';
-import type { Output, Outputs } from '../recipe/output.js';
-import type { LongRecipe, Recipe } from '../recipe/recipe.js';
-import { followed } from '../recipe/watcher.js';
-import { axesOf } from './axes.js';
-import { numberOutputs } from './columns.js';
+import { InputError, inspectValue } from '../units/input-error.js';
+import type { AnyRecipe } from '../engine/any-recipe.js';
+import type { Fields, Input } from '../engine/field.js';
+import type { Output, Outputs } from '../engine/output.js';
+import type { AsyncRecipe, Recipe } from '../engine/recipe.js';
+import { withProgress } from '../engine/progress.js';
+import { axesOf } from './sweep-axes.js';
+import { numberOutputs } from './frame-columns.js';
 import { runLooped, runOneByOne } from './sweep-run.js';
-import { makeSweep, type Sweep } from './swept.js';
-import { SweptInput } from './swept-input.js';
-import type { Watch } from './watch.js';
+import { makeSweep, type Sweep } from './sweep-result.js';
+import { SweepInput } from './sweep-input.js';
+import type { ProgressOptions } from './chunked-work.js';
 
-export interface SweepOptions extends Watch {
+export interface SweepOptions extends ProgressOptions {
   /** Values a range is cut into when it does not say; default 61 for one range, 25 each for several. */
   readonly steps?: number;
   /** The output drawn; default the first that is a number. */
@@ -23,30 +23,30 @@ const most = 5_000_000;
 /**
  * Reckons a recipe over ranges of one or several inputs: `sweep(cutterMarks, { feed: range('4 m/min', '12 m/min'), knives:
  * each([2, 3, 4]), spindleSpeed: '6000 rpm' })`. Inputs not given take their defaults.
- * @throws Refusal on wrong inputs, or on more than 5 000 000 combinations
+ * @throws InputError on wrong inputs, or on more than 5 000 000 combinations
  */
 export async function sweep<F extends Fields, O extends Outputs>(
-  recipe: Recipe<F, O> | LongRecipe<F, O> | RecipeEntry,
-  inputs: Given<F> | Readonly<Record<string, unknown>>,
+  recipe: Recipe<F, O> | AsyncRecipe<F, O> | AnyRecipe,
+  inputs: Input<F> | Readonly<Record<string, unknown>>,
   options: SweepOptions = {},
 ): Promise<Sweep> {
-  const r = recipe as unknown as RecipeEntry;
+  const r = recipe as unknown as AnyRecipe;
   const { axes, base } = axesOf(r, inputs as Readonly<Record<string, unknown>>, options.steps);
   const names = numberOutputs(r.outputs);
   const wanted = options.output ?? names[0];
   if (wanted === undefined || !names.includes(wanted))
-    throw new Refusal(
-      { field: 'output', says: `got ${shown(options.output)}, takes one of ${names.join(', ')}` },
+    throw new InputError(
+      { field: 'output', message: `got ${inspectValue(options.output)}, takes one of ${names.join(', ')}` },
       r.name,
     );
   const n = axes.reduce((a, x) => a * x.count, 1);
-  if (n > most) throw new Refusal(`sweep: ${n} combinations, takes at most ${most}; use fewer steps`);
+  if (n > most) throw new InputError(`sweep: ${n} combinations, takes at most ${most}; use fewer steps`);
   const course = {
     recipe: r,
     base,
     inputs: axes.map(
       (axis, k) =>
-        new SweptInput(
+        new SweepInput(
           axis,
           axes.slice(k + 1).reduce((a, x) => a * x.count, 1),
           n,
@@ -55,7 +55,7 @@ export async function sweep<F extends Fields, O extends Outputs>(
     outputs: names.map((name) => [name, r.outputs[name] as Output] as const),
     points: n,
   };
-  const columns = await followed(
+  const columns = await withProgress(
     options,
     r.title,
     async (watch) => (await runLooped(course, watch)) ?? (await runOneByOne(course, watch)),

@@ -1,18 +1,18 @@
 import { axis, heading } from '../charts/axis.js';
 import { colours } from '../charts/theme.js';
 import { renderSvg } from '../charts/svg.js';
-import { shownChart } from '../charts/show.js';
-import type { ChartSpec } from '../charts/types.js';
-import { Refusal, shown } from '../quantities/refusal.js';
-import { unitOf } from '../quantities/unit.js';
-import type { Kind } from '../quantities/kind.js';
-import { words } from '../recipe/display.js';
-import type { RecipeEntry } from '../recipe/entry.js';
-import type { Field, Fields } from '../recipe/field.js';
-import type { Output, Outputs } from '../recipe/output.js';
-import { isRowOfFormulas, type Recipe } from '../recipe/recipe.js';
-import { axisUnit, columnUnit, isNumberField, numberOutputs } from './columns.js';
-import { axesOf, type Axis } from './axes.js';
+import { displayableChart } from '../charts/chart-display.js';
+import type { ChartSpec } from '../charts/chart-spec.js';
+import { InputError, inspectValue } from '../units/input-error.js';
+import { unitOf } from '../units/unit.js';
+import type { Kind } from '../units/kind.js';
+import { words } from '../engine/result-display.js';
+import type { AnyRecipe } from '../engine/any-recipe.js';
+import type { Field, Fields } from '../engine/field.js';
+import type { Output, Outputs } from '../engine/output.js';
+import { isFormulaChain, type Recipe } from '../engine/recipe.js';
+import { axisUnit, columnUnit, isNumberField, numberOutputs } from './frame-columns.js';
+import { axesOf, type Axis } from './sweep-axes.js';
 
 /** A chart with sliders. */
 export interface WhatIf {
@@ -32,27 +32,27 @@ interface Slid {
  * `whatIf(cutterMarks, { feed: range('2 m/min', '12 m/min'), spindleSpeed: range('3000 rpm', '9000 rpm'), knives: range(2, 6) })`.
  * A recipe made of formulas is compiled into the chart itself and recalculates in the page at every move of a slider,
  * with no kernel; a recipe that solves is tabled on a grid (at most 20 000 points) and the sliders snap to it.
- * @throws Refusal on wrong inputs, fewer than two ranges, or more than five
+ * @throws InputError on wrong inputs, fewer than two ranges, or more than five
  */
 export function whatIf<F extends Fields, O extends Outputs>(
-  recipe: Recipe<F, O> | RecipeEntry,
+  recipe: Recipe<F, O> | AnyRecipe,
   inputs: Readonly<Record<string, unknown>>,
   options: { readonly output?: string } = {},
 ): WhatIf {
-  const r = recipe as unknown as RecipeEntry;
+  const r = recipe as unknown as AnyRecipe;
   const output = options.output ?? numberOutputs(r.outputs)[0];
   if (output === undefined || !numberOutputs(r.outputs).includes(output))
-    throw new Refusal(
+    throw new InputError(
       {
         field: 'output',
-        says: `got ${shown(options.output)}, takes one of ${numberOutputs(r.outputs).join(', ')}`,
+        message: `got ${inspectValue(options.output)}, takes one of ${numberOutputs(r.outputs).join(', ')}`,
       },
       r.name,
     );
-  if (r.long) throw new Refusal('whatIf takes a recipe that answers at once', r.name);
+  if (r.isAsync) throw new InputError('whatIf takes a recipe that answers at once', r.name);
   const { axes, base } = axesOf(r, inputs, 11);
   if (axes.length < 2 || axes.length > 5 || axes.some((a) => !a.numeric))
-    throw new Refusal(
+    throw new InputError(
       `whatIf: got ${axes.length} ranges, takes 2 to 5 of numbers: the x axis first, then a slider each`,
       r.name,
     );
@@ -61,10 +61,10 @@ export function whatIf<F extends Fields, O extends Outputs>(
     const u = unitOf(a.field.kind as Kind, unit);
     return { axis: a, unit, scale: u.scale, offset: u.offset };
   });
-  const chart = isRowOfFormulas(r)
+  const chart = isFormulaChain(r)
     ? live(r, slid, base as Record<string, number>, output)
     : tabled(r, slid, base, output);
-  const made: WhatIf = { recipe: r.name, chart: shownChart(chart) };
+  const made: WhatIf = { recipe: r.name, chart: displayableChart(chart) };
   Object.defineProperty(made, Symbol.for('Jupyter.display'), {
     value: async () => ({
       'text/plain': `${r.title}: a chart with sliders for ${axes
@@ -109,7 +109,7 @@ function sliders(
 
 const tidy = (x: number): number => Number(x.toPrecision(9));
 
-function plot(r: RecipeEntry, x: Slid, output: string, unit: string): ChartSpec {
+function plot(r: AnyRecipe, x: Slid, output: string, unit: string): ChartSpec {
   const o = r.outputs[output] as Output;
   const capital = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1);
   return {
@@ -121,14 +121,14 @@ function plot(r: RecipeEntry, x: Slid, output: string, unit: string): ChartSpec 
     mark: { type: 'line', color: colours.light.series[0], tooltip: true, interpolate: 'monotone' },
     encoding: {
       x: { field: 'x', ...axis(capital(words(x.axis.name)), axisUnit(x.unit)) },
-      y: { field: 'y', ...axis(capital(o.says), axisUnit(unit)) },
+      y: { field: 'y', ...axis(capital(o.label), axisUnit(unit)) },
     },
   };
 }
 
 /** The formulas themselves, in Vega's expression language, recalculated by the page. */
 function live(
-  r: RecipeEntry,
+  r: AnyRecipe,
   slid: readonly Slid[],
   base: Readonly<Record<string, number>>,
   output: string,
@@ -147,7 +147,7 @@ function live(
     const known = new Map(expression);
     // Vega spells functions without "Math."; the compiled source uses nothing else of JavaScript.
     const js = f
-      .source_((s) => known.get(s) ?? `datum.v_${s}`)
+      .toJavaScript((s) => known.get(s) ?? `datum.v_${s}`)
       .replace(/Math\.PI/g, 'PI')
       .replace(/Math\.(cbrt)\(/g, 'pow(1/3, ')
       .replace(/Math\.(\w+)\(/g, '$1(')
@@ -171,7 +171,7 @@ function live(
 }
 
 function sampleOf(
-  r: RecipeEntry,
+  r: AnyRecipe,
   slid: readonly Slid[],
   base: Readonly<Record<string, unknown>>,
   output: string,
@@ -181,7 +181,7 @@ function sampleOf(
 }
 
 function tabled(
-  r: RecipeEntry,
+  r: AnyRecipe,
   slid: readonly Slid[],
   base: Readonly<Record<string, unknown>>,
   output: string,
@@ -189,7 +189,7 @@ function tabled(
   const x = slid[0] as Slid;
   const n = slid.reduce((a, s) => a * s.axis.count, 1);
   if (n > 20_000)
-    throw new Refusal(
+    throw new InputError(
       `whatIf: ${n} points to table, takes at most 20 000; give ranges fewer steps, such as range(a, b, 7)`,
       r.name,
     );

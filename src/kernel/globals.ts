@@ -1,7 +1,7 @@
 /** What every cell finds without an import besides the package: showing, asking, and the signal of an interrupt. */
 import { randomUUID } from 'node:crypto';
-import type { MimeBundle, NbOutput } from './message.ts';
-import { bundleAtOnce, bundleOf, rawBundle } from './showing/bundle.ts';
+import type { MimeBundle, NbOutput } from './message.js';
+import { formatValueSync, formatValue, rawBundle } from './display/mime-bundle.js';
 
 export interface CellGlobals {
   emit(output: NbOutput): void;
@@ -21,11 +21,11 @@ const noPerson = (): never => {
 };
 
 /** Puts the kernel's names on the global object and returns the way to take them off again. */
-export function provideGlobals(given: Partial<CellGlobals> & Pick<CellGlobals, 'emit' | 'signal'>): () => void {
+export function installGlobals(given: Partial<CellGlobals> & Pick<CellGlobals, 'emit' | 'signal'>): () => void {
   const withBundle = (value: unknown, raw: boolean | undefined, then: (data: MimeBundle) => void): void => {
-    const atOnce = raw ? rawBundle(value) : bundleAtOnce(value);
+    const atOnce = raw ? rawBundle(value) : formatValueSync(value);
     if (atOnce) return then(atOnce);
-    bundleOf(value).then(then, (error: unknown) => then({ 'text/plain': `cannot be shown: ${String((error as Error)?.message ?? error)}` }));
+    formatValue(value).then(then, (error: unknown) => then({ 'text/plain': `cannot be shown: ${String((error as Error)?.message ?? error)}` }));
   };
 
   const updateDisplay = (displayId: string, value: unknown, options: ShowOptions = {}): void =>

@@ -3,9 +3,9 @@ import { existsSync } from 'node:fs';
 import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { homedir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
-import { built, packageRoot } from './place.ts';
-import { freezeStart } from './start/freezer.ts';
-import { nodeFlags } from './start/place.ts';
+import { distPath, packageRoot } from './dist-path.js';
+import { buildSnapshot } from './snapshot/snapshot-builder.js';
+import { nodeFlags } from './snapshot/snapshot-paths.js';
 
 export const kernelName = 'reckoner';
 export const displayName = "Joiner's Reckoner (TypeScript)";
@@ -38,9 +38,9 @@ function argv(program: string): string[] {
 
 /** Writes the kernelspec `reckoner`; returns the folder it wrote. */
 export async function installKernel(place: InstallPlace = {}): Promise<string> {
-  const program = built('kernel/main.js');
+  const program = distPath('kernel/main.js');
   if (!existsSync(program)) throw new Error(`the kernel is not built: ${program} is missing; run \`npm run build\` first`);
-  await freezeStart();
+  await buildSnapshot();
   const folder = kernelFolder(place);
   const spec = {
     argv: argv(program),

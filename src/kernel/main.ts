@@ -4,11 +4,11 @@
  */
 import { spawn } from 'node:child_process';
 import { MessageChannel, Worker } from 'node:worker_threads';
-import { built } from './place.ts';
-import { frozen } from './start/frozen.ts';
-import { Flag, Phase, type WireData } from './wires/envelope.ts';
+import { distPath } from './dist-path.js';
+import { snapshotState } from './snapshot/snapshot-state.js';
+import { SharedState, ExecutionPhase, type IoThreadData } from './transport/ipc.js';
 
-function transport(args: string[]): WireData['transport'] {
+function transport(args: string[]): IoThreadData['transport'] {
   const [option, value] = args;
   if (option === '--connection' && value) return { connectionFile: value };
   if (option === '--pipe' && /^\d+$/.test(value ?? '')) return { descriptor: Number(value) };
@@ -17,16 +17,16 @@ function transport(args: string[]): WireData['transport'] {
 }
 
 if (process.argv[2] === '--check') {
-  const { check } = await import('./start/check.ts');
+  const { check } = await import('./snapshot/smoke-test.js');
   process.exit(await check());
 }
 const wires = transport(process.argv.slice(2));
-const flags = new Int32Array(new SharedArrayBuffer(Flag.size * 4));
-Atomics.store(flags, Flag.phase, Phase.compiling);
+const flags = new Int32Array(new SharedArrayBuffer(SharedState.size * 4));
+Atomics.store(flags, SharedState.phase, ExecutionPhase.compiling);
 const requests = new MessageChannel();
 const answers = new MessageChannel();
-const worker = new Worker(built('connectionFile' in wires ? 'kernel/wire.js' : 'kernel/pipe.js'), {
-  workerData: { transport: wires, flags, port: requests.port2, answers: answers.port2 } satisfies WireData,
+const worker = new Worker(distPath('connectionFile' in wires ? 'kernel/zmq-worker.js' : 'kernel/stdio-worker.js'), {
+  workerData: { transport: wires, flags, port: requests.port2, answers: answers.port2 } satisfies IoThreadData,
   transferList: [requests.port2, answers.port2],
 });
 const say = process.stderr.write.bind(process.stderr);
@@ -37,21 +37,21 @@ worker.on('error', (error) => {
 });
 
 // The wires' thread is on its way; only now is the larger part of the kernel read.
-const [{ Desk }, { keepCompilerCode }] = await Promise.all([import('./desk/desk.ts'), import('./tslab.ts')]);
-const desk = new Desk({ transport: wires, flags, port: requests.port1, answers: answers.port1 }, process.cwd(), () => exit(0));
-process.on('uncaughtException', (error) => desk.session.reportStray(error));
-process.on('unhandledRejection', (error) => desk.session.reportStray(error));
+const [{ KernelDispatcher }, { keepCompilerCode }] = await Promise.all([import('./dispatcher/dispatcher.js'), import('./compiler/tslab.js')]);
+const dispatcher = new KernelDispatcher({ transport: wires, flags, port: requests.port1, answers: answers.port1 }, process.cwd(), () => exit(0));
+process.on('uncaughtException', (error) => dispatcher.session.reportUncaught(error));
+process.on('unhandledRejection', (error) => dispatcher.session.reportUncaught(error));
 // From a terminal; Jupyter asks by message.
-process.on('SIGINT', () => desk.session.interrupt());
+process.on('SIGINT', () => dispatcher.session.interrupt());
 process.exit = (() => {
   throw new Error("process.exit() would end the kernel and every cell's values with it; use Restart or Shut down instead");
 }) as typeof process.exit;
-void desk.session.executor.warm().catch((error: unknown) => desk.session.reportStray(error));
-desk.open();
-if (!frozen()) {
+void dispatcher.session.executor.warm().catch((error: unknown) => dispatcher.session.reportUncaught(error));
+dispatcher.start();
+if (!snapshotState()) {
   // Once the first cells have run: the next start is to be quicker than this one.
   setTimeout(() => {
     keepCompilerCode();
-    spawn(process.execPath, [built('kernel/freezer.js')], { detached: true, stdio: 'ignore' }).on('error', () => undefined).unref();
+    spawn(process.execPath, [distPath('kernel/snapshot-main.js')], { detached: true, stdio: 'ignore' }).on('error', () => undefined).unref();
   }, 2_500).unref();
 }

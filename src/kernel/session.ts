@@ -1,17 +1,17 @@
 /** A session: the cells of one notebook, run in this process one after the other. The kernel and the runner share it. */
-import { compileCell } from './compiler/compile.ts';
-import { CompilerRoom } from './compiler/room.ts';
-import { provideGlobals, type CellGlobals } from './globals.ts';
-import type { MimeBundle, NbOutput } from './message.ts';
-import { Executor, type ExecutorHooks } from './running/executor.ts';
-import { Interrupted, type RunEnd } from './running/run.ts';
-import { bundleAtOnce, bundleOf } from './showing/bundle.ts';
-import { showProgress, type ProgressLines } from './showing/progress.ts';
-import { PrintCapture, PrintedText } from './showing/stream.ts';
-import { Traces, type CellError } from './showing/trace.ts';
-import { takeRoom } from './start/frozen.ts';
+import { compileCell } from './compiler/compile-cell.js';
+import { IncrementalProgram } from './compiler/incremental-program.js';
+import { installGlobals, type CellGlobals } from './globals.js';
+import type { MimeBundle, NbOutput } from './message.js';
+import { Executor, type ExecutorHooks } from './execution/executor.js';
+import { Interrupted, type ExecutionResult } from './execution/cell-execution.js';
+import { formatValueSync, formatValue } from './display/mime-bundle.js';
+import { showProgress, type ProgressLines } from './display/progress-lines.js';
+import { OutputCapture, StreamBuffer } from './display/output-capture.js';
+import { TracebackFormatter, type CellError } from './display/traceback.js';
+import { takePrewarmedProgram } from './snapshot/snapshot-state.js';
 
-export type { MimeBundle, NbOutput } from './message.ts';
+export type { MimeBundle, NbOutput } from './message.js';
 
 /** How a cell ended. `line` and `column` count from 1 in the cell's own text. */
 export interface CellOutcome {
@@ -34,7 +34,7 @@ export interface SessionOptions {
   cwd: string;
   /** The notebook's file, for messages. */
   file?: string;
-  hooks?: ExecutorHooks & { compiling?(yes: boolean): void };
+  hooks?: ExecutorHooks & { duringCompile?(yes: boolean): void };
   /** Parts of the kernel a cell reaches that need a person or a page at the other end. */
   globals?: Partial<CellGlobals>;
   /** Keep the console for the session's whole life, as a kernel does, rather than while a cell runs. */
@@ -46,13 +46,13 @@ export interface SessionOptions {
 export interface RunOptions {
   /** No count, no outputs, no result. */
   silent?: boolean;
-  countsUp?: boolean;
+  storeHistory?: boolean;
 }
 
 /** The room that a frozen start holds, if this process began from one; else a new one. */
-function readyRoom(cwd: string): CompilerRoom {
-  const room = takeRoom() ?? new CompilerRoom(cwd);
-  room.moveTo(cwd);
+function prewarmedProgram(cwd: string): IncrementalProgram {
+  const room = takePrewarmedProgram() ?? new IncrementalProgram(cwd);
+  room.setCwd(cwd);
   return room;
 }
 
@@ -62,25 +62,25 @@ export function createSession(options: { cwd: string; file?: string }): Promise<
 }
 
 export class KernelSession implements CellSession {
-  readonly room: CompilerRoom;
+  readonly program: IncrementalProgram;
   readonly executor: Executor;
-  count = 0;
-  private readonly traces = new Traces();
-  private readonly printed: PrintedText;
-  private readonly capture: PrintCapture;
+  executionCount = 0;
+  private readonly traces = new TracebackFormatter();
+  private readonly printed: StreamBuffer;
+  private readonly capture: OutputCapture;
   private readonly returnGlobals: () => void;
   private output: (output: NbOutput) => void = () => undefined;
   private queue: Promise<unknown> = Promise.resolve();
-  private quiet = 0;
-  private abandon: (() => void) | undefined;
+  private silentCount = 0;
+  private cancelCurrent: (() => void) | undefined;
   private readonly progress: ProgressLines | undefined;
 
   constructor(private readonly options: SessionOptions) {
-    this.room = readyRoom(options.cwd);
+    this.program = prewarmedProgram(options.cwd);
     this.executor = new Executor(options.cwd, options.file, options.hooks);
-    this.printed = new PrintedText((name, text) => this.output({ output_type: 'stream', name, text }));
-    this.capture = new PrintCapture((name, text) => this.printed.write(name, text));
-    this.returnGlobals = provideGlobals({
+    this.printed = new StreamBuffer((name, text) => this.output({ output_type: 'stream', name, text }));
+    this.capture = new OutputCapture((name, text) => this.printed.write(name, text));
+    this.returnGlobals = installGlobals({
       emit: (output) => this.emit(output),
       signal: () => this.executor.signal,
       ...options.globals,
@@ -105,10 +105,10 @@ export class KernelSession implements CellSession {
    * The outcome rests on callbacks, not on code after the call into the cell: the engine may tear a looping cell down,
    * and everything on the stack below it, and only the interrupt that follows tells this session so.
    */
-  private runNow(code: string, onOutput: (output: NbOutput) => void, { silent = false, countsUp = !silent }: RunOptions): Promise<CellOutcome> {
-    if (countsUp) this.count++;
-    const executionCount = this.count;
-    const label = countsUp ? `In[${executionCount}]` : `In[quiet ${++this.quiet}]`;
+  private runNow(code: string, onOutput: (output: NbOutput) => void, { silent = false, storeHistory: countsUp = !silent }: RunOptions): Promise<CellOutcome> {
+    if (countsUp) this.executionCount++;
+    const executionCount = this.executionCount;
+    const label = countsUp ? `In[${executionCount}]` : `In[quiet ${++this.silentCount}]`;
     this.printed.flush();
     this.output = silent ? () => undefined : onOutput;
     if (code.trim() === '') return Promise.resolve({ status: 'ok', executionCount });
@@ -118,14 +118,14 @@ export class KernelSession implements CellSession {
       const end = (error?: CellError): void => {
         if (over) return;
         over = true;
-        this.abandon = undefined;
+        this.cancelCurrent = undefined;
         if (error === interruption) this.progress?.stop();
         if (error) this.emit({ output_type: 'error', ename: error.ename, evalue: error.evalue, traceback: error.traceback });
         this.printed.flush();
         if (!this.options.keepConsole) this.capture.stop();
         resolve(error ? { status: 'error', executionCount, error } : { status: 'ok', executionCount });
       };
-      this.abandon = () => end(interruption);
+      this.cancelCurrent = () => end(interruption);
       if (!this.options.keepConsole) this.capture.start();
 
       let compiled: ReturnType<typeof compileCell>;
@@ -133,15 +133,15 @@ export class KernelSession implements CellSession {
         compiled = this.compile(code);
       } catch (error) {
         // A defect of the compiler is told as the cell's error; the session goes on.
-        return end({ ...this.traces.describe(error), ename: 'CompilerDefect' });
+        return end({ ...this.traces.format(error), ename: 'CompilerDefect' });
       }
-      if ('problems' in compiled) return end(this.traces.refuse(label, code, compiled.problems));
+      if ('problems' in compiled) return end(this.traces.fromDiagnostics(label, code, compiled.problems));
       const { cell } = compiled;
-      this.traces.remember(label, code, cell.map, cell.shift);
-      this.executor.run(cell, label, (how: RunEnd, set) => {
+      this.traces.registerSource(label, code, cell.map, cell.shift);
+      this.executor.run(cell, label, (how: ExecutionResult, set) => {
         cell.publish((name) => set.has(name) || ('value' in how && cell.declares.some((d) => d.name === name)));
         if ('interrupted' in how) return end(interruption);
-        if ('error' in how) return end(how.error instanceof Interrupted ? interruption : this.traces.describe(how.error));
+        if ('error' in how) return end(how.error instanceof Interrupted ? interruption : this.traces.format(how.error));
         if (how.value === undefined || silent) return end();
         this.show(how.value, executionCount, end);
       });
@@ -149,11 +149,11 @@ export class KernelSession implements CellSession {
   }
 
   private compile(code: string): ReturnType<typeof compileCell> {
-    this.options.hooks?.compiling?.(true);
+    this.options.hooks?.duringCompile?.(true);
     try {
-      return compileCell(this.room, code);
+      return compileCell(this.program, code);
     } finally {
-      this.options.hooks?.compiling?.(false);
+      this.options.hooks?.duringCompile?.(false);
     }
   }
 
@@ -162,30 +162,30 @@ export class KernelSession implements CellSession {
       this.emit({ output_type: 'execute_result', execution_count: executionCount, data, metadata: {} });
       end();
     };
-    const atOnce = bundleAtOnce(value);
+    const atOnce = formatValueSync(value);
     if (atOnce) return emit(atOnce);
-    bundleOf(value).then(emit, (error: unknown) => end(this.traces.describe(error)));
+    formatValue(value).then(emit, (error: unknown) => end(this.traces.format(error)));
   }
 
   /** Evaluates an expression beside the cells: no count, no output, its bundle or its error as the result. */
   async evaluate(expression: string): Promise<{ data: MimeBundle } | { error: CellError }> {
-    const label = `In[expression ${++this.quiet}]`;
+    const label = `In[expression ${++this.silentCount}]`;
     const compiled = this.compile(`(${expression}\n)`);
-    if ('problems' in compiled) return { error: this.traces.refuse(label, `(${expression}\n)`, compiled.problems) };
-    const how = await new Promise<RunEnd>((resolve) => this.executor.run(compiled.cell, label, resolve));
+    if ('problems' in compiled) return { error: this.traces.fromDiagnostics(label, `(${expression}\n)`, compiled.problems) };
+    const how = await new Promise<ExecutionResult>((resolve) => this.executor.run(compiled.cell, label, resolve));
     if ('interrupted' in how) return { error: interruption };
-    if ('error' in how) return { error: this.traces.describe(how.error) };
+    if ('error' in how) return { error: this.traces.format(how.error) };
     try {
-      return { data: await bundleOf(how.value) };
+      return { data: await formatValue(how.value) };
     } catch (error) {
-      return { error: this.traces.describe(error) };
+      return { error: this.traces.format(error) };
     }
   }
 
   /** An error that no cell caught, such as one thrown by a timer: told on stderr, the session goes on. */
-  reportStray(error: unknown): void {
+  reportUncaught(error: unknown): void {
     if (error instanceof Interrupted) return;
-    this.printed.write('stderr', `${this.traces.describe(error).traceback.join('\n')}\n`);
+    this.printed.write('stderr', `${this.traces.format(error).traceback.join('\n')}\n`);
     this.printed.flush();
   }
 
@@ -196,7 +196,7 @@ export class KernelSession implements CellSession {
 
   interrupt(): void {
     this.executor.interrupt();
-    this.abandon?.();
+    this.cancelCurrent?.();
   }
 
   async dispose(): Promise<void> {

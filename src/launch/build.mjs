@@ -5,22 +5,22 @@ import { existsSync, rmSync, readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { join } from 'node:path';
 import { writeCatalogue } from './catalogue.mjs';
-import { writeCellLib } from './cellLib.mjs';
-import { writeCellNames } from './cellNames.mjs';
-import { buildFrozenStart, dropFrozenStart } from './frozenStart.mjs';
+import { writeCellLib } from './cell-lib.mjs';
+import { writeCellNames } from './cell-names.mjs';
+import { buildSnapshotBuilder, removeSnapshot } from './snapshot.mjs';
 
 export const root = fileURLToPath(new URL('../..', import.meta.url));
 
 /** Entry points that exist: the public face, the command, and the processes the kernel and the page start. */
 const entries = {
   index: 'src/index.ts',
-  cli: 'src/cli.ts',
+  cli: 'src/cli/cli.ts',
   'kernel/main': 'src/kernel/main.ts',
-  'kernel/wire': 'src/kernel/wire.ts',
-  'kernel/pipe': 'src/kernel/pipe.ts',
-  'kernel/freezer': 'src/kernel/freezer.ts',
-  'kernel/child': 'src/kernel/child.ts',
-  'notebook/serve': 'src/notebook/serve.ts',
+  'kernel/zmq-worker': 'src/kernel/transport/zmq-worker.ts',
+  'kernel/stdio-worker': 'src/kernel/transport/stdio-worker.ts',
+  'kernel/snapshot-main': 'src/kernel/snapshot-main.ts',
+  'kernel/kernel-process': 'src/kernel/kernel-process.ts',
+  'server/serve': 'src/server/serve.ts',
 };
 
 /** What is bundled and what stays a package of its own. */
@@ -44,7 +44,7 @@ const parts = {
 };
 
 export async function build({ declarations = true } = {}) {
-  dropFrozenStart(root);
+  removeSnapshot(root);
   writeCatalogue();
   writeCellLib(root);
   const esbuild = await import('esbuild');
@@ -69,7 +69,7 @@ export async function build({ declarations = true } = {}) {
     logLevel: 'warning',
     metafile: true,
   });
-  sweepChunks(new Set(Object.keys(result.metafile.outputs)));
+  removeStaleChunks(new Set(Object.keys(result.metafile.outputs)));
   const { buildPage } = await import('./page.mjs');
   await buildPage();
   if (declarations && existsSync(join(root, 'src/index.ts'))) {
@@ -81,12 +81,12 @@ export async function build({ declarations = true } = {}) {
     if (run.status !== 0) process.stderr.write(run.stdout + run.stderr);
     if (run.status !== 0 && process.env.CI) throw new Error('the declarations did not build');
     writeCellNames(root);
-    await buildFrozenStart(root, parts);
+    await buildSnapshotBuilder(root, parts);
   }
 }
 
 /** Old chunks go only after the new ones stand: a build that fails, or a kernel that runs meanwhile, keeps a whole dist/. */
-function sweepChunks(kept) {
+function removeStaleChunks(kept) {
   const folder = join(root, 'dist', 'chunks');
   if (!existsSync(folder)) return;
   for (const file of readdirSync(folder)) if (!kept.has(`dist/chunks/${file}`)) rmSync(join(folder, file));

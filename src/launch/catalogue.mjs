@@ -16,19 +16,19 @@ export function writeCatalogue() {
       .filter((f) => f.endsWith('.ts'))
       .sort()) {
       const text = readFileSync(join(folder, file), 'utf8');
-      for (const m of text.matchAll(/^export const (\w+)\s*=\s*(recipe|longRecipe)\(/gm))
+      for (const m of text.matchAll(/^export const (\w+)\s*=\s*(recipe|asyncRecipe)\(/gm))
         found.push({ name: m[1], path: `./${topic}/${file.replace(/\.ts$/, '.js')}` });
     }
   }
   const text = [
     '// Written by src/launch/catalogue.mjs from the files in this folder; do not edit.',
-    "import type { RecipeEntry } from '../recipe/entry.js';",
+    "import type { AnyRecipe } from '../engine/any-recipe.ts';",
     ...found.map((r) => `import { ${r.name} } from '${r.path}';`),
     '',
     `export { ${found.map((r) => r.name).join(', ')} };`,
     '',
     '/** Every recipe, by topic and file. */',
-    `export const catalogue: readonly RecipeEntry[] = [${found.map((r) => r.name).join(', ')}] as unknown as readonly RecipeEntry[];`,
+    `export const catalogue: readonly AnyRecipe[] = [${found.map((r) => r.name).join(', ')}] as unknown as readonly AnyRecipe[];`,
     '',
   ].join('\n');
   const path = join(root, 'src/recipes/catalogue.ts');

@@ -1,4 +1,4 @@
-// Builds the browser page: src/notebook/page -> dist/page, by esbuild. Nothing is done when nothing it is made of has changed, since the
+// Builds the browser page: src/page -> dist/page, by esbuild. Nothing is done when nothing it is made of has changed, since the
 // page is the slowest part of the build. Plain JavaScript because it runs before anything is compiled.
 import { createHash } from 'node:crypto';
 import {
@@ -15,7 +15,7 @@ import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const source = join(root, 'src', 'notebook', 'page');
+const source = join(root, 'src', 'page');
 const target = join(root, 'dist', 'page');
 /** Built here first and then put in place whole: a page that is open meanwhile never meets half of it. */
 const bench = join(root, 'dist', 'page.new');
@@ -105,7 +105,7 @@ export async function buildPage({ force = false, report = false } = {}) {
   mkdirSync(bench, { recursive: true });
   const result = await esbuild.build({
     absWorkingDir: root,
-    entryPoints: { home: join(source, 'home.ts'), notebook: join(source, 'notebook.ts') },
+    entryPoints: { home: join(source, 'home.ts'), notebook: join(source, 'notebook-page.ts') },
     outdir: bench,
     bundle: true,
     splitting: true,
@@ -125,13 +125,13 @@ export async function buildPage({ force = false, report = false } = {}) {
     logLevel: 'warning',
     legalComments: 'none',
   });
-  for (const name of ['mark.svg', 'ground.js']) copyFileSync(join(source, name), join(bench, name));
+  for (const name of ['mark.svg', 'theme-init.js']) copyFileSync(join(source, name), join(bench, name));
   writeFileSync(join(bench, 'manifest.json'), JSON.stringify(manifestOf(result.metafile), null, 1));
   if (report) writeFileSync(join(bench, 'meta.json'), JSON.stringify(result.metafile));
   const own = Object.keys(result.metafile.inputs).filter((path) => path.startsWith('src/'));
   const others = [
     ...readdirSync(source)
-      .map((name) => `src/notebook/page/${name}`)
+      .map((name) => `src/page/${name}`)
       .filter((path) => /\.(svg|js)$/.test(path)),
     'src/launch/page.mjs',
     'package-lock.json',

@@ -7,7 +7,7 @@ install();
 await buildIfNeeded();
 const child = spawn(
   process.execPath,
-  [join(root, 'dist', 'notebook', 'serve.js'), ...process.argv.slice(2)],
+  [join(root, 'dist', 'server', 'serve.js'), ...process.argv.slice(2)],
   { cwd: process.cwd(), stdio: 'inherit' },
 );
 for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, () => child.kill(signal));

@@ -1,16 +1,16 @@
 import { readFile } from 'node:fs/promises';
 import { readFileSync } from 'node:fs';
 import { basename, dirname, extname, join, relative, resolve } from 'node:path';
-import type { ChartSpec } from '../charts/types.js';
-import { Refusal, shown } from '../quantities/refusal.js';
-import { valueLines } from '../recipe/display.js';
-import { packageFolder } from '../recipe/files.js';
-import { answerOf } from '../recipe/result.js';
-import { citationText } from '../recipe/source.js';
-import { contentOf, type NoteHead, type NotePart } from './content.js';
-import { memoryOf, type NoteMemory, type ShownLine } from './memory.js';
-import { noteMarkdown } from './noteMarkdown.js';
-import { FileError, makeFolder, reason, saveFile } from './saveFile.js';
+import type { ChartSpec } from '../charts/chart-spec.js';
+import { InputError, inspectValue } from '../units/input-error.js';
+import { valueLines } from '../engine/result-display.js';
+import { packageFolder } from '../engine/data-folder.js';
+import { resultInternals } from '../engine/result.js';
+import { citationText } from '../engine/source.js';
+import { contentOf, type NoteHead, type NotePart } from './note-content.js';
+import { noteStateOf, type NoteState, type ShownLine } from './note-state.js';
+import { noteMarkdown } from './note-markdown.js';
+import { FileError, makeFolder, reason, writeFileAtomically } from './atomic-write.js';
 
 /** Notes of a build: what was reckoned, in order, with remarks and pictures. Made by {@link buildNotes}. */
 export interface BuildNotes {
@@ -19,7 +19,7 @@ export interface BuildNotes {
   readonly count: number;
   /**
    * Adds a recipe's result (or the promise of one), a chart, or anything a notebook can display. `remark` is Markdown.
-   * @throws Refusal for anything else
+   * @throws InputError for anything else
    */
   add(thing: unknown, remark?: string): BuildNotes;
   /** Adds words of your own, in Markdown; its headings appear in the contents. */
@@ -32,7 +32,7 @@ export interface BuildNotes {
   toHtml(): Promise<string>;
   /**
    * Writes `x.html` (one file) or `x.md` (with its charts in the folder `x-charts` beside it), whole or not at all.
-   * @throws FileError, Refusal for another ending
+   * @throws FileError, InputError for another ending
    */
   save(file: string): Promise<void>;
 }
@@ -46,12 +46,12 @@ export interface NoteOptions {
 /** Starts build notes. `buildNotes('Tea counter').add(result, 'as measured on Tuesday').save('counter.html')` */
 export function buildNotes(title: string, options: NoteOptions = {}): BuildNotes {
   if (typeof title !== 'string' || title.trim() === '')
-    throw new Refusal(`title: got ${shown(title)}, takes the name of the build, such as "Tea counter"`);
+    throw new InputError(`title: got ${inspectValue(title)}, takes the name of the build, such as "Tea counter"`);
   const date = options.date ?? new Date().toISOString().slice(0, 10);
   if (typeof date !== 'string' || !/^\d{4}-\d\d-\d\d$/.test(date) || Number.isNaN(Date.parse(date)))
-    throw new Refusal(`date: got ${shown(date)}, takes a date such as "2026-03-08"`);
+    throw new InputError(`date: got ${inspectValue(date)}, takes a date such as "2026-03-08"`);
   if (options.by !== undefined && typeof options.by !== 'string')
-    throw new Refusal(`by: got ${shown(options.by)}, takes a name as text`);
+    throw new InputError(`by: got ${inspectValue(options.by)}, takes a name as text`);
   return notesWith(
     {
       title: title.trim(),
@@ -70,7 +70,7 @@ export function notesWith(head: NoteHead, parts: readonly (NotePart | Promise<No
   const html = async (): Promise<string> => {
     const all = await ready();
     // Typesetting, Markdown and highlighting load when a page is made, not when a recipe is worked.
-    const { noteHtml } = await import('./noteHtml.js');
+    const { noteHtml } = await import('./note-html.js');
     return noteHtml(await contentOf(head, all), memory(head, all));
   };
   const markdown = async (place: (svg: string, name: string) => string, folder?: string): Promise<string> => {
@@ -94,13 +94,13 @@ export function notesWith(head: NoteHead, parts: readonly (NotePart | Promise<No
       return self;
     },
     addText(text) {
-      if (typeof text !== 'string') throw new Refusal(`markdown: got ${shown(text)}, takes text`);
+      if (typeof text !== 'string') throw new InputError(`markdown: got ${inspectValue(text)}, takes text`);
       list.push({ kind: 'text', markdown: text });
       return self;
     },
     addPicture(file, caption) {
       if (typeof file !== 'string' || file === '')
-        throw new Refusal(`file: got ${shown(file)}, takes the name of a picture file`);
+        throw new InputError(`file: got ${inspectValue(file)}, takes the name of a picture file`);
       const part = picturePart(file, remarkText(caption));
       part.catch(() => undefined);
       list.push(part);
@@ -110,9 +110,9 @@ export function notesWith(head: NoteHead, parts: readonly (NotePart | Promise<No
     toHtml: html,
     async save(file) {
       const kind = typeof file === 'string' ? extname(file).toLowerCase() : '';
-      if (kind === '.html' || kind === '.htm') return saveFile(file, await html());
+      if (kind === '.html' || kind === '.htm') return writeFileAtomically(file, await html());
       if (kind !== '.md')
-        throw new Refusal(`file: got ${shown(file)}, takes a name that ends in .html or .md`);
+        throw new InputError(`file: got ${inspectValue(file)}, takes a name that ends in .html or .md`);
       const folder = `${basename(file, extname(file))}-charts`;
       const drawings = new Map<string, string>();
       const text = await markdown(
@@ -125,9 +125,9 @@ export function notesWith(head: NoteHead, parts: readonly (NotePart | Promise<No
         dirname(resolve(file)),
       );
       if (drawings.size > 0) await makeFolder(join(dirname(file), folder));
-      for (const [name, svg] of drawings) await saveFile(join(dirname(file), folder, name), svg);
+      for (const [name, svg] of drawings) await writeFileAtomically(join(dirname(file), folder, name), svg);
       // The note comes last: while it is the old one, so are the words that go with its charts.
-      await saveFile(file, text);
+      await writeFileAtomically(file, text);
     },
   };
   Object.defineProperty(self, Symbol.for('Jupyter.display'), {
@@ -144,8 +144,8 @@ export function notesWith(head: NoteHead, parts: readonly (NotePart | Promise<No
   return self;
 }
 
-function memory(head: NoteHead, parts: readonly NotePart[]): NoteMemory {
-  return memoryOf(head, parts, (part) => ({
+function memory(head: NoteHead, parts: readonly NotePart[]): NoteState {
+  return noteStateOf(head, parts, (part) => ({
     lines: shownLines(part.answer),
     sources: part.answer.sources().map(citationText),
   }));
@@ -155,11 +155,11 @@ function memory(head: NoteHead, parts: readonly NotePart[]): NoteMemory {
 export function shownLines(answer: Parameters<typeof valueLines>[0]): ShownLine[] {
   const { lines, tables } = valueLines(answer);
   return [
-    ...lines.map((l) => ({ name: l.name, says: l.says, text: l.metric })),
+    ...lines.map((l) => ({ name: l.name, label: l.label, text: l.metric })),
     ...tables.flatMap((t) =>
       t.rows.map((row, i) => ({
         name: `${t.name}[${i + 1}]`,
-        says: `${t.says}, row ${i + 1}`,
+        label: `${t.label}, row ${i + 1}`,
         text: row.join(' · '),
       })),
     ),
@@ -170,10 +170,10 @@ function partOf(thing: unknown, remark: string | undefined): NotePart | Promise<
   const words = remark === undefined ? {} : { remark };
   const takes = 'takes a result of a recipe, a chart, or a value that a notebook can display';
   if (thing instanceof Promise) return thing.then((value: unknown) => partOf(value, remark));
-  const answer = answerOf(thing);
+  const answer = resultInternals(thing);
   if (answer !== undefined) return { kind: 'result', answer, ...words };
   if (typeof thing !== 'object' || thing === null)
-    throw new Refusal(`got ${shown(thing)}, ${takes}; words go in with addText`);
+    throw new InputError(`got ${inspectValue(thing)}, ${takes}; words go in with addText`);
   const spec = thing as ChartSpec;
   if (
     ['mark', 'layer', 'concat', 'hconcat', 'vconcat', 'facet', 'repeat'].some((key) =>
@@ -190,7 +190,7 @@ function partOf(thing: unknown, remark: string | undefined): NotePart | Promise<
     }));
   if (typeof display === 'object' && display !== null)
     return { kind: 'shown', bundle: stringsOf(display), ...words };
-  throw new Refusal(`got ${shown(thing)}, ${takes}`);
+  throw new InputError(`got ${inspectValue(thing)}, ${takes}`);
 }
 
 /** The text parts of a bundle; a chart specification is left to its own SVG. */
@@ -232,7 +232,7 @@ async function picturePart(file: string, caption: string | undefined): Promise<N
 
 function remarkText(remark: unknown): string | undefined {
   if (remark === undefined) return undefined;
-  if (typeof remark !== 'string') throw new Refusal(`remark: got ${shown(remark)}, takes text`);
+  if (typeof remark !== 'string') throw new InputError(`remark: got ${inspectValue(remark)}, takes text`);
   return remark.trim() === '' ? undefined : remark;
 }
 

@@ -1,6 +1,5 @@
 // Written by src/launch/catalogue.mjs from the files in this folder; do not edit.
-import type { RecipeEntry } from '../recipe/entry.js';
-import { crampedStress } from './moisture/cramped-stress.js';
+import type { AnyRecipe } from '../engine/any-recipe.ts';
 import { cupDepth } from './moisture/cup-depth.js';
 import { equilibriumMoisture } from './moisture/equilibrium-moisture.js';
 import { fixingSlots } from './moisture/fixing-slots.js';
@@ -9,6 +8,7 @@ import { meterCorrection } from './moisture/meter-correction.js';
 import { moistureByWeight } from './moisture/moisture-by-weight.js';
 import { movementAcross } from './moisture/movement-across.js';
 import { pieceWeight } from './moisture/piece-weight.js';
+import { restraintStress } from './moisture/restraint-stress.js';
 import { seasonalMovement } from './moisture/seasonal-movement.js';
 import { woodDensity } from './moisture/wood-density.js';
 import { boardMeasure } from './stock/board-measure.js';
@@ -49,12 +49,12 @@ import { shellacCut } from './finish/shellac-cut.js';
 import { thinToSolids } from './finish/thin-to-solids.js';
 import { thinnedVoc } from './finish/thinned-voc.js';
 import { thinningRatio } from './finish/thinning-ratio.js';
+import { chipVolume } from './machining/chip-volume.js';
 import { cutterMarks } from './machining/cutter-marks.js';
 import { planingTime } from './machining/planing-time.js';
-import { sheetAndDust } from './machining/sheet-and-dust.js';
 import { bill } from './bill/bill.js';
 
-export { crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, cuttingPlan, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitredEnd, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks, planingTime, sheetAndDust, bill };
+export { cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, restraintStress, seasonalMovement, woodDensity, boardMeasure, cuttingPlan, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitredEnd, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, chipVolume, cutterMarks, planingTime, bill };
 
 /** Every recipe, by topic and file. */
-export const catalogue: readonly RecipeEntry[] = [crampedStress, cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, seasonalMovement, woodDensity, boardMeasure, cuttingPlan, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitredEnd, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, cutterMarks, planingTime, sheetAndDust, bill] as unknown as readonly RecipeEntry[];
+export const catalogue: readonly AnyRecipe[] = [cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, restraintStress, seasonalMovement, woodDensity, boardMeasure, cuttingPlan, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitredEnd, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, chipVolume, cutterMarks, planingTime, bill] as unknown as readonly AnyRecipe[];

@@ -42,7 +42,7 @@ for (const name of names) {
   );
 }
 
-const draws = [];
+const samples = [];
 for (let i = 0; i < 5; i++) {
   const start = performance.now();
   await uncertain(
@@ -54,8 +54,8 @@ for (let i = 0; i < 5; i++) {
       timber: 'white oak',
       cut: 'flat-sawn',
     },
-    { draws: 1_000_000, influence: false },
+    { samples: 1_000_000, influence: false },
   );
-  draws.push(performance.now() - start);
+  samples.push(performance.now() - start);
 }
-console.log(`A million draws of movementAcross: ${median(draws).toFixed(0)} ms (median of 5)`);
+console.log(`A million draws of movementAcross: ${median(samples).toFixed(0)} ms (median of 5)`);

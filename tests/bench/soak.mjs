@@ -1,7 +1,7 @@
 // npm run soak: ten thousand cells with 500 interrupts and 50 restarts over the private channel; memory has to stay flat.
 // `npm run soak -- --short` runs a fiftieth of it, for CI.
 import { readFileSync } from 'node:fs';
-import { spawnKernelChild } from '../../dist/kernel/child.js';
+import { spawnKernel } from '../../dist/kernel/kernel-process.js';
 
 const short = process.argv.includes('--short');
 const restarts = short ? 2 : 50;
@@ -10,7 +10,7 @@ const interrupts = short ? 5 : 10;
 
 /** A kernel as the notebook server starts it, and a way to run a cell: when it has begun, and what it answers. */
 async function start() {
-  const child = await spawnKernelChild({ cwd: process.cwd() });
+  const child = await spawnKernel({ cwd: process.cwd() });
   const waiting = new Map();
   child.onMessage(({ header, parent_header: parent, content }) => {
     const wait = waiting.get(parent.msg_id);

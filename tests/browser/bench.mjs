@@ -6,14 +6,14 @@ import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 import { root } from '../../src/launch/prepare.mjs';
 
-const chapter = (title, says, ...cells) => ({
+const chapter = (title, label, ...cells) => ({
   nbformat: 4,
   nbformat_minor: 5,
   metadata: {
     kernelspec: { name: 'reckoner', display_name: 'TypeScript (Reckoner)', language: 'typescript' },
   },
   cells: [
-    { cell_type: 'markdown', id: 'head', metadata: {}, source: `# ${title}\n\n${says}` },
+    { cell_type: 'markdown', id: 'head', metadata: {}, source: `# ${title}\n\n${label}` },
     ...cells.map((source, n) => ({
       cell_type: 'code',
       id: `cell-${n}`,
@@ -122,7 +122,7 @@ export async function openBench() {
   const server = spawn(
     process.execPath,
     [
-      join(root, 'dist', 'notebook', 'serve.js'),
+      join(root, 'dist', 'server', 'serve.js'),
       '--port',
       '0',
       '--no-browser',

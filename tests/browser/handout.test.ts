@@ -15,7 +15,7 @@ import {
   whatIf,
 } from '../../src/index.js';
 import { handout } from '../../src/notebook/handout/handout.js';
-import type { Cell, MimeBundle } from '../../src/notebook/notebook.js';
+import type { Cell, MimeBundle } from '../../src/notebook/format/notebook.js';
 import { openBrowser } from './chromium.js';
 
 let browser: Browser;

@@ -97,7 +97,7 @@ export default {
     await me.shot('dark');
     await page.reload();
     await page.waitForSelector('body[data-opened]');
-    assert.equal(await page.evaluate(() => document.documentElement.dataset.ground), 'dark');
+    assert.equal(await page.evaluate(() => document.documentElement.dataset.theme), 'dark');
   },
 
   async 'on a phone nothing is cut off and all can be reached'(bench) {
@@ -149,8 +149,8 @@ export default {
     const page = await me.open('01-a-first.ipynb');
     await page.click('.drawer-toggle');
     await page.waitForSelector('.recipe');
-    for (const ground of ['light', 'dark']) {
-      await page.evaluate((value) => (document.documentElement.dataset.ground = value), ground);
+    for (const theme of ['light', 'dark']) {
+      await page.evaluate((value) => (document.documentElement.dataset.theme = value), theme);
       await page.waitForTimeout(100);
       const poor = await page.evaluate(() => {
         const rgb = (text) => {
@@ -189,7 +189,7 @@ export default {
         }
         return [...new Set(found)];
       });
-      assert.deepEqual(poor, [], ground);
+      assert.deepEqual(poor, [], theme);
     }
   },
 

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { barChart, histogram } from '../../src/charts/barChart.js';
+import { barChart, histogram } from '../../src/charts/bar-chart.js';
 import { drawing } from '../../src/charts/drawing.js';
-import { lineChart } from '../../src/charts/lineChart.js';
+import { lineChart } from '../../src/charts/line-chart.js';
 import { renderSvg } from '../../src/charts/svg.js';
 import { timeline } from '../../src/charts/timeline.js';
-import type { ChartSpec } from '../../src/charts/types.js';
-import { marksIn, sizeOf, wordsIn } from './wordsInSvg.js';
+import type { ChartSpec } from '../../src/charts/chart-spec.js';
+import { marksIn, sizeOf, wordsIn } from './svg-text.js';
 
 const xs = [6, 8, 10, 12, 14];
 const lines = lineChart({

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { lineChart } from '../../src/charts/lineChart.js';
-import { markPlace } from '../../src/charts/markPlace.js';
+import { lineChart } from '../../src/charts/line-chart.js';
+import { markPlace } from '../../src/charts/label-layout.js';
 
 const size = [400, 300] as const;
 

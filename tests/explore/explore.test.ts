@@ -1,15 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formula, letter } from '../../src/recipe/formula.js';
-import { field } from '../../src/recipe/field.js';
-import { out } from '../../src/recipe/output.js';
-import { recipe } from '../../src/recipe/recipe.js';
-import { Refusal } from '../../src/quantities/refusal.js';
+import { formula, variable } from '../../src/engine/formula.js';
+import { field } from '../../src/engine/field.js';
+import { out } from '../../src/engine/output.js';
+import { recipe } from '../../src/engine/recipe.js';
+import { InputError } from '../../src/units/input-error.js';
 import { renderSvg } from '../../src/charts/svg.js';
 import {
   compare,
   each,
-  measured,
+  empirical,
   normal,
   range,
   solveFor,
@@ -24,7 +24,7 @@ import {
   Quantity,
 } from '../../src/index.js';
 
-const length = (says: string) => letter('length', says);
+const length = (message: string) => variable('length', message);
 const sum = recipe({
   name: 'sum',
   title: 'A sum of lengths',
@@ -32,20 +32,20 @@ const sum = recipe({
   about: 'Adds three lengths, for tests with a closed form.',
   sources: [],
   inputs: {
-    a: field.length({ symbol: 'a', says: 'first' }),
-    b: field.length({ symbol: 'b', says: 'second' }),
-    c: field.length({ symbol: 'c', says: 'third', default: '0 mm' }),
+    a: field.length({ symbol: 'a', label: 'first' }),
+    b: field.length({ symbol: 'b', label: 'second' }),
+    c: field.length({ symbol: 'c', label: 'third', default: '0 mm' }),
   },
   steps: [
     formula({
       symbol: 's',
-      gives: length('sum'),
-      text: 'a + b + c',
-      where: { a: length('first'), b: length('second'), c: length('third') },
+      result: length('sum'),
+      expression: 'a + b + c',
+      variables: { a: length('first'), b: length('second'), c: length('third') },
       basis: 'geometry',
     }),
   ],
-  outputs: { total: out.length({ symbol: 's', says: 'sum' }) },
+  outputs: { total: out.length({ symbol: 's', label: 'sum' }) },
   example: { a: '1 m', b: '1 m' },
 });
 const product = recipe({
@@ -54,17 +54,17 @@ const product = recipe({
   topic: 'test',
   about: 'Multiplies two numbers, for tests with a closed form.',
   sources: [],
-  inputs: { x: field.ratio({ symbol: 'x', says: 'first' }), y: field.ratio({ symbol: 'y', says: 'second' }) },
+  inputs: { x: field.ratio({ symbol: 'x', label: 'first' }), y: field.ratio({ symbol: 'y', label: 'second' }) },
   steps: [
     formula({
       symbol: 'p',
-      gives: letter('ratio', 'product'),
-      text: 'x y',
-      where: { x: letter('ratio', 'first'), y: letter('ratio', 'second') },
+      result: variable('ratio', 'product'),
+      expression: 'x y',
+      variables: { x: variable('ratio', 'first'), y: variable('ratio', 'second') },
       basis: 'geometry',
     }),
   ],
-  outputs: { p: out.ratio({ symbol: 'p', says: 'product' }) },
+  outputs: { p: out.ratio({ symbol: 'p', label: 'product' }) },
   example: { x: 1, y: 1 },
 });
 const parabola = recipe({
@@ -73,17 +73,17 @@ const parabola = recipe({
   topic: 'test',
   about: 'Has two roots, for tests.',
   sources: [],
-  inputs: { x: field.length({ symbol: 'x', says: 'place', min: '-10 m', max: '10 m' }) },
+  inputs: { x: field.length({ symbol: 'x', label: 'place', min: '-10 m', max: '10 m' }) },
   steps: [
     formula({
       symbol: 'y',
-      gives: letter('area', 'height'),
-      text: 'x^2',
-      where: { x: length('place') },
+      result: variable('area', 'height'),
+      expression: 'x^2',
+      variables: { x: length('place') },
       basis: 'geometry',
     }),
   ],
-  outputs: { y: out.area({ symbol: 'y', says: 'height' }) },
+  outputs: { y: out.area({ symbol: 'y', label: 'height' }) },
   example: { x: '1 m' },
 });
 const mm = (q: Quantity | number): number => (q as Quantity).in('mm');
@@ -169,9 +169,9 @@ describe('sweep', () => {
       },
       /combinations/,
     ],
-  ])('refuses %j', async (inputs, says) => {
-    await expect(sweep(cutterMarks, inputs as never)).rejects.toThrow(says);
-    await expect(sweep(cutterMarks, inputs as never)).rejects.toBeInstanceOf(Refusal);
+  ])('refuses %j', async (inputs, message) => {
+    await expect(sweep(cutterMarks, inputs as never)).rejects.toThrow(message);
+    await expect(sweep(cutterMarks, inputs as never)).rejects.toBeInstanceOf(InputError);
   });
 });
 
@@ -180,19 +180,19 @@ describe('uncertain', () => {
     const d = await uncertain(
       sum,
       { a: normal('100 mm', '3 mm'), b: normal('50 mm', '4 mm') },
-      { draws: 200_000 },
+      { samples: 200_000 },
     );
     expect(mm(d.mean)).toBeCloseTo(150, 2);
     expect(mm(d.deviation)).toBeCloseTo(5, 2);
     // 97.5 % of a normal lie below the mean and 1.959964 deviations.
     expect(mm(d.percentile(97.5))).toBeCloseTo(150 + 1.959964 * 5, 1);
-    const share = Object.fromEntries(d.influence.map((x) => [x.input, x]));
+    const share = Object.fromEntries(d.sensitivity.map((x) => [x.input, x]));
     expect(share['a']?.first).toBeCloseTo(9 / 25, 1);
     expect(share['b']?.total).toBeCloseTo(16 / 25, 1);
   });
 
   it('reads a tolerance as 95 % within, and a range as uniform', async () => {
-    const d = await uncertain(sum, { a: '100 mm +- 2 mm', b: '10 mm .. 16 mm' }, { draws: 200_000 });
+    const d = await uncertain(sum, { a: '100 mm +- 2 mm', b: '10 mm .. 16 mm' }, { samples: 200_000 });
     // Variances: 1 for the tolerance, width squared over 12 for the range.
     expect(mm(d.deviation)).toBeCloseTo(Math.sqrt(1 + 36 / 12), 2);
   });
@@ -201,23 +201,23 @@ describe('uncertain', () => {
     const d = await uncertain(
       product,
       { x: uniform(0, 1), y: uniform(0, 1) },
-      { draws: 400_000, atMost: 0.25 },
+      { samples: 400_000, atMost: 0.25 },
     );
     expect(d.chance).toBeCloseTo(0.25 - 0.25 * Math.log(0.25), 2);
     // First-order index of each is 3/7, total 4/7 (variance 7/144, that of E(p|x) = x/2 is 1/48).
-    for (const x of d.influence) {
+    for (const x of d.sensitivity) {
       expect(x.first).toBeCloseTo(3 / 7, 1);
       expect(x.total).toBeCloseTo(4 / 7, 1);
     }
   });
 
   it('triangular and measured spreads have their means', async () => {
-    const t = await uncertain(sum, { a: triangular('0 mm', '2 mm', '10 mm'), b: '0 mm' }, { draws: 100_000 });
+    const t = await uncertain(sum, { a: triangular('0 mm', '2 mm', '10 mm'), b: '0 mm' }, { samples: 100_000 });
     expect(mm(t.mean)).toBeCloseTo(4, 1);
     const m = await uncertain(
       sum,
-      { a: measured(['10 mm', '12 mm', '14 mm']), b: '0 mm' },
-      { draws: 100_000 },
+      { a: empirical(['10 mm', '12 mm', '14 mm']), b: '0 mm' },
+      { samples: 100_000 },
     );
     expect(mm(m.mean)).toBeCloseTo(12, 1);
     expect(mm(m.percentile(100))).toBeLessThanOrEqual(14);
@@ -225,7 +225,7 @@ describe('uncertain', () => {
 
   it('the same seed gives the same draws, another does not', async () => {
     const run = async (seed: number) =>
-      (await uncertain(sum, { a: '100 mm +- 2 mm', b: '1 mm' }, { draws: 1000, seed })).values;
+      (await uncertain(sum, { a: '100 mm +- 2 mm', b: '1 mm' }, { samples: 1000, seed })).values;
     expect(await run(3)).toEqual(await run(3));
     expect(await run(3)).not.toEqual(await run(4));
   });
@@ -234,11 +234,11 @@ describe('uncertain', () => {
     [{ a: '1 m', b: '1 m' }, {}, /no input spreads/],
     [{ a: '1 m +- 2 kg', b: '1 m' }, {}, /a: got the unit "kg"/],
     [{ a: uniform('2 m', '1 m'), b: '1 m' }, {}, /low end above/],
-    [{ a: '1 m +- 2 mm', b: '1 m' }, { draws: 3 }, /draws: got 3/],
+    [{ a: '1 m +- 2 mm', b: '1 m' }, { samples: 3 }, /draws: got 3/],
     [{ a: '1 m +- 2 mm', b: '1 m' }, { output: 'x' }, /output: got "x", takes one of total/],
     [{ a: '1 m +- 2 mm', b: '1 m' }, { atMost: '3 kg' }, /total: got the unit "kg"/],
-  ])('refuses %j %j', async (inputs, options, says) => {
-    await expect(uncertain(sum, inputs as never, options)).rejects.toThrow(says);
+  ])('refuses %j %j', async (inputs, options, message) => {
+    await expect(uncertain(sum, inputs as never, options)).rejects.toThrow(message);
   });
 });
 

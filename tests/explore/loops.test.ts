@@ -4,7 +4,7 @@ import {
   catalogue,
   cuttingPlan,
   each,
-  measured,
+  empirical,
   movementAcross,
   Quantity,
   range,
@@ -12,31 +12,31 @@ import {
   sweep,
   uncertain,
 } from '../../src/index.js';
-import { numberOutputs } from '../../src/explore/columns.js';
-import { sequence } from '../../src/explore/draws.js';
-import { Refusal } from '../../src/quantities/refusal.js';
-import type { RecipeEntry } from '../../src/recipe/entry.js';
-import { field } from '../../src/recipe/field.js';
-import { out } from '../../src/recipe/output.js';
-import { isRowOfFormulas, loopOf, recipe } from '../../src/recipe/recipe.js';
+import { numberOutputs } from '../../src/explore/frame-columns.js';
+import { quasiRandom } from '../../src/explore/samples.js';
+import { InputError } from '../../src/units/input-error.js';
+import type { AnyRecipe } from '../../src/engine/any-recipe.js';
+import { field } from '../../src/engine/field.js';
+import { out } from '../../src/engine/output.js';
+import { isFormulaChain, compileSweep, recipe } from '../../src/engine/recipe.js';
 
-const movement = movementAcross as unknown as RecipeEntry;
+const movement = movementAcross as unknown as AnyRecipe;
 const outputs = numberOutputs(movement.outputs);
 
 /** The loop of some outputs as they are, in base units. */
 const loopFor = (
-  r: RecipeEntry,
+  r: AnyRecipe,
   base: Readonly<Record<string, unknown>>,
   varying: readonly string[],
   wanted: readonly string[],
 ) =>
-  loopOf(r, base, varying, (_, answer) =>
+  compileSweep(r, base, varying, (_, answer) =>
     Object.fromEntries(wanted.map((name) => [name, answer[name] ?? NaN])),
   );
 
 /** Whether the loop of a recipe gives at every point what the recipe gives when it is asked point by point. */
 function sameAsOneByOne(
-  r: RecipeEntry,
+  r: AnyRecipe,
   base: Readonly<Record<string, unknown>>,
   columns: Readonly<Record<string, readonly number[]>>,
 ): void {
@@ -124,7 +124,7 @@ describe('movement across the grain over many points', () => {
             movement.evaluate(base);
           } catch (error) {
             // A timber whose data lack this direction is refused by both ways; see below.
-            if (error instanceof Refusal) return;
+            if (error instanceof InputError) return;
             throw error;
           }
           const first = list[0] as { width: number; from: number; to: number };
@@ -233,9 +233,9 @@ describe('movement across the grain over many points', () => {
       { width: '1 m', timber: 'teak', fixedAt: '2 m', to: range('8 %', '12 %') },
       /fixedAt: got 2000\.0 mm/,
     ],
-  ])('refuses by field where %s', async (_, given, says) => {
-    await expect(sweep(movement, { from: '8 %', ...given })).rejects.toThrow(says);
-    await expect(sweep(movement, { from: '8 %', ...given })).rejects.toBeInstanceOf(Refusal);
+  ])('refuses by field where %s', async (_, given, message) => {
+    await expect(sweep(movement, { from: '8 %', ...given })).rejects.toThrow(message);
+    await expect(sweep(movement, { from: '8 %', ...given })).rejects.toBeInstanceOf(InputError);
   });
 
   it('a sawing without a figure is refused by name of the recipe and field', async () => {
@@ -271,11 +271,11 @@ describe('movement across the grain over many points', () => {
 });
 
 describe('every recipe that is a row of formulas', () => {
-  const rows = (catalogue as readonly RecipeEntry[]).filter(isRowOfFormulas);
+  const rows = (catalogue as readonly AnyRecipe[]).filter(isFormulaChain);
 
   it('there are several, and one that solves is none', () => {
     expect(rows.length).toBeGreaterThanOrEqual(3);
-    expect(isRowOfFormulas(movementAcross)).toBe(false);
+    expect(isFormulaChain(movementAcross)).toBe(false);
   });
 
   it.each(rows.map((r) => [r.name, r] as const))('%s: its loop gives what it gives', (_, r) => {
@@ -316,10 +316,10 @@ describe('a core that leaves an output out', () => {
     topic: 'test',
     about: 'Halves a length, for tests.',
     sources: [],
-    inputs: { whole: field.length({ says: 'whole' }) },
-    outputs: { half: out.length({ says: 'half' }), rest: out.length({ says: 'rest', optional: true }) },
+    inputs: { whole: field.length({ label: 'whole' }) },
+    outputs: { half: out.length({ label: 'half' }), rest: out.length({ label: 'rest', optional: true }) },
     solve: ({ whole }) => ({ half: whole / 2 }),
-    core: (on, { whole }) => ({ half: on.over(whole, 2) }),
+    vectorized: (on, { whole }) => ({ half: on.divide(whole, 2) }),
     example: { whole: '1 m' },
   });
 
@@ -335,21 +335,21 @@ describe('a core that leaves an output out', () => {
 
 describe('draws', () => {
   it('of the loop are those of single boards', async () => {
-    const draws = 3000;
+    const samples = 3000;
     const d = await uncertain(
       movementAcross,
       {
-        width: measured(['630 mm', '650 mm']),
+        width: empirical(['630 mm', '650 mm']),
         from: '5 % .. 9 %',
         to: '11 % .. 35 %',
         timber: 'white oak',
         cut: 'flat-sawn',
       },
-      { draws, influence: false, seed: 4 },
+      { samples: samples, sensitivity: false, seed: 4 },
     );
-    const draw = sequence(3, 4);
+    const draw = quasiRandom(3, 4);
     const u = [0, 1, 2].map((k) => {
-      const column = new Float64Array(draws);
+      const column = new Float64Array(samples);
       draw(k, 0, column);
       return column;
     });
@@ -360,7 +360,7 @@ describe('draws', () => {
       timber: 'white oak',
       cut: 'flat-sawn',
     });
-    const single = Array.from({ length: draws }, (_, i) => {
+    const single = Array.from({ length: samples }, (_, i) => {
       const at = (k: number, low: number, high: number) => low + (high - low) * (u[k]?.[i] as number);
       const answer = movement.evaluate({
         ...base,
@@ -375,7 +375,7 @@ describe('draws', () => {
   });
 
   it('begin anywhere in the sequence and are the same', () => {
-    const draw = sequence(2, 9);
+    const draw = quasiRandom(2, 9);
     const [whole, part] = [new Float64Array(100), new Float64Array(40)];
     draw(1, 0, whole);
     draw(1, 60, part);

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { renderSvg } from '../../src/charts/svg.js';
-import { field } from '../../src/recipe/field.js';
-import { out } from '../../src/recipe/output.js';
-import { recipe } from '../../src/recipe/recipe.js';
+import { field } from '../../src/engine/field.js';
+import { out } from '../../src/engine/output.js';
+import { recipe } from '../../src/engine/recipe.js';
 import {
   compare,
   each,
-  measured,
+  empirical,
   movementAcross,
   normal,
   Quantity,
@@ -15,12 +15,12 @@ import {
   uncertain,
   uniform,
 } from '../../src/index.js';
-import { watchLongWork } from '../../src/recipe/watcher.js';
-import { arch, price, seen, slowSum, warmer } from './smallRecipes.js';
+import { setProgressReporter } from '../../src/engine/progress.js';
+import { arch, price, seen, slowSum, warmer } from './small-recipes.js';
 
 const shown = async (value: object): Promise<Record<string, unknown>> =>
   (value as Record<symbol, () => Promise<Record<string, unknown>>>)[Symbol.for('Jupyter.display')]!();
-const options = { draws: 2000 };
+const options = { samples: 2000 };
 
 describe('how an input spreads', () => {
   it('over named things, each as likely', async () => {
@@ -53,10 +53,10 @@ describe('how an input spreads', () => {
 
   it('by a difference of temperatures, which has no offset', async () => {
     // 18 °F are 10 °C; a tolerance spans two deviations.
-    const d = await uncertain(warmer, { air: '20 degC +- 18 degF' }, { draws: 20_000 });
+    const d = await uncertain(warmer, { air: '20 degC +- 18 degF' }, { samples: 20_000 });
     expect((d.mean as Quantity).value).toBeCloseTo(30, 1);
     expect(d.deviation).toBeCloseTo(5, 1);
-    const c = await uncertain(warmer, { air: normal('20 degC', '3 °C') }, { draws: 20_000 });
+    const c = await uncertain(warmer, { air: normal('20 degC', '3 °C') }, { samples: 20_000 });
     expect(c.deviation).toBeCloseTo(3, 1);
   });
 
@@ -65,7 +65,7 @@ describe('how an input spreads', () => {
     expect([d.values[0], d.values[1999]]).toEqual([1, 1]);
     // At the foot of the arch every draw is nought exactly.
     const two = await uncertain(arch, { x: normal(0, 0), h: normal('1 m', '0 mm') }, options);
-    expect(two.influence.map((x) => [x.first, x.total])).toEqual([
+    expect(two.sensitivity.map((x) => [x.first, x.total])).toEqual([
       [0, 0],
       [0, 0],
     ]);
@@ -92,8 +92,8 @@ describe('how an input spreads', () => {
     ],
     ['a wrong thing in a list', { pieces: 1, sort: ['plain', 'coarse'] }, /sort: got "coarse"/],
     ['a wrong part of a thing', { pieces: 1, size: [{ width: '1 kg' }] }, /size\.width: got the unit "kg"/],
-  ])('refuses %s', async (_, inputs, says) => {
-    await expect(uncertain(price, inputs as never, options)).rejects.toThrow(says);
+  ])('refuses %s', async (_, inputs, message) => {
+    await expect(uncertain(price, inputs as never, options)).rejects.toThrow(message);
   });
 
   it.each([
@@ -107,10 +107,10 @@ describe('how an input spreads', () => {
       triangular('3 m', '2 m', '4 m'),
       /h: takes low, most likely, high in that order/,
     ],
-    ['one measurement', measured(['1 m']), /h: got 1 measurements, takes at least 2/],
+    ['one measurement', empirical(['1 m']), /h: got 1 measurements, takes at least 2/],
     ['a deviation of another kind', normal('1 m', '1 kg'), /h: got the unit "kg"/],
-  ])('refuses %s', async (_, h, says) => {
-    await expect(uncertain(arch, { x: 0.5, h } as never, options)).rejects.toThrow(says);
+  ])('refuses %s', async (_, h, message) => {
+    await expect(uncertain(arch, { x: 0.5, h } as never, options)).rejects.toThrow(message);
   });
 
   it('refuses a seed that is no whole number and an input there is not', async () => {
@@ -126,7 +126,7 @@ describe('how an input spreads', () => {
 describe('what is known of the draws', () => {
   it('is the chance of both limits, of one, and of none', async () => {
     const from = (limits: object) =>
-      uncertain(arch, { x: 0.5, h: '1 m .. 2 m' }, { draws: 10_000, ...limits });
+      uncertain(arch, { x: 0.5, h: '1 m .. 2 m' }, { samples: 10_000, ...limits });
     // Even from 1 to 2 m: a quarter lies from 1.25 to 1.5 m, three quarters above 1.25 m.
     const both = await from({ atLeast: '1.25 m', atMost: '1.5 m' });
     expect(both.chance).toBeCloseTo(0.25, 2);
@@ -150,7 +150,7 @@ describe('what is known of the draws', () => {
     const one = await uncertain(arch, { x: 0.5, h: '1 m .. 2 m' }, options);
     expect(one.tornado).toBeUndefined();
     const two = await uncertain(arch, { x: '0.4 .. 0.6', h: '1 m .. 2 m' }, options);
-    expect(two.influence[0]?.input).toBe('h');
+    expect(two.sensitivity[0]?.input).toBe('h');
     const [a, b] = [await shown(one), await shown(two)];
     expect(a['image/svg+xml']).not.toContain('What matters most');
     expect(b['image/svg+xml']).toContain('What matters most');
@@ -159,7 +159,7 @@ describe('what is known of the draws', () => {
 
   it('is refused where some draws have no answer', async () => {
     await expect(
-      uncertain(price, { pieces: measured([8, 12]) }, { ...options, output: 'rebate' }),
+      uncertain(price, { pieces: empirical([8, 12]) }, { ...options, output: 'rebate' }),
     ).rejects.toThrow(/some draws give no finite answer/);
   });
 });
@@ -190,8 +190,8 @@ describe('solveFor', () => {
       topic: 'test',
       about: 'Rises by whole metres.',
       sources: [],
-      inputs: { x: field.ratio({ says: 'x', min: 0, max: 3 }) },
-      outputs: { y: out.length({ says: 'y' }) },
+      inputs: { x: field.ratio({ label: 'x', min: 0, max: 3 }) },
+      outputs: { y: out.length({ label: 'y' }) },
       solve: ({ x }) => ({ y: Math.floor(x) }),
       example: { x: 1 },
     });
@@ -219,8 +219,8 @@ describe('solveFor', () => {
       () => solveFor(price, 'pieces', { rebate: 1 }, {}, { to: 8 }),
       /nowhere in the range do these inputs give rebate/,
     ],
-  ])('refuses %#', (run, says) => {
-    expect(run).toThrow(says);
+  ])('refuses %#', (run, message) => {
+    expect(run).toThrow(message);
   });
 });
 
@@ -228,9 +228,9 @@ describe('compare', () => {
   it('a recipe that searches reports way by way, and can be stopped', async () => {
     const control = new AbortController();
     const told: unknown[] = [];
-    const off = watchLongWork({
+    const off = setProgressReporter({
       signal: control.signal,
-      begin: (what) => ({ tell: (p) => told.push([what, p.says, p.done]), end: (done) => told.push(done) }),
+      start: (what) => ({ report: (p) => told.push([what, p.message, p.done]), end: (done) => told.push(done) }),
     });
     seen.signals.length = 0;
     try {
@@ -278,8 +278,8 @@ describe('compare', () => {
       topic: 'test',
       about: 'Says it.',
       sources: [],
-      inputs: { a: field.text({ says: 'a' }) },
-      outputs: { said: out.text({ says: 'said' }) },
+      inputs: { a: field.text({ label: 'a' }) },
+      outputs: { said: out.text({ label: 'said' }) },
       solve: ({ a }) => ({ said: a }),
       example: { a: 'x' },
     });
@@ -291,7 +291,7 @@ describe('compare', () => {
   it.each([
     [{ least: 'totl' }, /least: got "totl", takes one of total, rebate, ratio; did you mean "total"/],
     [{ most: 'qqqqqqq' }, /most: got "qqqqqqq", takes one of total, rebate, ratio$/],
-  ])('refuses %j', async (rule, says) => {
-    await expect(compare(price, { a: { pieces: 1 }, b: { pieces: 2 } }, rule as never)).rejects.toThrow(says);
+  ])('refuses %j', async (rule, message) => {
+    await expect(compare(price, { a: { pieces: 1 }, b: { pieces: 2 } }, rule as never)).rejects.toThrow(message);
   });
 });

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { renderSvg } from '../../src/charts/svg.js';
-import { inParts, Stopped } from '../../src/explore/watch.js';
+import { inChunks, AbortError } from '../../src/explore/chunked-work.js';
 import { cutterMarks, each, movementAcross, range, sweep, whatIf } from '../../src/index.js';
-import { Refusal } from '../../src/quantities/refusal.js';
-import { arch, price, seen, slowSum, warmer } from './smallRecipes.js';
+import { InputError } from '../../src/units/input-error.js';
+import { arch, price, seen, slowSum, warmer } from './small-recipes.js';
 
 const shown = async (value: object): Promise<Record<string, unknown>> =>
   (value as Record<symbol, () => Promise<Record<string, unknown>>>)[Symbol.for('Jupyter.display')]!();
@@ -173,9 +173,9 @@ describe('a sweep refuses', () => {
       /size\.width: got the unit "kg"/,
     ],
     ['a point that the recipe refuses', { pieces: range(1, 9) }, {}, /price: pieces: takes no three to five/],
-  ])('%s', async (_, inputs, options, says) => {
-    await expect(sweep(price, inputs as never, options)).rejects.toThrow(says);
-    await expect(sweep(price, inputs as never, options)).rejects.toBeInstanceOf(Refusal);
+  ])('%s', async (_, inputs, options, message) => {
+    await expect(sweep(price, inputs as never, options)).rejects.toThrow(message);
+    await expect(sweep(price, inputs as never, options)).rejects.toBeInstanceOf(InputError);
   });
 
   it('a column there is not', async () => {
@@ -206,7 +206,7 @@ describe('work in parts', () => {
       points += end - start;
     };
     await expect(
-      inParts(
+      inChunks(
         {
           signal: control.signal,
           onProgress: (p) => {
@@ -218,7 +218,7 @@ describe('work in parts', () => {
         'counting',
         slow,
       ),
-    ).rejects.toThrow(Stopped);
+    ).rejects.toThrow(AbortError);
     expect(points).toBeLessThan(1000);
     expect(done).toHaveLength(2);
     expect(done[1]).toBe(points / 1000);
@@ -226,14 +226,14 @@ describe('work in parts', () => {
 
   it('stopped in its last part it is stopped all the same', async () => {
     const control = new AbortController();
-    await expect(inParts({ signal: control.signal }, 1, 'counting', () => control.abort())).rejects.toThrow(
+    await expect(inChunks({ signal: control.signal }, 1, 'counting', () => control.abort())).rejects.toThrow(
       'stopped after 1 of 1 points',
     );
   });
 
   it('is not begun when it was stopped before', async () => {
     await expect(
-      inParts({ signal: AbortSignal.abort() }, 5, 'counting', () => expect.fail('begun')),
+      inChunks({ signal: AbortSignal.abort() }, 5, 'counting', () => expect.fail('begun')),
     ).rejects.toThrow('stopped after 0 of 5 points');
   });
 });
@@ -242,8 +242,8 @@ describe('whatIf', () => {
   it.each([
     [{ pieces: range(6, 8), each: range('1', '2') }, { output: 'words' }, /output: got "words"/],
     [{ pieces: range(6, 3000), each: range('1', '2') }, {}, /points to table, takes at most 20 000/],
-  ])('refuses %j %j', (inputs, options, says) => {
-    expect(() => whatIf(price, inputs as never, options)).toThrow(says);
+  ])('refuses %j %j', (inputs, options, message) => {
+    expect(() => whatIf(price, inputs as never, options)).toThrow(message);
   });
 
   it('refuses a recipe that searches', () => {

@@ -390,7 +390,7 @@ class Protocol(unittest.TestCase):
     def test_inspect_of_a_recipe(self):
         self.client.run(
             "const toldRecipe = Object.assign((given: object) => given, { title: 'Told', topic: 'test', about: 'Answers a question.', sources: [{ id: 'some-handbook', locator: 'Table 3' }],"
-            " inputs: { span: { kind: 'length', unit: 'mm', says: 'clear width between supports' } } })"
+            " inputs: { span: { kind: 'length', unit: 'mm', label: 'clear width between supports' } } })"
         )
         data = self.client.ask("inspect", "toldRecipe", 4)["data"]
         for part in ("Told", "Answers a question.", "span", "mm", "clear width", "some-handbook", "Table 3"):

@@ -2,8 +2,8 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import type { NbOutput } from '../../src/kernel/message.ts';
-import { KernelSession } from '../../src/kernel/session.ts';
+import type { NbOutput } from '../../src/kernel/message.js';
+import { KernelSession } from '../../src/kernel/session.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'progress-'));
 let session: KernelSession;
@@ -21,11 +21,11 @@ const linesOf = (outputs: readonly NbOutput[]): Line[] =>
 const textOf = (line: Line | undefined): string => String(line?.data['text/plain']);
 
 /** Strips are reckoned one by one, some microseconds each, so that this many take several seconds anywhere. */
-const long = (draws: number) => `
+const long = (samples: number) => `
   const d = await uncertain(movementAcross,
     { strips: [{ timber: 'teak', width: '60 mm', count: 9 }], from: '8 % .. 9 %', to: '11 % .. 13 %' },
-    { draws: ${draws}, influence: false });
-  d.draws`;
+    { samples: ${samples}, sensitivity: false });
+  d.samples`;
 
 describe('the progress of long work in a cell', () => {
   const outputs: NbOutput[] = [];
@@ -49,7 +49,7 @@ describe('the progress of long work in a cell', () => {
   });
 
   it('is not shown where the cell listens itself', { timeout: 120_000 }, async () => {
-    const code = `let told = 0; ${long(30_000).replace('influence: false', 'influence: false, onProgress: () => void told++')}; told > 0`;
+    const code = `let told = 0; ${long(30_000).replace('sensitivity: false', 'sensitivity: false, onProgress: () => void told++')}; told > 0`;
     expect((await session.run(code, (o) => outputs.push(o))).error).toBeUndefined();
     expect(linesOf(outputs)).toEqual([]);
     expect(outputs.find((o) => o.output_type === 'execute_result')).toMatchObject({ data: { 'text/plain': 'true' } });

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openNotebook, type Ran } from './notebook.ts';
+import { openNotebook, type Ran } from './sample-cells.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'cells-'));
 let run: (code: string) => Promise<Ran>;

@@ -1,7 +1,7 @@
 // The deep imports into tslab: if a new version moves or reshapes anything the kernel reaches for, this fails by name.
 import { createRequire } from 'node:module';
 import { describe, expect, it } from 'vitest';
-import { isCompleteCode, libFolder, loadCompiler, nodeTypesFolder, printQuickInfo } from '../../src/kernel/tslab.ts';
+import { isCompleteCode, libFolder, loadCompiler, nodeTypesFolder, printQuickInfo } from '../../src/kernel/compiler/tslab.js';
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 

@@ -2,9 +2,9 @@ import { mkdtemp, readFile, readdir, rm, symlink, writeFile, lstat, chmod, stat 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { notebookText, parseNotebook, readNotebook, writeNotebook } from '../../src/notebook/file.js';
-import { NotebookError, type Fault } from '../../src/notebook/notebook.js';
-import { schemaFaults } from './nbformatSchema.js';
+import { notebookText, parseNotebook, readNotebook, writeNotebook } from '../../src/notebook/format/notebook-file.js';
+import { NotebookError, type Fault } from '../../src/notebook/format/notebook.js';
+import { schemaFaults } from './nbformat-schema.js';
 import { full, older } from './samples.js';
 
 let folder: string;
@@ -190,14 +190,14 @@ describe('a broken file', () => {
     ],
   ] as const)(
     '%s wrong: names cell %d, the field, what it got and what it takes',
-    (field, cell, spoil, says) => {
+    (field, cell, spoil, label) => {
       const copy = structuredClone(full);
       spoil(copy);
       expect(schemaFaults(copy)).not.toEqual([]); // Jupyter's own schema agrees that this is wrong
       const fault = faultOf(text(copy));
       expect(fault).toMatchObject({ field, cell });
       expect(fault.line).toBeGreaterThan(1);
-      expect(fault.message).toContain(says);
+      expect(fault.message).toContain(label);
     },
   );
   it('a missing field points at the cell that lacks it', () => {
@@ -214,8 +214,8 @@ describe('a broken file', () => {
     ['{"nbformat":3,"worksheets":[]}', 'nbformat 3; open the notebook in Jupyter and save it'],
     ['<html>', 'is not JSON'],
     ['['.repeat(100_000), 'nested more than 500 deep'],
-  ])('%j', (source, says) => {
-    expect(faultOf(source).message).toContain(says);
+  ])('%j', (source, label) => {
+    expect(faultOf(source).message).toContain(label);
   });
   it('not text at all: says where', async () => {
     const file = join(folder, 'bytes.ipynb');

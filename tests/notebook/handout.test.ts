@@ -16,7 +16,7 @@ import {
 import { handoutScript } from '../../src/notebook/handout/bundle.js';
 import { handout, type Handout } from '../../src/notebook/handout/handout.js';
 import { niceStep, sliderRange } from '../../src/notebook/handout/slider.js';
-import type { Cell, MimeBundle, Notebook } from '../../src/notebook/notebook.js';
+import type { Cell, MimeBundle, Notebook } from '../../src/notebook/format/notebook.js';
 
 let folder: string;
 beforeAll(async () => {

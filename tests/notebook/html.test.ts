@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { lineChart } from '../../src/charts/lineChart.js';
+import { lineChart } from '../../src/charts/line-chart.js';
 import { stripCount } from '../../src/index.js';
-import { notebookToHtml, overprinted } from '../../src/notebook/html.js';
-import { notebookToMarkdown } from '../../src/notebook/markdown.js';
-import type { Cell, JsonObject, MimeBundle, Notebook, Output } from '../../src/notebook/notebook.js';
+import { notebookToHtml, overprinted } from '../../src/notebook/export/notebook-html.js';
+import { notebookToMarkdown } from '../../src/notebook/export/notebook-markdown.js';
+import type { Cell, JsonObject, MimeBundle, Notebook, Output } from '../../src/notebook/format/notebook.js';
 
 const words = (source: string, more: Partial<Cell> = {}): Cell =>
   ({ cell_type: 'markdown', id: 'w', metadata: {}, source, ...more }) as Cell;

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { CellSession, NbOutput } from '../../src/kernel/session.js';
-import { notebookText, parseNotebook } from '../../src/notebook/file.js';
-import type { CodeCell, Notebook } from '../../src/notebook/notebook.js';
-import { OutputCollector } from '../../src/notebook/outputs.js';
-import { RunError, runNotebook, type RunProgress } from '../../src/notebook/run.js';
-import { schemaFaults } from './nbformatSchema.js';
+import { notebookText, parseNotebook } from '../../src/notebook/format/notebook-file.js';
+import type { CodeCell, Notebook } from '../../src/notebook/format/notebook.js';
+import { OutputCollector } from '../../src/notebook/run/outputs.js';
+import { RunError, runNotebook, type RunProgress } from '../../src/notebook/run/run-notebook.js';
+import { schemaFaults } from './nbformat-schema.js';
 
 function notebookOf(...sources: (string | { source: string; tags: string[] })[]): Notebook {
   return {

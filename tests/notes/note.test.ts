@@ -2,11 +2,11 @@ import { mkdtemp, readFile, readdir, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { lineChart } from '../../src/charts/lineChart.js';
+import { lineChart } from '../../src/charts/line-chart.js';
 import { buildNotes } from '../../src/notes/note.js';
-import { redoNotes } from '../../src/notes/redo.js';
-import { catalogue, cutterMarks, Refusal, stripCount } from '../../src/index.js';
-import type { RecipeEntry } from '../../src/recipe/entry.js';
+import { recomputeNotes } from '../../src/notes/recompute.js';
+import { catalogue, cutterMarks, InputError, stripCount } from '../../src/index.js';
+import type { AnyRecipe } from '../../src/engine/any-recipe.js';
 
 let folder: string;
 beforeAll(async () => (folder = await mkdtemp(join(tmpdir(), 'reckoner-notes-'))));
@@ -32,7 +32,7 @@ const counter = () =>
     .add(strips, 'Measured on *Tuesday*.')
     .add(marks)
     .add(shed);
-const named = (name: string): RecipeEntry | undefined => catalogue.find((r) => r.name === name);
+const named = (name: string): AnyRecipe | undefined => catalogue.find((r) => r.name === name);
 
 describe('a note as a page', () => {
   it('holds title, date, contents, given values, answers, workings, each caution once and the sources at the end', async () => {
@@ -187,19 +187,19 @@ describe('reckoning a note again', () => {
   it.each(['.html', '.md'])('finds nothing changed when nothing changed (%s)', async (ending) => {
     const file = join(folder, `same${ending}`);
     await counter().save(file);
-    const again = await redoNotes(file, named);
+    const again = await recomputeNotes(file, named);
     expect(again).toMatchObject({ title: 'Tea counter', results: 2, changes: [] });
     expect(again.toText()).toContain('Nothing changed.');
     await again.notes.save(join(folder, `copy${ending}`));
-    expect((await redoNotes(join(folder, `copy${ending}`), named)).changes).toEqual([]);
+    expect((await recomputeNotes(join(folder, `copy${ending}`), named)).changes).toEqual([]);
   });
   it('tells each value that differs, before and after', async () => {
     const file = join(folder, 'old.html');
     await counter().save(file);
     // A later version of the recipe that jointed away more of each strip.
     const later = ((given: Record<string, unknown>) =>
-      stripCount({ ...given, jointing: '6 mm' } as never)) as unknown as RecipeEntry;
-    const again = await redoNotes(file, (name) => (name === 'stripCount' ? later : named(name)));
+      stripCount({ ...given, jointing: '6 mm' } as never)) as unknown as AnyRecipe;
+    const again = await recomputeNotes(file, (name) => (name === 'stripCount' ? later : named(name)));
     const changed = Object.fromEntries(again.changes.map((c) => [c.field, [c.before, c.after]]));
     expect(changed['stripFinished']).toEqual(['45 mm', '42 mm']);
     expect(changed['strips']).toEqual(['15', '16']); // 650 / 42 = 15.5
@@ -211,10 +211,10 @@ describe('reckoning a note again', () => {
     const file = join(folder, 'gone.md');
     await counter().save(file);
     const strict = (() => {
-      throw new Refusal({ field: 'topWidth', says: 'got "640 mm", takes less' }, 'stripCount');
-    }) as unknown as RecipeEntry;
-    const again = await redoNotes(file, (name) => (name === 'stripCount' ? strict : undefined));
-    expect(again.changes.map((c) => c.says)).toEqual([
+      throw new InputError({ field: 'topWidth', message: 'got "640 mm", takes less' }, 'stripCount');
+    }) as unknown as AnyRecipe;
+    const again = await recomputeNotes(file, (name) => (name === 'stripCount' ? strict : undefined));
+    expect(again.changes.map((c) => c.message)).toEqual([
       'stripCount: topWidth: got "640 mm", takes less',
       'there is no recipe called cutterMarks any more',
     ]);
@@ -233,15 +233,15 @@ describe('reckoning a note again', () => {
       '<!-- reckoner-note {"format":"reckoner build note 1","head":{"title":"x","date":"y","version":"1"},"parts":[{"kind":"result"}]} -->',
       'not of a form',
     ],
-  ])('%s: says what is wrong', async (name, text, says) => {
+  ])('%s: says what is wrong', async (name, text, message) => {
     const file = join(folder, name);
     await writeFile(file, text);
-    await expect(redoNotes(file, named)).rejects.toThrow(says);
+    await expect(recomputeNotes(file, named)).rejects.toThrow(message);
   });
   it('cannot be ended early by words that look like its own marks', async () => {
     const file = join(folder, 'marks.md');
     const tricky = 'ends --> here </script> <!-- reckoner-note {"format":1} -->';
     await buildNotes('x').add(strips, tricky).save(file);
-    expect((await redoNotes(file, named)).changes).toEqual([]);
+    expect((await recomputeNotes(file, named)).changes).toEqual([]);
   });
 });

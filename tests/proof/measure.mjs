@@ -1,5 +1,5 @@
 // Measures what takes long and keeps the figures for the table:
-// node tests/proof/measure.mjs kernel wires soak bench coverage hostile fresh
+// node tests/proof/measure.mjs kernel protocol soak bench coverage fuzz fresh
 import { spawn, spawnSync } from 'node:child_process';
 import {
   mkdirSync,
@@ -76,11 +76,11 @@ const measures = {
     keep('kernel', { count: lines.at(-1) });
   },
   /** Start, warm and fresh cells and printing beside Python's kernel and plain tslab, in one interleaved run. */
-  wires() {
+  protocol() {
     const { lines } = run(process.execPath, ['tests/bench/kernel.mjs']);
     const from = lines.findIndex((l) => l.startsWith('medians of'));
     if (from < 0) throw new Error('the kernels were not measured; what they said stands above');
-    keep('wires', { lines: lines.slice(from) });
+    keep('protocol', { lines: lines.slice(from) });
   },
   /** Ten thousand cells over fifty lives, and ten thousand in one. */
   soak() {
@@ -169,15 +169,15 @@ const measures = {
         '--coverage.reporter=json-summary',
         `--coverage.reportsDirectory=${folder}`,
         '--coverage.reportOnFailure',
-        ...['recipe', 'quantities', 'recipes', 'timber'].map((r) => `--coverage.include=src/${r}/**`),
+        ...['engine', 'units', 'recipes', 'materials'].map((r) => `--coverage.include=src/${r}/**`),
         '--coverage.exclude=**/catalogue.ts',
         'tests/recipe',
         'tests/recipes',
-        'tests/quantities',
-        'tests/laws',
+        'tests/units',
+        'tests/properties',
         'tests/published',
-        'tests/hostile',
-        'tests/timber',
+        'tests/fuzz',
+        'tests/materials',
         'tests/explore',
       ],
       { HOSTILE_RUNS: '2000', RECKONER_HOSTILE: '1500' },
@@ -202,17 +202,17 @@ const measures = {
       .map(([f, s]) => `${f.slice(f.indexOf('src/'))}: ${s.branches.covered} of ${s.branches.total}`);
     keep('coverage', { branches, least });
   },
-  /** A million hostile texts and a million hostile inputs; ten thousand spoilt files. */
-  hostile() {
+  /** A million malformed texts and a million malformed inputs; ten thousand corrupted files. */
+  fuzz() {
     const on = { RECKONER_HOSTILE: '1000000' };
     run(
       process.execPath,
-      [vitest, 'run', 'tests/hostile/million-quantities.test.ts', 'tests/hostile/million-recipes.test.ts'],
+      [vitest, 'run', 'tests/fuzz/million-quantities.test.ts', 'tests/fuzz/million-recipes.test.ts'],
       on,
     );
     run(
       process.execPath,
-      [vitest, 'run', 'tests/hostile/notebooks.test.ts', 'tests/hostile/spoilt-files.test.ts'],
+      [vitest, 'run', 'tests/fuzz/notebooks.test.ts', 'tests/fuzz/corrupt-files.test.ts'],
       { RECKONER_HOSTILE: '10000' },
     );
   },

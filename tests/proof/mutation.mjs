@@ -3,7 +3,7 @@
 // in tests/proof/figures/.
 // node tests/proof/mutation.mjs --file src/recipes/rails/beam.ts   one file of a part as it stands, printed and not kept.
 // What only draws (a recipe's chart) is tried and told apart; files of pictures are left out.
-// A survivor that cannot be noticed, since it changes no answer, is explained in tests/proof/survivors/<part>.json:
+// A survivor that cannot be noticed, since it changes no answer, is explained in tests/proof/surviving-mutants/<part>.json:
 // [{ "file", "line": the source line's text, "was" (needed only where one line has several alike) and "becomes": the
 // piece that is replaced and its replacement as printed in brackets, "why" }].
 // Stryker's instrumenter makes the faults (mutation/copy.mjs); it is fetched when first wanted and is no dependency of the package.
@@ -15,9 +15,9 @@ import { keep } from './mutation/figures.mjs';
 
 /** A topic of recipes: its files, and every test that bears its name. */
 const topic = (name, tests = []) => ({
-  mutate: [`src/recipes/${name}/**/*.ts`, `!src/recipes/${name}/**/*picture*.ts`],
+  mutate: [`src/recipes/${name}/**/*.ts`, `!src/recipes/${name}/**/*drawing*.ts`],
   tests: [
-    ...['published', 'laws', 'hostile', 'recipes'].map((f) => `tests/${f}/${name}*.test.ts`),
+    ...['published', 'properties', 'fuzz', 'recipes'].map((f) => `tests/${f}/${name}*.test.ts`),
     `tests/recipes/${name}/**/*.test.ts`,
     ...tests,
   ],
@@ -25,17 +25,17 @@ const topic = (name, tests = []) => ({
 /** What is changed, and the tests that ought to notice. */
 const parts = {
   quantities: {
-    mutate: ['src/quantities/*.ts', '!src/quantities/unit.ts'],
+    mutate: ['src/units/*.ts', '!src/units/unit.ts'],
     tests: [
-      'tests/quantities/*.test.ts',
-      'tests/laws/quantities.test.ts',
-      'tests/recipe/formula.test.ts',
-      'tests/recipe/without-made-code.test.ts',
+      'tests/units/*.test.ts',
+      'tests/properties/quantities.test.ts',
+      'tests/engine/formula.test.ts',
+      'tests/engine/without-compiled-code.test.ts',
     ],
   },
   units: {
-    mutate: ['src/quantities/unit.ts'],
-    tests: ['tests/quantities/units.test.ts', 'tests/quantities/parse.test.ts'],
+    mutate: ['src/units/unit.ts'],
+    tests: ['tests/units/units.test.ts', 'tests/units/parse.test.ts'],
   },
   moisture: topic('moisture'),
   stock: topic('stock'),
@@ -66,7 +66,7 @@ for (const [name, part] of Object.entries(parts)) {
   const seen = await drive(folder, faults, tests, (line) =>
     console.error(`${name} ${Math.round((Date.now() - began) / 1000)} s: ${line}`),
   );
-  for (const b of seen.broken) console.error(`fails without any fault: ${b.test}: ${b.says}`);
+  for (const b of seen.broken) console.error(`fails without any fault: ${b.test}: ${b.label}`);
   keep(name, part, faults, aside, seen, only.length > 0);
 }
 
@@ -78,9 +78,9 @@ function isNamed(file, patterns) {
   );
 }
 
-/** Tests of one recipe notice most; laws and hostile inputs take their time and come last. */
+/** Tests of one recipe notice most; laws and malformed inputs take their time and come last. */
 function slowness(file) {
-  return ['tests/published', 'tests/laws', 'tests/hostile'].findIndex((f) => file.startsWith(f));
+  return ['tests/published', 'tests/properties', 'tests/fuzz'].findIndex((f) => file.startsWith(f));
 }
 
 /** `*` and `**` of the parts above; a leading ! is another matter and matches nothing. */

@@ -1,7 +1,7 @@
 // npm run proof: one table of what this library's figures rest on. Published checks are reckoned again each time; what takes
-// long (hostile inputs by the million, mutation, the kernel's suites, benchmarks, coverage) is shown as last measured, with its date.
+// long (malformed inputs by the million, mutation, the kernel's suites, benchmarks, coverage) is shown as last measured, with its date.
 // `npm run proof -- --readme` puts the latest into README.md.
-// `npm run proof:measure -- kernel bench coverage hostile` measures again; `npm run proof:mutation -- quantities` a part of mutation.
+// `npm run proof:measure -- kernel bench coverage fuzz` measures again; `npm run proof:mutation -- units` a part of mutation.
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -73,30 +73,30 @@ for (const name of few)
     oracles[name] ? `${oracles[name].reason} Instead: ${oracles[name].instead}` : 'NO REASON GIVEN',
   );
 
-// 2. Laws and hostile inputs.
-title('Laws and hostile inputs');
+// 2. Laws and malformed inputs.
+title('Laws and malformed inputs');
 const textsOf = (folder) =>
   readdirSync(join(root, 'tests', folder), { recursive: true })
     .filter((f) => f.endsWith('.test.ts'))
     .map((f) => readFileSync(join(root, 'tests', folder, f), 'utf8'));
 const count = (texts, what) => texts.reduce((n, t) => n + (t.match(what)?.length ?? 0), 0);
-const laws = textsOf('laws');
+const laws = textsOf('properties');
 line(
   'laws',
   `${count(laws, /\bfc\.assert\(/g)} properties, each over many random cases, in ${laws.length} files`,
 );
 line(
-  'hostile',
-  `${count(textsOf('hostile'), /^\s*it(\.each)?\(/gm)} tests in ${textsOf('hostile').length} files`,
+  'malformed inputs',
+  `${count(textsOf('fuzz'), /^\s*it(\.each)?\(/gm)} tests in ${textsOf('fuzz').length} files`,
 );
-const texts = kept('hostile-quantities');
+const texts = kept('fuzz-quantities');
 if (texts)
   line(
     'texts for a quantity',
     `${texts.tried.toLocaleString('en')} tried, ${texts.read.toLocaleString('en')} read, the rest refused in one line; slowest ${texts.slowestMs} ms`,
     when(texts),
   );
-const inputs = kept('hostile-recipes');
+const inputs = kept('fuzz-recipes');
 if (inputs)
   line(
     'inputs for recipes',
@@ -104,9 +104,9 @@ if (inputs)
     when(inputs),
   );
 for (const [name, what] of [
-  ['hostile-notebooks', 'corrupted notebooks'],
-  ['hostile-surveys', 'corrupted surveys'],
-  ['hostile-notes', 'corrupted notes'],
+  ['fuzz-notebooks', 'corrupted notebooks'],
+  ['fuzz-surveys', 'corrupted surveys'],
+  ['fuzz-notes', 'corrupted notes'],
 ]) {
   const f = kept(name);
   if (f)
@@ -164,7 +164,7 @@ if (kernel) {
   line(kernel.count, when(kernel));
 }
 const told = [
-  ['wires', 'Kernel beside Python’s and plain tslab'],
+  ['protocol', 'Kernel beside Python’s and plain tslab'],
   [
     'soak',
     'Kernel over ten thousand cells, 500 interrupts and 50 restarts, and over ten thousand cells in one life',

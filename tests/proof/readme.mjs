@@ -43,17 +43,17 @@ export function rowsOf({ passed, total, recalled, mutation, kept }) {
     today,
   ]);
   add(
-    'hostile-quantities',
-    'hostile texts for a quantity',
+    'fuzz-quantities',
+    'malformed texts for a quantity',
     (f) => `${f.tried.toLocaleString('en')}: read or refused in one line`,
   );
   add(
-    'hostile-recipes',
-    'hostile inputs for recipes',
+    'fuzz-recipes',
+    'malformed inputs for recipes',
     (f) => `${f.tried.toLocaleString('en')} over ${f.recipes} recipes: answered or refused by field`,
   );
   add(
-    'hostile-notebooks',
+    'fuzz-notebooks',
     'corrupted notebooks, surveys, notes',
     (f) => `${f.tried.toLocaleString('en')} of each: read right or refused with a place`,
   );
@@ -68,10 +68,10 @@ export function rowsOf({ passed, total, recalled, mutation, kept }) {
       .filter(([room]) => room !== 'timber')
       .map(([, b]) => b);
     const [covered, whole] = ['covered', 'total'].map((k) => all.reduce((n, b) => n + b[k], 0));
-    return `${covered} of ${whole} in quantities, recipe and recipes`;
+    return `${covered} of ${whole} in units, engine and recipes`;
   });
   add('kernel', 'kernel against Jupyter’s own clients', (f) => f.count);
-  add('wires', 'kernel beside Python’s', (f) =>
+  add('protocol', 'kernel beside Python’s', (f) =>
     [
       ['first result', 'first result ms'],
       ['warm cell', '1+1 warm ms'],

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { answering, checkRows } from '../../src/recipes/checks.js';
-import { faultsOf, runCheck } from '../../src/recipe/validation.js';
+import { answering, checkRows } from '../../src/recipes/published-checks.js';
+import { faultsOf, runCheck } from '../../src/engine/validation.js';
 import { finishQuantity } from '../../src/recipes/finish/finish-quantity.js';
 import { gritSequence } from '../../src/recipes/finish/grit-sequence.js';
 import { shellacCut } from '../../src/recipes/finish/shellac-cut.js';
 import { thinnedVoc } from '../../src/recipes/finish/thinned-voc.js';
 import { thinToSolids } from '../../src/recipes/finish/thin-to-solids.js';
-import { tableRows } from '../../src/timber/tables.js';
+import { tableRows } from '../../src/materials/data-tables.js';
 import { expectPrinted } from './printed.js';
 
 const checks = checkRows('finish');

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { faultsOf, runCheck, type Answering } from '../../src/recipe/validation.js';
-import { checkRows } from '../../src/recipes/checks.js';
+import { faultsOf, runCheck, type Answering } from '../../src/engine/validation.js';
+import { checkRows } from '../../src/recipes/published-checks.js';
 import { drillOf, gaugeDiameter } from '../../src/recipes/joinery/screw-size.js';
 import { screwHold } from '../../src/recipes/joinery/screw-hold.js';
 import { splayedCorner } from '../../src/recipes/joinery/splayed-corner.js';
-import { tableRows } from '../../src/timber/tables.js';
+import { tableRows } from '../../src/materials/data-tables.js';
 
 const recipes = { splayedCorner, screwHold } as unknown as Record<string, Answering>;
 const rows = checkRows('joinery');

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { answering, checkRows } from '../../src/recipes/checks.js';
-import { faultsOf, runCheck } from '../../src/recipe/validation.js';
+import { answering, checkRows } from '../../src/recipes/published-checks.js';
+import { faultsOf, runCheck } from '../../src/engine/validation.js';
 import { clampPlan } from '../../src/recipes/lamination/clamp-plan.js';
-import { measuredClamps } from '../../src/recipes/lamination/gluing.js';
+import { measuredClamps } from '../../src/recipes/lamination/gluing-data.js';
 
 const rows = checkRows('lamination');
 

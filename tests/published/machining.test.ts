@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { answering, checkRows } from '../../src/recipes/checks.js';
-import { faultsOf, runCheck } from '../../src/recipe/validation.js';
+import { answering, checkRows } from '../../src/recipes/published-checks.js';
+import { faultsOf, runCheck } from '../../src/engine/validation.js';
 import { cutterMarks } from '../../src/recipes/machining/cutter-marks.js';
 import { planingTime } from '../../src/recipes/machining/planing-time.js';
-import { tableRows } from '../../src/timber/tables.js';
+import { tableRows } from '../../src/materials/data-tables.js';
 
 const checks = checkRows('machining');
 

@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { equilibriumMoisture } from '../../src/recipes/moisture/equilibrium-moisture.js';
 import { movementAcross } from '../../src/recipes/moisture/movement-across.js';
 import { woodDensity } from '../../src/recipes/moisture/wood-density.js';
-import { findClimate } from '../../src/timber/climate.js';
-import { allSpecies } from '../../src/timber/species.js';
-import { rowsOf, tableRows } from '../../src/timber/tables.js';
+import { findClimate } from '../../src/materials/climate.js';
+import { allSpecies } from '../../src/materials/species.js';
+import { rowsOf, tableRows } from '../../src/materials/data-tables.js';
 
 describe('Wood Handbook, Table 13-5 follows from Table 4-3 by Eq. 13-3 at 10 % moisture', () => {
   // Rows of Table 13-5 that print a group or a commercial value, or a recalled figure; found when the tables were compared.

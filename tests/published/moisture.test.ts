@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { answering, checkRows } from '../../src/recipes/checks.js';
-import { faultsOf, runCheck } from '../../src/recipe/validation.js';
+import { answering, checkRows } from '../../src/recipes/published-checks.js';
+import { faultsOf, runCheck } from '../../src/engine/validation.js';
 import { equilibriumMoisture } from '../../src/recipes/moisture/equilibrium-moisture.js';
-import { tableRows } from '../../src/timber/tables.js';
+import { tableRows } from '../../src/materials/data-tables.js';
 
 const rows = checkRows('moisture');
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { beam } from '../../src/recipes/rails/beam.js';
-import { tableRows } from '../../src/timber/tables.js';
+import { tableRows } from '../../src/materials/data-tables.js';
 
 const fraction = (s: string): number => {
   const [a, b] = s.split('/').map(Number) as [number, number?];

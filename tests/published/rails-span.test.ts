@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { railSpan } from '../../src/recipes/rails/rail-span.js';
-import { tableRows } from '../../src/timber/tables.js';
+import { tableRows } from '../../src/materials/data-tables.js';
 
 describe('Architectural Woodwork Standards (2009), sect. 10 cl. 4.4.14.10.11-.13, p. 279: longest shelves at L/144', () => {
   const rows = tableRows('shelf-spans.aws-2009');

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { faultsOf, runCheck, type Answering } from '../../src/recipe/validation.js';
-import { checkRows } from '../../src/recipes/checks.js';
+import { faultsOf, runCheck, type Answering } from '../../src/engine/validation.js';
+import { checkRows } from '../../src/recipes/published-checks.js';
 import { beam } from '../../src/recipes/rails/beam.js';
 import { rackingFrame } from '../../src/recipes/rails/racking-frame.js';
 import { railSpan } from '../../src/recipes/rails/rail-span.js';

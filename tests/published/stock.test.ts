@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { answering, checkRows } from '../../src/recipes/checks.js';
-import { faultsOf, runCheck } from '../../src/recipe/validation.js';
+import { answering, checkRows } from '../../src/recipes/published-checks.js';
+import { faultsOf, runCheck } from '../../src/engine/validation.js';
 import { boardMeasure } from '../../src/recipes/stock/board-measure.js';
 import { flatteningLoss } from '../../src/recipes/stock/flattening-loss.js';
 

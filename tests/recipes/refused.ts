@@ -1,14 +1,14 @@
 // What a recipe refuses: the fields, and the words.
 import { expect } from 'vitest';
-import { Refusal } from '../../src/quantities/refusal.js';
+import { InputError } from '../../src/units/input-error.js';
 
-export function refusalOf(run: () => unknown): Refusal {
+export function refusalOf(run: () => unknown): InputError {
   try {
     run();
   } catch (error) {
-    expect(error).toBeInstanceOf(Refusal);
-    return error as Refusal;
+    expect(error).toBeInstanceOf(InputError);
+    return error as InputError;
   }
   throw new Error('was not refused');
 }
-export const fieldsOf = (run: () => unknown): string[] => refusalOf(run).troubles.map((t) => t.field);
+export const fieldsOf = (run: () => unknown): string[] => refusalOf(run).issues.map((t) => t.field);

@@ -1,9 +1,9 @@
 /** Completion: members, names and keywords from the types, and inside quotes the values a recipe's field takes. */
-import { isRecipe, valuesFor } from '../hints.ts';
-import type { KernelSession } from '../session.ts';
-import { toPoints, toUnits } from './cursor.ts';
-import { dottedName, fieldPath, nodeAt, valueOf } from './place.ts';
-import type { CellFile } from './room.ts';
+import { isRecipe, valuesFor } from './field-completions.js';
+import type { KernelSession } from '../session.js';
+import { toPoints, toUnits } from './cursor.js';
+import { dottedName, fieldPath, nodeAt, valueOf } from './cursor-context.js';
+import type { CellFile } from './incremental-program.js';
 
 export interface Completions {
   matches: string[];
@@ -14,7 +14,7 @@ export interface Completions {
 const most = 500;
 
 export function completeCell(session: KernelSession, code: string, cursor: number): Completions {
-  const { room } = session;
+  const { program: room } = session;
   const position = toUnits(code, cursor);
   room.loadWholePackage();
   const file = room.add(code);
@@ -27,7 +27,7 @@ export function completeCell(session: KernelSession, code: string, cursor: numbe
 
 /** Everything between the opening quote and the cursor is what has been typed of the value. */
 function inQuotes(session: KernelSession, file: CellFile, code: string, position: number): Completions | undefined {
-  const { ts } = session.room;
+  const { ts } = session.program;
   const node = nodeAt(ts, file, position);
   if (!ts.isStringLiteralLike(node)) return undefined;
   const start = node.getStart(file) + 1;
@@ -46,7 +46,7 @@ function inQuotes(session: KernelSession, file: CellFile, code: string, position
 }
 
 function byTypes(session: KernelSession, file: CellFile, code: string, position: number): Completions {
-  const info = session.room.completions(file, position);
+  const info = session.program.completions(file, position);
   const span = info?.optionalReplacementSpan ?? info?.entries.find((entry) => entry.replacementSpan)?.replacementSpan;
   const word = /[\p{ID_Continue}$#]*$/u.exec(code.slice(0, position))![0];
   const start = span && span.start <= position ? span.start : position - word.length;

@@ -1,15 +1,15 @@
 /** What a name under the cursor is: its type and its documentation, or the whole card of a recipe or of a recipe's field. */
-import { isRecipe, recipeCard } from '../hints.ts';
-import type { MimeBundle } from '../message.ts';
-import type { KernelSession } from '../session.ts';
-import { textOf } from '../showing/bundle.ts';
-import { printQuickInfo } from '../tslab.ts';
-import { toUnits } from './cursor.ts';
-import { dottedName, fieldPath, nodeAt, valueOf } from './place.ts';
-import type { CellFile } from './room.ts';
+import { isRecipe, recipeCard } from './field-completions.js';
+import type { MimeBundle } from '../message.js';
+import type { KernelSession } from '../session.js';
+import { textOf } from '../display/mime-bundle.js';
+import { printQuickInfo } from './tslab.js';
+import { toUnits } from './cursor.js';
+import { dottedName, fieldPath, nodeAt, valueOf } from './cursor-context.js';
+import type { CellFile } from './incremental-program.js';
 
 export function inspectCell(session: KernelSession, code: string, cursor: number, inDepth: boolean): MimeBundle | undefined {
-  const { room } = session;
+  const { program: room } = session;
   room.loadWholePackage();
   const file = room.add(code);
   try {
@@ -20,7 +20,7 @@ export function inspectCell(session: KernelSession, code: string, cursor: number
 }
 
 function inspect(session: KernelSession, file: CellFile, code: string, position: number, inDepth: boolean): MimeBundle | undefined {
-  const { ts } = session.room;
+  const { ts } = session.program;
   const node = nodeNear(session, file, code, position);
   if (!node) return undefined;
   const field = fieldPath(ts, node);
@@ -29,15 +29,15 @@ function inspect(session: KernelSession, file: CellFile, code: string, position:
   if (isRecipe(value)) return recipeCard(value);
 
   // The compiler tells `any` of a name that nobody has declared.
-  const known = session.room.checker.getSymbolAtLocation(node) !== undefined;
-  const info = known ? session.room.quickInfo(file, node.getStart(file)) : undefined;
+  const known = session.program.checker.getSymbolAtLocation(node) !== undefined;
+  const info = known ? session.program.quickInfo(file, node.getStart(file)) : undefined;
   const parts: string[] = [];
   if (info) parts.push(printQuickInfo(info));
   if (field && ts.isPropertyAssignment(node.parent) && node.parent.name === node) {
     const callee = dottedName(ts, field.call.expression);
     const recipe = callee && valueOf(session, callee);
     const told = isRecipe(recipe) ? recipe.inputs[field.fields[0]!] : undefined;
-    if (told && field.fields.length === 1) parts.push([told.says, told.takes && `takes ${told.takes}`, told.unit && `unit ${told.unit}`].filter(Boolean).join('\n'));
+    if (told && field.fields.length === 1) parts.push([told.label, told.expects && `takes ${told.expects}`, told.unit && `unit ${told.unit}`].filter(Boolean).join('\n'));
   }
   if (path && value !== undefined && typeof value !== 'function') parts.push(`value: ${textOf(value).slice(0, 2000)}`);
   if (inDepth && typeof value === 'function') parts.push(Function.prototype.toString.call(value).slice(0, 8000));
@@ -48,7 +48,7 @@ function inspect(session: KernelSession, file: CellFile, code: string, position:
 
 /** The name at the cursor or just before it; inside a call's brackets, the name of what is called. */
 function nodeNear(session: KernelSession, file: CellFile, code: string, position: number): import('typescript').Node | undefined {
-  const { ts } = session.room;
+  const { ts } = session.program;
   for (const at of [position, position - 1]) {
     if (at < 0 || !/[\p{ID_Continue}$]/u.test(code[at] ?? '')) continue;
     const node = nodeAt(ts, file, at);

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import type { Plugin } from 'esbuild';
-import { packageFolder } from '../../recipe/files.js';
+import { packageFolder } from '../../engine/data-folder.js';
 
 /**
  * The script of a handout: the recipes it needs, the tables they read and the charts, in one text that runs in a browser from a page
@@ -16,7 +16,7 @@ export async function handoutScript(recipes: readonly string[]): Promise<string>
     const file = files.get(name);
     return file === undefined ? [] : [`import { ${name} } from ${JSON.stringify(file)};`];
   });
-  const contents = `${imports.join('\n')}\nimport { wake } from './src/notebook/handout/alive.ts';\nwake([${recipes.filter((n) => files.has(n)).join(', ')}]);`;
+  const contents = `${imports.join('\n')}\nimport { hydrate } from './src/notebook/handout/client.ts';\nhydrate([${recipes.filter((n) => files.has(n)).join(', ')}]);`;
   const result = await build({
     absWorkingDir: root,
     stdin: { contents, resolveDir: root, sourcefile: 'handout.ts', loader: 'ts' },
@@ -58,7 +58,7 @@ function recipeFiles(root: string): Map<string, string> {
 const tablesOutside: Plugin = {
   name: 'tables-outside',
   setup(build) {
-    build.onLoad({ filter: /[\\/]src[\\/]recipe[\\/]files\.ts$/ }, () => ({
+    build.onLoad({ filter: /[\\/]src[\\/]engine[\\/]data-folder\.ts$/ }, () => ({
       loader: 'js',
       contents: `
         const missing = (name) => Object.assign(new Error('no file ' + name + ' in a handout'), { code: 'ENOENT' });

@@ -1,6 +1,6 @@
-import type { Control } from './control.js';
-import { element } from './element.js';
-import { asText, spoken } from './written.js';
+import type { Control } from './form-controls.js';
+import { element } from './dom.js';
+import { asText, humanizeName } from './humanize.js';
 
 /** A short table as fields, one a cell. */
 export function grid(
@@ -25,7 +25,7 @@ export function grid(
   const table = element(
     'table',
     { id, class: 'grid' },
-    element('thead', {}, element('tr', {}, ...columns.map((c) => element('th', {}, spoken(c))))),
+    element('thead', {}, element('tr', {}, ...columns.map((c) => element('th', {}, humanizeName(c))))),
     element(
       'tbody',
       {},

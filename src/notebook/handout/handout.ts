@@ -2,20 +2,20 @@ import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import Papa from 'papaparse';
-import type { ChartSpec } from '../../charts/types.js';
+import type { ChartSpec } from '../../charts/chart-spec.js';
 import { escapeText as e } from '../../notes/highlight.js';
-import { markdownHtml } from '../../notes/markdownHtml.js';
-import { pageHtml } from '../../notes/page.js';
-import { FileError, reason } from '../../notes/saveFile.js';
-import { aliveType } from '../../recipe/display.js';
-import { exerciseFrom, exerciseType, type ExerciseData } from '../../recipe/exercise.js';
-import type { Field, Fields } from '../../recipe/field.js';
+import { markdownHtml } from '../../notes/markdown-html.js';
+import { pageHtml } from '../../notes/html-page.js';
+import { FileError, reason } from '../../notes/atomic-write.js';
+import { resultMimeType } from '../../engine/result-display.js';
+import { exerciseFrom, exerciseType, type ExerciseData } from '../../engine/exercise.js';
+import type { Field, Fields } from '../../engine/field.js';
 import { catalogue } from '../../recipes/catalogue.js';
-import { bundleHtml, attachmentsOf, overprinted, titleOf, withoutColours } from '../html.js';
-import type { Cell, CodeCell, MimeBundle, Notebook } from '../notebook.js';
+import { bundleHtml, attachmentsOf, overprinted, titleOf, withoutColours } from '../export/notebook-html.js';
+import type { Cell, CodeCell, MimeBundle, Notebook } from '../format/notebook.js';
 import { handoutScript } from './bundle.js';
-import { handoutDataId, type HandoutData } from './data.js';
-import { handoutStyle } from './style.js';
+import { handoutDataId, type HandoutData } from './handout-data.js';
+import { handoutStyle } from './handout-style.js';
 
 export interface HandoutOptions {
   readonly title?: string;
@@ -58,10 +58,10 @@ export async function handout(notebook: Notebook, options: HandoutOptions = {}):
       exercises.push({ id, exercise: task });
       return exerciseHtml(id, headed ? undefined : exercises.length, task, taken);
     }
-    const alive = data[aliveType] as { recipe?: unknown; inputs?: unknown } | undefined;
+    const alive = data[resultMimeType] as { recipe?: unknown; inputs?: unknown } | undefined;
     const recipe = catalogue.find((r) => r.name === alive?.recipe);
     // A search (a cutting plan) would take a phone too long: it is printed as the notebook reckoned it.
-    if (alive !== undefined && recipe !== undefined && !recipe.long) {
+    if (alive !== undefined && recipe !== undefined && !recipe.isAsync) {
       const id = `result-${results.length + 1}`;
       results.push({
         id,

@@ -1,6 +1,6 @@
-import { toQuantity } from '../../quantities/parse.js';
-import type { Kind } from '../../quantities/kind.js';
-import type { Field } from '../../recipe/field.js';
+import { toQuantity } from '../../units/parse-quantity.js';
+import type { Kind } from '../../units/kind.js';
+import type { Field } from '../../engine/field.js';
 
 /** A slider for a number with a unit: where it starts and ends, its step, and the text of a place on it. */
 export interface SliderRange {

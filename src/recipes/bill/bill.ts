@@ -1,18 +1,18 @@
-import { barChart } from '../../charts/barChart.js';
-import { formatQuantity } from '../../quantities/format.js';
-import { note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cents, cost, kinds, linesField, readLines, weight, type Line } from './lines.js';
-import { linePriceField } from './measured.js';
+import { barChart } from '../../charts/bar-chart.js';
+import { formatQuantity } from '../../units/format-quantity.js';
+import { note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cents, cost, kinds, linesField, readLines, weight, type Line } from './bill-lines.js';
+import { linePriceField } from './line-quantity.js';
 
 const share = formula({
   symbol: 'E',
-  gives: letter('money', 'extra'),
-  text: 'S a / 100',
-  where: { S: letter('money', 'sum'), a: letter('share', 'share added', { in: '%' }) },
+  result: variable('money', 'extra'),
+  expression: 'S a / 100',
+  variables: { S: variable('money', 'sum'), a: variable('share', 'share added', { unit: '%' }) },
   basis: 'definition',
 });
 /**
@@ -21,7 +21,7 @@ const share = formula({
  * that unit, a price with a unit is converted. `mass` is that of the whole line, `massEach` of one; a quantity in
  * kilograms is its own mass, a volume with `density` is reckoned. Each line is rounded to a hundredth, so that the lines
  * add up to the sum as printed. No exchange of currencies.
- * @throws Refusal naming row and column, where price and quantity do not go together
+ * @throws InputError naming row and column, where price and quantity do not go together
  */
 export const bill = recipe({
   name: 'bill',
@@ -32,61 +32,61 @@ export const bill = recipe({
   sources: [],
   inputs: {
     lines: linesField,
-    hourly: linePriceField({ says: 'price of an hour, for lines of time that have none', optional: true }),
+    hourly: linePriceField({ label: 'price of an hour, for lines of time that have none', optional: true }),
     forgotten: field.share({
       symbol: 'a',
-      says: 'added for what was forgotten',
+      label: 'added for what was forgotten',
       min: '0 %',
       max: '200 %',
       default: '0 %',
     }),
-    tax: field.share({ says: 'sales tax on the sum', min: '0 %', max: '100 %', default: '0 %' }),
+    tax: field.share({ label: 'sales tax on the sum', min: '0 %', max: '100 %', default: '0 %' }),
   },
   outputs: {
-    total: out.money({ says: 'cost in all' }),
-    subtotal: out.money({ says: 'the lines together' }),
-    forgotten: out.money({ says: 'added for what was forgotten', optional: true }),
-    tax: out.money({ says: 'sales tax', optional: true }),
-    mass: out.mass({ says: 'mass, of the lines that have one', optional: true }),
-    time: out.time({ says: 'hours of work', optional: true, unit: 'h' }),
+    total: out.money({ label: 'cost in all' }),
+    subtotal: out.money({ label: 'the lines together' }),
+    forgotten: out.money({ label: 'added for what was forgotten', optional: true }),
+    tax: out.money({ label: 'sales tax', optional: true }),
+    mass: out.mass({ label: 'mass, of the lines that have one', optional: true }),
+    time: out.time({ label: 'hours of work', optional: true, unit: 'h' }),
     byKind: out.table(
       {
-        kind: out.text({ says: 'sort' }),
-        lines: out.count({ says: 'lines' }),
-        cost: out.money({ says: 'cost' }),
-        share: out.share({ says: 'share of the lines together' }),
-        mass: out.mass({ says: 'mass', optional: true }),
+        kind: out.text({ label: 'sort' }),
+        lines: out.count({ label: 'lines' }),
+        cost: out.money({ label: 'cost' }),
+        share: out.share({ label: 'share of the lines together' }),
+        mass: out.mass({ label: 'mass', optional: true }),
       },
-      { says: 'By sort' },
+      { label: 'By sort' },
     ),
     lines: out.table(
       {
-        item: out.text({ says: 'what' }),
-        kind: out.text({ says: 'sort' }),
-        quantity: out.text({ says: 'how much' }),
-        price: out.text({ says: 'price', optional: true }),
-        cost: out.money({ says: 'cost' }),
-        mass: out.mass({ says: 'mass', optional: true }),
+        item: out.text({ label: 'what' }),
+        kind: out.text({ label: 'sort' }),
+        quantity: out.text({ label: 'how much' }),
+        price: out.text({ label: 'price', optional: true }),
+        cost: out.money({ label: 'cost' }),
+        mass: out.mass({ label: 'mass', optional: true }),
       },
-      { says: 'Line by line' },
+      { label: 'Line by line' },
     ),
   },
   formulas: [cost, share, weight],
-  solve: (given, work) => {
-    const rows = readLines(given.lines, given.hourly, work);
+  solve: (given, trace) => {
+    const rows = readLines(given.lines, given.hourly, trace);
     const subtotal = cents(rows.reduce((s, r) => s + r.cost, 0));
-    const added = (a: number, S: number, says: string): number | undefined =>
-      a === 0 ? undefined : cents(work.apply(share, { S, a }, says));
+    const added = (a: number, S: number, label: string): number | undefined =>
+      a === 0 ? undefined : cents(trace.evaluate(share, { S, a }, label));
     const forgotten = added(given.forgotten, subtotal, 'added for what was forgotten');
     const before = subtotal + (forgotten ?? 0);
     const tax = added(given.tax, before, 'sales tax');
     const mass = massOf(rows);
     const hours = rows.reduce((s, r) => s + r.hours, 0);
     const unpriced = rows.filter((r) => !r.priced).map((r) => r.item);
-    if (unpriced.length > 0) work.caution(note(`no price, counted as nothing: ${listed(unpriced)}`));
+    if (unpriced.length > 0) trace.warn(note(`no price, counted as nothing: ${listed(unpriced)}`));
     const weightless = rows.filter((r) => r.mass === undefined && r.kind !== 'time').map((r) => r.item);
     if (mass !== undefined && weightless.length > 0)
-      work.caution(note(`no mass, so the piece weighs more than is said: ${listed(weightless)}`));
+      trace.warn(note(`no mass, so the piece weighs more than is said: ${listed(weightless)}`));
     const byKind = kinds.flatMap((kind) => {
       const own = rows.filter((r) => r.kind === kind);
       if (own.length === 0) return [];

@@ -1,6 +1,6 @@
 // What never reaches the piece, by the way a finish is put on: rows of data/application-loss.various.csv.
-import type { Work } from '../../recipe/work.js';
-import { tableRows, type DataRow } from '../../timber/tables.js';
+import type { Trace } from '../../engine/trace.js';
+import { tableRows, type DataRow } from '../../materials/data-tables.js';
 
 /** Ways of putting finish on: the rows of the table. */
 export const methods = [
@@ -12,12 +12,12 @@ export const methods = [
 ] as const;
 
 /** The loss of a method, the middle of its printed range, as a share of what leaves the tin; none without a method. */
-export function lossOf(method: (typeof methods)[number] | undefined, work: Work): number {
+export function lossOf(method: (typeof methods)[number] | undefined, trace: Trace): number {
   if (method === undefined) return 0;
   const row = tableRows('application-loss.various').find((r) => r.text('method') === method) as DataRow;
   const [low, high] = [row.number('loss_low_pct') as number, row.number('loss_high_pct') as number];
   const middle = (low + high) / 2;
-  work.say(
+  trace.note(
     `Loss with ${method}: ${low === high ? `${String(low)} %` : `printed ${String(low)} to ${String(high)} %, the middle ${String(middle)} % is taken`}.`,
     row.citation,
   );

@@ -1,7 +1,7 @@
 // Coverages as printed, from data/coverage.various.csv, and what to mind in reckoning with one.
-import { note, type Caution } from '../../recipe/caution.js';
-import { tableRows } from '../../timber/tables.js';
-import type { Piece } from './surface.js';
+import { note, type Caution } from '../../engine/caution.js';
+import { tableRows } from '../../materials/data-tables.js';
+import type { Piece } from './coated-surface.js';
 
 interface Rate {
   readonly amount: number;

@@ -1,52 +1,52 @@
-import { lineChart } from '../../charts/lineChart.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
-import { finishDangers } from './dangers.js';
+import { lineChart } from '../../charts/line-chart.js';
+import { InputError } from '../../units/input-error.js';
+import { note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
+import { finishDangers } from './hazards.js';
 
 // The numbers 1000 and 10 of the printed formulas belong to micrometres and square metres a litre, hence `bare`.
-const wet = letter('thickness', 'wet film of a coat', { in: 'um', bare: true });
-const dry = letter('thickness', 'dry film of a coat', { in: 'um', bare: true });
-const solidsByVolume = letter('share', 'solids by volume', { in: '%' });
-const rate = letter('coverage', 'area that a litre covers', { in: 'm2/L', bare: true });
+const wet = variable('thickness', 'wet film of a coat', { unit: 'um', dimensionless: true });
+const dry = variable('thickness', 'dry film of a coat', { unit: 'um', dimensionless: true });
+const solidsByVolume = variable('share', 'solids by volume', { unit: '%' });
+const rate = variable('coverage', 'area that a litre covers', { unit: 'm2/L', dimensionless: true });
 
 const wetFromRate = formula({
   symbol: 'w',
-  gives: wet,
-  text: '1000 / c',
-  where: { c: rate },
+  result: wet,
+  expression: '1000 / c',
+  variables: { c: rate },
   source: cite('painting-advice-2014', 'wet film from spread rate'),
 });
 const dryFromWet = formula({
   symbol: 'd',
-  gives: dry,
-  text: 'w S / 100',
-  where: { w: wet, S: solidsByVolume },
+  result: dry,
+  expression: 'w S / 100',
+  variables: { w: wet, S: solidsByVolume },
   source: cite('coatings-tech-note-5-3', 'wet and dry film'),
 });
 const wetFromDry = formula({
   symbol: 'w',
-  gives: wet,
-  text: 'd 100 / S',
-  where: { d: dry, S: solidsByVolume },
+  result: wet,
+  expression: 'd 100 / S',
+  variables: { d: dry, S: solidsByVolume },
   source: cite('coatings-tech-note-5-3', 'wet and dry film'),
 });
 const coverageOf = formula({
   symbol: 'c',
-  gives: rate,
-  text: '10 S / d',
-  where: { S: solidsByVolume, d: dry },
+  result: rate,
+  expression: '10 S / d',
+  variables: { S: solidsByVolume, d: dry },
   source: cite('coatings-spreading-rate', 'theoretical spreading rate'),
 });
 const build = formula({
   symbol: 'D',
-  gives: letter('thickness', 'dry film of all coats', { in: 'um' }),
-  text: 'N d',
-  where: { N: letter('count', 'coats'), d: letter('thickness', 'dry film of a coat', { in: 'um' }) },
+  result: variable('thickness', 'dry film of all coats', { unit: 'um' }),
+  expression: 'N d',
+  variables: { N: variable('count', 'coats'), d: variable('thickness', 'dry film of a coat', { unit: 'um' }) },
   basis: 'definition',
 });
 
@@ -54,7 +54,7 @@ const build = formula({
  * The film a finish leaves: wet and dry thickness and coverage, from how far a litre goes, from a wet film measured
  * with a comb, or from the dry film wanted. `volumeSolids` by volume; `wetFilm`, `coverage`, `dryPerCoat` of one coat,
  * `dryFilm` of all coats together. Theoretical: no loss, no soaking in. For what soaks into bare wood it says too much.
- * @throws Refusal unless exactly one of spreadingRate, wetFilm and targetFilm is given
+ * @throws InputError unless exactly one of spreadingRate, wetFilm and targetFilm is given
  */
 export const filmBuild = recipe({
   name: 'filmBuild',
@@ -66,65 +66,65 @@ export const filmBuild = recipe({
   inputs: {
     volumeSolids: field.share({
       symbol: 'S',
-      says: 'solids by volume, from the data sheet; after thinning, see thinToSolids',
+      label: 'solids by volume, from the data sheet; after thinning, see thinToSolids',
       above: '0 %',
       max: '100 %',
     }),
     spreadingRate: field.coverage({
       symbol: 'c',
-      says: 'area that a litre covers in one coat',
+      label: 'area that a litre covers in one coat',
       min: '0.1 m2/L',
       max: '200 m2/L',
       optional: true,
     }),
     wetFilm: field.thickness({
       symbol: 'w',
-      says: 'wet film of one coat, as a comb shows it',
+      label: 'wet film of one coat, as a comb shows it',
       min: '1 um',
       max: '10 mm',
       optional: true,
     }),
     targetFilm: field.thickness({
-      says: 'dry film wanted, all coats together',
+      label: 'dry film wanted, all coats together',
       min: '0.1 um',
       max: '50 mm',
       optional: true,
     }),
-    coats: field.count({ symbol: 'N', says: 'number of like coats', min: 1, max: 100, default: 1 }),
+    coats: field.count({ symbol: 'N', label: 'number of like coats', min: 1, max: 100, default: 1 }),
   },
   outputs: {
-    wetFilm: out.thickness({ says: 'wet film of one coat' }),
-    dryFilm: out.thickness({ says: 'dry film, all coats together' }),
-    coverage: out.coverage({ says: 'area that a litre covers in one coat' }),
-    dryPerCoat: out.thickness({ says: 'dry film of one coat' }),
-    perArea: out.liquid({ says: 'finish for a square metre, all coats' }),
+    wetFilm: out.thickness({ label: 'wet film of one coat' }),
+    dryFilm: out.thickness({ label: 'dry film, all coats together' }),
+    coverage: out.coverage({ label: 'area that a litre covers in one coat' }),
+    dryPerCoat: out.thickness({ label: 'dry film of one coat' }),
+    perArea: out.liquid({ label: 'finish for a square metre, all coats' }),
   },
   formulas: [wetFromRate, dryFromWet, wetFromDry, coverageOf, build],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const S = given.volumeSolids;
     const ways = (['spreadingRate', 'wetFilm', 'targetFilm'] as const).filter((n) => given[n] !== undefined);
     if (ways.length !== 1) {
-      throw new Refusal({
+      throw new InputError({
         field: ways[1] ?? 'spreadingRate',
-        says: `got ${ways.length === 0 ? 'none' : ways.join(' and ')}, takes one of spreadingRate such as "8 m2/L", wetFilm such as "125 um", or targetFilm such as "80 um"`,
+        message: `got ${ways.length === 0 ? 'none' : ways.join(' and ')}, takes one of spreadingRate such as "8 m2/L", wetFilm such as "125 um", or targetFilm such as "80 um"`,
       });
     }
     if (given.targetFilm !== undefined)
-      work.say(
+      trace.note(
         `One of ${String(given.coats)} coat${given.coats === 1 ? '' : 's'} gives its share of the film wanted.`,
       );
     const w =
       given.wetFilm ??
       (given.spreadingRate !== undefined
-        ? work.apply(wetFromRate, { c: given.spreadingRate })
-        : work.apply(wetFromDry, { d: (given.targetFilm as number) / given.coats, S }));
-    const d = work.apply(dryFromWet, { w, S });
-    const c = work.apply(coverageOf, { S, d });
+        ? trace.evaluate(wetFromRate, { c: given.spreadingRate })
+        : trace.evaluate(wetFromDry, { d: (given.targetFilm as number) / given.coats, S }));
+    const d = trace.evaluate(dryFromWet, { w, S });
+    const c = trace.evaluate(coverageOf, { S, d });
     return {
       wetFilm: w,
       dryPerCoat: d,
       coverage: c,
-      dryFilm: work.apply(build, { N: given.coats, d }),
+      dryFilm: trace.evaluate(build, { N: given.coats, d }),
       perArea: given.coats / c,
     };
   },

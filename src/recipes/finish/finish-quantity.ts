@@ -1,14 +1,14 @@
-import { barChart } from '../../charts/barChart.js';
+import { barChart } from '../../charts/bar-chart.js';
 import { timeline } from '../../charts/timeline.js';
-import { formatQuantity } from '../../quantities/format.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
+import { formatQuantity } from '../../units/format-quantity.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
 import { lossOf, methods } from './application-loss.js';
 import { coverageNotes, printedCoverages } from './coverage.js';
-import { finishDangers } from './dangers.js';
+import { finishDangers } from './hazards.js';
 import {
   allFaces,
   piece,
@@ -18,35 +18,35 @@ import {
   topAndEdges,
   topOnly,
   type Piece,
-} from './surface.js';
+} from './coated-surface.js';
 
 // Loss is a share of what leaves the tin, as coatings notes take it; adding it on top of the net volume gives too little.
 const oneCoat = formula({
   symbol: 'V',
-  gives: letter('liquid', 'for a coat', { in: 'L' }),
-  text: 'A / (c * (1 - q / 100))',
-  where: {
-    A: letter('area', 'area to coat', { in: 'm2' }),
-    c: letter('coverage', 'coverage of what goes on', { in: 'm2/L' }),
-    q: letter('share', 'loss, of what leaves the tin', { in: '%' }),
+  result: variable('liquid', 'for a coat', { unit: 'L' }),
+  expression: 'A / (c * (1 - q / 100))',
+  variables: {
+    A: variable('area', 'area to coat', { unit: 'm2' }),
+    c: variable('coverage', 'coverage of what goes on', { unit: 'm2/L' }),
+    q: variable('share', 'loss, of what leaves the tin', { unit: '%' }),
   },
   source: cite('coatings-spreading-rate', 'consumption from area and rate'),
 });
 const unthinned = formula({
   symbol: 'F',
-  gives: letter('liquid', 'finish from the tin', { in: 'L' }),
-  text: 'V / (1 + k)',
-  where: { V: letter('liquid', 'mix', { in: 'L' }), k: letter('ratio', 'parts of thinner to one of finish') },
+  result: variable('liquid', 'finish from the tin', { unit: 'L' }),
+  expression: 'V / (1 + k)',
+  variables: { V: variable('liquid', 'mix', { unit: 'L' }), k: variable('ratio', 'parts of thinner to one of finish') },
   basis: 'definition',
 });
 // A billionth is taken off before rounding up, or 3 L in tins of 0.5 L could come out as 7 tins by the last binary digit.
 const tinCount = formula({
   symbol: 'n',
-  gives: letter('count', 'tins to buy'),
-  text: 'ceil(F / T - 10^(-9))',
-  where: {
-    F: letter('liquid', 'finish from the tin', { in: 'L' }),
-    T: letter('liquid', 'what a tin holds', { in: 'L' }),
+  result: variable('count', 'tins to buy'),
+  expression: 'ceil(F / T - 10^(-9))',
+  variables: {
+    F: variable('liquid', 'finish from the tin', { unit: 'L' }),
+    T: variable('liquid', 'what a tin holds', { unit: 'L' }),
   },
   basis: 'definition',
 });
@@ -68,90 +68,90 @@ export const finishQuantity = recipe({
     surfaces: field.either(
       [
         piece,
-        field.list(field.either([surface, piece], { says: 'an area, or a piece by its dimensions' }), {
-          says: 'areas or pieces',
+        field.list(field.either([surface, piece], { label: 'an area, or a piece by its dimensions' }), {
+          label: 'areas or pieces',
           most: 2000,
         }),
       ],
-      { says: 'what is coated: a list of areas, or the dimensions of a piece or of several' },
+      { label: 'what is coated: a list of areas, or the dimensions of a piece or of several' },
     ),
-    coats: field.count({ symbol: 'N', says: 'number of coats', min: 1, max: 50 }),
+    coats: field.count({ symbol: 'N', label: 'number of coats', min: 1, max: 50 }),
     coverage: field.coverage({
       symbol: 'c',
-      says: 'area that a litre covers in one coat, as printed on the tin',
+      label: 'area that a litre covers in one coat, as printed on the tin',
       min: '0.5 m2/L',
       max: '60 m2/L',
     }),
     firstCoverage: field.coverage({
-      says: 'the same for the first coat, on bare wood; default as the others',
+      label: 'the same for the first coat, on bare wood; default as the others',
       min: '0.5 m2/L',
       max: '60 m2/L',
       optional: true,
     }),
     loss: field.share({
       symbol: 'q',
-      says: 'share of what leaves the tin that never reaches the piece; default that of the method, or none',
+      label: 'share of what leaves the tin that never reaches the piece; default that of the method, or none',
       min: '0 %',
       max: '95 %',
       optional: true,
     }),
-    method: field.choice(methods, { says: 'how it is put on, which sets the loss', optional: true }),
+    method: field.choice(methods, { label: 'how it is put on, which sets the loss', optional: true }),
     thinnerParts: field.ratio({
       symbol: 'k',
-      says: 'parts of thinner to one part of finish',
+      label: 'parts of thinner to one part of finish',
       min: 0,
       max: 20,
       default: 0,
     }),
     firstThinnerParts: field.ratio({
-      says: 'the same for the first coat; default as the others',
+      label: 'the same for the first coat; default as the others',
       min: 0,
       max: 20,
       optional: true,
     }),
     tinSize: field.liquid({
       symbol: 'T',
-      says: 'what a tin holds',
+      label: 'what a tin holds',
       min: '10 mL',
       max: '1000 L',
       default: '1 L',
     }),
-    coatTime: field.time({ says: 'to put on one coat', min: '0 s', max: '7 day', default: '30 min' }),
+    coatTime: field.time({ label: 'to put on one coat', min: '0 s', max: '7 day', default: '30 min' }),
     dryTime: field.time({
-      says: 'to wait between coats, as the tin says; with it a time line is drawn',
+      label: 'to wait between coats, as the tin says; with it a time line is drawn',
       above: '0 s',
       max: '60 day',
       optional: true,
     }),
-    finish: field.text({ says: 'what it is, such as oil varnish: for the cautions', optional: true }),
+    finish: field.text({ label: 'what it is, such as oil varnish: for the cautions', optional: true }),
   },
   outputs: {
-    volume: out.liquid({ says: 'mix to make ready, all coats' }),
-    perCoat: out.list(out.liquid({ says: 'mix for the coat' }), { says: 'mix for each coat' }),
-    tins: out.count({ says: 'tins to buy' }),
-    finish: out.liquid({ says: 'finish from the tins' }),
-    thinner: out.liquid({ says: 'thinner' }),
-    area: out.area({ says: 'area of one coat' }),
-    bought: out.liquid({ says: 'in the tins bought' }),
-    spare: out.liquid({ says: 'left over in the tins' }),
-    elapsed: out.time({ says: 'from the first stroke to the last coat dry', optional: true }),
+    volume: out.liquid({ label: 'mix to make ready, all coats' }),
+    perCoat: out.list(out.liquid({ label: 'mix for the coat' }), { label: 'mix for each coat' }),
+    tins: out.count({ label: 'tins to buy' }),
+    finish: out.liquid({ label: 'finish from the tins' }),
+    thinner: out.liquid({ label: 'thinner' }),
+    area: out.area({ label: 'area of one coat' }),
+    bought: out.liquid({ label: 'in the tins bought' }),
+    spare: out.liquid({ label: 'left over in the tins' }),
+    elapsed: out.time({ label: 'from the first stroke to the last coat dry', optional: true }),
   },
   formulas: [allFaces, topAndEdges, topAndBottom, topOnly, oneCoat, unthinned, tinCount],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const items = Array.isArray(given.surfaces)
       ? (given.surfaces as readonly (number | Piece)[])
       : [given.surfaces as Piece];
     const areas = items.map((s, i) =>
-      typeof s === 'number' ? s : s.count * pieceArea(s, items.length > 1 ? ` of piece ${i + 1}` : '', work),
+      typeof s === 'number' ? s : s.count * pieceArea(s, items.length > 1 ? ` of piece ${i + 1}` : '', trace),
     );
     const A = areas.reduce((a, b) => a + b, 0);
-    if (!work.silent && (areas.length > 1 || ((items[0] as Partial<Piece>).count as number) > 1))
-      work.say(`Together ${formatQuantity({ kind: 'area', value: A })}.`);
-    const loss = given.loss ?? lossOf(given.method, work);
+    if (!trace.silent && (areas.length > 1 || ((items[0] as Partial<Piece>).count as number) > 1))
+      trace.note(`Together ${formatQuantity({ kind: 'area', value: A })}.`);
+    const loss = given.loss ?? lossOf(given.method, trace);
     const coat = (first: boolean): { V: number; F: number } => {
       const c = (first ? given.firstCoverage : undefined) ?? given.coverage;
       const k = (first ? given.firstThinnerParts : undefined) ?? given.thinnerParts;
-      const says =
+      const label =
         given.coats === 1
           ? 'the coat'
           : given.firstCoverage === undefined && given.firstThinnerParts === undefined
@@ -159,8 +159,8 @@ export const finishQuantity = recipe({
             : first
               ? 'the first coat'
               : 'each later coat';
-      const V = work.apply(oneCoat, { A, c, q: loss }, `mix for ${says}`);
-      return { V, F: k === 0 ? V : work.apply(unthinned, { V, k }, `finish in it for ${says}`) };
+      const V = trace.evaluate(oneCoat, { A, c, q: loss }, `mix for ${label}`);
+      return { V, F: k === 0 ? V : trace.evaluate(unthinned, { V, k }, `finish in it for ${label}`) };
     };
     const first = coat(true);
     const alike = given.firstCoverage === undefined && given.firstThinnerParts === undefined;
@@ -168,7 +168,7 @@ export const finishQuantity = recipe({
     const perCoat = Array.from({ length: given.coats }, (_, i) => (i === 0 ? first.V : later.V));
     const volume = first.V + (given.coats - 1) * later.V;
     const finish = first.F + (given.coats - 1) * later.F;
-    const tins = work.apply(
+    const tins = trace.evaluate(
       tinCount,
       { F: finish, T: given.tinSize },
       `tins of ${formatQuantity({ kind: 'liquid', value: given.tinSize })} for ${String(given.coats)} coat${given.coats === 1 ? '' : 's'}`,
@@ -191,7 +191,7 @@ export const finishQuantity = recipe({
       when: (given) =>
         given.coverage < printedCoverages().low.amount - 1e-9 ||
         given.coverage > printedCoverages().high.amount + 1e-9,
-      says: () => {
+      message: () => {
         const { low, high } = printedCoverages();
         return `printed coverages read here run from ${low.text} to ${high.text}; look at the tin again`;
       },

@@ -1,31 +1,31 @@
-import { barChart } from '../../charts/barChart.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { danger, note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
+import { barChart } from '../../charts/bar-chart.js';
+import { InputError } from '../../units/input-error.js';
+import { danger, note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
 import { grits, gritField, type Grit } from './grit.js';
 
 const step = formula({
   symbol: 'q',
-  gives: letter('ratio', 'how many times finer the next grit is'),
-  text: 'a / b',
-  where: {
-    a: letter('thickness', 'grain of the grit before', { in: 'um' }),
-    b: letter('thickness', 'grain of the next grit', { in: 'um' }),
+  result: variable('ratio', 'how many times finer the next grit is'),
+  expression: 'a / b',
+  variables: {
+    a: variable('thickness', 'grain of the grit before', { unit: 'um' }),
+    b: variable('thickness', 'grain of the next grit', { unit: 'um' }),
   },
   basis: 'definition',
 });
 const leastSteps = formula({
   symbol: 'n',
-  gives: letter('count', 'steps that no sequence can go below'),
-  text: 'ceil(log(a / b) / log(q) - 10^(-9))',
-  where: {
-    a: letter('thickness', 'grain of the first grit', { in: 'um' }),
-    b: letter('thickness', 'grain of the last grit', { in: 'um' }),
-    q: letter('ratio', 'the greatest step allowed'),
+  result: variable('count', 'steps that no sequence can go below'),
+  expression: 'ceil(log(a / b) / log(q) - 10^(-9))',
+  variables: {
+    a: variable('thickness', 'grain of the first grit', { unit: 'um' }),
+    b: variable('thickness', 'grain of the last grit', { unit: 'um' }),
+    q: variable('ratio', 'the greatest step allowed'),
   },
   basis: 'geometry',
 });
@@ -34,7 +34,7 @@ const leastSteps = formula({
  * Which grits to sand with from a coarse one to a fine one: the fewest, each at most `stepRatio` times finer in grain
  * than the one before, and of those sequences the most even. Sizes are averages of the FEPA (P) series; papers marked
  * without a P follow other series. How large a step may be is common practice: 1.5 for fine work, 2 for floors.
- * @throws Refusal when `to` is coarser than `from`, or the grits there are leave too large a gap
+ * @throws InputError when `to` is coarser than `from`, or the grits there are leave too large a gap
  */
 export const gritSequence = recipe({
   name: 'gritSequence',
@@ -44,17 +44,17 @@ export const gritSequence = recipe({
     'Which grits to sand with, the fewest whose steps are small enough to take the last scratches out. For papers of the FEPA (P) series.',
   sources: [],
   inputs: {
-    from: gritField({ says: 'the first grit, coarse enough for the worst scratch' }),
-    to: gritField({ says: 'the last grit' }),
+    from: gritField({ label: 'the first grit, coarse enough for the worst scratch' }),
+    to: gritField({ label: 'the last grit' }),
     stepRatio: field.ratio({
       symbol: 'q',
-      says: 'greatest step: how many times finer the next grit may be',
+      label: 'greatest step: how many times finer the next grit may be',
       min: 1.1,
       max: 4,
       default: 1.8,
     }),
-    grits: field.list(gritField({ says: 'a grit' }), {
-      says: 'the grits there are; default all of the series',
+    grits: field.list(gritField({ label: 'a grit' }), {
+      label: 'the grits there are; default all of the series',
       optional: true,
       most: 100,
     }),
@@ -62,40 +62,40 @@ export const gritSequence = recipe({
   outputs: {
     steps: out.table(
       {
-        grit: out.text({ says: 'grit' }),
-        grain: out.thickness({ says: 'average grain' }),
-        finer: out.ratio({ says: 'times finer than the one before', optional: true }),
+        grit: out.text({ label: 'grit' }),
+        grain: out.thickness({ label: 'average grain' }),
+        finer: out.ratio({ label: 'times finer than the one before', optional: true }),
       },
-      { says: 'Sand in this order' },
+      { label: 'Sand in this order' },
     ),
-    grades: out.text({ says: 'the sequence' }),
-    count: out.count({ says: 'grits' }),
-    largestStep: out.ratio({ says: 'the largest step' }),
+    grades: out.text({ label: 'the sequence' }),
+    count: out.count({ label: 'grits' }),
+    largestStep: out.ratio({ label: 'the largest step' }),
   },
   formulas: [leastSteps, step],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const { from, to, stepRatio } = given;
     if (to.size > from.size)
-      throw new Refusal({
+      throw new InputError({
         field: 'to',
-        says: `got ${to.name}, coarser than ${from.name}; takes ${from.name} or a finer grit`,
+        message: `got ${to.name}, coarser than ${from.name}; takes ${from.name} or a finer grit`,
       });
     const there = [...new Map([from, to, ...(given.grits ?? grits())].map((g) => [g.name, g])).values()].sort(
       (a, b) => b.size - a.size,
     );
     const at = (grit: Grit): number => there.findIndex((g) => g.name === grit.name);
     const owned = there.slice(at(from), at(to) + 1);
-    for (const g of owned) if (g.row.read === 'memory') work.source(g.row.citation);
-    work.source((owned[0] as Grit).row.citation);
-    if (from.name !== to.name) work.apply(leastSteps, { a: from.size, b: to.size, q: stepRatio });
+    for (const g of owned) if (g.row.read === 'memory') trace.source(g.row.citation);
+    trace.source((owned[0] as Grit).row.citation);
+    if (from.name !== to.name) trace.evaluate(leastSteps, { a: from.size, b: to.size, q: stepRatio });
     const path = shortest(owned, stepRatio);
-    work.say(
+    trace.note(
       `${String(path.length)} grits out of the ${String(owned.length)} from ${from.name} to ${to.name}: the fewest whose steps are all at most ${String(stepRatio)}, and the most even of those.`,
     );
     const finer = path
       .slice(1)
       .map((g, i) =>
-        work.apply(step, { a: (path[i] as Grit).size, b: g.size }, `${(path[i] as Grit).name} to ${g.name}`),
+        trace.evaluate(step, { a: (path[i] as Grit).size, b: g.size }, `${(path[i] as Grit).name} to ${g.name}`),
       );
     return {
       steps: [
@@ -139,7 +139,7 @@ export const gritSequence = recipe({
   example: { from: 'P80', to: 'P220' },
 });
 
-/** The path with the fewest grits; among those the least sum of squared logarithms of its steps. @throws Refusal naming the gap */
+/** The path with the fewest grits; among those the least sum of squared logarithms of its steps. @throws InputError naming the gap */
 function shortest(owned: readonly Grit[], stepRatio: number): Grit[] {
   const best: { count: number; uneven: number; before: number }[] = owned.map((_, i) => ({
     count: i === 0 ? 1 : Infinity,
@@ -161,9 +161,9 @@ function shortest(owned: readonly Grit[], stepRatio: number): Grit[] {
   const b = owned[gap];
   if (b) {
     const a = owned[gap - 1] as Grit;
-    throw new Refusal({
+    throw new InputError({
       field: 'stepRatio',
-      says: `got ${String(stepRatio)}, but from ${a.name} to ${b.name} the grain gets ${(a.size / b.size).toFixed(2)} times finer with no grit between; takes at least that, or a grit between them`,
+      message: `got ${String(stepRatio)}, but from ${a.name} to ${b.name} the grain gets ${(a.size / b.size).toFixed(2)} times finer with no grit between; takes at least that, or a grit between them`,
     });
   }
   const path: Grit[] = [];

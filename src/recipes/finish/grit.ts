@@ -1,7 +1,7 @@
 // Grits of coated abrasives by their FEPA names and grain sizes, from data/grit-sizes.fepa.csv.
-import { Refusal, shown } from '../../quantities/refusal.js';
-import { makeField, type Field } from '../../recipe/field.js';
-import { tableRows, type DataRow } from '../../timber/tables.js';
+import { InputError, inspectValue } from '../../units/input-error.js';
+import { makeField, type Field } from '../../engine/field.js';
+import { tableRows, type DataRow } from '../../materials/data-tables.js';
 
 export interface Grit {
   /** P80. */
@@ -24,7 +24,7 @@ export function grits(): readonly Grit[] {
 }
 
 interface Options {
-  readonly says: string;
+  readonly label: string;
 }
 
 /** A field that takes a grit: "P80", "80" or 80. */
@@ -47,17 +47,17 @@ export function gritField<const O extends Options>(options: O): Field<string | n
             .sort((a, b) => Math.abs(Number(a.name.slice(1)) - n) - Math.abs(Number(b.name.slice(1)) - n))
             .slice(0, 2)
             .map((g) => g.name);
-    throw new Refusal(
-      `got ${shown(value)}, takes ${takes}${near.length > 0 ? `; the nearest are ${near.join(' and ')}` : ''}`,
+    throw new InputError(
+      `got ${inspectValue(value)}, takes ${takes}${near.length > 0 ? `; the nearest are ${near.join(' and ')}` : ''}`,
     );
   };
   return makeField<string | number, Grit, O>(
     {
       kind: 'grit',
-      takes,
+      expects: takes,
       read,
-      fits: (v) => typeof v === 'string' || typeof v === 'number',
-      show: (g) => g.name,
+      accepts: (v) => typeof v === 'string' || typeof v === 'number',
+      format: (g) => g.name,
     },
     options,
   ) as unknown as Field<string | number, Grit, false>;

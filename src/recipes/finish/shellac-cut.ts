@@ -1,62 +1,62 @@
-import { lineChart } from '../../charts/lineChart.js';
-import { formatQuantity } from '../../quantities/format.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { dataCaution, note, type Caution } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
-import { tableRows } from '../../timber/tables.js';
-import { cutField, poundPerGallon } from './cut.js';
-import { finishDangers } from './dangers.js';
+import { lineChart } from '../../charts/line-chart.js';
+import { formatQuantity } from '../../units/format-quantity.js';
+import { InputError } from '../../units/input-error.js';
+import { dataCaution, note, type Caution } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
+import { tableRows } from '../../materials/data-tables.js';
+import { cutField, poundPerGallon } from './shellac-strength.js';
+import { finishDangers } from './hazards.js';
 
-const cut = letter('concentration', 'cut: flakes to the alcohol they are dissolved in', { in: 'g/L' });
+const cut = variable('concentration', 'cut: flakes to the alcohol they are dissolved in', { unit: 'g/L' });
 const flakesOf = formula({
   symbol: 'm',
-  gives: letter('mass', 'flakes', { in: 'g' }),
-  text: 'C V',
-  where: { C: cut, V: letter('liquid', 'alcohol', { in: 'L' }) },
+  result: variable('mass', 'flakes', { unit: 'g' }),
+  expression: 'C V',
+  variables: { C: cut, V: variable('liquid', 'alcohol', { unit: 'L' }) },
   source: cite('woodcraft-42', 'ounces of flakes to a cup of alcohol'),
 });
 const alcoholOf = formula({
   symbol: 'V',
-  gives: letter('liquid', 'alcohol', { in: 'L' }),
-  text: 'm / C',
-  where: { m: letter('mass', 'flakes', { in: 'g' }), C: cut },
+  result: variable('liquid', 'alcohol', { unit: 'L' }),
+  expression: 'm / C',
+  variables: { m: variable('mass', 'flakes', { unit: 'g' }), C: cut },
   source: cite('woodcraft-42', 'ounces of flakes to a cup of alcohol'),
 });
 // 0.1 US gallon for each pound: what dissolved flakes add to the volume.
-const room = letter('ratio', 'litres that a kilogram of dissolved flakes takes up', { bare: true });
+const room = variable('ratio', 'litres that a kilogram of dissolved flakes takes up', { dimensionless: true });
 const made = formula({
   symbol: 'V_s',
-  gives: letter('liquid', 'shellac made', { in: 'L', bare: true }),
-  text: 'V + b m',
-  where: {
-    V: letter('liquid', 'alcohol', { in: 'L', bare: true }),
+  result: variable('liquid', 'shellac made', { unit: 'L', dimensionless: true }),
+  expression: 'V + b m',
+  variables: {
+    V: variable('liquid', 'alcohol', { unit: 'L', dimensionless: true }),
     b: room,
-    m: letter('mass', 'flakes', { in: 'kg', bare: true }),
+    m: variable('mass', 'flakes', { unit: 'kg', dimensionless: true }),
   },
   source: cite('shellac-chart', 'room that flakes take: 0.1 gal a pound'),
 });
 const toAdd = formula({
   symbol: 'p',
-  gives: letter('ratio', 'parts of alcohol to one of the shellac there is'),
-  text: '(C_1 / C_2 - 1) / (1 + b C_1 / 1000)',
-  where: {
-    C_1: letter('concentration', 'cut there is', { in: 'g/L', bare: true }),
-    C_2: letter('concentration', 'cut wanted', { in: 'g/L', bare: true }),
+  result: variable('ratio', 'parts of alcohol to one of the shellac there is'),
+  expression: '(C_1 / C_2 - 1) / (1 + b C_1 / 1000)',
+  variables: {
+    C_1: variable('concentration', 'cut there is', { unit: 'g/L', dimensionless: true }),
+    C_2: variable('concentration', 'cut wanted', { unit: 'g/L', dimensionless: true }),
     b: room,
   },
   source: cite('shellac-chart', 'room that flakes take: 0.1 gal a pound'),
 });
 const addVolume = formula({
   symbol: 'V_a',
-  gives: letter('liquid', 'alcohol to add', { in: 'mL' }),
-  text: 'p V_1',
-  where: {
-    p: letter('ratio', 'parts of alcohol to one of the shellac there is'),
-    V_1: letter('liquid', 'shellac there is', { in: 'mL' }),
+  result: variable('liquid', 'alcohol to add', { unit: 'mL' }),
+  expression: 'p V_1',
+  variables: {
+    p: variable('ratio', 'parts of alcohol to one of the shellac there is'),
+    V_1: variable('liquid', 'shellac there is', { unit: 'mL' }),
   },
   basis: 'definition',
 });
@@ -68,7 +68,7 @@ const roomOfFlakes = (0.1 * 3.785411784) / 0.45359237;
  * Flakes and alcohol for a cut of shellac, and how to thin a cut there is to a weaker one. A cut is pounds of flakes to
  * a US gallon of alcohol (a plain number such as 2), or a mass per litre such as "240 g/L"; both of the alcohol, not of
  * the mix, whose volume is larger by what the flakes take up (0.1 gal a pound). `volume` in and out is alcohol.
- * @throws Refusal when neither flakes, volume nor existing is given, or the cut wanted is stronger than the one there is
+ * @throws InputError when neither flakes, volume nor existing is given, or the cut wanted is stronger than the one there is
  */
 export const shellacCut = recipe({
   name: 'shellacCut',
@@ -78,71 +78,71 @@ export const shellacCut = recipe({
     'Flakes and alcohol for a cut of shellac, or the alcohol that thins one cut to a weaker. Cuts are by pounds to the US gallon of alcohol, or grams to the litre.',
   sources: [],
   inputs: {
-    cut: cutField({ says: 'cut wanted: pounds of flakes to a US gallon of alcohol' }),
-    flakes: field.mass({ symbol: 'm', says: 'flakes there are', above: '0 g', max: '1 t', optional: true }),
+    cut: cutField({ label: 'cut wanted: pounds of flakes to a US gallon of alcohol' }),
+    flakes: field.mass({ symbol: 'm', label: 'flakes there are', above: '0 g', max: '1 t', optional: true }),
     volume: field.liquid({
       symbol: 'V',
-      says: 'alcohol to make it with',
+      label: 'alcohol to make it with',
       above: '0 mL',
       max: '10000 L',
       optional: true,
     }),
     existing: field.liquid({
       symbol: 'V_1',
-      says: 'ready-made shellac there is, to thin',
+      label: 'ready-made shellac there is, to thin',
       above: '0 mL',
       max: '10000 L',
       optional: true,
     }),
-    existingCut: cutField({ says: 'cut of the ready-made shellac', optional: true }),
+    existingCut: cutField({ label: 'cut of the ready-made shellac', optional: true }),
   },
   outputs: {
-    mass: out.mass({ says: 'flakes, or those already dissolved' }),
-    volume: out.liquid({ says: 'alcohol in all' }),
-    made: out.liquid({ says: 'shellac made' }),
-    addAlcohol: out.liquid({ says: 'alcohol to add to what there is', optional: true }),
-    partsAlcohol: out.ratio({ says: 'parts of alcohol to one part of what there is', optional: true }),
-    solids: out.share({ says: 'share of the volume that the flakes take' }),
+    mass: out.mass({ label: 'flakes, or those already dissolved' }),
+    volume: out.liquid({ label: 'alcohol in all' }),
+    made: out.liquid({ label: 'shellac made' }),
+    addAlcohol: out.liquid({ label: 'alcohol to add to what there is', optional: true }),
+    partsAlcohol: out.ratio({ label: 'parts of alcohol to one part of what there is', optional: true }),
+    solids: out.share({ label: 'share of the volume that the flakes take' }),
   },
   formulas: [flakesOf, alcoholOf, made, toAdd, addVolume],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const C = given.cut;
     const ways = (['flakes', 'volume', 'existing'] as const).filter((n) => given[n] !== undefined);
     if (ways.length !== 1)
-      throw new Refusal({
+      throw new InputError({
         field: ways[1] ?? 'volume',
-        says: `got ${ways.length === 0 ? 'none' : ways.join(' and ')}, takes one of volume (alcohol, such as "500 mL"), flakes (such as "100 g") or existing (shellac to thin)`,
+        message: `got ${ways.length === 0 ? 'none' : ways.join(' and ')}, takes one of volume (alcohol, such as "500 mL"), flakes (such as "100 g") or existing (shellac to thin)`,
       });
     const b = roomOfFlakes;
     if (given.existing === undefined) {
       if (given.existingCut !== undefined)
-        throw new Refusal({
+        throw new InputError({
           field: 'existing',
-          says: 'missing; takes how much of that cut there is, such as "500 mL"',
+          message: 'missing; takes how much of that cut there is, such as "500 mL"',
         });
-      const m = given.flakes ?? work.apply(flakesOf, { C, V: given.volume as number });
-      const V = given.volume ?? work.apply(alcoholOf, { m, C });
-      const V_s = work.apply(made, { V, b, m });
+      const m = given.flakes ?? trace.evaluate(flakesOf, { C, V: given.volume as number });
+      const V = given.volume ?? trace.evaluate(alcoholOf, { m, C });
+      const V_s = trace.evaluate(made, { V, b, m });
       return { mass: m, volume: V, made: V_s, solids: (b * m) / 1000 / V_s };
     }
     const C_1 = given.existingCut;
     if (C_1 === undefined)
-      throw new Refusal({
+      throw new InputError({
         field: 'existingCut',
-        says: 'missing; takes the cut of the shellac there is, such as 3 or "360 g/L"',
+        message: 'missing; takes the cut of the shellac there is, such as 3 or "360 g/L"',
       });
     if (C > C_1 * (1 + 1e-12))
-      throw new Refusal({
+      throw new InputError({
         field: 'cut',
-        says: `got ${formatQuantity({ kind: 'concentration', value: C })}, stronger than the ${formatQuantity({ kind: 'concentration', value: C_1 })} there is; takes a weaker cut: alcohol only thins`,
+        message: `got ${formatQuantity({ kind: 'concentration', value: C })}, stronger than the ${formatQuantity({ kind: 'concentration', value: C_1 })} there is; takes a weaker cut: alcohol only thins`,
       });
-    const p = Math.max(0, work.apply(toAdd, { C_1, C_2: C, b }));
-    const V_a = work.apply(addVolume, { p, V_1: given.existing });
+    const p = Math.max(0, trace.evaluate(toAdd, { C_1, C_2: C, b }));
+    const V_a = trace.evaluate(addVolume, { p, V_1: given.existing });
     // What is in the jar: its alcohol and its flakes, by the same rule.
     const alcohol = given.existing / (1 + (b * C_1) / 1000);
     const m = C_1 * alcohol;
     const V = alcohol + V_a;
-    const V_s = work.apply(made, { V, b, m });
+    const V_s = trace.evaluate(made, { V, b, m });
     return { mass: m, volume: V, made: V_s, addAlcohol: V_a, partsAlcohol: p, solids: (b * m) / 1000 / V_s };
   },
   cautions: (given) => [

@@ -1,43 +1,43 @@
-import { lineChart } from '../../charts/lineChart.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
-import { finishDangers } from './dangers.js';
+import { lineChart } from '../../charts/line-chart.js';
+import { InputError } from '../../units/input-error.js';
+import { note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
+import { finishDangers } from './hazards.js';
 
-const tin = letter('share', 'solids of the finish as it comes, by volume', { in: '%' });
-const thinned = letter('share', 'solids of the thinned finish, by volume', { in: '%' });
-const parts = letter('ratio', 'parts of thinner to one of finish');
+const tin = variable('share', 'solids of the finish as it comes, by volume', { unit: '%' });
+const thinned = variable('share', 'solids of the thinned finish, by volume', { unit: '%' });
+const parts = variable('ratio', 'parts of thinner to one of finish');
 
 const solidsAfter = formula({
   symbol: 'S',
-  gives: thinned,
-  text: 'S_0 / (1 + k)',
-  where: { S_0: tin, k: parts },
+  result: thinned,
+  expression: 'S_0 / (1 + k)',
+  variables: { S_0: tin, k: parts },
   source: cite('strands-volume-solids', 'volume solids after thinning'),
 });
 const partsFor = formula({
   symbol: 'k',
-  gives: parts,
-  text: 'S_0 / S - 1',
-  where: { S_0: tin, S: thinned },
+  result: parts,
+  expression: 'S_0 / S - 1',
+  variables: { S_0: tin, S: thinned },
   source: cite('strands-volume-solids', 'volume solids after thinning, turned round'),
 });
 const share = formula({
   symbol: 'p',
-  gives: letter('share', 'thinner as a share of the mix', { in: '%' }),
-  text: '100 k / (1 + k)',
-  where: { k: parts },
+  result: variable('share', 'thinner as a share of the mix', { unit: '%' }),
+  expression: '100 k / (1 + k)',
+  variables: { k: parts },
   basis: 'definition',
 });
 
 /**
  * How far thinning takes the solids of a finish down, or how much thinner brings them to a wanted figure, such as a
  * wiping finish from a brushing one. Shares by volume; `thinnerParts` to one part of finish as it comes from the tin.
- * @throws Refusal when neither or both of target and thinnerParts are given, or the target is above the tin's solids
+ * @throws InputError when neither or both of target and thinnerParts are given, or the target is above the tin's solids
  */
 export const thinToSolids = recipe({
   name: 'thinToSolids',
@@ -49,50 +49,50 @@ export const thinToSolids = recipe({
   inputs: {
     volumeSolids: field.share({
       symbol: 'S_0',
-      says: 'solids of the finish as it comes, by volume, from its data sheet',
+      label: 'solids of the finish as it comes, by volume, from its data sheet',
       above: '0 %',
       max: '100 %',
     }),
     target: field.share({
       symbol: 'S',
-      says: 'solids wanted after thinning',
+      label: 'solids wanted after thinning',
       above: '0 %',
       max: '100 %',
       optional: true,
     }),
     thinnerParts: field.ratio({
       symbol: 'k',
-      says: 'parts of thinner to one part of finish',
+      label: 'parts of thinner to one part of finish',
       min: 0,
       max: 1000,
       optional: true,
     }),
   },
   outputs: {
-    thinnerParts: out.ratio({ says: 'parts of thinner to one part of finish' }),
-    solids: out.share({ says: 'solids of the mix, by volume' }),
-    thinnerShare: out.share({ says: 'thinner as a share of the mix' }),
-    perLitre: out.liquid({ says: 'thinner to a litre of finish' }),
+    thinnerParts: out.ratio({ label: 'parts of thinner to one part of finish' }),
+    solids: out.share({ label: 'solids of the mix, by volume' }),
+    thinnerShare: out.share({ label: 'thinner as a share of the mix' }),
+    perLitre: out.liquid({ label: 'thinner to a litre of finish' }),
   },
   formulas: [solidsAfter, partsFor, share],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const S_0 = given.volumeSolids;
     if ((given.target === undefined) === (given.thinnerParts === undefined)) {
-      throw new Refusal({
+      throw new InputError({
         field: 'target',
-        says: `got ${given.target === undefined ? 'neither target nor thinnerParts' : 'target and thinnerParts both'}, takes one of them: the solids wanted, such as "20 %", or the parts of thinner, such as 0.5`,
+        message: `got ${given.target === undefined ? 'neither target nor thinnerParts' : 'target and thinnerParts both'}, takes one of them: the solids wanted, such as "20 %", or the parts of thinner, such as 0.5`,
       });
     }
     const target = given.target ?? 0;
     if (target > S_0) {
-      throw new Refusal({
+      throw new InputError({
         field: 'target',
-        says: `got ${(target * 100).toPrecision(3)} %, takes at most the ${(S_0 * 100).toPrecision(3)} % of the finish itself: thinner only brings solids down`,
+        message: `got ${(target * 100).toPrecision(3)} %, takes at most the ${(S_0 * 100).toPrecision(3)} % of the finish itself: thinner only brings solids down`,
       });
     }
-    const k = given.thinnerParts ?? work.apply(partsFor, { S_0, S: given.target as number });
-    const solids = work.apply(solidsAfter, { S_0, k });
-    return { thinnerParts: k, solids, thinnerShare: work.apply(share, { k }), perLitre: k * 1e-3 };
+    const k = given.thinnerParts ?? trace.evaluate(partsFor, { S_0, S: given.target as number });
+    const solids = trace.evaluate(solidsAfter, { S_0, k });
+    return { thinnerParts: k, solids, thinnerShare: trace.evaluate(share, { k }), perLitre: k * 1e-3 };
   },
   cautions: (_given, answer) => [
     ...finishDangers([]),

@@ -1,23 +1,23 @@
-import { lineChart } from '../../charts/lineChart.js';
-import { formatQuantity } from '../../quantities/format.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
-import { finishDangers } from './dangers.js';
+import { lineChart } from '../../charts/line-chart.js';
+import { formatQuantity } from '../../units/format-quantity.js';
+import { InputError } from '../../units/input-error.js';
+import { note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
+import { finishDangers } from './hazards.js';
 
-const voc = (says: string) => letter('concentration', says, { in: 'g/L' });
-const share = (says: string) => letter('share', says, { in: '%' });
+const voc = (label: string) => variable('concentration', label, { unit: 'g/L' });
+const share = (label: string) => variable('share', label, { unit: '%' });
 
 // Water does not count: neither in the mass that evaporates nor in the volume it is divided by.
 const lessWater = formula({
   symbol: 'C_0',
-  gives: voc('VOC of the finish, less water'),
-  text: 'D * (100 - s - w) / (100 - w D / D_w)',
-  where: {
+  result: voc('VOC of the finish, less water'),
+  expression: 'D * (100 - s - w) / (100 - w D / D_w)',
+  variables: {
     s: share('solids by mass'),
     w: share('water by mass'),
     D: voc('density of the finish'),
@@ -27,12 +27,12 @@ const lessWater = formula({
 });
 const mixed = formula({
   symbol: 'C',
-  gives: voc('VOC of the mix, less water and exempt solvent'),
-  text: '(C_0 * (1 - e / 100) + k C_1 * (1 - u / 100)) / ((1 - e / 100) + k * (1 - u / 100))',
-  where: {
+  result: voc('VOC of the mix, less water and exempt solvent'),
+  expression: '(C_0 * (1 - e / 100) + k C_1 * (1 - u / 100)) / ((1 - e / 100) + k * (1 - u / 100))',
+  variables: {
     C_0: voc('VOC of the finish'),
     C_1: voc('VOC of the thinner'),
-    k: letter('ratio', 'parts of thinner to one of finish'),
+    k: variable('ratio', 'parts of thinner to one of finish'),
     e: share('water and exempt solvent in the finish, by volume'),
     u: share('water and exempt solvent in the thinner, by volume'),
   },
@@ -40,12 +40,12 @@ const mixed = formula({
 });
 const asIs = formula({
   symbol: 'C_a',
-  gives: voc('VOC in a litre of the mix as it stands'),
-  text: '(C_0 * (1 - e / 100) + k C_1 * (1 - u / 100)) / (1 + k)',
-  where: {
+  result: voc('VOC in a litre of the mix as it stands'),
+  expression: '(C_0 * (1 - e / 100) + k C_1 * (1 - u / 100)) / (1 + k)',
+  variables: {
     C_0: voc('VOC of the finish'),
     C_1: voc('VOC of the thinner'),
-    k: letter('ratio', 'parts of thinner to one of finish'),
+    k: variable('ratio', 'parts of thinner to one of finish'),
     e: share('water and exempt solvent in the finish, by volume'),
     u: share('water and exempt solvent in the thinner, by volume'),
   },
@@ -70,94 +70,94 @@ export const thinnedVoc = recipe({
   inputs: {
     voc: field.concentration({
       symbol: 'C_0',
-      says: 'VOC of the finish as it comes, less water, from its label',
+      label: 'VOC of the finish as it comes, less water, from its label',
       min: '0 g/L',
       max: '1500 g/L',
       optional: true,
     }),
     thinnerParts: field.ratio({
       symbol: 'k',
-      says: 'parts of thinner to one part of finish',
+      label: 'parts of thinner to one part of finish',
       min: 0,
       max: 100,
     }),
     density: field.density({
-      says: 'density of a thinner all of which evaporates',
+      label: 'density of a thinner all of which evaporates',
       min: '600 g/L',
       max: '1600 g/L',
       default: '790 g/L',
     }),
     thinnerVoc: field.concentration({
       symbol: 'C_1',
-      says: 'VOC of the thinner or second part, where not all of it evaporates; default its density',
+      label: 'VOC of the thinner or second part, where not all of it evaporates; default its density',
       min: '0 g/L',
       max: '1600 g/L',
       optional: true,
     }),
     exempt: field.share({
       symbol: 'e',
-      says: 'water and exempt solvent in the finish, by volume',
+      label: 'water and exempt solvent in the finish, by volume',
       min: '0 %',
       max: '99 %',
       default: '0 %',
     }),
     thinnerExempt: field.share({
       symbol: 'u',
-      says: 'water and exempt solvent in the thinner, by volume; water is 100 %',
+      label: 'water and exempt solvent in the thinner, by volume; water is 100 %',
       min: '0 %',
       max: '100 %',
       default: '0 %',
     }),
     solidsByMass: field.share({
       symbol: 's',
-      says: 'solids of the finish by mass, where voc is not given',
+      label: 'solids of the finish by mass, where voc is not given',
       min: '0 %',
       max: '100 %',
       optional: true,
     }),
     waterByMass: field.share({
       symbol: 'w',
-      says: 'water in the finish by mass, where voc is not given',
+      label: 'water in the finish by mass, where voc is not given',
       min: '0 %',
       max: '100 %',
       optional: true,
     }),
     finishDensity: field.density({
       symbol: 'D',
-      says: 'density of the finish, where voc is not given',
+      label: 'density of the finish, where voc is not given',
       min: '600 g/L',
       max: '3000 g/L',
       optional: true,
     }),
   },
   outputs: {
-    voc: out.concentration({ says: 'VOC of the mix, less water and exempt solvent' }),
-    vocAsIs: out.concentration({ says: 'VOC in a litre of the mix as it stands' }),
-    before: out.concentration({ says: 'VOC of the finish before thinning' }),
-    rise: out.concentration({ says: 'what the thinner adds' }),
+    voc: out.concentration({ label: 'VOC of the mix, less water and exempt solvent' }),
+    vocAsIs: out.concentration({ label: 'VOC in a litre of the mix as it stands' }),
+    before: out.concentration({ label: 'VOC of the finish before thinning' }),
+    rise: out.concentration({ label: 'what the thinner adds' }),
   },
   formulas: [lessWater, mixed, asIs],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const { solidsByMass: s, waterByMass: w, finishDensity: D } = given;
     let C_0 = given.voc;
     if (C_0 === undefined) {
       if (s === undefined || D === undefined)
-        throw new Refusal({
+        throw new InputError({
           field: 'voc',
-          says: 'missing; takes a mass per volume such as "350 g/L", or solidsByMass and finishDensity (and waterByMass) from the data sheet',
+          message: 'missing; takes a mass per volume such as "350 g/L", or solidsByMass and finishDensity (and waterByMass) from the data sheet',
         });
       const water = w ?? 0;
       if (s + water > 1)
-        throw new Refusal({
+        throw new InputError({
           field: 'waterByMass',
-          says: `got ${((s + water) * 100).toPrecision(4)} % together with the solids, takes at most 100 %`,
+          message: `got ${((s + water) * 100).toPrecision(4)} % together with the solids, takes at most 100 %`,
         });
       if (water * D >= waterDensity * 0.999)
-        throw new Refusal({
+        throw new InputError({
           field: 'waterByMass',
-          says: 'got water that alone fills the whole volume at this density; takes the mass shares of one data sheet',
+          message: 'got water that alone fills the whole volume at this density; takes the mass shares of one data sheet',
         });
-      C_0 = work.apply(lessWater, { s, w: water, D, D_w: waterDensity });
+      C_0 = trace.evaluate(lessWater, { s, w: water, D, D_w: waterDensity });
     }
     const at = {
       C_0,
@@ -166,8 +166,8 @@ export const thinnedVoc = recipe({
       e: given.exempt,
       u: given.thinnerExempt,
     };
-    const C = work.apply(mixed, at);
-    return { voc: C, vocAsIs: work.apply(asIs, at), before: C_0, rise: C - C_0 };
+    const C = trace.evaluate(mixed, at);
+    return { voc: C, vocAsIs: trace.evaluate(asIs, at), before: C_0, rise: C - C_0 };
   },
   cautions: (given) => [
     ...finishDangers([]),

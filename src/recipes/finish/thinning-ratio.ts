@@ -1,12 +1,12 @@
-import { barChart } from '../../charts/barChart.js';
-import { formatQuantity } from '../../quantities/format.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { amountField, amountOutput, type Amount, type Measure } from './amount.js';
-import { finishDangers } from './dangers.js';
+import { barChart } from '../../charts/bar-chart.js';
+import { formatQuantity } from '../../units/format-quantity.js';
+import { InputError } from '../../units/input-error.js';
+import { note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { amountField, amountOutput, type Amount, type Measure } from './finish-amount.js';
+import { finishDangers } from './hazards.js';
 import {
   added,
   batchIn,
@@ -31,7 +31,7 @@ import {
  * `parts`: name to ratio, by volume or by mass. `batch`, `have`: litres or kilograms; `densities` are needed only to
  * go from one to the other. Not for two-pack finishes, whose maker's ratio must be kept to the gram.
  * Mixing is taken to lose no volume: the shrinkage of such mixes is far below what a jug can show.
- * @throws Refusal when neither batch nor have is given, when a name in have is not among the parts, or a density is missing
+ * @throws InputError when neither batch nor have is given, when a name in have is not among the parts, or a density is missing
  */
 export const thinningRatio = recipe({
   name: 'thinningRatio',
@@ -41,47 +41,47 @@ export const thinningRatio = recipe({
     'How much of each part to pour or weigh for a batch, or the most that what is left in the tins will make. Not for two-pack finishes with a hardener.',
   sources: [],
   inputs: {
-    parts: field.record(field.ratio({ says: 'parts of it in the mix', above: 0, max: 10_000 }), {
-      says: 'the parts by name, such as oil 2, varnish 1, spirit 1',
+    parts: field.record(field.ratio({ label: 'parts of it in the mix', above: 0, max: 10_000 }), {
+      label: 'the parts by name, such as oil 2, varnish 1, spirit 1',
     }),
-    batch: amountField({ says: 'how much mix is wanted', optional: true }),
-    have: field.record(amountField({ says: 'how much of it is there', orNone: true }), {
-      says: 'what is left of each part; a part not named can be bought',
+    batch: amountField({ label: 'how much mix is wanted', optional: true }),
+    have: field.record(amountField({ label: 'how much of it is there', orNone: true }), {
+      label: 'what is left of each part; a part not named can be bought',
       optional: true,
     }),
     by: field.choice(['volume', 'mass'], {
-      says: 'whether the parts are of volume or of mass; default as the amounts are given',
+      label: 'whether the parts are of volume or of mass; default as the amounts are given',
       optional: true,
     }),
-    densities: field.record(field.density({ says: 'its density', min: '400 kg/m3', max: '3000 kg/m3' }), {
-      says: 'density of each part, to go between volume and mass',
+    densities: field.record(field.density({ label: 'its density', min: '400 kg/m3', max: '3000 kg/m3' }), {
+      label: 'density of each part, to go between volume and mass',
       optional: true,
     }),
     thinner: field.text({
-      says: 'which part is the thinner; default the one whose name says so, else the last',
+      label: 'which part is the thinner; default the one whose name says so, else the last',
       optional: true,
     }),
   },
   outputs: {
-    amounts: out.record(amountOutput({ says: 'amount' }), { says: 'amount of each part' }),
-    total: amountOutput({ says: 'the mix in all' }),
-    limiting: out.text({ says: 'part that runs out first', optional: true }),
-    left: out.record(amountOutput({ says: 'left' }), { says: 'left in the tins afterwards', optional: true }),
-    toBuy: out.record(amountOutput({ says: 'to buy' }), { says: 'to buy', optional: true }),
-    thinnerAdded: out.share({ says: 'thinner added, against what it is added to', optional: true }),
-    thinnerShare: out.share({ says: 'thinner as a share of the mix', optional: true }),
+    amounts: out.record(amountOutput({ label: 'amount' }), { label: 'amount of each part' }),
+    total: amountOutput({ label: 'the mix in all' }),
+    limiting: out.text({ label: 'part that runs out first', optional: true }),
+    left: out.record(amountOutput({ label: 'left' }), { label: 'left in the tins afterwards', optional: true }),
+    toBuy: out.record(amountOutput({ label: 'to buy' }), { label: 'to buy', optional: true }),
+    thinnerAdded: out.share({ label: 'thinner added, against what it is added to', optional: true }),
+    thinnerShare: out.share({ label: 'thinner as a share of the mix', optional: true }),
     pour: out.table(
       {
-        part: out.text({ says: 'part' }),
-        add: amountOutput({ says: 'to add' }),
-        fillTo: amountOutput({ says: 'the jug or the scale then shows' }),
-        share: out.share({ says: 'share of the mix' }),
+        part: out.text({ label: 'part' }),
+        add: amountOutput({ label: 'to add' }),
+        fillTo: amountOutput({ label: 'the jug or the scale then shows' }),
+        share: out.share({ label: 'share of the mix' }),
       },
-      { says: 'In the order given, into one jug or on one scale' },
+      { label: 'In the order given, into one jug or on one scale' },
     ),
   },
   formulas: [shareOfMix, poured, weighed, partPoured, partWeighed, added, ofMix, toMass, toVolume],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const names = Object.keys(given.parts);
     const R = names.reduce((sum, n) => sum + (given.parts[n] as number), 0);
     checkNames('have', given.have, names);
@@ -92,12 +92,12 @@ export const thinningRatio = recipe({
         : given.by === 'mass'
           ? 'mass'
           : 'liquid';
-    if (!work.silent)
-      work.say(
+    if (!trace.silent)
+      trace.note(
         `${names.map((n) => `${n} ${String(given.parts[n])}`).join(' + ')}: ${String(Number(R.toPrecision(10)))} parts in all, by ${measure === 'mass' ? 'mass' : 'volume'}.`,
       );
     const asMeasured = (name: string, a: Amount, where: string): number =>
-      converted(name, a, measure, given.densities, where, work);
+      converted(name, a, measure, given.densities, where, trace);
     const have =
       given.have &&
       Object.fromEntries(Object.entries(given.have).map(([n, a]) => [n, asMeasured(n, a, `have.${n}`)]));
@@ -106,7 +106,7 @@ export const thinningRatio = recipe({
       have &&
       Object.entries(have).map(
         ([n, h]) =>
-          [n, part(measure, h, given.parts[n] as number, work, `${n}: what one part could be`)] as const,
+          [n, part(measure, h, given.parts[n] as number, trace, `${n}: what one part could be`)] as const,
       );
     const least = one?.reduce((a, b) => (b[1] < a[1] ? b : a));
     let whole: number;
@@ -114,14 +114,14 @@ export const thinningRatio = recipe({
       whole =
         given.batch.kind === measure
           ? given.batch.value
-          : batchIn(measure, given.batch, given.parts, R, given.densities, work);
+          : batchIn(measure, given.batch, given.parts, R, given.densities, trace);
     else if (least) {
       whole = least[1] * R;
-      work.say(`${least[0]} gives the smallest part, so it runs out first and sets the whole.`);
+      trace.note(`${least[0]} gives the smallest part, so it runs out first and sets the whole.`);
     } else
-      throw new Refusal({
+      throw new InputError({
         field: 'batch',
-        says: 'missing; takes how much mix is wanted, such as "2 L", or give have with what is left in the tins',
+        message: 'missing; takes how much mix is wanted, such as "2 L", or give have with what is left in the tins',
       });
 
     const amounts: Record<string, Amount> = {};
@@ -130,24 +130,24 @@ export const thinningRatio = recipe({
       const r = given.parts[n] as number;
       const value =
         measure === 'mass'
-          ? work.apply(weighed, { M: whole, r, R }, `${n} to weigh`)
-          : work.apply(poured, { V: whole, r, R }, `${n} to pour`);
+          ? trace.evaluate(weighed, { M: whole, r, R }, `${n} to weigh`)
+          : trace.evaluate(poured, { V: whole, r, R }, `${n} to pour`);
       level += value;
       amounts[n] = { kind: measure, value };
       return {
         part: n,
         add: { kind: measure, value },
         fillTo: { kind: measure, value: level },
-        share: work.apply(shareOfMix, { r, R }, `${n} as a share of the mix`),
+        share: trace.evaluate(shareOfMix, { r, R }, `${n} as a share of the mix`),
       };
     });
     const thin = names.length > 1 ? thinnerOf(names, given.thinner) : undefined;
     let thinning = {};
     if (thin !== undefined) {
-      const t = work.apply(added, { r: given.parts[thin] as number, R }, `${thin} added, against the rest`);
-      const s = work.apply(ofMix, { t }, `${thin} as a share of the mix`);
+      const t = trace.evaluate(added, { r: given.parts[thin] as number, R }, `${thin} added, against the rest`);
+      const s = trace.evaluate(ofMix, { t }, `${thin} as a share of the mix`);
       thinning = { thinnerAdded: t, thinnerShare: s };
-      work.say(
+      trace.note(
         `The two are not the same figure: adding 20 % of ${thin} to a tin does not make a mix that is 20 % ${thin}, since the mix has grown too; 20 on 100 is 20 of 120, or 16.7 %. For 20 % of the mix, 25 % must be added.`,
       );
     }

@@ -1,21 +1,21 @@
-import { danger, note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { nanometres } from '../../recipe/nanometre.js';
-import { tableRows, type DataRow } from '../../timber/tables.js';
-import { biscuitPicture } from './biscuit-picture.js';
+import { danger, note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { InputError } from '../../units/input-error.js';
+import { nanometres } from '../../engine/nanometres.js';
+import { tableRows, type DataRow } from '../../materials/data-tables.js';
+import { biscuitPicture } from './biscuit-drawing.js';
 
-const mm = (says: string) => letter('length', says, { in: 'mm' });
+const mm = (label: string) => variable('length', label, { unit: 'mm' });
 
 // A millionth is taken off before rounding up, or 900/150 could come out one biscuit too many by the last binary digit.
 const gaps = formula({
   symbol: 'n',
-  gives: letter('count', 'gaps between biscuits'),
-  text: 'max(0, ceil((L - 2 e) / s - 10^(-6)))',
-  where: {
+  result: variable('count', 'gaps between biscuits'),
+  expression: 'max(0, ceil((L - 2 e) / s - 10^(-6)))',
+  variables: {
     L: mm('length of the joint'),
     e: mm('from each end to the middle of the first biscuit'),
     s: mm('greatest spacing'),
@@ -24,27 +24,27 @@ const gaps = formula({
 });
 const spaced = formula({
   symbol: 'g',
-  gives: mm('spacing, middle to middle'),
-  text: '(L - 2 e) / n',
-  where: {
+  result: mm('spacing, middle to middle'),
+  expression: '(L - 2 e) / n',
+  variables: {
     L: mm('length of the joint'),
     e: mm('from each end to the middle of the first biscuit'),
-    n: letter('count', 'gaps'),
+    n: variable('count', 'gaps'),
   },
   basis: 'geometry',
 });
 const radius = formula({
   symbol: 'r',
-  gives: mm('radius of the biscuit’s two arcs'),
-  text: '(l^2 + w^2) / (4 w)',
-  where: { l: mm('length of a biscuit'), w: mm('width of a biscuit') },
+  result: mm('radius of the biscuit’s two arcs'),
+  expression: '(l^2 + w^2) / (4 w)',
+  variables: { l: mm('length of a biscuit'), w: mm('width of a biscuit') },
   basis: 'geometry',
 });
 const lens = formula({
   symbol: 'A',
-  gives: letter('area', 'glued face of a biscuit, both its sides', { in: 'mm2' }),
-  text: '4 (r^2 * asin(l / (2 r)) - l / 2 * (r - w / 2))',
-  where: { r: mm('radius of its arcs'), l: mm('length of a biscuit'), w: mm('width of a biscuit') },
+  result: variable('area', 'glued face of a biscuit, both its sides', { unit: 'mm2' }),
+  expression: '4 (r^2 * asin(l / (2 r)) - l / 2 * (r - w / 2))',
+  variables: { r: mm('radius of its arcs'), l: mm('length of a biscuit'), w: mm('width of a biscuit') },
   basis: 'estimate',
 });
 
@@ -59,63 +59,63 @@ export const biscuitSpacing = recipe({
     'Where the biscuits of a joint go, evenly spaced, how many there are and the glued face they add. Biscuits line a joint up; in an edge joint long grain to long grain the glue holds without them.',
   sources: [],
   inputs: {
-    length: field.length({ symbol: 'L', says: 'length of the joint', above: '0 mm', max: '20 m' }),
+    length: field.length({ symbol: 'L', label: 'length of the joint', above: '0 mm', max: '20 m' }),
     endDistance: field.length({
       symbol: 'e',
-      says: 'from each end to the middle of the first biscuit',
+      label: 'from each end to the middle of the first biscuit',
       above: '0 mm',
       max: '2 m',
       default: '60 mm',
     }),
     spacing: field.length({
       symbol: 's',
-      says: 'greatest spacing, middle to middle',
+      label: 'greatest spacing, middle to middle',
       above: '0 mm',
       max: '2 m',
       default: '200 mm',
     }),
-    size: field.choice(biscuitSizes, { says: 'size of biscuit', default: '20' }),
+    size: field.choice(biscuitSizes, { label: 'size of biscuit', default: '20' }),
   },
   outputs: {
-    count: out.count({ says: 'biscuits' }),
-    positions: out.list(out.length({ says: 'middle of a biscuit' }), {
-      says: 'middle of each biscuit from the left end',
+    count: out.count({ label: 'biscuits' }),
+    positions: out.list(out.length({ label: 'middle of a biscuit' }), {
+      label: 'middle of each biscuit from the left end',
     }),
-    spacing: out.length({ says: 'spacing, middle to middle', optional: true }),
-    glueArea: out.area({ says: 'glued face of all the biscuits' }),
-    slotDepth: out.length({ says: 'depth of the slot in each part, with 1 mm of room' }),
-    biscuitLength: out.length({ says: 'length of a biscuit' }),
+    spacing: out.length({ label: 'spacing, middle to middle', optional: true }),
+    glueArea: out.area({ label: 'glued face of all the biscuits' }),
+    slotDepth: out.length({ label: 'depth of the slot in each part, with 1 mm of room' }),
+    biscuitLength: out.length({ label: 'length of a biscuit' }),
   },
   formulas: [gaps, spaced, radius, lens],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     // The sizes are the rows of the table.
     const [row] = tableRows('biscuits.various').filter((r) => r.text('size') === given.size) as [DataRow];
     const [l, w] = [(row.number('length_mm') as number) / 1000, (row.number('width_mm') as number) / 1000];
-    work.say(
+    trace.note(
       `Biscuit ${given.size}: ${row.text('length_mm')} by ${row.text('width_mm')} by ${row.text('thickness_mm')} mm.`,
       row.citation,
     );
     const free = given.length - 2 * given.endDistance;
     if (nanometres(given.endDistance) < nanometres(l / 2))
-      throw new Refusal({
+      throw new InputError({
         field: 'endDistance',
-        says: `got ${(given.endDistance * 1000).toFixed(1)} mm, takes at least half a biscuit, ${(l * 500).toFixed(1)} mm, or it shows at the end`,
+        message: `got ${(given.endDistance * 1000).toFixed(1)} mm, takes at least half a biscuit, ${(l * 500).toFixed(1)} mm, or it shows at the end`,
       });
     if (nanometres(free) < 0)
-      throw new Refusal({
+      throw new InputError({
         field: 'length',
-        says: `got ${(given.length * 1000).toFixed(1)} mm, takes at least twice the end distance, ${(given.endDistance * 2000).toFixed(1)} mm`,
+        message: `got ${(given.length * 1000).toFixed(1)} mm, takes at least twice the end distance, ${(given.endDistance * 2000).toFixed(1)} mm`,
       });
-    const n = work.apply(gaps, { L: given.length, e: given.endDistance, s: given.spacing });
-    const g = n > 0 ? work.apply(spaced, { L: given.length, e: given.endDistance, n }) : undefined;
+    const n = trace.evaluate(gaps, { L: given.length, e: given.endDistance, s: given.spacing });
+    const g = n > 0 ? trace.evaluate(spaced, { L: given.length, e: given.endDistance, n }) : undefined;
     const apart = g ?? Infinity;
     if (nanometres(apart) < nanometres(l + 0.005))
-      throw new Refusal({
+      throw new InputError({
         field: 'spacing',
-        says: `got ${(given.spacing * 1000).toFixed(1)} mm, which sets biscuits of ${(l * 1000).toFixed(0)} mm ${(apart * 1000).toFixed(1)} mm apart: takes a spacing that leaves wood between their slots`,
+        message: `got ${(given.spacing * 1000).toFixed(1)} mm, which sets biscuits of ${(l * 1000).toFixed(0)} mm ${(apart * 1000).toFixed(1)} mm apart: takes a spacing that leaves wood between their slots`,
       });
-    const r = work.apply(radius, { l, w });
-    const A = work.apply(lens, { r, l, w });
+    const r = trace.evaluate(radius, { l, w });
+    const A = trace.evaluate(lens, { r, l, w });
     const positions = Array.from({ length: n + 1 }, (_, i) =>
       g === undefined ? given.length / 2 : given.endDistance + i * g,
     );

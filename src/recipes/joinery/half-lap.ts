@@ -1,34 +1,34 @@
-import { danger, note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { jointPicture, pictureField, type JointShape } from './template.js';
-import { lapPicture } from './lap-picture.js';
+import { danger, note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { InputError } from '../../units/input-error.js';
+import { jointPicture, pictureField, type JointShape } from './full-size-drawing.js';
+import { lapPicture } from './half-lap-drawing.js';
 
-const mm = (says: string) => letter('length', says, { in: 'mm' });
-const angle = letter('angle', 'angle between the pieces', { in: 'deg' });
+const mm = (label: string) => variable('length', label, { unit: 'mm' });
+const angle = variable('angle', 'angle between the pieces', { unit: 'deg' });
 
 const depth = formula({
   symbol: 'd',
-  gives: mm('depth of each half'),
-  text: 't / 2',
-  where: { t: mm('thickness of the pieces') },
+  result: mm('depth of each half'),
+  expression: 't / 2',
+  variables: { t: mm('thickness of the pieces') },
   basis: 'common practice',
 });
 const between = formula({
   symbol: 's',
-  gives: mm('between the shoulders, along the piece'),
-  text: 'w / sin(pi a / 180)',
-  where: { w: mm('width of the other piece'), a: angle },
+  result: mm('between the shoulders, along the piece'),
+  expression: 'w / sin(pi a / 180)',
+  variables: { w: mm('width of the other piece'), a: angle },
   basis: 'geometry',
 });
 const glued = formula({
   symbol: 'A',
-  gives: letter('area', 'glued face', { in: 'mm2' }),
-  text: 'w_A w_B / sin(pi a / 180)',
-  where: { w_A: mm('width of piece A'), w_B: mm('width of piece B'), a: angle },
+  result: variable('area', 'glued face', { unit: 'mm2' }),
+  expression: 'w_A w_B / sin(pi a / 180)',
+  variables: { w_A: mm('width of piece A'), w_B: mm('width of piece B'), a: angle },
   basis: 'geometry',
 });
 
@@ -44,47 +44,47 @@ export const halfLap = recipe({
     'How deep to cut a half lap, how far apart its shoulders are and at which angle, and its glued face. Both pieces of one thickness, faces flush.',
   sources: [],
   inputs: {
-    widthA: field.length({ says: 'width of piece A', above: '0 mm', max: '2 m' }),
-    widthB: field.length({ says: 'width of piece B', above: '0 mm', max: '2 m' }),
-    thickness: field.length({ symbol: 't', says: 'thickness of both', above: '0 mm', max: '500 mm' }),
+    widthA: field.length({ label: 'width of piece A', above: '0 mm', max: '2 m' }),
+    widthB: field.length({ label: 'width of piece B', above: '0 mm', max: '2 m' }),
+    thickness: field.length({ symbol: 't', label: 'thickness of both', above: '0 mm', max: '500 mm' }),
     angle: field.angle({
       symbol: 'a',
-      says: 'angle between the pieces',
+      label: 'angle between the pieces',
       min: '10 deg',
       max: '90 deg',
       default: '90 deg',
     }),
     at: field.choice(['crossing', 'end', 'corner'], {
-      says: 'whether they cross, one ends on the other, or both end',
+      label: 'whether they cross, one ends on the other, or both end',
       default: 'crossing',
     }),
     picture: pictureField,
   },
   outputs: {
-    depth: out.length({ says: 'depth of each half' }),
+    depth: out.length({ label: 'depth of each half' }),
     shoulders: out.table(
       {
-        piece: out.text({ says: 'piece' }),
-        between: out.length({ says: 'from shoulder to shoulder, or from the end to the shoulder' }),
-        shoulderAngle: out.angle({ says: 'angle of the shoulder to the edge' }),
+        piece: out.text({ label: 'piece' }),
+        between: out.length({ label: 'from shoulder to shoulder, or from the end to the shoulder' }),
+        shoulderAngle: out.angle({ label: 'angle of the shoulder to the edge' }),
       },
-      { says: 'What to knife across each piece' },
+      { label: 'What to knife across each piece' },
     ),
-    glueArea: out.area({ says: 'glued face' }),
-    removed: out.volume({ says: 'timber to be cut away, both pieces', unit: 'cm3' }),
+    glueArea: out.area({ label: 'glued face' }),
+    removed: out.volume({ label: 'timber to be cut away, both pieces', unit: 'cm3' }),
   },
   formulas: [depth, between, glued],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const { widthA, widthB, thickness, angle: a } = given;
     if (given.at === 'corner' && Math.round(((a * 180) / Math.PI) * 1e6) !== 90e6)
-      throw new Refusal({
+      throw new InputError({
         field: 'angle',
-        says: `got ${((a * 180) / Math.PI).toFixed(1)}°, takes 90° where both pieces end; for another angle let one run over (at: "end")`,
+        message: `got ${((a * 180) / Math.PI).toFixed(1)}°, takes 90° where both pieces end; for another angle let one run over (at: "end")`,
       });
-    const d = work.apply(depth, { t: thickness });
-    const onA = work.apply(between, { w: widthB, a }, 'between the shoulders of piece A');
-    const onB = work.apply(between, { w: widthA, a }, 'between the shoulders of piece B');
-    const glueArea = work.apply(glued, { w_A: widthA, w_B: widthB, a });
+    const d = trace.evaluate(depth, { t: thickness });
+    const onA = trace.evaluate(between, { w: widthB, a }, 'between the shoulders of piece A');
+    const onB = trace.evaluate(between, { w: widthA, a }, 'between the shoulders of piece B');
+    const glueArea = trace.evaluate(glued, { w_A: widthA, w_B: widthB, a });
     return {
       depth: d,
       shoulders: [

@@ -1,38 +1,38 @@
 import { cumulativeNormal, densityNormal } from 'vega-statistics';
-import { lineChart } from '../../charts/lineChart.js';
-import { note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { nanometres } from '../../recipe/nanometre.js';
+import { lineChart } from '../../charts/line-chart.js';
+import { note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { InputError } from '../../units/input-error.js';
+import { nanometres } from '../../engine/nanometres.js';
 
-const mm = (says: string) => letter('length', says, { in: 'mm' });
+const mm = (label: string) => variable('length', label, { unit: 'mm' });
 
 const clearance = formula({
   symbol: 'c',
-  gives: mm('clearance on average: slot less part'),
-  text: 'S - P',
-  where: { S: mm('size of the slot'), P: mm('size of the part') },
+  result: mm('clearance on average: slot less part'),
+  expression: 'S - P',
+  variables: { S: mm('size of the slot'), P: mm('size of the part') },
   basis: 'definition',
 });
 const spreadOf = formula({
   symbol: 'sigma',
-  gives: mm('standard deviation of the clearance'),
-  text: 'sqrt(t_S^2 + t_P^2) / z',
-  where: {
+  result: mm('standard deviation of the clearance'),
+  expression: 'sqrt(t_S^2 + t_P^2) / z',
+  variables: {
     t_S: mm('tolerance of the slot, plus and minus'),
     t_P: mm('tolerance of the part, plus and minus'),
-    z: letter('ratio', 'standard deviations in a tolerance'),
+    z: variable('ratio', 'standard deviations in a tolerance'),
   },
   basis: 'definition',
 });
 const aimOf = formula({
   symbol: 'P_0',
-  gives: mm('size to plane the part to'),
-  text: 'S - (c_1 + c_2) / 2',
-  where: {
+  result: mm('size to plane the part to'),
+  expression: 'S - (c_1 + c_2) / 2',
+  variables: {
     S: mm('size of the slot'),
     c_1: mm('tightest clearance that goes in'),
     c_2: mm('loosest clearance that holds'),
@@ -40,13 +40,13 @@ const aimOf = formula({
   basis: 'geometry',
 });
 
-const sized = (says: string) =>
+const sized = (label: string) =>
   field.group(
     {
-      size: field.length({ says: 'its size', above: '0 mm', max: '5 m' }),
-      plusMinus: field.length({ says: 'how far it comes out over or under', min: '0 mm', max: '100 mm' }),
+      size: field.length({ label: 'its size', above: '0 mm', max: '5 m' }),
+      plusMinus: field.length({ label: 'how far it comes out over or under', min: '0 mm', max: '100 mm' }),
     },
-    { says },
+    { label: label },
   );
 
 /**
@@ -64,52 +64,52 @@ export const jointFit = recipe({
     slot: sized('the slot, mortise or housing'),
     part: sized('the spline, tenon or lap'),
     tightest: field.length({
-      says: 'least clearance that still goes in; less than nought for a part that may be pressed',
+      label: 'least clearance that still goes in; less than nought for a part that may be pressed',
       min: '-5 mm',
       max: '50 mm',
       default: '0 mm',
     }),
     loosest: field.length({
-      says: 'greatest clearance that the glue still bridges',
+      label: 'greatest clearance that the glue still bridges',
       min: '-5 mm',
       max: '50 mm',
       default: '0.15 mm',
     }),
     sigmas: field.ratio({
-      says: 'standard deviations in a plus-or-minus: 2 where one piece in twenty lies outside it, 3 where one in 370 does',
+      label: 'standard deviations in a plus-or-minus: 2 where one piece in twenty lies outside it, 3 where one in 370 does',
       min: 0.5,
       max: 6,
       default: 2,
     }),
-    joints: field.count({ says: 'joints that must all go together', min: 1, max: 10_000, default: 1 }),
+    joints: field.count({ label: 'joints that must all go together', min: 1, max: 10_000, default: 1 }),
   },
   outputs: {
-    chanceFits: out.share({ says: 'chance that it goes in and holds' }),
-    chanceJams: out.share({ says: 'chance that it will not go in' }),
-    chanceLoose: out.share({ says: 'chance that it is loose' }),
-    chanceAll: out.share({ says: 'chance that all the joints fit' }),
-    clearance: out.length({ says: 'clearance on average' }),
-    spread: out.length({ says: 'standard deviation of the clearance' }),
-    aim: out.length({ says: 'size to plane the part to' }),
-    chanceAtAim: out.share({ says: 'chance that it fits when planed to that size' }),
+    chanceFits: out.share({ label: 'chance that it goes in and holds' }),
+    chanceJams: out.share({ label: 'chance that it will not go in' }),
+    chanceLoose: out.share({ label: 'chance that it is loose' }),
+    chanceAll: out.share({ label: 'chance that all the joints fit' }),
+    clearance: out.length({ label: 'clearance on average' }),
+    spread: out.length({ label: 'standard deviation of the clearance' }),
+    aim: out.length({ label: 'size to plane the part to' }),
+    chanceAtAim: out.share({ label: 'chance that it fits when planed to that size' }),
   },
   formulas: [clearance, spreadOf, aimOf],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const { slot, part, tightest, loosest } = given;
     if (loosest <= tightest)
-      throw new Refusal({
+      throw new InputError({
         field: 'loosest',
-        says: `got ${(loosest * 1000).toFixed(3)} mm, takes more than the tightest clearance of ${(tightest * 1000).toFixed(3)} mm`,
+        message: `got ${(loosest * 1000).toFixed(3)} mm, takes more than the tightest clearance of ${(tightest * 1000).toFixed(3)} mm`,
       });
-    const c = work.apply(clearance, { S: slot.size, P: part.size });
-    const sd = work.apply(spreadOf, { t_S: slot.plusMinus, t_P: part.plusMinus, z: given.sigmas });
-    const aim = work.apply(aimOf, { S: slot.size, c_1: tightest, c_2: loosest });
+    const c = trace.evaluate(clearance, { S: slot.size, P: part.size });
+    const sd = trace.evaluate(spreadOf, { t_S: slot.plusMinus, t_P: part.plusMinus, z: given.sigmas });
+    const aim = trace.evaluate(aimOf, { S: slot.size, c_1: tightest, c_2: loosest });
     if (aim <= 0)
-      throw new Refusal({ field: 'slot', says: 'the clearances wanted leave no part; takes a larger slot' });
+      throw new InputError({ field: 'slot', message: 'the clearances wanted leave no part; takes a larger slot' });
     const jams = below(tightest, c, sd);
     const loose = below(-loosest, -c, sd);
     const fits = Math.max(0, 1 - jams - loose);
-    work.say(
+    trace.note(
       `Chances from the normal distribution of the clearance, between ${(tightest * 1000).toFixed(2)} and ${(loosest * 1000).toFixed(2)} mm.`,
     );
     const middle = (tightest + loosest) / 2;

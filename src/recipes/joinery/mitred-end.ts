@@ -1,36 +1,36 @@
-import { danger, note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { nanometres } from '../../recipe/nanometre.js';
-import { foldPicture } from './fold-picture.js';
+import { danger, note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { InputError } from '../../units/input-error.js';
+import { nanometres } from '../../engine/nanometres.js';
+import { foldPicture } from './waterfall-drawing.js';
 
-const mm = (says: string) => letter('length', says, { in: 'mm' });
-const bevelLetter = letter('angle', 'bevel of each cut', { in: 'deg' });
+const mm = (label: string) => variable('length', label, { unit: 'mm' });
+const bevelLetter = variable('angle', 'bevel of each cut', { unit: 'deg' });
 
 const bevel = formula({
   symbol: 'B',
-  gives: bevelLetter,
-  text: '90 - a / 2',
-  where: { a: letter('angle', 'angle between top and end, inside', { in: 'deg' }) },
+  result: bevelLetter,
+  expression: '90 - a / 2',
+  variables: { a: variable('angle', 'angle between top and end, inside', { unit: 'deg' }) },
   basis: 'geometry',
 });
 const lost = formula({
   symbol: 'l',
-  gives: mm('grain lost on the show face at a fold'),
-  text: 'k / cos(pi B / 180) + r',
-  where: { k: mm('width of the saw cut'), B: bevelLetter, r: mm('shaved off the mitre after the saw') },
+  result: mm('grain lost on the show face at a fold'),
+  expression: 'k / cos(pi B / 180) + r',
+  variables: { k: mm('width of the saw cut'), B: bevelLetter, r: mm('shaved off the mitre after the saw') },
   basis: 'geometry',
 });
 const lengthOf = formula({
   symbol: 'L',
-  gives: mm('length to glue up'),
-  text: 'T + n * (H + l) + 2 e',
-  where: {
+  result: mm('length to glue up'),
+  expression: 'T + n * (H + l) + 2 e',
+  variables: {
     T: mm('length of the finished top, outside'),
-    n: letter('count', 'ends that fold down'),
+    n: variable('count', 'ends that fold down'),
     H: mm('height of an end, outside'),
     l: mm('grain lost on the show face at a fold'),
     e: mm('kept at each end of the strip to square it'),
@@ -39,9 +39,9 @@ const lengthOf = formula({
 });
 const waste = formula({
   symbol: 'g',
-  gives: mm('width of the waste wedge on the back'),
-  text: '2 t tan(pi B / 180) + l',
-  where: { t: mm('thickness'), B: bevelLetter, l: mm('grain lost on the show face at a fold') },
+  result: mm('width of the waste wedge on the back'),
+  expression: '2 t tan(pi B / 180) + l',
+  variables: { t: mm('thickness'), B: bevelLetter, l: mm('grain lost on the show face at a fold') },
   basis: 'geometry',
 });
 
@@ -59,82 +59,82 @@ export const mitredEnd = recipe({
   inputs: {
     topLength: field.length({
       symbol: 'T',
-      says: 'length of the finished top, outside to outside',
+      label: 'length of the finished top, outside to outside',
       above: '0 mm',
       max: '20 m',
     }),
-    endHeight: field.length({ symbol: 'H', says: 'height of an end, outside', above: '0 mm', max: '10 m' }),
-    thickness: field.length({ symbol: 't', says: 'thickness of the strip', above: '0 mm', max: '300 mm' }),
+    endHeight: field.length({ symbol: 'H', label: 'height of an end, outside', above: '0 mm', max: '10 m' }),
+    thickness: field.length({ symbol: 't', label: 'thickness of the strip', above: '0 mm', max: '300 mm' }),
     kerf: field.length({
       symbol: 'k',
-      says: 'width of the saw cut',
+      label: 'width of the saw cut',
       min: '0 mm',
       max: '20 mm',
       default: '3 mm',
     }),
     angle: field.angle({
       symbol: 'a',
-      says: 'angle between top and end, inside',
+      label: 'angle between top and end, inside',
       min: '60 deg',
       max: '170 deg',
       default: '90 deg',
     }),
-    ends: field.count({ symbol: 'n', says: 'ends that fold down', min: 1, max: 2, default: 2 }),
+    ends: field.count({ symbol: 'n', label: 'ends that fold down', min: 1, max: 2, default: 2 }),
     trim: field.length({
       symbol: 'e',
-      says: 'kept at each end of the strip to square it',
+      label: 'kept at each end of the strip to square it',
       min: '0 mm',
       max: '500 mm',
       default: '10 mm',
     }),
     shave: field.length({
       symbol: 'r',
-      says: 'shaved off the mitres of a fold after the saw, both together',
+      label: 'shaved off the mitres of a fold after the saw, both together',
       min: '0 mm',
       max: '20 mm',
       default: '0 mm',
     }),
   },
   outputs: {
-    stripLength: out.length({ says: 'length to glue up' }),
-    grainBreak: out.length({ says: 'grain lost on the show face at a fold' }),
-    bevel: out.angle({ says: 'bevel of each cut' }),
-    wedge: out.length({ says: 'width of the waste wedge on the back of a fold' }),
-    insideLength: out.length({ says: 'length of the top inside, between the ends' }),
+    stripLength: out.length({ label: 'length to glue up' }),
+    grainBreak: out.length({ label: 'grain lost on the show face at a fold' }),
+    bevel: out.angle({ label: 'bevel of each cut' }),
+    wedge: out.length({ label: 'width of the waste wedge on the back of a fold' }),
+    insideLength: out.length({ label: 'length of the top inside, between the ends' }),
     cutPositions: out.table(
       {
-        order: out.count({ says: 'order' }),
-        position: out.length({ says: 'on the show face, from the left end of the strip' }),
-        tilt: out.angle({ says: 'blade off square' }),
-        leans: out.text({ says: 'which way it runs toward the back' }),
-        makes: out.text({ says: 'what it makes' }),
+        order: out.count({ label: 'order' }),
+        position: out.length({ label: 'on the show face, from the left end of the strip' }),
+        tilt: out.angle({ label: 'blade off square' }),
+        leans: out.text({ label: 'which way it runs toward the back' }),
+        makes: out.text({ label: 'what it makes' }),
       },
-      { says: 'Cuts, measured on the show face from the left end of the strip' },
+      { label: 'Cuts, measured on the show face from the left end of the strip' },
     ),
   },
   formulas: [bevel, lost, lengthOf, waste],
-  solve: (given, work) => {
-    const B = work.apply(bevel, { a: given.angle });
-    const l = work.apply(lost, { k: given.kerf, B, r: given.shave });
-    const strip = work.apply(lengthOf, {
+  solve: (given, trace) => {
+    const B = trace.evaluate(bevel, { a: given.angle });
+    const l = trace.evaluate(lost, { k: given.kerf, B, r: given.shave });
+    const strip = trace.evaluate(lengthOf, {
       T: given.topLength,
       n: given.ends,
       H: given.endHeight,
       l,
       e: given.trim,
     });
-    const g = work.apply(waste, { t: given.thickness, B, l });
+    const g = trace.evaluate(waste, { t: given.thickness, B, l });
     const back = given.thickness * Math.tan(B);
     const inside = given.topLength - given.ends * back;
     if (nanometres(inside) <= 0)
-      throw new Refusal({
+      throw new InputError({
         field: 'topLength',
-        says: `got ${(given.topLength * 1000).toFixed(1)} mm, takes more than the mitres of ${(given.ends * back * 1000).toFixed(1)} mm`,
+        message: `got ${(given.topLength * 1000).toFixed(1)} mm, takes more than the mitres of ${(given.ends * back * 1000).toFixed(1)} mm`,
       });
     if (nanometres(given.endHeight) <= nanometres(back))
-      throw new Refusal({
+      throw new InputError({
         field: 'endHeight',
-        says: `got ${(given.endHeight * 1000).toFixed(1)} mm, takes more than the mitre of ${(back * 1000).toFixed(1)} mm`,
+        message: `got ${(given.endHeight * 1000).toFixed(1)} mm, takes more than the mitre of ${(back * 1000).toFixed(1)} mm`,
       });
     const e = given.trim;
     const fold = e + given.endHeight;
@@ -162,7 +162,7 @@ export const mitredEnd = recipe({
         { position: finish + l + given.endHeight, tilt: 0, leans: '', makes: 'the foot of the right end' },
       );
     } else cuts.push({ position: finish, tilt: 0, leans: '', makes: 'the square end of the top' });
-    work.say(
+    trace.note(
       'Mark every piece with an arrow across the folds on the show face before the first cut, so that grain meets its own grain.',
     );
     return {

@@ -1,8 +1,8 @@
-import { Quantity } from '../../quantities/quantity.js';
-import { Refusal, shown } from '../../quantities/refusal.js';
-import { attempt } from '../../quantities/attempt.js';
-import { field, makeField } from '../../recipe/field.js';
-import { tableRows, type DataRow } from '../../timber/tables.js';
+import { Quantity } from '../../units/quantity.js';
+import { InputError, inspectValue } from '../../units/input-error.js';
+import { tryParse } from '../../units/try-parse.js';
+import { field, makeField } from '../../engine/field.js';
+import { tableRows, type DataRow } from '../../materials/data-tables.js';
 
 const inch = 0.0254;
 
@@ -14,20 +14,20 @@ export function gaugeDiameter(gauge: number): number {
 const takes = 'a diameter of 1 to 25 mm such as "5 mm", or a gauge from #0 to #24 such as "#8"';
 
 /** A field for a screw's shank diameter, metres: a length or a gauge number. */
-export function screwField<const O extends { readonly says: string }>(options: O) {
-  const length = field.length({ says: options.says, min: '1 mm', max: '25 mm' });
+export function screwField<const O extends { readonly label: string }>(options: O) {
+  const length = field.length({ label: options.label, min: '1 mm', max: '25 mm' });
   const read = (value: unknown): number => {
     const gauge = /^\s*(?:#|no\.?\s*|gauge\s*)(\d{1,2})\s*(?:gauge)?\s*$/i.exec(
       typeof value === 'string' ? value : '',
     );
     const d =
-      gauge && Number(gauge[1]) <= 24 ? gaugeDiameter(Number(gauge[1])) : attempt(() => length.read(value));
-    if (d instanceof Refusal)
-      throw new Refusal(`got ${shown(value instanceof Quantity ? value.toString() : value)}, takes ${takes}`);
+      gauge && Number(gauge[1]) <= 24 ? gaugeDiameter(Number(gauge[1])) : tryParse(() => length.read(value));
+    if (d instanceof InputError)
+      throw new InputError(`got ${inspectValue(value instanceof Quantity ? value.toString() : value)}, takes ${takes}`);
     return d;
   };
   return makeField<string | Quantity<'length'>, number, O>(
-    { kind: 'screw', takes, read, show: length.show, fits: length.fits },
+    { kind: 'screw', expects: takes, read, format: length.format, accepts: length.accepts },
     options,
   );
 }

@@ -1,49 +1,49 @@
-import { danger, note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { nanometres } from '../../recipe/nanometre.js';
-import { jointPicture, pictureField, type JointShape } from './template.js';
-import { splinePicture } from './spline-picture.js';
+import { danger, note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { InputError } from '../../units/input-error.js';
+import { nanometres } from '../../engine/nanometres.js';
+import { jointPicture, pictureField, type JointShape } from './full-size-drawing.js';
+import { splinePicture } from './spline-drawing.js';
 
-const mm = (says: string) => letter('length', says, { in: 'mm' });
-const B = letter('angle', 'bevel of the mitre', { in: 'deg' });
+const mm = (label: string) => variable('length', label, { unit: 'mm' });
+const B = variable('angle', 'bevel of the mitre', { unit: 'deg' });
 
 const bevel = formula({
   symbol: 'B',
-  gives: B,
-  text: '90 - a / 2',
-  where: { a: letter('angle', 'angle between the two pieces, inside', { in: 'deg' }) },
+  result: B,
+  expression: '90 - a / 2',
+  variables: { a: variable('angle', 'angle between the two pieces, inside', { unit: 'deg' }) },
   basis: 'geometry',
 });
 const face = formula({
   symbol: 'm',
-  gives: mm('length of the mitre face'),
-  text: 't / cos(pi B / 180)',
-  where: { t: mm('thickness of the pieces'), B },
+  result: mm('length of the mitre face'),
+  expression: 't / cos(pi B / 180)',
+  variables: { t: mm('thickness of the pieces'), B },
   basis: 'geometry',
 });
 const depth = formula({
   symbol: 'd',
-  gives: mm('depth of the slot'),
-  text: 'w / 2 + r',
-  where: { w: mm('width of the spline'), r: mm('room for glue at the bottom') },
+  result: mm('depth of the slot'),
+  expression: 'w / 2 + r',
+  variables: { w: mm('width of the spline'), r: mm('room for glue at the bottom') },
   basis: 'definition',
 });
 const inside = formula({
   symbol: 'w_i',
-  gives: mm('wood left between the slot and the inside face'),
-  text: '(c - s / 2) * cos(pi B / 180)',
-  where: { c: mm('from the inside corner to the middle of the slot'), s: mm('thickness of the spline'), B },
+  result: mm('wood left between the slot and the inside face'),
+  expression: '(c - s / 2) * cos(pi B / 180)',
+  variables: { c: mm('from the inside corner to the middle of the slot'), s: mm('thickness of the spline'), B },
   basis: 'geometry',
 });
 const outside = formula({
   symbol: 'w_o',
-  gives: mm('wood left between the slot and the outside face'),
-  text: '(m - c - s / 2) * cos(pi B / 180) - d sin(pi B / 180)',
-  where: {
+  result: mm('wood left between the slot and the outside face'),
+  expression: '(m - c - s / 2) * cos(pi B / 180) - d sin(pi B / 180)',
+  variables: {
     m: mm('length of the mitre face'),
     c: mm('from the inside corner to the middle of the slot'),
     s: mm('thickness of the spline'),
@@ -54,9 +54,9 @@ const outside = formula({
 });
 const deepest = formula({
   symbol: 'd_m',
-  gives: mm('deepest slot that leaves the least wall outside'),
-  text: '((m - c - s / 2) * cos(pi B / 180) - w_m) / sin(pi B / 180)',
-  where: {
+  result: mm('deepest slot that leaves the least wall outside'),
+  expression: '((m - c - s / 2) * cos(pi B / 180) - w_m) / sin(pi B / 180)',
+  variables: {
     m: mm('length of the mitre face'),
     c: mm('from the inside corner to the middle of the slot'),
     s: mm('thickness of the spline'),
@@ -78,41 +78,41 @@ export const splineSlot = recipe({
     'Depth of a spline’s slot cut square to a mitre face, the walls it leaves to the inside and the outside, and how deep it may be.',
   sources: [],
   inputs: {
-    thickness: field.length({ symbol: 't', says: 'thickness of the pieces', above: '0 mm', max: '300 mm' }),
+    thickness: field.length({ symbol: 't', label: 'thickness of the pieces', above: '0 mm', max: '300 mm' }),
     splineThickness: field.length({
       symbol: 's',
-      says: 'thickness of the spline',
+      label: 'thickness of the spline',
       above: '0 mm',
       max: '100 mm',
     }),
     splineWidth: field.length({
       symbol: 'w',
-      says: 'width of the spline, across the joint',
+      label: 'width of the spline, across the joint',
       above: '0 mm',
       max: '300 mm',
     }),
     fromInside: field.length({
       symbol: 'c',
-      says: 'from the inside corner along the mitre face to the middle of the slot',
+      label: 'from the inside corner along the mitre face to the middle of the slot',
       above: '0 mm',
       max: '500 mm',
     }),
     angle: field.angle({
       symbol: 'a',
-      says: 'angle between the two pieces, inside',
+      label: 'angle between the two pieces, inside',
       min: '30 deg',
       max: '170 deg',
       default: '90 deg',
     }),
     glueRoom: field.length({
       symbol: 'r',
-      says: 'room for glue at the bottom of each slot',
+      label: 'room for glue at the bottom of each slot',
       min: '0 mm',
       max: '10 mm',
       default: '0.5 mm',
     }),
     leastWall: field.length({
-      says: 'least wood to leave on either side',
+      label: 'least wood to leave on either side',
       min: '0 mm',
       max: '100 mm',
       default: '5 mm',
@@ -120,33 +120,33 @@ export const splineSlot = recipe({
     picture: pictureField,
   },
   outputs: {
-    depth: out.length({ says: 'depth of the slot in each piece' }),
-    wallInside: out.length({ says: 'wood left between the slot and the inside face' }),
-    wallOutside: out.length({ says: 'wood left between the slot and the outside face' }),
-    ok: out.flag({ says: 'whether both walls are as thick as wanted' }),
-    deepest: out.length({ says: 'deepest slot that leaves the least wall outside' }),
-    faceLength: out.length({ says: 'length of the mitre face' }),
-    bevel: out.angle({ says: 'bevel of the mitre' }),
+    depth: out.length({ label: 'depth of the slot in each piece' }),
+    wallInside: out.length({ label: 'wood left between the slot and the inside face' }),
+    wallOutside: out.length({ label: 'wood left between the slot and the outside face' }),
+    ok: out.flag({ label: 'whether both walls are as thick as wanted' }),
+    deepest: out.length({ label: 'deepest slot that leaves the least wall outside' }),
+    faceLength: out.length({ label: 'length of the mitre face' }),
+    bevel: out.angle({ label: 'bevel of the mitre' }),
   },
   formulas: [bevel, face, depth, inside, outside, deepest],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const { splineThickness: s, fromInside: c } = given;
-    const angle = work.apply(bevel, { a: given.angle });
-    const m = work.apply(face, { t: given.thickness, B: angle });
+    const angle = trace.evaluate(bevel, { a: given.angle });
+    const m = trace.evaluate(face, { t: given.thickness, B: angle });
     if (nanometres(c) < nanometres(s / 2) || nanometres(c + s / 2) > nanometres(m))
-      throw new Refusal({
+      throw new InputError({
         field: 'fromInside',
-        says: `got ${(c * 1000).toFixed(1)} mm, takes a middle that leaves the slot of ${(s * 1000).toFixed(1)} mm on the mitre face: ${((s / 2) * 1000).toFixed(1)} to ${((m - s / 2) * 1000).toFixed(1)} mm`,
+        message: `got ${(c * 1000).toFixed(1)} mm, takes a middle that leaves the slot of ${(s * 1000).toFixed(1)} mm on the mitre face: ${((s / 2) * 1000).toFixed(1)} to ${((m - s / 2) * 1000).toFixed(1)} mm`,
       });
-    const d = work.apply(depth, { w: given.splineWidth, r: given.glueRoom });
-    const wi = work.apply(inside, { c, s, B: angle });
-    const wo = work.apply(outside, { m, c, s, B: angle, d });
+    const d = trace.evaluate(depth, { w: given.splineWidth, r: given.glueRoom });
+    const wi = trace.evaluate(inside, { c, s, B: angle });
+    const wo = trace.evaluate(outside, { m, c, s, B: angle, d });
     if (nanometres(wo) <= 0)
-      throw new Refusal({
+      throw new InputError({
         field: 'splineWidth',
-        says: `the slot of ${(d * 1000).toFixed(1)} mm comes out through the outside face; takes a narrower spline or a slot nearer the inside corner`,
+        message: `the slot of ${(d * 1000).toFixed(1)} mm comes out through the outside face; takes a narrower spline or a slot nearer the inside corner`,
       });
-    const most = work.apply(deepest, { m, c, s, B: angle, w_m: given.leastWall });
+    const most = trace.evaluate(deepest, { m, c, s, B: angle, w_m: given.leastWall });
     return {
       depth: d,
       wallInside: wi,

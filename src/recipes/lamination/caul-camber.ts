@@ -1,53 +1,53 @@
-import { lineChart } from '../../charts/lineChart.js';
-import { danger, dataCaution, note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
-import { stiffWoodField } from '../../timber/field.js';
-import { mm } from './salvage.js';
+import { lineChart } from '../../charts/line-chart.js';
+import { danger, dataCaution, note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
+import { stiffWoodField } from '../../materials/timber-field.js';
+import { mm } from './salvage-caution.js';
 
 const beamTable = cite('fpl-gtr-190', 'Eq. 9-2 and Table 9-1, p. 9-2');
-const span = letter('length', 'length of the caul between its clamps', { in: 'mm' });
-const line = letter('lineLoad', 'press along the caul', { in: 'N/mm' });
-const b = letter('length', 'width of the caul, across its pressing face', { in: 'mm' });
-const d = letter('length', 'depth of the caul, the way it bends', { in: 'mm' });
+const span = variable('length', 'length of the caul between its clamps', { unit: 'mm' });
+const line = variable('lineLoad', 'press along the caul', { unit: 'N/mm' });
+const b = variable('length', 'width of the caul, across its pressing face', { unit: 'mm' });
+const d = variable('length', 'depth of the caul, the way it bends', { unit: 'mm' });
 
 const press = formula({
   symbol: 'w',
-  gives: line,
-  text: '2 F / L',
-  where: { F: letter('force', 'force of the clamp at each end', { in: 'N' }), L: span },
+  result: line,
+  expression: '2 F / L',
+  variables: { F: variable('force', 'force of the clamp at each end', { unit: 'N' }), L: span },
   basis: 'definition',
 });
 
 const second = formula({
   symbol: 'I',
-  gives: letter('secondMoment', 'second moment of the caul', { in: 'mm4' }),
-  text: 'b d^3 / 12',
-  where: { b, d },
+  result: variable('secondMoment', 'second moment of the caul', { unit: 'mm4' }),
+  expression: 'b d^3 / 12',
+  variables: { b, d },
   basis: 'definition',
 });
 
 const crown = formula({
   symbol: 'y',
-  gives: letter('length', 'crown at the middle', { in: 'mm' }),
-  text: '5 w L^4 / (384 E I)',
-  where: {
+  result: variable('length', 'crown at the middle', { unit: 'mm' }),
+  expression: '5 w L^4 / (384 E I)',
+  variables: {
     w: line,
     L: span,
-    E: letter('modulus', 'stiffness of the timber', { in: 'N/mm2' }),
-    I: letter('secondMoment', 'second moment of the caul', { in: 'mm4' }),
+    E: variable('modulus', 'stiffness of the timber', { unit: 'N/mm2' }),
+    I: variable('secondMoment', 'second moment of the caul', { unit: 'mm4' }),
   },
   source: beamTable,
 });
 
 const bend = formula({
   symbol: 'sigma',
-  gives: letter('stress', 'bending stress at the middle', { in: 'N/mm2' }),
-  text: '6 w L^2 / (8 b d^2)',
-  where: { w: line, L: span, b, d },
+  result: variable('stress', 'bending stress at the middle', { unit: 'N/mm2' }),
+  expression: '6 w L^2 / (8 b d^2)',
+  variables: { w: line, L: span, b, d },
   source: beamTable,
 });
 
@@ -70,26 +70,26 @@ export const caulCamber = recipe({
   inputs: {
     length: field.length({
       symbol: 'L',
-      says: 'length of the caul between its two clamps',
+      label: 'length of the caul between its two clamps',
       above: '0 mm',
       max: '5 m',
     }),
     width: field.length({
       symbol: 'b',
-      says: 'width of the caul, across its pressing face',
+      label: 'width of the caul, across its pressing face',
       min: '5 mm',
       max: '500 mm',
     }),
     depth: field.length({
       symbol: 'd',
-      says: 'depth of the caul, the way it bends',
+      label: 'depth of the caul, the way it bends',
       min: '5 mm',
       max: '500 mm',
     }),
-    timber: stiffWoodField({ says: 'timber or grade of the caul' }),
+    timber: stiffWoodField({ label: 'timber or grade of the caul' }),
     clampForceEach: field.force({
       symbol: 'F',
-      says: 'force of the clamp at each end',
+      label: 'force of the clamp at each end',
       above: '0 N',
       max: '50 kN',
     }),
@@ -97,38 +97,38 @@ export const caulCamber = recipe({
   outputs: {
     camber: out.length({
       symbol: 'y',
-      says: 'crown at the middle, planed off to nothing there and fully at the ends',
+      label: 'crown at the middle, planed off to nothing there and fully at the ends',
     }),
-    stress: out.stress({ symbol: 'sigma', says: 'bending stress at the middle' }),
-    ok: out.flag({ says: 'does the caul bear it?' }),
-    allowed: out.stress({ says: 'stress it may be bent to', optional: true }),
-    camberLow: out.length({ says: 'crown if the timber is stiff for its kind', optional: true }),
-    camberHigh: out.length({ says: 'crown if the timber is limber for its kind', optional: true }),
-    press: out.lineLoad({ symbol: 'w', says: 'press along the caul' }),
+    stress: out.stress({ symbol: 'sigma', label: 'bending stress at the middle' }),
+    ok: out.flag({ label: 'does the caul bear it?' }),
+    allowed: out.stress({ label: 'stress it may be bent to', optional: true }),
+    camberLow: out.length({ label: 'crown if the timber is stiff for its kind', optional: true }),
+    camberHigh: out.length({ label: 'crown if the timber is limber for its kind', optional: true }),
+    press: out.lineLoad({ symbol: 'w', label: 'press along the caul' }),
     marks: out.table(
-      { position: out.length({ says: 'from the end' }), planeOff: out.length({ says: 'planed off there' }) },
-      { says: 'How much to plane off along one half; the other half alike' },
+      { position: out.length({ label: 'from the end' }), planeOff: out.length({ label: 'planed off there' }) },
+      { label: 'How much to plane off along one half; the other half alike' },
     ),
   },
   formulas: [press, second, crown, bend],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const wood = given.timber;
-    if (!work.silent) {
+    if (!trace.silent) {
       // Of a group of species each source is named once: a hundred rows of one table help nobody.
       const once = wood.timber?.isGroup
         ? [...new Map(wood.citations.map((c) => [c.id, c])).values()]
         : wood.citations;
       for (const c of once)
-        work.source(wood.timber?.isGroup ? { ...c, locator: 'rows of all its species' } : c);
-      work.say(
+        trace.source(wood.timber?.isGroup ? { ...c, locator: 'rows of all its species' } : c);
+      trace.note(
         `${wood.name}: modulus ${Number((wood.modulus.middle / 1e9).toPrecision(3))} GPa (${wood.basis}).`,
       );
-      for (const text of wood.doubts) work.caution(dataCaution(text));
+      for (const text of wood.doubts) trace.warn(dataCaution(text));
     }
-    const w = work.apply(press, { F: given.clampForceEach, L: given.length });
-    const I = work.apply(second, { b: given.width, d: given.depth });
-    const y = work.apply(crown, { w, L: given.length, E: wood.modulus.middle, I });
-    const stress = work.apply(bend, { w, L: given.length, b: given.width, d: given.depth });
+    const w = trace.evaluate(press, { F: given.clampForceEach, L: given.length });
+    const I = trace.evaluate(second, { b: given.width, d: given.depth });
+    const y = trace.evaluate(crown, { w, L: given.length, E: wood.modulus.middle, I });
+    const stress = trace.evaluate(bend, { w, L: given.length, b: given.width, d: given.depth });
     const share = wood.basis.startsWith('characteristic')
       ? safeShare.characteristic
       : wood.basis.startsWith('allowable')
@@ -136,7 +136,7 @@ export const caulCamber = recipe({
         : safeShare.clear;
     const allowed = wood.bending && wood.bending.middle * share;
     if (wood.bending)
-      work.say(
+      trace.note(
         `Stress allowed: ${Number(share.toPrecision(2))} of the ${Math.round(wood.bending.middle / 1e6)} MPa given for it (common practice).`,
       );
     const ranged = wood.modulus.high > wood.modulus.low * 1.001;
@@ -162,7 +162,7 @@ export const caulCamber = recipe({
   limits: [
     {
       when: (given) => given.length < 10 * given.depth,
-      says: 'the caul is shorter than ten times its depth: shear bends it as well, and the true crown is larger than this',
+      message: 'the caul is shorter than ten times its depth: shear bends it as well, and the true crown is larger than this',
     },
   ],
   cautions: (_, answer) => [

@@ -1,28 +1,28 @@
-import { Refusal } from '../../quantities/refusal.js';
-import { danger, note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
-import { forceOf, pressureOf } from './clamp-figures.js';
-import { clampPicture } from './clamp-picture.js';
-import { measuredClamps, timberKinds, weakerHand } from './gluing.js';
-import { mm } from './salvage.js';
+import { InputError } from '../../units/input-error.js';
+import { danger, note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
+import { forceOf, pressureOf } from './clamp-pressure.js';
+import { clampPicture } from './clamp-drawing.js';
+import { measuredClamps, timberKinds, weakerHand } from './gluing-data.js';
+import { mm } from './salvage-caution.js';
 
 const spreadRule = cite('fww-2010-clamp-position', 'spread of pressure');
-const jointLength = letter('length', 'length of the joint', { in: 'mm' });
-const need = letter('force', 'force on the joint', { in: 'N' });
-const covered = letter('length', 'length of joint that one clamp presses', { in: 'mm' });
+const jointLength = variable('length', 'length of the joint', { unit: 'mm' });
+const need = variable('force', 'force on the joint', { unit: 'N' });
+const covered = variable('length', 'length of joint that one clamp presses', { unit: 'mm' });
 
 const total = formula({
   symbol: 'F',
-  gives: need,
-  text: 'p L h',
-  where: {
-    p: letter('pressure', 'clamping pressure', { in: 'MPa' }),
+  result: need,
+  expression: 'p L h',
+  variables: {
+    p: variable('pressure', 'clamping pressure', { unit: 'MPa' }),
     L: jointLength,
-    h: letter('length', 'height of the joint', { in: 'mm' }),
+    h: variable('length', 'height of the joint', { unit: 'mm' }),
   },
   basis: 'definition',
 });
@@ -30,20 +30,20 @@ const total = formula({
 // In these counts a billionth comes off before rounding up, so that an exact fit is not one clamp too many.
 const byForce = formula({
   symbol: 'n_F',
-  gives: letter('count', 'clamps by force'),
-  text: 'ceil(F / q - 10^(-9))',
-  where: { F: need, q: letter('force', 'force of one clamp', { in: 'N' }) },
+  result: variable('count', 'clamps by force'),
+  expression: 'ceil(F / q - 10^(-9))',
+  variables: { F: need, q: variable('force', 'force of one clamp', { unit: 'N' }) },
   basis: 'definition',
 });
 
 const cover = formula({
   symbol: 'c',
-  gives: covered,
-  text: 'a + 2 (w + t)',
-  where: {
-    a: letter('length', 'length of the pad along the joint', { in: 'mm' }),
-    w: letter('length', 'width of the outermost board', { in: 'mm' }),
-    t: letter('length', 'thickness of the pad', { in: 'mm' }),
+  result: covered,
+  expression: 'a + 2 (w + t)',
+  variables: {
+    a: variable('length', 'length of the pad along the joint', { unit: 'mm' }),
+    w: variable('length', 'width of the outermost board', { unit: 'mm' }),
+    t: variable('length', 'thickness of the pad', { unit: 'mm' }),
   },
   source: spreadRule,
   basis: 'common practice',
@@ -51,17 +51,17 @@ const cover = formula({
 
 const bySpacing = formula({
   symbol: 'n_c',
-  gives: letter('count', 'clamps by spacing'),
-  text: 'ceil(L / c - 10^(-9))',
-  where: { L: jointLength, c: covered },
+  result: variable('count', 'clamps by spacing'),
+  expression: 'ceil(L / c - 10^(-9))',
+  variables: { L: jointLength, c: covered },
   basis: 'geometry',
 });
 
 const pitch = formula({
   symbol: 's',
-  gives: letter('length', 'distance from clamp to clamp', { in: 'mm' }),
-  text: 'L / n',
-  where: { L: jointLength, n: letter('count', 'clamps') },
+  result: variable('length', 'distance from clamp to clamp', { unit: 'mm' }),
+  expression: 'L / n',
+  variables: { L: jointLength, n: variable('count', 'clamps') },
   basis: 'geometry',
 });
 
@@ -70,7 +70,7 @@ const pitch = formula({
  * spreads at 45 degrees from each head to the first glue line), whichever asks for more; below and above by turns.
  * For straight edge or face joints. Lengths, a pressure or kind of timber, and a force in; counts, forces and places out.
  * Sources: pressures and clamp forces printed in the trade press; the 45-degree spread is common practice.
- * @throws Refusal without exactly one of pressure and timberKind, or when over 1000 clamps are needed
+ * @throws InputError without exactly one of pressure and timberKind, or when over 1000 clamps are needed
  */
 export const clampPlan = recipe({
   name: 'clampPlan',
@@ -80,99 +80,99 @@ export const clampPlan = recipe({
     'How many clamps a glue-up takes, by force and by spacing, and where each stands, below and above by turns.',
   sources: [],
   inputs: {
-    length: field.length({ symbol: 'L', says: 'length of the joint', above: '0 mm', max: '50 m' }),
+    length: field.length({ symbol: 'L', label: 'length of the joint', above: '0 mm', max: '50 m' }),
     jointHeight: field.length({
       symbol: 'h',
-      says: 'height of the joint: thickness of the slab at an edge joint',
+      label: 'height of the joint: thickness of the slab at an edge joint',
       above: '0 mm',
       max: '5 m',
     }),
     pressure: field.pressure({
       symbol: 'p',
-      says: 'clamping pressure on the glue line; or give timberKind',
+      label: 'clamping pressure on the glue line; or give timberKind',
       above: '0 kPa',
       max: '10 MPa',
       optional: true,
     }),
     timberKind: field.choice(timberKinds, {
-      says: 'kind of timber (and glue) whose printed pressure is taken, at the upper end; or give pressure',
+      label: 'kind of timber (and glue) whose printed pressure is taken, at the upper end; or give pressure',
       optional: true,
     }),
     clampForce: field.either(
       [
-        field.choice(measuredClamps, { says: 'a kind of clamp' }),
-        field.force({ says: 'force', above: '0 N', max: '100 kN' }),
+        field.choice(measuredClamps, { label: 'a kind of clamp' }),
+        field.force({ label: 'force', above: '0 N', max: '100 kN' }),
       ],
-      { says: 'force that one clamp gives, or a kind of clamp whose force was measured' },
+      { label: 'force that one clamp gives, or a kind of clamp whose force was measured' },
     ),
     outerWidth: field.length({
       symbol: 'w',
-      says: 'width of the outermost board, from the edge that is pressed to the first glue line',
+      label: 'width of the outermost board, from the edge that is pressed to the first glue line',
       above: '0 mm',
       max: '2 m',
     }),
     pad: field.length({
       symbol: 't',
-      says: 'thickness of the pad or batten between clamp and edge',
+      label: 'thickness of the pad or batten between clamp and edge',
       min: '0 mm',
       max: '500 mm',
       default: '0 mm',
     }),
     padLength: field.length({
       symbol: 'a',
-      says: 'length of the pad along the joint',
+      label: 'length of the pad along the joint',
       min: '0 mm',
       max: '2 m',
       default: '0 mm',
     }),
     reach: field.length({
-      says: 'how far the clamps reach: the opening of a bar, the throat of a screw clamp',
+      label: 'how far the clamps reach: the opening of a bar, the throat of a screw clamp',
       above: '0 mm',
       max: '20 m',
       optional: true,
     }),
     needReach: field.length({
-      says: 'how far they have to reach: the width of the slab with both pads',
+      label: 'how far they have to reach: the width of the slab with both pads',
       above: '0 mm',
       max: '20 m',
       optional: true,
     }),
   },
   outputs: {
-    clamps: out.count({ says: 'clamps' }),
-    spacing: out.length({ symbol: 's', says: 'distance from clamp to clamp; half of it from either end' }),
-    totalForce: out.force({ symbol: 'F', says: 'force that the joint needs' }),
-    governedBy: out.text({ says: 'what decides the count' }),
-    byForce: out.count({ says: 'clamps by force' }),
-    bySpacing: out.count({ says: 'clamps by spacing' }),
-    forceEach: out.force({ says: 'force to tighten each clamp to' }),
-    pressure: out.pressure({ says: 'clamping pressure taken' }),
-    coverEach: out.length({ symbol: 'c', says: 'length of joint that one clamp presses' }),
-    reachOk: out.flag({ says: 'do the clamps reach?', optional: true }),
+    clamps: out.count({ label: 'clamps' }),
+    spacing: out.length({ symbol: 's', label: 'distance from clamp to clamp; half of it from either end' }),
+    totalForce: out.force({ symbol: 'F', label: 'force that the joint needs' }),
+    governedBy: out.text({ label: 'what decides the count' }),
+    byForce: out.count({ label: 'clamps by force' }),
+    bySpacing: out.count({ label: 'clamps by spacing' }),
+    forceEach: out.force({ label: 'force to tighten each clamp to' }),
+    pressure: out.pressure({ label: 'clamping pressure taken' }),
+    coverEach: out.length({ symbol: 'c', label: 'length of joint that one clamp presses' }),
+    reachOk: out.flag({ label: 'do the clamps reach?', optional: true }),
     positions: out.table(
       {
-        clamp: out.count({ says: 'clamp' }),
-        position: out.length({ says: 'from the end of the joint' }),
-        side: out.text({ says: 'below or above the slab' }),
+        clamp: out.count({ label: 'clamp' }),
+        position: out.length({ label: 'from the end of the joint' }),
+        side: out.text({ label: 'below or above the slab' }),
       },
-      { says: 'Where the clamps stand, in the order to tighten: from the middle outward' },
+      { label: 'Where the clamps stand, in the order to tighten: from the middle outward' },
     ),
   },
   formulas: [total, byForce, cover, bySpacing, pitch],
-  solve: (given, work) => {
-    const p = pressureOf(given, work);
-    const q = forceOf(given.clampForce, work);
-    const F = work.apply(total, { p, L: given.length, h: given.jointHeight });
-    const nF = work.apply(byForce, { F, q });
-    const c = work.apply(cover, { a: given.padLength, w: given.outerWidth, t: given.pad });
-    const nc = work.apply(bySpacing, { L: given.length, c });
+  solve: (given, trace) => {
+    const p = pressureOf(given, trace);
+    const q = forceOf(given.clampForce, trace);
+    const F = trace.evaluate(total, { p, L: given.length, h: given.jointHeight });
+    const nF = trace.evaluate(byForce, { F, q });
+    const c = trace.evaluate(cover, { a: given.padLength, w: given.outerWidth, t: given.pad });
+    const nc = trace.evaluate(bySpacing, { L: given.length, c });
     const n = Math.max(nF, nc);
     if (n > 1000)
-      throw new Refusal({
+      throw new InputError({
         field: nF >= nc ? 'clampForce' : 'outerWidth',
-        says: `needs ${n} clamps, takes what needs 1000 or fewer`,
+        message: `needs ${n} clamps, takes what needs 1000 or fewer`,
       });
-    const s = work.apply(pitch, { L: given.length, n });
+    const s = trace.evaluate(pitch, { L: given.length, n });
     const places = Array.from({ length: n }, (_, i) => ({
       clamp: i + 1,
       position: (i + 0.5) * s,

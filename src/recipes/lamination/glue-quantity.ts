@@ -1,45 +1,45 @@
-import { lineChart } from '../../charts/lineChart.js';
-import { danger, note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { printedMoisture, printedSpread } from './gluing.js';
-import { freshSurfaces } from './salvage.js';
+import { lineChart } from '../../charts/line-chart.js';
+import { danger, note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { printedMoisture, printedSpread } from './gluing-data.js';
+import { freshSurfaces } from './salvage-caution.js';
 
-const areaLetter = letter('area', 'area to spread', { in: 'm2' });
-const massLetter = letter('mass', 'glue to have at hand', { in: 'g' });
+const areaLetter = variable('area', 'area to spread', { unit: 'm2' });
+const massLetter = variable('mass', 'glue to have at hand', { unit: 'g' });
 
 const area = formula({
   symbol: 'A',
-  gives: areaLetter,
-  text: 'n c L h',
-  where: {
-    n: letter('count', 'joints'),
-    c: letter('count', 'faces spread in each joint'),
-    L: letter('length', 'length of a joint', { in: 'm' }),
-    h: letter('length', 'height of a joint', { in: 'm' }),
+  result: areaLetter,
+  expression: 'n c L h',
+  variables: {
+    n: variable('count', 'joints'),
+    c: variable('count', 'faces spread in each joint'),
+    L: variable('length', 'length of a joint', { unit: 'm' }),
+    h: variable('length', 'height of a joint', { unit: 'm' }),
   },
   basis: 'geometry',
 });
 
 const mass = formula({
   symbol: 'm',
-  gives: massLetter,
-  text: 'A g * (1 + w)',
-  where: {
+  result: massLetter,
+  expression: 'A g * (1 + w)',
+  variables: {
     A: areaLetter,
-    g: letter('spread', 'spread of glue', { in: 'g/m2' }),
-    w: letter('share', 'added for what is squeezed out or left in the pot'),
+    g: variable('applicationRate', 'spread of glue', { unit: 'g/m2' }),
+    w: variable('share', 'added for what is squeezed out or left in the pot'),
   },
   basis: 'definition',
 });
 
 const volume = formula({
   symbol: 'V',
-  gives: letter('liquid', 'volume of glue', { in: 'mL' }),
-  text: 'm / rho',
-  where: { m: massLetter, rho: letter('density', 'density of the glue', { in: 'g/mL' }) },
+  result: variable('liquid', 'volume of glue', { unit: 'mL' }),
+  expression: 'm / rho',
+  variables: { m: massLetter, rho: variable('density', 'density of the glue', { unit: 'g/mL' }) },
   basis: 'definition',
 });
 
@@ -56,77 +56,77 @@ export const glueQuantity = recipe({
   about: 'How much glue the joints take, by mass and by volume, from their area and the spread.',
   sources: [],
   inputs: {
-    jointLength: field.length({ symbol: 'L', says: 'length of a joint', above: '0 mm', max: '50 m' }),
+    jointLength: field.length({ symbol: 'L', label: 'length of a joint', above: '0 mm', max: '50 m' }),
     jointHeight: field.length({
       symbol: 'h',
-      says: 'height of a joint: the thickness of the slab in edge joints, the width of the boards between faces',
+      label: 'height of a joint: the thickness of the slab in edge joints, the width of the boards between faces',
       above: '0 mm',
       max: '5 m',
     }),
     joints: field.count({
       symbol: 'n',
-      says: 'joints: one less than the strips or layers',
+      label: 'joints: one less than the strips or layers',
       min: 1,
       max: 10_000,
     }),
-    spread: field.quantity('spread', {
+    spread: field.quantity('applicationRate', {
       symbol: 'g',
-      says: 'glue on each spread face',
+      label: 'glue on each spread face',
       above: '0 g/m2',
       max: '2 kg/m2',
       default: '200 g/m2',
     }),
     sides: field.count({
       symbol: 'c',
-      says: 'faces of a joint that are spread: 1, or 2 when both are wetted at the full spread',
+      label: 'faces of a joint that are spread: 1, or 2 when both are wetted at the full spread',
       min: 1,
       max: 2,
       default: 1,
     }),
     waste: field.share({
       symbol: 'w',
-      says: 'added for what is squeezed out or left in the pot',
+      label: 'added for what is squeezed out or left in the pot',
       min: '0 %',
       max: '300 %',
       default: '0 %',
     }),
     glueDensity: field.density({
       symbol: 'rho',
-      says: 'density of the glue, from its label',
+      label: 'density of the glue, from its label',
       min: '500 kg/m3',
       max: '2500 kg/m3',
       default: '1100 kg/m3',
     }),
   },
   outputs: {
-    mass: out.mass({ symbol: 'm', says: 'glue to have at hand' }),
-    volume: out.liquid({ symbol: 'V', says: 'the same by volume' }),
-    area: out.area({ symbol: 'A', says: 'area to spread' }),
-    massPerJoint: out.mass({ says: 'glue for one joint' }),
+    mass: out.mass({ symbol: 'm', label: 'glue to have at hand' }),
+    volume: out.liquid({ symbol: 'V', label: 'the same by volume' }),
+    area: out.area({ symbol: 'A', label: 'area to spread' }),
+    massPerJoint: out.mass({ label: 'glue for one joint' }),
   },
   formulas: [area, mass, volume],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const printed = printedSpread();
-    if (!work.silent)
-      work.say(
+    if (!trace.silent)
+      trace.note(
         `Printed for edge and face gluing: ${Math.round(printed.low * 1000)} to ${Math.round(printed.high * 1000)} g/m².`,
         printed.citation,
       );
-    const A = work.apply(area, {
+    const A = trace.evaluate(area, {
       n: given.joints,
       c: given.sides,
       L: given.jointLength,
       h: given.jointHeight,
     });
-    const m = work.apply(mass, { A, g: given.spread, w: given.waste });
-    const V = work.apply(volume, { m, rho: given.glueDensity });
+    const m = trace.evaluate(mass, { A, g: given.spread, w: given.waste });
+    const V = trace.evaluate(volume, { m, rho: given.glueDensity });
     return { mass: m, volume: V, area: A, massPerJoint: m / given.joints };
   },
   limits: [
     {
       when: (given) =>
         given.spread < printedSpread().low * 0.999 || given.spread > printedSpread().high * 1.03,
-      says: (given) =>
+      message: (given) =>
         `${Math.round(given.spread * 1000)} g/m² lies outside the 171 to 244 g/m² printed for edge and face gluing: too little starves the joint, too much only runs; the glue’s own sheet decides`,
     },
   ],

@@ -1,35 +1,35 @@
-import { barChart } from '../../charts/barChart.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { danger, note } from '../../recipe/caution.js';
-import { field, makeField, type Given, type Read } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { tableField, type TableGiven } from '../../recipe/table.js';
-import { metalFirst, mm, thicknesserLeast } from './salvage.js';
+import { barChart } from '../../charts/bar-chart.js';
+import { InputError } from '../../units/input-error.js';
+import { danger, note } from '../../engine/caution.js';
+import { field, makeField, type Input, type Parsed } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { tableField, type TableGiven } from '../../engine/table-field.js';
+import { metalFirst, mm, thicknesserLeast } from './salvage-caution.js';
 
 const columns = {
-  name: field.text({ says: 'name of the slab', optional: true }),
-  thickness: field.length({ says: 'thickness where it is thinnest', above: '0 mm', max: '1 m' }),
-  width: field.length({ says: 'width', above: '0 mm', max: '5 m', optional: true }),
-  length: field.length({ says: 'length', above: '0 mm', max: '50 m', optional: true }),
+  name: field.text({ label: 'name of the slab', optional: true }),
+  thickness: field.length({ label: 'thickness where it is thinnest', above: '0 mm', max: '1 m' }),
+  width: field.length({ label: 'width', above: '0 mm', max: '5 m', optional: true }),
+  length: field.length({ label: 'length', above: '0 mm', max: '50 m', optional: true }),
 } as const;
-const thicknesses = field.list(columns.thickness, { says: 'thicknesses', most: 500 });
-const table = tableField(columns, { says: 'slabs', most: 500 });
-type Slab = Read<typeof columns>;
+const thicknesses = field.list(columns.thickness, { label: 'thicknesses', most: 500 });
+const table = tableField(columns, { label: 'slabs', most: 500 });
+type Slab = Parsed<typeof columns>;
 
 /** Slabs as bare thicknesses or as a table. */
 const slabsField = makeField<
-  readonly (string | Given<typeof columns>)[] | TableGiven<typeof columns>,
+  readonly (string | Input<typeof columns>)[] | TableGiven<typeof columns>,
   readonly Slab[],
-  { says: string }
+  { label: string }
 >(
   {
     kind: 'table',
-    takes:
+    expects:
       "thicknesses such as '41 mm, 42.5 mm, 40 mm', or a table with columns name?, thickness, width?, length?",
-    fits: (v) => table.fits(v),
-    show: (slabs) => slabs.map((s, i) => `${s.name ?? i + 1}: ${mm(s.thickness, 2)}`).join(', '),
+    accepts: (v) => table.accepts(v),
+    format: (slabs) => slabs.map((s, i) => `${s.name ?? i + 1}: ${mm(s.thickness, 2)}`).join(', '),
     read: (v) => {
       const bare =
         typeof v === 'string'
@@ -42,38 +42,38 @@ const slabsField = makeField<
         : table.read(v);
     },
   },
-  { says: 'the slabs: thicknesses, or a table with names and sizes' },
+  { label: 'the slabs: thicknesses, or a table with names and sizes' },
   { fields: columns },
 );
 
-const common = letter('length', 'thickness to plane all to', { in: 'mm' });
+const common = variable('length', 'thickness to plane all to', { unit: 'mm' });
 
 const planeTo = formula({
   symbol: 'T',
-  gives: common,
-  text: 't_0 - c',
-  where: {
-    t_0: letter('length', 'thinnest slab that reaches the least thickness', { in: 'mm' }),
-    c: letter('length', 'planed off every slab to clean it up', { in: 'mm' }),
+  result: common,
+  expression: 't_0 - c',
+  variables: {
+    t_0: variable('length', 'thinnest slab that reaches the least thickness', { unit: 'mm' }),
+    c: variable('length', 'planed off every slab to clean it up', { unit: 'mm' }),
   },
   basis: 'geometry',
 });
 
 const planeOff = formula({
   symbol: 'o',
-  gives: letter('length', 'planed off the slab', { in: 'mm' }),
-  text: 't - T',
-  where: { t: letter('length', 'thickness of the slab', { in: 'mm' }), T: common },
+  result: variable('length', 'planed off the slab', { unit: 'mm' }),
+  expression: 't - T',
+  variables: { t: variable('length', 'thickness of the slab', { unit: 'mm' }), T: common },
   basis: 'geometry',
 });
 
 const shim = formula({
   symbol: 'i',
-  gives: letter('length', 'shim under the slab', { in: 'mm' }),
-  text: 't_1 - t',
-  where: {
-    t_1: letter('length', 'thickest slab', { in: 'mm' }),
-    t: letter('length', 'thickness of the slab', { in: 'mm' }),
+  result: variable('length', 'shim under the slab', { unit: 'mm' }),
+  expression: 't_1 - t',
+  variables: {
+    t_1: variable('length', 'thickest slab', { unit: 'mm' }),
+    t: variable('length', 'thickness of the slab', { unit: 'mm' }),
   },
   basis: 'geometry',
 });
@@ -82,7 +82,7 @@ const shim = formula({
  * Slabs glued apart seldom come out alike. Either all are planed to the thinnest, or each is shimmed from below until its
  * top lies with the thickest: this reckons both, and what each costs in timber. For slabs that lie side by side in one
  * top. Thicknesses (and sizes, for volumes) in; lengths, a share and a volume out. Source: geometry.
- * @throws Refusal when no slab reaches the least thickness after cleaning up
+ * @throws InputError when no slab reaches the least thickness after cleaning up
  */
 export const matchSlabs = recipe({
   name: 'matchSlabs',
@@ -93,70 +93,70 @@ export const matchSlabs = recipe({
   inputs: {
     slabs: slabsField,
     minimum: field.length({
-      says: 'least thickness that a slab may end with; thinner ones are shimmed or left out',
+      label: 'least thickness that a slab may end with; thinner ones are shimmed or left out',
       min: '0 mm',
       max: '1 m',
       default: '0 mm',
     }),
     cleanUp: field.length({
       symbol: 'c',
-      says: 'planed off every slab in any case, both faces together',
+      label: 'planed off every slab in any case, both faces together',
       min: '0 mm',
       max: '50 mm',
       default: '0 mm',
     }),
   },
   outputs: {
-    planeAllTo: out.length({ symbol: 'T', says: 'thickness to plane all to' }),
-    loss: out.length({ says: 'planed off all slabs together, when all are planed' }),
-    lossShare: out.share({ says: 'the same as a share of the slabs that are planed' }),
+    planeAllTo: out.length({ symbol: 'T', label: 'thickness to plane all to' }),
+    loss: out.length({ label: 'planed off all slabs together, when all are planed' }),
+    lossShare: out.share({ label: 'the same as a share of the slabs that are planed' }),
     lossVolume: out.volume({
-      says: 'the same as timber, where widths and lengths are given',
+      label: 'the same as timber, where widths and lengths are given',
       optional: true,
     }),
-    shimTo: out.length({ says: 'height of the top above the frame when slabs are shimmed instead' }),
-    shimTotal: out.length({ says: 'all shims together' }),
+    shimTo: out.length({ label: 'height of the top above the frame when slabs are shimmed instead' }),
+    shimTotal: out.length({ label: 'all shims together' }),
     shimLoss: out.length({
-      says: 'planed off all slabs together, when they are shimmed: the cleaning up alone',
+      label: 'planed off all slabs together, when they are shimmed: the cleaning up alone',
     }),
     orShims: out.table(
       {
-        slab: out.text({ says: 'slab' }),
-        thickness: out.length({ says: 'thickness now' }),
-        planeOff: out.length({ says: 'to plane off, when all are planed', optional: true }),
-        shim: out.length({ says: 'or to shim' }),
-        verdict: out.text({ says: 'against the least thickness' }),
+        slab: out.text({ label: 'slab' }),
+        thickness: out.length({ label: 'thickness now' }),
+        planeOff: out.length({ label: 'to plane off, when all are planed', optional: true }),
+        shim: out.length({ label: 'or to shim' }),
+        verdict: out.text({ label: 'against the least thickness' }),
       },
-      { says: 'Slab by slab, both ways' },
+      { label: 'Slab by slab, both ways' },
     ),
   },
   formulas: [planeTo, planeOff, shim],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const slabs = given.slabs.map((s, i) => ({ ...s, name: s.name ?? `slab ${i + 1}` }));
     const fit = slabs.filter(
       (s) => s.thickness - given.cleanUp >= given.minimum - 1e-12 && s.thickness > given.cleanUp,
     );
     if (fit.length === 0)
-      throw new Refusal({
+      throw new InputError({
         field: 'minimum',
-        says: `got ${mm(given.minimum)}${given.cleanUp > 0 ? ` after ${mm(given.cleanUp)} of cleaning up` : ''}, takes at most what the thickest slab of ${mm(Math.max(...slabs.map((s) => s.thickness)), 2)} can give`,
+        message: `got ${mm(given.minimum)}${given.cleanUp > 0 ? ` after ${mm(given.cleanUp)} of cleaning up` : ''}, takes at most what the thickest slab of ${mm(Math.max(...slabs.map((s) => s.thickness)), 2)} can give`,
       });
     const thinnest = fit.reduce((a, b) => (b.thickness < a.thickness ? b : a));
     const thickest = slabs.reduce((a, b) => (b.thickness > a.thickness ? b : a));
-    const T = work.apply(planeTo, { t_0: thinnest.thickness, c: given.cleanUp });
+    const T = trace.evaluate(planeTo, { t_0: thinnest.thickness, c: given.cleanUp });
     const top = thickest.thickness - given.cleanUp;
     const left = slabs.filter((s) => !fit.includes(s));
     if (left.length > 0)
-      work.say(
+      trace.note(
         `Under the least thickness, so left out of the planing: ${left.map((s) => s.name).join(', ')}.`,
       );
     const orShims = slabs.map((s) => ({
       slab: s.name,
       thickness: s.thickness,
       ...(fit.includes(s)
-        ? { planeOff: work.apply(planeOff, { t: s.thickness, T }, `planed off ${s.name}`) }
+        ? { planeOff: trace.evaluate(planeOff, { t: s.thickness, T }, `planed off ${s.name}`) }
         : {}),
-      shim: work.apply(shim, { t_1: thickest.thickness, t: s.thickness }, `shim under ${s.name}`),
+      shim: trace.evaluate(shim, { t_1: thickest.thickness, t: s.thickness }, `shim under ${s.name}`),
       verdict: fit.includes(s) ? 'thick enough' : 'too thin: shim or leave out',
     }));
     const loss = fit.reduce((sum, s) => sum + s.thickness - T, 0);

@@ -1,54 +1,54 @@
 import { quantileNormal } from 'vega-statistics';
-import { histogram } from '../../charts/barChart.js';
-import { note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { tableField } from '../../recipe/table.js';
-import { mm } from './salvage.js';
-import { chance, columns, draws, limitsOf, partsOf, shapes, simulate, type Part } from './stack-draws.js';
+import { histogram } from '../../charts/bar-chart.js';
+import { note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { tableField } from '../../engine/table-field.js';
+import { mm } from './salvage-caution.js';
+import { chance, columns, draws, limitsOf, partsOf, shapes, simulate, type Part } from './stack-samples.js';
 
-const sumOfSquares = letter('area', 'sum of the squares', { in: 'mm2' });
+const sumOfSquares = variable('area', 'sum of the squares', { unit: 'mm2' });
 
 const deviation = formula({
   symbol: 's',
-  gives: letter('length', 'standard deviation of a piece', { in: 'mm' }),
-  text: 't / k',
-  where: {
-    t: letter('length', 'how far a piece may be off', { in: 'mm' }),
-    k: letter('ratio', 'standard deviations that plus-or-minus stands for'),
+  result: variable('length', 'standard deviation of a piece', { unit: 'mm' }),
+  expression: 't / k',
+  variables: {
+    t: variable('length', 'how far a piece may be off', { unit: 'mm' }),
+    k: variable('ratio', 'standard deviations that plus-or-minus stands for'),
   },
   basis: 'common practice',
 });
 
 const rootSum = formula({
   symbol: 'R',
-  gives: letter('length', 'root of the sum of the squares', { in: 'mm' }),
-  text: 'sqrt(Q)',
-  where: { Q: sumOfSquares },
+  result: variable('length', 'root of the sum of the squares', { unit: 'mm' }),
+  expression: 'sqrt(Q)',
+  variables: { Q: sumOfSquares },
   basis: 'definition',
 });
 
 const score = formula({
   symbol: 'z',
-  gives: letter('ratio', 'distance of a limit from the middle, in standard deviations'),
-  text: '(x - N) / S',
-  where: {
-    x: letter('length', 'limit', { in: 'mm' }),
-    N: letter('length', 'nominal size of the stack', { in: 'mm' }),
-    S: letter('length', 'standard deviation of the stack', { in: 'mm' }),
+  result: variable('ratio', 'distance of a limit from the middle, in standard deviations'),
+  expression: '(x - N) / S',
+  variables: {
+    x: variable('length', 'limit', { unit: 'mm' }),
+    N: variable('length', 'nominal size of the stack', { unit: 'mm' }),
+    S: variable('length', 'standard deviation of the stack', { unit: 'mm' }),
   },
   basis: 'definition',
 });
 
 const shimOf = formula({
   symbol: 'h',
-  gives: letter('length', 'shim (or, less than nothing, to plane off)', { in: 'mm' }),
-  text: 'G - N',
-  where: {
-    G: letter('length', 'size wanted', { in: 'mm' }),
-    N: letter('length', 'nominal size of the stack', { in: 'mm' }),
+  result: variable('length', 'shim (or, less than nothing, to plane off)', { unit: 'mm' }),
+  expression: 'G - N',
+  variables: {
+    G: variable('length', 'size wanted', { unit: 'mm' }),
+    N: variable('length', 'nominal size of the stack', { unit: 'mm' }),
   },
   basis: 'geometry',
 });
@@ -59,7 +59,7 @@ const shimOf = formula({
  * Not for pieces cut at one setting that is off: they all err together, and the worst case then holds.
  * Sizes in; lengths and shares out. Source: the sum of independent variances (definition); that plus-or-minus stands for
  * three standard deviations is common practice. The simulation is seeded; `.evaluate` leaves it out where the closed form is exact.
- * @throws Refusal when a part has neither or both of plusMinus and sd, or limits stand the wrong way round
+ * @throws InputError when a part has neither or both of plusMinus and sd, or limits stand the wrong way round
  */
 export const stackUp = recipe({
   name: 'stackUp',
@@ -69,91 +69,91 @@ export const stackUp = recipe({
     'How far a glued-up stack may come out off its size: at worst, most likely, and the chance that it falls inside limits.',
   sources: [],
   inputs: {
-    parts: tableField(columns, { says: 'the parts of the stack', most: 200 }),
+    parts: tableField(columns, { label: 'the parts of the stack', most: 200 }),
     target: field.length({
       symbol: 'G',
-      says: 'size wanted of the whole stack',
+      label: 'size wanted of the whole stack',
       min: '-100 m',
       max: '100 m',
       optional: true,
     }),
     limits: field.either(
       [
-        field.length({ says: 'either way of the target', above: '0 mm', max: '10 m' }),
+        field.length({ label: 'either way of the target', above: '0 mm', max: '10 m' }),
         field.group(
           {
-            low: field.length({ says: 'least', min: '-100 m', max: '100 m' }),
-            high: field.length({ says: 'most', min: '-100 m', max: '100 m' }),
+            low: field.length({ label: 'least', min: '-100 m', max: '100 m' }),
+            high: field.length({ label: 'most', min: '-100 m', max: '100 m' }),
           },
-          { says: 'least and most' },
+          { label: 'least and most' },
         ),
       ],
       {
-        says: 'limits of the whole stack: a length either way of the target (or, without one, of the nominal size), or { low, high }',
+        label: 'limits of the whole stack: a length either way of the target (or, without one, of the nominal size), or { low, high }',
         optional: true,
       },
     ),
     sigmas: field.ratio({
       symbol: 'k',
-      says: 'standard deviations that plusMinus stands for',
+      label: 'standard deviations that plusMinus stands for',
       min: 1,
       max: 6,
       default: 3,
     }),
     shape: field.choice(shapes, {
-      says: 'how pieces err: normal (most near the middle) or even (any size between the limits is as likely)',
+      label: 'how pieces err: normal (most near the middle) or even (any size between the limits is as likely)',
       default: 'normal',
     }),
     confidence: field.share({
-      says: 'share of stacks that the interval is to hold',
+      label: 'share of stacks that the interval is to hold',
       min: '50 %',
       max: '99.9 %',
       default: '95 %',
     }),
     seed: field.count({
-      says: 'seed of the simulation: same seed, same draws',
+      label: 'seed of the simulation: same seed, same draws',
       min: 0,
       max: 4_000_000_000,
       default: 1,
     }),
   },
   outputs: {
-    nominal: out.length({ symbol: 'N', says: 'size of the stack when every piece is right' }),
-    worstCase: out.length({ says: 'off by at most, either way, when every piece errs its most' }),
-    rss: out.length({ symbol: 'R', says: 'off by, either way: root of the sum of the squares' }),
-    low: out.length({ says: 'least of the interval that holds that share of stacks' }),
-    high: out.length({ says: 'most of that interval' }),
-    sd: out.length({ symbol: 'S', says: 'standard deviation of the stack' }),
-    chanceInside: out.share({ says: 'chance that the stack falls inside the limits', optional: true }),
-    chanceSimulated: out.share({ says: 'the same, counted in simulated stacks', optional: true }),
+    nominal: out.length({ symbol: 'N', label: 'size of the stack when every piece is right' }),
+    worstCase: out.length({ label: 'off by at most, either way, when every piece errs its most' }),
+    rss: out.length({ symbol: 'R', label: 'off by, either way: root of the sum of the squares' }),
+    low: out.length({ label: 'least of the interval that holds that share of stacks' }),
+    high: out.length({ label: 'most of that interval' }),
+    sd: out.length({ symbol: 'S', label: 'standard deviation of the stack' }),
+    chanceInside: out.share({ label: 'chance that the stack falls inside the limits', optional: true }),
+    chanceSimulated: out.share({ label: 'the same, counted in simulated stacks', optional: true }),
     shim: out.length({
       symbol: 'h',
-      says: 'to shim (or, less than nothing, to plane off) so that the middle falls on the target',
+      label: 'to shim (or, less than nothing, to plane off) so that the middle falls on the target',
       optional: true,
     }),
   },
   formulas: [deviation, rootSum, score, shimOf],
-  solve: (given, work) => {
-    const parts = partsOf(given, (t) => work.apply(deviation, { t, k: given.sigmas }));
+  solve: (given, trace) => {
+    const parts = partsOf(given, (t) => trace.evaluate(deviation, { t, k: given.sigmas }));
     const sum = (of: (p: Part) => number): number => parts.reduce((total, p) => total + p.count * of(p), 0);
     const N = sum((p) => p.nominal);
     const worst = sum((p) => p.most);
     const pieces = parts.reduce((n, p) => n + p.count, 0);
-    if (!work.silent)
-      work.say(
+    if (!trace.silent)
+      trace.note(
         `${pieces} piece${pieces === 1 ? '' : 's'}: nominal ${mm(N, 3)}, worst case ${mm(worst, 3)} either way (all added up).`,
       );
-    const rss = work.apply(
+    const rss = trace.evaluate(
       rootSum,
       { Q: sum((p) => p.most ** 2) },
       'off by, either way: root of the sum of the squares of plus-or-minus',
     );
-    const S = work.apply(rootSum, { Q: sum((p) => p.sd ** 2) }, 'standard deviation of the stack');
+    const S = trace.evaluate(rootSum, { Q: sum((p) => p.sd ** 2) }, 'standard deviation of the stack');
     const limits = limitsOf(given, N);
-    const shim = given.target === undefined ? {} : { shim: work.apply(shimOf, { G: given.target, N }) };
+    const shim = given.target === undefined ? {} : { shim: trace.evaluate(shimOf, { G: given.target, N }) };
     const half = -quantileNormal((1 - given.confidence) / 2) * S;
     const face = { nominal: N, worstCase: worst, rss, sd: S, ...shim };
-    if (work.silent && given.shape === 'normal')
+    if (trace.silent && given.shape === 'normal')
       return {
         ...face,
         low: N - half,
@@ -170,7 +170,7 @@ export const stackUp = recipe({
         }
       : {};
     if (given.shape === 'even') {
-      work.say(`Pieces err evenly, so shares are counted in 20 000 simulated stacks (seed ${given.seed}).`);
+      trace.note(`Pieces err evenly, so shares are counted in 20 000 simulated stacks (seed ${given.seed}).`);
       const sorted = Float64Array.from(stacks).sort();
       const at = (share: number): number => sorted[Math.min(draws - 1, Math.floor(share * draws))] as number;
       return {
@@ -182,9 +182,9 @@ export const stackUp = recipe({
       };
     }
     if (limits && S > 0) {
-      work.apply(score, { x: limits.low, N, S }, 'the lower limit, in standard deviations from the middle');
-      work.apply(score, { x: limits.high, N, S }, 'the upper limit, in standard deviations from the middle');
-      work.say(
+      trace.evaluate(score, { x: limits.low, N, S }, 'the lower limit, in standard deviations from the middle');
+      trace.evaluate(score, { x: limits.high, N, S }, 'the upper limit, in standard deviations from the middle');
+      trace.note(
         `Chance inside by the normal distribution; counted again in 20 000 simulated stacks (seed ${given.seed}).`,
       );
     }

@@ -1,28 +1,28 @@
-import { Refusal } from '../../quantities/refusal.js';
-import { note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
-import { metalFirst, mm, thicknesserLeast } from './salvage.js';
-import { stripPicture } from './strip-end-picture.js';
+import { InputError } from '../../units/input-error.js';
+import { note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
+import { metalFirst, mm, thicknesserLeast } from './salvage-caution.js';
+import { stripPicture } from './strip-end-drawing.js';
 
 const warpRule = cite('panel-gluing-trade-page', 'widths of strips');
 /** Trade rule for strips of a panel: 3 in, m. */
 const widestStill = 0.0762;
 
-const top = letter('length', 'width of the finished top', { in: 'mm' });
-const trim = letter('length', 'kept for trimming the glued top to width', { in: 'mm' });
-const finished = letter('length', 'width of a strip once jointed', { in: 'mm' });
+const top = variable('length', 'width of the finished top', { unit: 'mm' });
+const trim = variable('length', 'kept for trimming the glued top to width', { unit: 'mm' });
+const finished = variable('length', 'width of a strip once jointed', { unit: 'mm' });
 
 const jointed = formula({
   symbol: 's',
-  gives: finished,
-  text: 'r - j',
-  where: {
-    r: letter('length', 'rough width of a strip', { in: 'mm' }),
-    j: letter('length', 'taken off a strip in jointing both edges', { in: 'mm' }),
+  result: finished,
+  expression: 'r - j',
+  variables: {
+    r: variable('length', 'rough width of a strip', { unit: 'mm' }),
+    j: variable('length', 'taken off a strip in jointing both edges', { unit: 'mm' }),
   },
   basis: 'geometry',
 });
@@ -30,25 +30,25 @@ const jointed = formula({
 // A billionth is taken off before rounding up, or 640 / 40 could come out as 17 strips by the last binary digit.
 const strips = formula({
   symbol: 'n',
-  gives: letter('count', 'strips across the top'),
-  text: 'ceil((W + t) / s - 10^(-9))',
-  where: { W: top, t: trim, s: finished },
+  result: variable('count', 'strips across the top'),
+  expression: 'ceil((W + t) / s - 10^(-9))',
+  variables: { W: top, t: trim, s: finished },
   basis: 'geometry',
 });
 
 const glued = formula({
   symbol: 'G',
-  gives: letter('length', 'width as glued', { in: 'mm' }),
-  text: 'n s',
-  where: { n: letter('count', 'strips'), s: finished },
+  result: variable('length', 'width as glued', { unit: 'mm' }),
+  expression: 'n s',
+  variables: { n: variable('count', 'strips'), s: finished },
   basis: 'geometry',
 });
 
 const spareWidth = formula({
   symbol: 'e',
-  gives: letter('length', 'spare width after the trim', { in: 'mm' }),
-  text: 'G - t - W',
-  where: { G: letter('length', 'width as glued', { in: 'mm' }), t: trim, W: top },
+  result: variable('length', 'spare width after the trim', { unit: 'mm' }),
+  expression: 'G - t - W',
+  variables: { G: variable('length', 'width as glued', { unit: 'mm' }), t: trim, W: top },
   basis: 'geometry',
 });
 
@@ -57,7 +57,7 @@ const spareWidth = formula({
  * thicknesser. For edge-glued strips of one width; for mixed widths use the survey of the pile. Lengths in, lengths
  * and counts out; slabs differ by one strip at most, the wider first.
  * Source: geometry; the rule on wide strips is a trade's (common practice).
- * @throws Refusal when jointing eats the strip, a strip is wider than the machine, or over 10 000 strips are needed
+ * @throws InputError when jointing eats the strip, a strip is wider than the machine, or over 10 000 strips are needed
  */
 export const stripCount = recipe({
   name: 'stripCount',
@@ -67,70 +67,70 @@ export const stripCount = recipe({
     'How many strips a top takes across its width, and in how many slabs to glue them so that each passes the thicknesser.',
   sources: [warpRule],
   inputs: {
-    topWidth: field.length({ symbol: 'W', says: 'width of the finished top', above: '0 mm', max: '20 m' }),
+    topWidth: field.length({ symbol: 'W', label: 'width of the finished top', above: '0 mm', max: '20 m' }),
     stripWidth: field.length({
       symbol: 'r',
-      says: 'rough width of a strip, as it will stand across the top',
+      label: 'rough width of a strip, as it will stand across the top',
       above: '0 mm',
       max: '2 m',
     }),
     jointing: field.length({
       symbol: 'j',
-      says: 'taken off each strip in jointing, both edges together',
+      label: 'taken off each strip in jointing, both edges together',
       min: '0 mm',
       max: '100 mm',
       default: '3 mm',
     }),
     finalTrim: field.length({
       symbol: 't',
-      says: 'kept for trimming the glued top to width, both edges together',
+      label: 'kept for trimming the glued top to width, both edges together',
       min: '0 mm',
       max: '500 mm',
       default: '10 mm',
     }),
     machineWidth: field.length({
-      says: 'widest board that the thicknesser takes',
+      label: 'widest board that the thicknesser takes',
       above: '0 mm',
       max: '5 m',
       optional: true,
     }),
   },
   outputs: {
-    strips: out.count({ says: 'strips across the top' }),
-    stripFinished: out.length({ says: 'width of a strip once jointed' }),
-    gluedWidth: out.length({ says: 'width as glued, before the trim' }),
-    spare: out.length({ says: 'width to spare after the trim' }),
+    strips: out.count({ label: 'strips across the top' }),
+    stripFinished: out.length({ label: 'width of a strip once jointed' }),
+    gluedWidth: out.length({ label: 'width as glued, before the trim' }),
+    spare: out.length({ label: 'width to spare after the trim' }),
     slabs: out.table(
-      { strips: out.count({ says: 'strips in the slab' }), width: out.length({ says: 'width of the slab' }) },
-      { says: 'Slabs to glue first, each narrow enough for the thicknesser' },
+      { strips: out.count({ label: 'strips in the slab' }), width: out.length({ label: 'width of the slab' }) },
+      { label: 'Slabs to glue first, each narrow enough for the thicknesser' },
     ),
   },
   formulas: [jointed, strips, glued, spareWidth],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     if (given.jointing >= given.stripWidth) {
-      throw new Refusal({
+      throw new InputError({
         field: 'jointing',
-        says: `got ${mm(given.jointing)}, takes less than the strip's rough width of ${mm(given.stripWidth)}`,
+        message: `got ${mm(given.jointing)}, takes less than the strip's rough width of ${mm(given.stripWidth)}`,
       });
     }
-    const s = work.apply(jointed, { r: given.stripWidth, j: given.jointing });
-    const n = work.apply(strips, { W: given.topWidth, t: given.finalTrim, s });
-    const G = work.apply(glued, { n, s });
-    const spare = work.apply(spareWidth, { G, t: given.finalTrim, W: given.topWidth });
+    const s = trace.evaluate(jointed, { r: given.stripWidth, j: given.jointing });
+    const n = trace.evaluate(strips, { W: given.topWidth, t: given.finalTrim, s });
+    const G = trace.evaluate(glued, { n, s });
+    const spare = trace.evaluate(spareWidth, { G, t: given.finalTrim, W: given.topWidth });
     if (n > 10_000)
-      throw new Refusal({
+      throw new InputError({
         field: 'stripWidth',
-        says: `needs ${n} strips, takes a strip wide enough for 10 000 or fewer`,
+        message: `needs ${n} strips, takes a strip wide enough for 10 000 or fewer`,
       });
     const most = given.machineWidth === undefined ? n : Math.floor(given.machineWidth / s + 1e-9);
     if (most < 1)
-      throw new Refusal({
+      throw new InputError({
         field: 'machineWidth',
-        says: `got ${mm(given.machineWidth as number)}, takes at least the ${mm(s)} of a single jointed strip`,
+        message: `got ${mm(given.machineWidth as number)}, takes at least the ${mm(s)} of a single jointed strip`,
       });
     const count = Math.ceil(n / most);
     if (count > 1)
-      work.say(
+      trace.note(
         `At most ${most} strips pass the thicknesser together, so ${count} slabs, as equal as whole strips allow.`,
       );
     // Equal slabs plane alike and leave the last joints where they are easy to reach.

@@ -1,33 +1,33 @@
-import { Refusal } from '../../quantities/refusal.js';
-import { field, makeField, type Given, type Read } from '../../recipe/field.js';
-import { tableField, type TableGiven } from '../../recipe/table.js';
-import { mm } from './salvage.js';
+import { InputError } from '../../units/input-error.js';
+import { field, makeField, type Input, type Parsed } from '../../engine/field.js';
+import { tableField, type TableGiven } from '../../engine/table-field.js';
+import { mm } from './salvage-caution.js';
 import { wasteOf, type Job, type Stock } from './strip-row.js';
 
 const columns = {
-  name: field.text({ says: 'name of the piece', optional: true }),
-  length: field.length({ says: 'usable length, ends square and sound', above: '0 mm', max: '20 m' }),
-  tone: field.either([field.text({ says: 'tone' }), field.ratio({ says: 'tone by number' })], {
-    says: 'its tone, in any words or numbers: light, dark',
+  name: field.text({ label: 'name of the piece', optional: true }),
+  length: field.length({ label: 'usable length, ends square and sound', above: '0 mm', max: '20 m' }),
+  tone: field.either([field.text({ label: 'tone' }), field.ratio({ label: 'tone by number' })], {
+    label: 'its tone, in any words or numbers: light, dark',
     optional: true,
   }),
-  count: field.count({ says: 'pieces alike', min: 1, max: 1000, default: 1 }),
+  count: field.count({ label: 'pieces alike', min: 1, max: 1000, default: 1 }),
 } as const;
-const lengths = field.list(columns.length, { says: 'lengths', most: 2000 });
-const table = tableField(columns, { says: 'pieces', most: 2000 });
-type Piece = Read<typeof columns>;
+const lengths = field.list(columns.length, { label: 'lengths', most: 2000 });
+const table = tableField(columns, { label: 'pieces', most: 2000 });
+type Piece = Parsed<typeof columns>;
 
 /** Pieces as bare lengths or as a table. */
 export const piecesField = makeField<
-  readonly (string | Given<typeof columns>)[] | TableGiven<typeof columns>,
+  readonly (string | Input<typeof columns>)[] | TableGiven<typeof columns>,
   readonly Piece[],
-  { says: string }
+  { label: string }
 >(
   {
     kind: 'table',
-    takes: "lengths such as '640 mm, 815 mm, 590 mm', or a table with columns name?, length, tone?, count?",
-    fits: (v) => table.fits(v),
-    show: (pieces) =>
+    expects: "lengths such as '640 mm, 815 mm, 590 mm', or a table with columns name?, length, tone?, count?",
+    accepts: (v) => table.accepts(v),
+    format: (pieces) =>
       `${pieces.reduce((n, p) => n + p.count, 0)} pieces, ${mm(pieces.reduce((sum, p) => sum + p.count * p.length, 0))} in all`,
     read: (v) => {
       const bare =
@@ -39,12 +39,12 @@ export const piecesField = makeField<
         : table.read(v);
     },
   },
-  { says: 'the pieces to lay: their lengths, or a table with names, tones and counts' },
+  { label: 'the pieces to lay: their lengths, or a table with names, tones and counts' },
   { fields: columns },
 );
 
 const nano = (metres: number): number => Math.round(metres * 1e9);
-type Input = {
+type JobInput = {
   readonly topLength: number;
   readonly rows: number;
   readonly lengths: readonly Piece[];
@@ -53,14 +53,14 @@ type Input = {
   readonly shortest: number | undefined;
 };
 
-/** The job in whole nanometres. @throws Refusal when the pieces do not reach */
-export function jobOf(given: Input): Job & { readonly toneNames: readonly string[] } {
+/** The job in whole nanometres. @throws InputError when the pieces do not reach */
+export function jobOf(given: JobInput): Job & { readonly toneNames: readonly string[] } {
   const toneNames = [
     ...new Set(given.lengths.flatMap((p) => (p.tone === undefined ? [] : [String(p.tone)]))),
   ].sort();
   const shortest = Math.max(1, nano(given.shortest ?? Math.min(given.minStagger, 0.1)));
   const total = given.lengths.reduce((n, p) => n + p.count, 0);
-  if (total > 5000) throw new Refusal({ field: 'lengths', says: `got ${total} pieces, takes 5000 at most` });
+  if (total > 5000) throw new InputError({ field: 'lengths', message: `got ${total} pieces, takes 5000 at most` });
   const all = given.lengths.flatMap((p, i) => {
     const name = p.name ?? String(i + 1);
     return Array.from({ length: p.count }, (_, k): Stock => ({
@@ -73,9 +73,9 @@ export function jobOf(given: Input): Job & { readonly toneNames: readonly string
   const length = nano(given.topLength);
   const have = stocks.reduce((s, x) => s + x.length, 0);
   if (have < given.rows * length) {
-    throw new Refusal({
+    throw new InputError({
       field: 'lengths',
-      says: `got ${mm(have / 1e9)} in all${stocks.length < all.length ? ` that is not shorter than ${mm(shortest / 1e9)}` : ''}, takes at least the ${mm((given.rows * length) / 1e9)} of ${given.rows} rows: ${mm((given.rows * length - have) / 1e9)} more, or fewer rows`,
+      message: `got ${mm(have / 1e9)} in all${stocks.length < all.length ? ` that is not shorter than ${mm(shortest / 1e9)}` : ''}, takes at least the ${mm((given.rows * length) / 1e9)} of ${given.rows} rows: ${mm((given.rows * length - have) / 1e9)} more, or fewer rows`,
     });
   }
   return {

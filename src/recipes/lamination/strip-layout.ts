@@ -1,24 +1,24 @@
-import { Refusal } from '../../quantities/refusal.js';
-import { danger, note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { out } from '../../recipe/output.js';
-import { longRecipe } from '../../recipe/recipe.js';
-import { metalFirst, mm, shortestThroughThicknesser, thicknesserLeast } from './salvage.js';
+import { InputError } from '../../units/input-error.js';
+import { danger, note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { out } from '../../engine/output.js';
+import { asyncRecipe } from '../../engine/recipe.js';
+import { metalFirst, mm, shortestThroughThicknesser, thicknesserLeast } from './salvage-caution.js';
 import { seeded } from './seeded.js';
 import { cutsOf, jobOf, piecesField } from './strip-job.js';
-import { layoutPicture } from './strip-picture.js';
+import { layoutPicture } from './strip-drawing.js';
 import type { Stock } from './strip-row.js';
 import { search, wasteBound } from './strip-search.js';
 
 const laidColumns = {
-  piece: out.text({ says: 'piece' }),
-  start: out.length({ says: 'where it starts, from the left end' }),
-  length: out.length({ says: 'length laid' }),
-  tone: out.text({ says: 'tone', optional: true }),
-  cut: out.flag({ says: 'is it cut?' }),
+  piece: out.text({ label: 'piece' }),
+  start: out.length({ label: 'where it starts, from the left end' }),
+  length: out.length({ label: 'length laid' }),
+  tone: out.text({ label: 'tone', optional: true }),
+  cut: out.flag({ label: 'is it cut?' }),
 } as const;
-const rowsOut = out.list(out.table(laidColumns, { says: 'pieces of a row' }), {
-  says: 'the rows, each its pieces from left to right',
+const rowsOut = out.list(out.table(laidColumns, { label: 'pieces of a row' }), {
+  label: 'the rows, each its pieces from left to right',
 });
 
 /**
@@ -28,9 +28,9 @@ const rowsOut = out.list(out.table(laidColumns, { says: 'pieces of a row' }), {
  * saves timber, with a bound on the waste of any layout; `optimal` only when no layout can waste less and no like tones
  * touch. A metre of like tones side by side is weighed as 20 mm of waste. Stops on interrupt with the best it has.
  * Source: geometry; the rules of stagger and tone are common practice.
- * @throws Refusal when the pieces do not reach, or when no layout was found in the time
+ * @throws InputError when the pieces do not reach, or when no layout was found in the time
  */
-export const stripLayout = longRecipe({
+export const stripLayout = asyncRecipe({
   name: 'stripLayout',
   title: 'Rows from random lengths',
   topic: 'lamination',
@@ -38,87 +38,87 @@ export const stripLayout = longRecipe({
     'Lays a slab from random lengths: rows filled end to end, joints staggered, like tones kept apart, little wasted.',
   sources: [],
   inputs: {
-    topLength: field.length({ says: 'length of the slab, and so of every row', above: '0 mm', max: '20 m' }),
-    rows: field.count({ says: 'rows side by side', min: 1, max: 200 }),
+    topLength: field.length({ label: 'length of the slab, and so of every row', above: '0 mm', max: '20 m' }),
+    rows: field.count({ label: 'rows side by side', min: 1, max: 200 }),
     lengths: piecesField,
     minStagger: field.length({
-      says: 'least distance of a joint from any joint in the next row',
+      label: 'least distance of a joint from any joint in the next row',
       min: '0 mm',
       max: '5 m',
     }),
-    kerf: field.length({ says: 'width of a saw cut', min: '0 mm', max: '20 mm', default: '3 mm' }),
+    kerf: field.length({ label: 'width of a saw cut', min: '0 mm', max: '20 mm', default: '3 mm' }),
     shortest: field.length({
-      says: 'least length of a piece that is cut, and of an offcut worth keeping; when left out, the stagger, 100 mm at most',
+      label: 'least length of a piece that is cut, and of an offcut worth keeping; when left out, the stagger, 100 mm at most',
       min: '0 mm',
       max: '5 m',
       optional: true,
     }),
     rowWidth: field.length({
-      says: 'width of a row, for the picture',
+      label: 'width of a row, for the picture',
       above: '0 mm',
       max: '1 m',
       default: '45 mm',
     }),
     timeLimit: field.time({
-      says: 'how long to search at most',
+      label: 'how long to search at most',
       min: '50 ms',
       max: '10 min',
       default: '1 s',
     }),
-    seed: field.count({ says: 'seed of the search', min: 0, max: 4_000_000_000, default: 1 }),
+    seed: field.count({ label: 'seed of the search', min: 0, max: 4_000_000_000, default: 1 }),
   },
   outputs: {
     rows: {
       ...rowsOut,
-      show: (rows: readonly (readonly unknown[])[]) => ({
+      format: (rows: readonly (readonly unknown[])[]) => ({
         metric: `${rows.length}, with ${rows.map((r) => r.length).join(', ')} pieces`,
         inch: '',
       }),
     } as typeof rowsOut,
     plan: out.table(
       {
-        row: out.count({ says: 'row' }),
-        pieces: out.text({ says: 'pieces from left to right' }),
-        joints: out.text({ says: 'joints, from the left end' }),
+        row: out.count({ label: 'row' }),
+        pieces: out.text({ label: 'pieces from left to right' }),
+        joints: out.text({ label: 'joints, from the left end' }),
       },
-      { says: 'The rows in words' },
+      { label: 'The rows in words' },
     ),
     cuts: out.table(
       {
-        piece: out.text({ says: 'piece' }),
-        from: out.length({ says: 'its length' }),
-        parts: out.text({ says: 'cut to' }),
-        left: out.length({ says: 'left over' }),
-        fate: out.text({ says: 'what becomes of it' }),
+        piece: out.text({ label: 'piece' }),
+        from: out.length({ label: 'its length' }),
+        parts: out.text({ label: 'cut to' }),
+        left: out.length({ label: 'left over' }),
+        fate: out.text({ label: 'what becomes of it' }),
       },
-      { says: 'Pieces to cut' },
+      { label: 'Pieces to cut' },
     ),
-    cutCount: out.count({ says: 'saw cuts' }),
-    waste: out.length({ says: 'length lost to sawdust and to offcuts too short to keep' }),
-    leastWaste: out.length({ says: 'no layout of these pieces can waste less' }),
+    cutCount: out.count({ label: 'saw cuts' }),
+    waste: out.length({ label: 'length lost to sawdust and to offcuts too short to keep' }),
+    leastWaste: out.length({ label: 'no layout of these pieces can waste less' }),
     worstStagger: out.length({
-      says: 'least distance of joints in neighbouring rows; the length of the slab where there are none',
+      label: 'least distance of joints in neighbouring rows; the length of the slab where there are none',
     }),
-    sameTone: out.length({ says: 'length over which like tones lie side by side' }),
-    unused: out.length({ says: 'left on the pile: pieces not used and offcuts kept' }),
-    optimal: out.flag({ says: 'proven: none wastes less, and no like tones touch' }),
+    sameTone: out.length({ label: 'length over which like tones lie side by side' }),
+    unused: out.length({ label: 'left on the pile: pieces not used and offcuts kept' }),
+    optimal: out.flag({ label: 'proven: none wastes less, and no like tones touch' }),
   },
-  search: async (given, work) => {
+  search: async (given, trace) => {
     const job = jobOf(given);
     const bound = wasteBound(job);
-    work.say(
+    trace.note(
       `${job.stocks.length} pieces of ${mm(job.stocks.reduce((s, x) => s + x.length, 0) / 1e9)} in all for ${job.rows} rows of ${mm(given.topLength)}.`,
     );
     const best = await search(job, {
       seconds: given.timeLimit,
       random: seeded(given.seed),
       bound,
-      signal: work.signal,
+      signal: trace.signal,
       now: () => performance.now(),
       tell: (l, done) =>
-        work.progress({
+        trace.progress({
           done,
-          says: l
+          message: l
             ? `waste ${mm(l.waste / 1e9)}, like tones side by side ${mm(l.sameTone / 1e9, 0)}`
             : 'looking for a first layout',
           ...(l ? { best: l.waste / 1e9 } : {}),
@@ -126,16 +126,16 @@ export const stripLayout = longRecipe({
         }),
     });
     if (!best) {
-      if (work.signal?.aborted)
-        throw new Refusal('stopped before a first layout was found; give it more time');
-      throw new Refusal({
+      if (trace.signal?.aborted)
+        throw new InputError('stopped before a first layout was found; give it more time');
+      throw new InputError({
         field: 'minStagger',
-        says: `got ${mm(given.minStagger)}, and no layout was found in ${given.timeLimit} s (which does not prove that there is none); takes a smaller stagger, more or shorter pieces, or a longer timeLimit`,
+        message: `got ${mm(given.minStagger)}, and no layout was found in ${given.timeLimit} s (which does not prove that there is none); takes a smaller stagger, more or shorter pieces, or a longer timeLimit`,
       });
     }
-    const stopped = work.signal?.aborted === true;
+    const stopped = trace.signal?.aborted === true;
     const optimal = best.waste <= bound && best.sameTone === 0;
-    work.say(
+    trace.note(
       `Found by building rows and taking one to four out to build anew. Waste ${mm(best.waste / 1e9)}; no layout can waste less than ${mm(bound / 1e9)}.${optimal ? ' Proven best.' : stopped ? ' Stopped early.' : ' Not proven best.'}`,
     );
     const rows = best.rows.map((row) => {

@@ -1,55 +1,55 @@
-import { lineChart } from '../../charts/lineChart.js';
-import { danger, note, type Caution } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
-import { tableRows } from '../../timber/tables.js';
+import { lineChart } from '../../charts/line-chart.js';
+import { danger, note, type Caution } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
+import { tableRows } from '../../materials/data-tables.js';
 
-const spindleSpeed = letter('rotation', 'speed of the cutter block', { in: '1/min' });
-const knives = letter('count', 'knives that cut on the same circle');
-const feed = letter('speed', 'feed of the timber', { in: 'mm/min' });
-const spacing = letter('length', 'distance from one knife mark to the next', { in: 'mm' });
+const spindleSpeed = variable('rotation', 'speed of the cutter block', { unit: '1/min' });
+const knives = variable('count', 'knives that cut on the same circle');
+const feed = variable('speed', 'feed of the timber', { unit: 'mm/min' });
+const spacing = variable('length', 'distance from one knife mark to the next', { unit: 'mm' });
 
 const pitch = formula({
   symbol: 'p',
-  gives: spacing,
-  text: 'v / (z n)',
-  where: { v: feed, z: knives, n: spindleSpeed },
+  result: spacing,
+  expression: 'v / (z n)',
+  variables: { v: feed, z: knives, n: spindleSpeed },
   source: cite('fdm-knife-marks', 'marks from speed, knives and feed'),
 });
 const marks = formula({
   symbol: 'N',
-  gives: letter('marks', 'knife marks by length', { in: '1/in' }),
-  text: '1 / p',
-  where: { p: letter('length', 'distance from one knife mark to the next', { in: 'in' }) },
+  result: variable('marks', 'knife marks by length', { unit: '1/in' }),
+  expression: '1 / p',
+  variables: { p: variable('length', 'distance from one knife mark to the next', { unit: 'in' }) },
   basis: 'definition',
 });
 const wave = formula({
   symbol: 'h',
-  gives: letter('length', 'depth of the ripple a knife leaves', { in: 'um' }),
-  text: 'p^2 / (4 d)',
-  where: {
-    p: letter('length', 'distance from one knife mark to the next', { in: 'um' }),
-    d: letter('length', 'cutting circle diameter', { in: 'um' }),
+  result: variable('length', 'depth of the ripple a knife leaves', { unit: 'um' }),
+  expression: 'p^2 / (4 d)',
+  variables: {
+    p: variable('length', 'distance from one knife mark to the next', { unit: 'um' }),
+    d: variable('length', 'cutting circle diameter', { unit: 'um' }),
   },
   basis: 'geometry',
 });
 const feedFor = formula({
   symbol: 'v_w',
-  gives: letter('speed', 'feed for the marks wanted', { in: 'm/min' }),
-  text: 'z n / N_w',
-  where: { z: knives, n: spindleSpeed, N_w: letter('marks', 'marks wanted', { in: '1/m' }) },
+  result: variable('speed', 'feed for the marks wanted', { unit: 'm/min' }),
+  expression: 'z n / N_w',
+  variables: { z: knives, n: spindleSpeed, N_w: variable('marks', 'marks wanted', { unit: '1/m' }) },
   source: cite('fdm-knife-marks', 'marks from speed, knives and feed, turned round'),
 });
 const rim = formula({
   symbol: 'u',
-  gives: letter('speed', 'speed of the cutting edge', { in: 'm/s' }),
-  text: 'pi d n',
-  where: {
-    d: letter('length', 'cutting circle diameter', { in: 'm' }),
-    n: letter('rotation', 'speed of the cutter block', { in: '1/s' }),
+  result: variable('speed', 'speed of the cutting edge', { unit: 'm/s' }),
+  expression: 'pi d n',
+  variables: {
+    d: variable('length', 'cutting circle diameter', { unit: 'm' }),
+    n: variable('rotation', 'speed of the cutter block', { unit: '1/s' }),
   },
   basis: 'geometry',
 });
@@ -69,22 +69,22 @@ export const cutterMarks = recipe({
   inputs: {
     spindleSpeed: field.quantity('rotation', {
       symbol: 'n',
-      says: 'speed of the cutter block',
+      label: 'speed of the cutter block',
       above: '0 rpm',
       max: '60000 rpm',
     }),
-    knives: field.count({ symbol: 'z', says: 'knives that cut on the same circle', min: 1, max: 24 }),
-    feed: field.speed({ symbol: 'v', says: 'feed of the timber', above: '0 m/min', max: '300 m/min' }),
+    knives: field.count({ symbol: 'z', label: 'knives that cut on the same circle', min: 1, max: 24 }),
+    feed: field.speed({ symbol: 'v', label: 'feed of the timber', above: '0 m/min', max: '300 m/min' }),
     cutterDiameter: field.length({
       symbol: 'd',
-      says: 'diameter of the cutting circle',
+      label: 'diameter of the cutting circle',
       min: '10 mm',
       max: '1000 mm',
       default: '72 mm',
     }),
     wanted: field.quantity('marks', {
       symbol: 'N_w',
-      says: 'marks wanted',
+      label: 'marks wanted',
       min: '1 1/in',
       max: '200 1/in',
       default: '20 1/in',
@@ -92,16 +92,16 @@ export const cutterMarks = recipe({
   },
   steps: [pitch, marks, wave, feedFor, rim],
   outputs: {
-    pitch: out.length({ symbol: 'p', says: 'distance from one knife mark to the next' }),
-    marksPerInch: out.marks({ symbol: 'N', says: 'knife marks by length', unit: '1/in' }),
-    waveDepth: out.length({ symbol: 'h', says: 'depth of the ripple a knife leaves', unit: 'um' }),
-    feedForWanted: out.speed({ symbol: 'v_w', says: 'feed that gives the marks wanted' }),
-    rimSpeed: out.speed({ symbol: 'u', says: 'speed of the cutting edge', unit: 'm/s' }),
+    pitch: out.length({ symbol: 'p', label: 'distance from one knife mark to the next' }),
+    marksPerInch: out.marks({ symbol: 'N', label: 'knife marks by length', unit: '1/in' }),
+    waveDepth: out.length({ symbol: 'h', label: 'depth of the ripple a knife leaves', unit: 'um' }),
+    feedForWanted: out.speed({ symbol: 'v_w', label: 'feed that gives the marks wanted' }),
+    rimSpeed: out.speed({ symbol: 'u', label: 'speed of the cutting edge', unit: 'm/s' }),
   },
   limits: [
     {
       when: (given, answer) => answer.pitch > given.cutterDiameter / 4,
-      says: 'the ripple is reckoned for marks much closer than the cutting circle is wide; here it is a rough figure',
+      message: 'the ripple is reckoned for marks much closer than the cutting circle is wide; here it is a rough figure',
     },
   ],
   cautions: (given, answer) => [

@@ -1,44 +1,44 @@
-import { barChart } from '../../charts/barChart.js';
-import { formatQuantity } from '../../quantities/format.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { danger, note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
+import { barChart } from '../../charts/bar-chart.js';
+import { formatQuantity } from '../../units/format-quantity.js';
+import { InputError } from '../../units/input-error.js';
+import { danger, note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
 
-const passCount = letter('count', 'passes of each piece');
+const passCount = variable('count', 'passes of each piece');
 // A billionth is taken off before rounding up, or 3 mm by 1 mm a pass could come out as 4.
 const passesFor = formula({
   symbol: 'P',
-  gives: passCount,
-  text: 'ceil(x / a - 10^(-9))',
-  where: {
-    x: letter('length', 'to take off', { in: 'mm' }),
-    a: letter('length', 'taken off in a pass', { in: 'mm' }),
+  result: passCount,
+  expression: 'ceil(x / a - 10^(-9))',
+  variables: {
+    x: variable('length', 'to take off', { unit: 'mm' }),
+    a: variable('length', 'taken off in a pass', { unit: 'mm' }),
   },
   basis: 'definition',
 });
 const cutting = formula({
   symbol: 't_c',
-  gives: letter('time', 'timber under the knives', { in: 'min' }),
-  text: 'L P / v',
-  where: {
-    L: letter('length', 'length of all pieces together', { in: 'm' }),
+  result: variable('time', 'timber under the knives', { unit: 'min' }),
+  expression: 'L P / v',
+  variables: {
+    L: variable('length', 'length of all pieces together', { unit: 'm' }),
     P: passCount,
-    v: letter('speed', 'feed', { in: 'm/min' }),
+    v: variable('speed', 'feed', { unit: 'm/min' }),
   },
   basis: 'definition',
 });
 const carrying = formula({
   symbol: 't_h',
-  gives: letter('time', 'handling', { in: 'min' }),
-  text: 'b P h',
-  where: {
-    b: letter('count', 'pieces'),
+  result: variable('time', 'handling', { unit: 'min' }),
+  expression: 'b P h',
+  variables: {
+    b: variable('count', 'pieces'),
     P: passCount,
-    h: letter('time', 'handling a piece, each pass', { in: 'min' }),
+    h: variable('time', 'handling a piece, each pass', { unit: 'min' }),
   },
   basis: 'estimate',
 });
@@ -47,7 +47,7 @@ const carrying = formula({
  * How long a pile takes through the thicknesser: passes from what is to come off and the cut of a pass, the time under
  * the knives, and the handling between. `totalLength` is that of all pieces together; `handling` is for one piece and
  * one pass, an estimate until you have timed your own.
- * @throws Refusal when neither passes nor removal is given
+ * @throws InputError when neither passes nor removal is given
  */
 export const planingTime = recipe({
   name: 'planingTime',
@@ -59,76 +59,76 @@ export const planingTime = recipe({
   inputs: {
     totalLength: field.length({
       symbol: 'L',
-      says: 'length of all pieces together',
+      label: 'length of all pieces together',
       above: '0 mm',
       max: '100 km',
     }),
     passes: field.count({
       symbol: 'P',
-      says: 'passes of each piece; default from what is to come off',
+      label: 'passes of each piece; default from what is to come off',
       min: 1,
       max: 1000,
       optional: true,
     }),
-    feed: field.speed({ symbol: 'v', says: 'feed of the machine', above: '0 m/min', max: '300 m/min' }),
+    feed: field.speed({ symbol: 'v', label: 'feed of the machine', above: '0 m/min', max: '300 m/min' }),
     handling: field.time({
       symbol: 'h',
-      says: 'handling a piece, each pass',
+      label: 'handling a piece, each pass',
       min: '0 s',
       max: '1 h',
       default: '15 s',
     }),
-    pieces: field.count({ symbol: 'b', says: 'how many pieces', min: 1, max: 100_000, default: 1 }),
+    pieces: field.count({ symbol: 'b', label: 'how many pieces', min: 1, max: 100_000, default: 1 }),
     removal: field.length({
       symbol: 'x',
-      says: 'to take off each piece, both faces together',
+      label: 'to take off each piece, both faces together',
       above: '0 mm',
       max: '500 mm',
       optional: true,
     }),
     depthPerPass: field.length({
       symbol: 'a',
-      says: 'taken off in one pass',
+      label: 'taken off in one pass',
       above: '0 mm',
       max: '20 mm',
       default: '1 mm',
     }),
   },
   outputs: {
-    time: out.time({ says: 'in all' }),
-    passes: out.count({ says: 'passes of each piece' }),
-    cutting: out.time({ says: 'with timber under the knives' }),
-    handlingTime: out.time({ says: 'handling' }),
-    run: out.length({ says: 'length that runs through', unit: 'm' }),
+    time: out.time({ label: 'in all' }),
+    passes: out.count({ label: 'passes of each piece' }),
+    cutting: out.time({ label: 'with timber under the knives' }),
+    handlingTime: out.time({ label: 'handling' }),
+    run: out.length({ label: 'length that runs through', unit: 'm' }),
   },
   formulas: [passesFor, cutting, carrying],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     if (given.passes === undefined && given.removal === undefined)
-      throw new Refusal({
+      throw new InputError({
         field: 'passes',
-        says: 'missing; takes a whole number such as 4, or give removal, what is to come off, such as "6 mm"',
+        message: 'missing; takes a whole number such as 4, or give removal, what is to come off, such as "6 mm"',
       });
-    const P = given.passes ?? work.apply(passesFor, { x: given.removal as number, a: given.depthPerPass });
+    const P = given.passes ?? trace.evaluate(passesFor, { x: given.removal as number, a: given.depthPerPass });
     if (P > 10_000)
-      throw new Refusal({
+      throw new InputError({
         field: 'depthPerPass',
-        says: `needs ${String(P)} passes, takes a cut that does it in 10 000 or fewer`,
+        message: `needs ${String(P)} passes, takes a cut that does it in 10 000 or fewer`,
       });
-    const t_c = work.apply(cutting, { L: given.totalLength, P, v: given.feed });
-    const t_h = work.apply(carrying, { b: given.pieces, P, h: given.handling });
+    const t_c = trace.evaluate(cutting, { L: given.totalLength, P, v: given.feed });
+    const t_h = trace.evaluate(carrying, { b: given.pieces, P, h: given.handling });
     return { time: t_c + t_h, passes: P, cutting: t_c, handlingTime: t_h, run: given.totalLength * P };
   },
   limits: [
     {
       // 1/16 in, in tenths of a micrometre: the last binary digit decides nothing.
       when: (given) => given.passes === undefined && Math.round(given.depthPerPass * 1e7) > 15_875,
-      says: 'a club allows 1/16 in (1.6 mm) in a pass, a school about 1 mm, an insurer 1/8 in (3.2 mm); keep to the machine’s own plate',
+      message: 'a club allows 1/16 in (1.6 mm) in a pass, a school about 1 mm, an insurer 1/8 in (3.2 mm); keep to the machine’s own plate',
       source: cite('club-planer-rules', 'maximum cut', { also: cite('insurer-planer-talk', 'maximum cut') }),
     },
     {
       // 12 in, in micrometres.
       when: (given) => Math.round((given.totalLength / given.pieces) * 1e6) < 304_800,
-      says: (given) =>
+      message: (given) =>
         `pieces of ${formatQuantity({ kind: 'length', value: given.totalLength / given.pieces })} on average are shorter than the 12 in (305 mm) that safety rules ask for; a longer piece with waste at its end, or another method`,
       source: cite('insurer-planer-talk', 'minimum length', {
         also: cite('hse-surface-planer', 'short work'),

@@ -1,8 +1,8 @@
 // Twelve months of air, as a place in data/ or as one's own list or CSV.
-import { Refusal, shown } from '../../quantities/refusal.js';
-import { field, isPlainObject, makeField, type Field } from '../../recipe/field.js';
-import { tableField } from '../../recipe/table.js';
-import { findClimate, monthNames, type Climate } from '../../timber/climate.js';
+import { InputError, inspectValue } from '../../units/input-error.js';
+import { field, isPlainObject, makeField, type Field } from '../../engine/field.js';
+import { tableField } from '../../engine/table-field.js';
+import { findClimate, monthNames, type Climate } from '../../materials/climate.js';
 import { airLimits, equilibrium, inTable } from './sorption.js';
 import { stateField, type StateWritten } from './wood-state.js';
 
@@ -29,35 +29,35 @@ const takes =
 const state = stateField('air or moisture of the month');
 const table = tableField(
   {
-    month: field.text({ says: 'name of the month', optional: true }),
+    month: field.text({ label: 'name of the month', optional: true }),
     temperature: field.temperature({
-      says: 'mean temperature',
+      label: 'mean temperature',
       min: airLimits.coldest,
       max: airLimits.hottest,
       optional: true,
     }),
-    humidity: field.humidity({ says: 'mean relative humidity', min: '0 %', max: '100 %', optional: true }),
+    humidity: field.humidity({ label: 'mean relative humidity', min: '0 %', max: '100 %', optional: true }),
     moisture: field.moisture({
-      says: 'moisture that wood comes to, in place of air',
+      label: 'moisture that wood comes to, in place of air',
       min: '0 %',
       max: '40 %',
       optional: true,
     }),
   },
-  { says: 'months', least: 12, most: 12 },
+  { label: 'months', least: 12, most: 12 },
 );
 
 /** A field that takes a year of air. */
-export function climateField(says: string): Field<YearWritten, Year, false> {
-  return makeField<YearWritten, Year, { says: string }>(
+export function climateField(label: string): Field<YearWritten, Year, false> {
+  return makeField<YearWritten, Year, { label: string }>(
     {
       kind: 'climate',
-      takes,
-      fits: (v) => typeof v === 'string' || (typeof v === 'object' && v !== null),
-      show: (y) => y.name,
+      expects: takes,
+      accepts: (v) => typeof v === 'string' || (typeof v === 'object' && v !== null),
+      format: (y) => y.name,
       read: (v) => {
         if (typeof v === 'string' && !/[\r\n]/.test(v) && !/\.(csv|tsv|txt)$/i.test(v.trim())) {
-          if (v.trim() === '') throw new Refusal(`got an empty text, takes ${takes}`);
+          if (v.trim() === '') throw new InputError(`got an empty text, takes ${takes}`);
           // "9 %, 9.5 %, ..." on a command line.
           if (/^[\s\d.,;%]+$/.test(v)) return ofStates(v.split(/[,;]/));
           const place = findClimate(v);
@@ -74,13 +74,13 @@ export function climateField(says: string): Field<YearWritten, Year, false> {
         return ofRows(v);
       },
     },
-    { says },
+    { label: label },
   );
 }
 
 function ofStates(list: readonly unknown[]): Year {
-  if (list.length !== 12) throw new Refusal(`got ${list.length} months, takes 12, January first: ${takes}`);
-  const states = field.list(state, { says: 'months' }).read(list);
+  if (list.length !== 12) throw new InputError(`got ${list.length} months, takes 12, January first: ${takes}`);
+  const states = field.list(state, { label: 'months' }).read(list);
   return {
     name: 'own twelve months',
     moisture: states.map((s) => (typeof s === 'number' ? s : equilibrium(s.temperature, s.humidity))),
@@ -94,13 +94,13 @@ function ofRows(v: unknown): Year {
     (r) => r.moisture === undefined && (r.temperature === undefined || r.humidity === undefined),
   );
   if (lacking >= 0)
-    throw new Refusal({
+    throw new InputError({
       field: `[${lacking + 1}]`,
-      says: `got neither a moisture nor both temperature and humidity; takes ${takes}`,
+      message: `got neither a moisture nor both temperature and humidity; takes ${takes}`,
     });
   const order = rows.map((r, i) => (r.month === undefined ? i : monthNumber(r.month, i)));
   if (new Set(order).size !== 12)
-    throw new Refusal(
+    throw new InputError(
       `got ${order.length - new Set(order).size} month(s) twice, takes each of the twelve once`,
     );
   const moisture = new Array<number>(12);
@@ -119,9 +119,9 @@ function monthNumber(text: string, row: number): number {
         (m) => text.length >= 3 && m.toLowerCase().startsWith(text.toLowerCase().slice(0, 3)),
       );
   if (n < 0 || n > 11)
-    throw new Refusal({
+    throw new InputError({
       field: `[${row + 1}].month`,
-      says: `got ${shown(text)}, takes a month such as "January", "Jan" or 1`,
+      message: `got ${inspectValue(text)}, takes a month such as "January", "Jan" or 1`,
     });
   return n;
 }

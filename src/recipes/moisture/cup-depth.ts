@@ -1,14 +1,14 @@
-import { Refusal } from '../../quantities/refusal.js';
-import { note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { nanometres } from '../../recipe/nanometre.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { silentWork } from '../../recipe/work.js';
-import { timberField } from '../../timber/field.js';
-import { moveAcross, movementFormulas } from './across-grain.js';
-import { boardPicture } from './board-picture.js';
+import { InputError } from '../../units/input-error.js';
+import { note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { nanometres } from '../../engine/nanometres.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { nullTrace } from '../../engine/trace.js';
+import { timberField } from '../../materials/timber-field.js';
+import { moveAcross, movementFormulas } from './movement-model.js';
+import { boardPicture } from './board-drawing.js';
 import { moistureOf, stateField, type Cut } from './wood-state.js';
 
 const flat: Cut = { angle: 0, unknown: false };
@@ -16,14 +16,14 @@ const quarter: Cut = { angle: Math.PI / 2, unknown: false };
 
 const cupRule = formula({
   symbol: 'c',
-  gives: letter('length', 'depth of the cup', { in: 'mm' }),
+  result: variable('length', 'depth of the cup', { unit: 'mm' }),
   basis: 'estimate',
-  text: 'abs(e_T - e_R) w^2 / (8 R)',
-  where: {
-    e_T: letter('share', 'strain along the rings'),
-    e_R: letter('share', 'strain across the rings'),
-    w: letter('length', 'width of the board', { in: 'mm' }),
-    R: letter('length', 'radius of the rings at the board', { in: 'mm' }),
+  expression: 'abs(e_T - e_R) w^2 / (8 R)',
+  variables: {
+    e_T: variable('share', 'strain along the rings'),
+    e_R: variable('share', 'strain across the rings'),
+    w: variable('length', 'width of the board', { unit: 'mm' }),
+    R: variable('length', 'radius of the rings at the board', { unit: 'mm' }),
   },
 });
 
@@ -39,13 +39,13 @@ export const cupDepth = recipe({
     'Depth of the cup of a flat-sawn board when its moisture changes, because wood moves more along the rings than across them, and which face goes hollow. For narrow strips cut from it the depth falls with the square of the width.',
   sources: [],
   inputs: {
-    width: field.length({ says: 'width of the board', above: '0 mm', max: '2 m' }),
+    width: field.length({ label: 'width of the board', above: '0 mm', max: '2 m' }),
     timber: timberField({
       needs: ['movement', 'shrinkage'],
-      says: 'species, or a group for the middle of its range',
+      label: 'species, or a group for the middle of its range',
     }),
     ringRadius: field.length({
-      says: 'radius of the growth rings at the middle of the board, read off its end',
+      label: 'radius of the growth rings at the middle of the board, read off its end',
       above: '0 mm',
       max: '5 m',
     }),
@@ -53,35 +53,35 @@ export const cupDepth = recipe({
     to: stateField('moisture at last, or air'),
   },
   outputs: {
-    cup: out.length({ says: 'depth of the hollow at the middle of the board' }),
-    side: out.text({ says: 'which face goes hollow' }),
-    strainTangential: out.share({ says: 'strain along the rings' }),
-    strainRadial: out.share({ says: 'strain across the rings' }),
+    cup: out.length({ label: 'depth of the hollow at the middle of the board' }),
+    side: out.text({ label: 'which face goes hollow' }),
+    strainTangential: out.share({ label: 'strain along the rings' }),
+    strainRadial: out.share({ label: 'strain across the rings' }),
   },
   formulas: [cupRule, ...movementFormulas],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     if (nanometres(given.width) > nanometres(2 * given.ringRadius)) {
-      throw new Refusal({
+      throw new InputError({
         field: 'ringRadius',
-        says: `got ${(given.ringRadius * 1000).toFixed(1)} mm, takes at least half the width (${(given.width * 500).toFixed(1)} mm): a wider board is cut through the pith and is not flat-sawn across its whole width`,
+        message: `got ${(given.ringRadius * 1000).toFixed(1)} mm, takes at least half the width (${(given.width * 500).toFixed(1)} mm): a wider board is cut through the pith and is not flat-sawn across its whole width`,
       });
     }
     const [m, s] = [given.timber.movement(), given.timber.shrinkage()];
     if (!(m?.tangential && m.radial) && !(s?.tangential && s.radial)) {
-      throw new Refusal({
+      throw new InputError({
         field: 'timber',
-        says: `${given.timber.name} has a published figure for one direction alone, and a cup comes from the difference of two; takes another species, or "unknown ${given.timber.group === 'softwood' ? 'softwood' : 'hardwood'}"`,
+        message: `${given.timber.name} has a published figure for one direction alone, and a cup comes from the difference of two; takes another species, or "unknown ${given.timber.group === 'softwood' ? 'softwood' : 'hardwood'}"`,
       });
     }
-    const from = moistureOf(work, given.from, 'from');
-    const to = moistureOf(work, given.to, 'to');
-    const T = moveAcross(work, { width: given.width, timber: given.timber, cut: flat }, from, to);
-    const R = moveAcross(silentWork, { width: given.width, timber: given.timber, cut: quarter }, from, to);
+    const from = moistureOf(trace, given.from, 'from');
+    const to = moistureOf(trace, given.to, 'to');
+    const T = moveAcross(trace, { width: given.width, timber: given.timber, cut: flat }, from, to);
+    const R = moveAcross(nullTrace, { width: given.width, timber: given.timber, cut: quarter }, from, to);
     const [eT, eR] = [T.change / given.width, R.change / given.width];
-    work.say(
+    trace.note(
       `Across the rings the same change of moisture gives ${(eR * 100).toFixed(3)} %, along them ${(eT * 100).toFixed(3)} %.`,
     );
-    const cup = work.apply(cupRule, { e_T: eT, e_R: eR, w: given.width, R: given.ringRadius });
+    const cup = trace.evaluate(cupRule, { e_T: eT, e_R: eR, w: given.width, R: given.ringRadius });
     const side = [
       'the bark side goes hollow: the rings straighten as it dries',
       'neither: it stays flat',
@@ -92,7 +92,7 @@ export const cupDepth = recipe({
   limits: [
     {
       when: (g) => g.width > g.ringRadius,
-      says: 'the formula takes the rings as flat arcs: with a board wider than its ring radius it overstates the cup',
+      message: 'the formula takes the rings as flat arcs: with a board wider than its ring radius it overstates the cup',
     },
   ],
   cautions: [

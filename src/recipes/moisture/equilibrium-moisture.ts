@@ -1,8 +1,8 @@
-import { lineChart } from '../../charts/lineChart.js';
-import { note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
+import { lineChart } from '../../charts/line-chart.js';
+import { note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
 import { airLimits, equilibrium, inTable, outsideTable, sorptionSource, sorptionSteps } from './sorption.js';
 
 /**
@@ -19,17 +19,17 @@ export const equilibriumMoisture = recipe({
   inputs: {
     temperature: field.temperature({
       symbol: 'T',
-      says: 'temperature of the air',
+      label: 'temperature of the air',
       min: airLimits.coldest,
       max: airLimits.hottest,
     }),
-    humidity: field.humidity({ symbol: 'h', says: 'relative humidity of the air', min: '0 %', max: '100 %' }),
+    humidity: field.humidity({ symbol: 'h', label: 'relative humidity of the air', min: '0 %', max: '100 %' }),
   },
   steps: sorptionSteps,
   outputs: {
-    moisture: out.moisture({ symbol: 'M', says: 'moisture content the wood comes to' }),
+    moisture: out.moisture({ symbol: 'M', label: 'moisture content the wood comes to' }),
   },
-  limits: [{ when: (g) => !inTable(g.temperature, g.humidity), says: outsideTable, source: sorptionSource }],
+  limits: [{ when: (g) => !inTable(g.temperature, g.humidity), message: outsideTable, source: sorptionSource }],
   cautions: [
     note(
       'one curve for all species: oily or resinous timber, and wood long heated or very old, rests up to a point or two lower; drying wood rests a little higher than wetting wood',

@@ -1,37 +1,37 @@
-import { Refusal } from '../../quantities/refusal.js';
-import { estimate, note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { nanometres } from '../../recipe/nanometre.js';
-import type { Work } from '../../recipe/work.js';
-import { timberField } from '../../timber/field.js';
-import type { Timber } from '../../timber/timber.js';
-import { expected, moveAcross, movementFormulas, ruleFor, saturationOf } from './across-grain.js';
-import { slotsPicture } from './slots-picture.js';
+import { InputError } from '../../units/input-error.js';
+import { estimate, note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { nanometres } from '../../engine/nanometres.js';
+import type { Trace } from '../../engine/trace.js';
+import { timberField } from '../../materials/timber-field.js';
+import type { Timber } from '../../materials/timber.js';
+import { expected, moveAcross, movementFormulas, ruleFor, saturationOf } from './movement-model.js';
+import { slotsPicture } from './slots-drawing.js';
 import { cutField, moistureOf, optionalStateField, type Cut, type WoodState } from './wood-state.js';
 
 const shareRule = formula({
   symbol: 'x',
-  gives: letter('length', 'travel at a fixing', { in: 'mm' }),
+  result: variable('length', 'travel at a fixing', { unit: 'mm' }),
   basis: 'geometry',
-  text: 'm a / w',
-  where: {
-    m: letter('length', 'movement of the whole width', { in: 'mm' }),
-    a: letter('length', 'distance from the line that is held', { in: 'mm' }),
-    w: letter('length', 'width of the top', { in: 'mm' }),
+  expression: 'm a / w',
+  variables: {
+    m: variable('length', 'movement of the whole width', { unit: 'mm' }),
+    a: variable('length', 'distance from the line that is held', { unit: 'mm' }),
+    w: variable('length', 'width of the top', { unit: 'mm' }),
   },
 });
 const slotRule = formula({
   symbol: 's',
-  gives: letter('length', 'length of the slot', { in: 'mm' }),
+  result: variable('length', 'length of the slot', { unit: 'mm' }),
   basis: 'geometry',
-  text: 'x + d + 2 e',
-  where: {
-    x: letter('length', 'travel', { in: 'mm' }),
-    d: letter('length', 'diameter of the fastener', { in: 'mm' }),
-    e: letter('length', 'spare at each end', { in: 'mm' }),
+  expression: 'x + d + 2 e',
+  variables: {
+    x: variable('length', 'travel', { unit: 'mm' }),
+    d: variable('length', 'diameter of the fastener', { unit: 'mm' }),
+    e: variable('length', 'spare at each end', { unit: 'mm' }),
   },
 });
 
@@ -46,29 +46,29 @@ interface Asked {
 }
 
 /** Size of the movement of the whole width: given, or reckoned as movementAcross does. */
-function wholeMovement(work: Work, g: Asked): number {
+function wholeMovement(trace: Trace, g: Asked): number {
   if (g.movement !== undefined) return Math.abs(g.movement);
   const missing = (['timber', 'from', 'to'] as const).filter((k) => g[k] === undefined);
   if (missing.length > 0) {
-    throw new Refusal(
+    throw new InputError(
       missing.length === 3
-        ? { field: 'movement', says: 'missing; takes a length such as "12 mm", or give timber, from and to' }
+        ? { field: 'movement', message: 'missing; takes a length such as "12 mm", or give timber, from and to' }
         : missing.map((k) => ({
             field: k,
-            says: `missing; takes ${k === 'timber' ? 'a timber by name such as "white oak"' : 'a moisture such as "8 %" or air'}, or give movement`,
+            message: `missing; takes ${k === 'timber' ? 'a timber by name such as "white oak"' : 'a moisture such as "8 %" or air'}, or give movement`,
           })),
     );
   }
   const timber = g.timber as Timber;
-  const from = moistureOf(work, g.from as WoodState, 'from');
-  const to = moistureOf(work, g.to as WoodState, 'to');
+  const from = moistureOf(trace, g.from as WoodState, 'from');
+  const to = moistureOf(trace, g.to as WoodState, 'to');
   const f = saturationOf(timber);
   const rule = ruleFor(timber, g.cut, Math.min(from, f), Math.min(to, f));
   const most = expected(rule.figure, timber)[1];
   const figure = g.allowFor === 'middle' ? rule.figure : { low: most, middle: most, high: most };
-  if (g.allowFor === 'most') work.say('Reckoned with the upper end of what the timber is expected to move.');
+  if (g.allowFor === 'most') trace.note('Reckoned with the upper end of what the timber is expected to move.');
   return Math.abs(
-    moveAcross(work, { width: g.width, timber, cut: g.cut }, from, to, { rule: rule.rule, figure }).change,
+    moveAcross(trace, { width: g.width, timber, cut: g.cut }, from, to, { rule: rule.rule, figure }).change,
   );
 }
 
@@ -76,7 +76,7 @@ function wholeMovement(work: Work, g: Asked): number {
 const heldAt = (g: { readonly width: number; readonly fixedAt: 'centre' | 'edge' | number }): number =>
   g.fixedAt === 'centre' ? g.width / 2 : g.fixedAt === 'edge' ? 0 : g.fixedAt;
 
-/** Where the fixings stand, measured from one edge. @throws Refusal */
+/** Where the fixings stand, measured from one edge. @throws InputError */
 function placesOf(
   g: {
     width: number;
@@ -87,9 +87,9 @@ function placesOf(
   fixed: number,
 ): number[] {
   if ((g.positions === undefined) === (g.spacing === undefined)) {
-    throw new Refusal({
+    throw new InputError({
       field: g.positions ? 'spacing' : 'positions',
-      says: g.positions
+      message: g.positions
         ? 'given together with positions; takes one of the two'
         : 'missing; takes a list of lengths from one edge such as "60 mm, 320 mm, 580 mm", or give spacing',
     });
@@ -97,18 +97,18 @@ function placesOf(
   if (g.positions) {
     g.positions.forEach((p, i) => {
       if (nanometres(p) > nanometres(g.width))
-        throw new Refusal({
+        throw new InputError({
           field: `positions[${i + 1}]`,
-          says: `got ${(p * 1000).toFixed(1)} mm, takes a distance from one edge within the width of ${(g.width * 1000).toFixed(1)} mm`,
+          message: `got ${(p * 1000).toFixed(1)} mm, takes a distance from one edge within the width of ${(g.width * 1000).toFixed(1)} mm`,
         });
     });
     return [...g.positions];
   }
   const spacing = g.spacing as number;
   if (g.width / spacing > 2000)
-    throw new Refusal({
+    throw new InputError({
       field: 'spacing',
-      says: `got ${(spacing * 1000).toFixed(2)} mm, takes a spacing that gives 2000 fixings or fewer`,
+      message: `got ${(spacing * 1000).toFixed(2)} mm, takes a spacing that gives 2000 fixings or fewer`,
     });
   // Steps of the spacing from the held line to either edge distance; the last binary digit of a quotient decides nothing.
   const steps = (to: number): number => Number(((to - fixed) / spacing).toFixed(9));
@@ -125,96 +125,96 @@ export const fixingSlots = recipe({
     'Travel and slot length at each fixing across a solid top: the top is held along one line, and a fixing travels in proportion to its distance from it. Reckon from the driest to the wettest state it will see.',
   sources: [],
   inputs: {
-    width: field.length({ says: 'width of the top across the grain', above: '0 mm', max: '100 m' }),
+    width: field.length({ label: 'width of the top across the grain', above: '0 mm', max: '100 m' }),
     positions: field.list(
-      field.length({ says: 'distance of a fixing from one edge', min: '0 mm', max: '100 m' }),
-      { says: 'where the fixings are, from one edge', optional: true, most: 2000 },
+      field.length({ label: 'distance of a fixing from one edge', min: '0 mm', max: '100 m' }),
+      { label: 'where the fixings are, from one edge', optional: true, most: 2000 },
     ),
     spacing: field.length({
-      says: 'distance between fixings, counted from the held line, in place of positions',
+      label: 'distance between fixings, counted from the held line, in place of positions',
       above: '0 mm',
       max: '10 m',
       optional: true,
     }),
     edgeDistance: field.length({
-      says: 'least distance of a fixing from the edge, with spacing',
+      label: 'least distance of a fixing from the edge, with spacing',
       min: '0 mm',
       max: '1 m',
       default: '30 mm',
     }),
     fixedAt: field.either(
       [
-        field.choice(['centre', 'edge'], { says: 'middle or edge' }),
-        field.length({ says: 'distance from the edge', min: '0 mm', max: '100 m' }),
+        field.choice(['centre', 'edge'], { label: 'middle or edge' }),
+        field.length({ label: 'distance from the edge', min: '0 mm', max: '100 m' }),
       ],
       {
-        says: 'the line where the top is held: centre, edge (the one measured from), or a distance from that edge',
+        label: 'the line where the top is held: centre, edge (the one measured from), or a distance from that edge',
         default: 'centre',
       },
     ),
     movement: field.length({
-      says: 'movement of the whole width, in place of timber and moistures',
+      label: 'movement of the whole width, in place of timber and moistures',
       min: '-1 m',
       max: '1 m',
       optional: true,
     }),
-    timber: timberField({ needs: ['movement', 'shrinkage'], says: 'species, or a group', optional: true }),
-    cut: cutField({ says: 'how it was sawn, or the angle of the rings to the face', default: 'flat-sawn' }),
+    timber: timberField({ needs: ['movement', 'shrinkage'], label: 'species, or a group', optional: true }),
+    cut: cutField({ label: 'how it was sawn, or the angle of the rings to the face', default: 'flat-sawn' }),
     from: optionalStateField('moisture at first, or air'),
     to: optionalStateField('moisture at last, or air'),
     allowFor: field.choice(['middle', 'most'], {
-      says: 'slots for the middle figure, or for the most that is expected',
+      label: 'slots for the middle figure, or for the most that is expected',
       default: 'middle',
     }),
     fastenerDiameter: field.length({
-      says: 'diameter of the screw or bolt',
+      label: 'diameter of the screw or bolt',
       above: '0 mm',
       max: '100 mm',
       default: '5 mm',
     }),
     margin: field.length({
-      says: 'spare at each end of a slot',
+      label: 'spare at each end of a slot',
       min: '0 mm',
       max: '100 mm',
       default: '1 mm',
     }),
   },
   outputs: {
-    movement: out.length({ says: 'movement of the whole width' }),
-    longest: out.length({ says: 'longest slot' }),
+    movement: out.length({ label: 'movement of the whole width' }),
+    longest: out.length({ label: 'longest slot' }),
     slots: out.table(
       {
-        position: out.length({ says: 'from the edge' }),
-        travel: out.length({ says: 'travel' }),
-        slotLength: out.length({ says: 'slot length' }),
+        position: out.length({ label: 'from the edge' }),
+        travel: out.length({ label: 'travel' }),
+        slotLength: out.length({ label: 'slot length' }),
       },
-      { says: 'Fixings across the top' },
+      { label: 'Fixings across the top' },
     ),
   },
   formulas: [shareRule, slotRule, ...movementFormulas],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const fixed = heldAt(given);
     if (nanometres(fixed) > nanometres(given.width))
-      throw new Refusal({
+      throw new InputError({
         field: 'fixedAt',
-        says: `got ${(fixed * 1000).toFixed(1)} mm, takes a distance within the width of ${(given.width * 1000).toFixed(1)} mm`,
+        message: `got ${(fixed * 1000).toFixed(1)} mm, takes a distance within the width of ${(given.width * 1000).toFixed(1)} mm`,
       });
     const places = placesOf(given, fixed);
     if (places.length === 0)
-      throw new Refusal({
+      throw new InputError({
         field: 'edgeDistance',
-        says: `got ${(given.edgeDistance * 1000).toFixed(1)} mm, which leaves no place for a fixing across ${(given.width * 1000).toFixed(1)} mm`,
+        message: `got ${(given.edgeDistance * 1000).toFixed(1)} mm, which leaves no place for a fixing across ${(given.width * 1000).toFixed(1)} mm`,
       });
-    const m = wholeMovement(work, given);
+    const m = wholeMovement(trace, given);
     const farthest = Math.max(...places.map((p) => Math.abs(p - fixed)));
-    const x = work.apply(
+    const x = trace.evaluate(
       shareRule,
       { m, a: farthest, w: given.width },
       'travel at the fixing farthest from the held line',
     );
-    work.apply(slotRule, { x, d: given.fastenerDiameter, e: given.margin }, 'length of its slot');
+    trace.evaluate(slotRule, { x, d: given.fastenerDiameter, e: given.margin }, 'length of its slot');
     const slots = places.map((position) => {
-      const travel = shareRule.of({ m, a: Math.abs(position - fixed), w: given.width });
+      const travel = shareRule.evaluate({ m, a: Math.abs(position - fixed), w: given.width });
       // On the held line itself the top is fixed: a round hole.
       return {
         position,
@@ -222,7 +222,7 @@ export const fixingSlots = recipe({
         slotLength:
           nanometres(position - fixed) === 0
             ? given.fastenerDiameter
-            : slotRule.of({ x: travel, d: given.fastenerDiameter, e: given.margin }),
+            : slotRule.evaluate({ x: travel, d: given.fastenerDiameter, e: given.margin }),
       };
     });
     return { movement: m, longest: Math.max(...slots.map((s) => s.slotLength)), slots };

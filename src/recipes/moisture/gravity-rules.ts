@@ -1,11 +1,11 @@
 // Density and specific gravity at any moisture: the handbook's relations, shared by the recipes of density and weight.
-import { formula, letter } from '../../recipe/formula.js';
-import { estimate, outOfRange } from '../../recipe/caution.js';
-import { cite } from '../../recipe/source.js';
-import type { Work } from '../../recipe/work.js';
-import { citeTimber } from '../../timber/field.js';
-import { usualVolumetric, type Density } from '../../timber/gravity.js';
-import type { Timber } from '../../timber/timber.js';
+import { formula, variable } from '../../engine/formula.js';
+import { estimate, outOfRange } from '../../engine/caution.js';
+import { cite } from '../../engine/source.js';
+import type { Trace } from '../../engine/trace.js';
+import { citeTimber } from '../../materials/timber-field.js';
+import { usualVolumetric, type Density } from '../../materials/specific-gravity.js';
+import type { Timber } from '../../materials/timber.js';
 
 export const densitySource = cite('fpl-gtr-190', 'ch. 4, p. 4-9 to 4-11');
 const gravitySource = cite('fpl-gtr-190', 'ch. 4, specific gravity and volumetric shrinkage', {
@@ -13,54 +13,54 @@ const gravitySource = cite('fpl-gtr-190', 'ch. 4, specific gravity and volumetri
 });
 const ndsSource = cite('engineering-toolbox-wood-density', 'NDS form of density');
 
-const M = letter('moisture', 'moisture content', { in: '%' });
-const density = letter('density', 'density, with its water');
+const M = variable('moisture', 'moisture content', { unit: '%' });
+const density = variable('density', 'density, with its water');
 
 export const densityRule = formula({
   symbol: 'rho',
-  gives: density,
+  result: density,
   source: densitySource,
-  text: 'rho_w G * (1 + M / 100)',
-  where: {
-    rho_w: letter('density', 'density of water'),
-    G: letter('ratio', 'specific gravity on the volume at this moisture'),
+  expression: 'rho_w G * (1 + M / 100)',
+  variables: {
+    rho_w: variable('density', 'density of water'),
+    G: variable('ratio', 'specific gravity on the volume at this moisture'),
     M,
   },
 });
 export const shrunkRule = formula({
   symbol: 'S_M',
-  gives: letter('share', 'shrinkage of volume from green to this moisture', { in: '%' }),
+  result: variable('share', 'shrinkage of volume from green to this moisture', { unit: '%' }),
   source: gravitySource,
-  text: 'S_v * (f - M) / f',
-  where: {
-    S_v: letter('share', 'shrinkage of volume from green to ovendry', { in: '%' }),
-    f: letter('moisture', 'moisture at fibre saturation', { in: '%' }),
+  expression: 'S_v * (f - M) / f',
+  variables: {
+    S_v: variable('share', 'shrinkage of volume from green to ovendry', { unit: '%' }),
+    f: variable('moisture', 'moisture at fibre saturation', { unit: '%' }),
     M,
   },
 });
 export const gravityRule = formula({
   symbol: 'G',
-  gives: letter('ratio', 'specific gravity on the volume at this moisture'),
+  result: variable('ratio', 'specific gravity on the volume at this moisture'),
   source: gravitySource,
-  text: 'G_b / (1 - S_M / 100)',
-  where: {
-    G_b: letter('ratio', 'specific gravity on the green volume'),
-    S_M: letter('share', 'shrinkage of volume to this moisture', { in: '%' }),
+  expression: 'G_b / (1 - S_M / 100)',
+  variables: {
+    G_b: variable('ratio', 'specific gravity on the green volume'),
+    S_M: variable('share', 'shrinkage of volume to this moisture', { unit: '%' }),
   },
 });
 export const usualShrinkRule = formula({
   symbol: 'S_v',
-  gives: letter('share', 'shrinkage of volume from green to ovendry, where it is not known', { in: '%' }),
+  result: variable('share', 'shrinkage of volume from green to ovendry, where it is not known', { unit: '%' }),
   source: gravitySource,
-  text: '26.5 G_b',
-  where: { G_b: letter('ratio', 'specific gravity on the green volume') },
+  expression: '26.5 G_b',
+  variables: { G_b: variable('ratio', 'specific gravity on the green volume') },
 });
 export const ndsRule = formula({
   symbol: 'rho',
-  gives: letter('density', 'density, with its water', { in: 'lb/ft3', bare: true }),
+  result: variable('density', 'density, with its water', { unit: 'lb/ft3', dimensionless: true }),
   source: ndsSource,
-  text: '62.4 G_0 / (1 + 0.009 G_0 M) * (1 + M / 100)',
-  where: { G_0: letter('ratio', 'specific gravity on the ovendry volume'), M },
+  expression: '62.4 G_0 / (1 + 0.009 G_0 M) * (1 + M / 100)',
+  variables: { G_0: variable('ratio', 'specific gravity on the ovendry volume'), M },
 });
 export const gravityFormulas = [densityRule, shrunkRule, gravityRule, usualShrinkRule, ndsRule] as const;
 
@@ -69,18 +69,18 @@ export const waterDensity = 1000;
 
 /** Specific gravity on the volume at `moisture`, from that on the green volume. */
 export function gravityAt(
-  work: Work,
+  trace: Trace,
   basic: number,
   moisture: number,
   volumetric: number | undefined,
 ): number {
-  const S_v = volumetric ?? work.apply(usualShrinkRule, { G_b: basic });
+  const S_v = volumetric ?? trace.evaluate(usualShrinkRule, { G_b: basic });
   if (moisture >= saturation) {
-    work.say('At or above fibre saturation (30 %) the volume is the green volume.', gravitySource);
-    return work.apply(gravityRule, { G_b: basic, S_M: 0 });
+    trace.note('At or above fibre saturation (30 %) the volume is the green volume.', gravitySource);
+    return trace.evaluate(gravityRule, { G_b: basic, S_M: 0 });
   }
-  const S_M = work.apply(shrunkRule, { S_v, f: saturation, M: moisture });
-  return work.apply(gravityRule, { G_b: basic, S_M });
+  const S_M = trace.evaluate(shrunkRule, { S_v, f: saturation, M: moisture });
+  return trace.evaluate(gravityRule, { G_b: basic, S_M });
 }
 
 export interface BasicGravity {
@@ -91,25 +91,25 @@ export interface BasicGravity {
 }
 
 /** Specific gravity of a timber on its green volume: published, or traced back from its density at 12 %. */
-export function basicGravityOf(work: Work, timber: Timber): BasicGravity {
+export function basicGravityOf(trace: Trace, timber: Timber): BasicGravity {
   const published = timber.specificGravity('green');
   const shrinkage = timber.shrinkage();
   const volumetric = shrinkage?.volumetric?.middle;
   const density = timber.density();
   if (published && density?.derived !== false) {
-    citeTimber(work, timber, published);
-    citeTimber(work, timber, shrinkage);
+    citeTimber(trace, timber, published);
+    citeTimber(trace, timber, shrinkage);
     return { ...published.gravity, volumetric };
   }
   // A printed density at 12 % was measured on the timber itself, so it goes before one reckoned from specific gravity.
   const printed = density as Density;
-  citeTimber(work, timber, printed);
+  citeTimber(trace, timber, printed);
   // G12 = Gb / (1 - 0.6 Sv) turned round, with Sv = 26.5 Gb where it is not published.
   const back = (rho: number): number => {
     const g12 = rho / (waterDensity * 1.12);
     return volumetric === undefined ? g12 / (1 + 0.6 * usualVolumetric * g12) : g12 * (1 - 0.6 * volumetric);
   };
-  work.say(
+  trace.note(
     `${timber.name}: ${Math.round(printed.density.middle)} kg/m³ at 12 % moisture is printed; specific gravity on the green volume follows from it.`,
   );
   const { low, middle, high } = printed.density;

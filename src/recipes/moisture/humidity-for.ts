@@ -1,8 +1,8 @@
-import { lineChart } from '../../charts/lineChart.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { field } from '../../recipe/field.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
+import { lineChart } from '../../charts/line-chart.js';
+import { InputError } from '../../units/input-error.js';
+import { field } from '../../engine/field.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
 import {
   airLimits,
   equilibrium,
@@ -38,33 +38,33 @@ export const humidityFor = recipe({
   sources: [sorptionSource],
   inputs: {
     temperature: field.temperature({
-      says: 'temperature of the air',
+      label: 'temperature of the air',
       min: airLimits.coldest,
       max: airLimits.hottest,
     }),
-    moisture: field.moisture({ says: 'moisture content to hold', min: '0 %', max: '40 %' }),
+    moisture: field.moisture({ label: 'moisture content to hold', min: '0 %', max: '40 %' }),
   },
   outputs: {
-    humidity: out.humidity({ says: 'relative humidity of the air' }),
+    humidity: out.humidity({ label: 'relative humidity of the air' }),
   },
   formulas: sorptionSteps,
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const most = equilibrium(given.temperature, 1);
     if (given.moisture > most) {
-      throw new Refusal({
+      throw new InputError({
         field: 'moisture',
-        says: `got ${(given.moisture * 100).toFixed(1)} %, takes at most ${(Math.floor(most * 1000) / 10).toFixed(1)} %, where air of this temperature is saturated; wetter wood only dries`,
+        message: `got ${(given.moisture * 100).toFixed(1)} %, takes at most ${(Math.floor(most * 1000) / 10).toFixed(1)} %, where air of this temperature is saturated; wetter wood only dries`,
       });
     }
     const humidity = given.moisture === 0 ? 0 : humidityAt(given.temperature, given.moisture);
-    work.say(
+    trace.note(
       'The equation cannot be turned round in closed form; its curve only rises, so the humidity is found by halving the interval until the last digit. Put back in:',
     );
-    workEquilibrium(work, given.temperature, humidity, 'moisture at the humidity found');
+    workEquilibrium(trace, given.temperature, humidity, 'moisture at the humidity found');
     return { humidity };
   },
   limits: [
-    { when: (g, o) => !inTable(g.temperature, o.humidity), says: outsideTable, source: sorptionSource },
+    { when: (g, o) => !inTable(g.temperature, o.humidity), message: outsideTable, source: sorptionSource },
   ],
   chart: (given, answer) => {
     const humidities = Array.from({ length: 50 }, (_, i) => i * 2);

@@ -1,26 +1,26 @@
-import { lineChart } from '../../charts/lineChart.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
-import { tableRows, type DataRow } from '../../timber/tables.js';
+import { lineChart } from '../../charts/line-chart.js';
+import { InputError } from '../../units/input-error.js';
+import { note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
+import { tableRows, type DataRow } from '../../materials/data-tables.js';
 
 const source = cite('fpl-gtr-190', 'ch. 13, moisture meters');
 
 const correctionRule = formula({
   symbol: 'M',
-  gives: letter('moisture', 'moisture corrected for temperature', { in: '%' }),
+  result: variable('moisture', 'moisture corrected for temperature', { unit: '%' }),
   source,
-  text: 'R + p * (T_c - T) / t',
-  where: {
-    R: letter('moisture', 'reading of the meter', { in: '%' }),
-    p: letter('moisture', 'points of moisture a step', { in: '%' }),
-    T_c: letter('temperature', 'temperature the meter is set for'),
-    T: letter('temperature', 'temperature of the wood'),
-    t: letter('ratio', 'degrees a step'),
+  expression: 'R + p * (T_c - T) / t',
+  variables: {
+    R: variable('moisture', 'reading of the meter', { unit: '%' }),
+    p: variable('moisture', 'points of moisture a step', { unit: '%' }),
+    T_c: variable('temperature', 'temperature the meter is set for'),
+    T: variable('temperature', 'temperature of the wood'),
+    t: variable('ratio', 'degrees a step'),
   },
 });
 
@@ -47,27 +47,27 @@ export const meterCorrection = recipe({
     "The moisture behind the reading of a resistance meter when the wood is colder or warmer than the meter is set for. Apply the maker's correction for the species as well.",
   sources: [source],
   inputs: {
-    reading: field.moisture({ says: 'what the meter shows', min: '0 %', max: '120 %' }),
+    reading: field.moisture({ label: 'what the meter shows', min: '0 %', max: '120 %' }),
     woodTemperature: field.temperature({
-      says: 'temperature of the wood itself',
+      label: 'temperature of the wood itself',
       min: '-30 degC',
       max: '90 degC',
     }),
     calibrationTemperature: field.temperature({
-      says: 'temperature the meter is set for, from its leaflet',
+      label: 'temperature the meter is set for, from its leaflet',
       min: '-10 degC',
       max: '60 degC',
       default: '21.1 degC',
     }),
   },
   outputs: {
-    moisture: out.moisture({ says: 'moisture content' }),
-    correction: out.moisture({ says: 'points added to the reading' }),
+    moisture: out.moisture({ label: 'moisture content' }),
+    correction: out.moisture({ label: 'points added to the reading' }),
   },
   formulas: [correctionRule],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const { points, step } = figures();
-    const moisture = work.apply(correctionRule, {
+    const moisture = trace.evaluate(correctionRule, {
       R: given.reading,
       p: points,
       T_c: given.calibrationTemperature,
@@ -75,22 +75,22 @@ export const meterCorrection = recipe({
       t: step,
     });
     if (moisture < 0)
-      throw new Refusal({
+      throw new InputError({
         field: 'reading',
-        says: `got ${(given.reading * 100).toFixed(1)} %, which the correction takes below 0 %; takes a reading on wood nearer the meter's temperature`,
+        message: `got ${(given.reading * 100).toFixed(1)} %, which the correction takes below 0 %; takes a reading on wood nearer the meter's temperature`,
       });
     return { moisture, correction: moisture - given.reading };
   },
   limits: [
     {
       when: (g) => g.reading < figures().low || g.reading > figures().high,
-      says: () =>
+      message: () =>
         `a meter can be trusted from about ${figures().low * 100} to ${figures().high * 100} % moisture; this reading lies outside`,
       source,
     },
     {
       when: (g) => Math.abs(g.woodTemperature - g.calibrationTemperature) > 28,
-      says: 'the straight rule is meant for moderate differences of temperature: better warm or cool the wood and read again',
+      message: 'the straight rule is meant for moderate differences of temperature: better warm or cool the wood and read again',
       source,
     },
   ],

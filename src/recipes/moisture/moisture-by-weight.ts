@@ -1,27 +1,27 @@
-import { Refusal } from '../../quantities/refusal.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
-import { note, danger } from '../../recipe/caution.js';
+import { InputError } from '../../units/input-error.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
+import { note, danger } from '../../engine/caution.js';
 
 const source = cite('fpl-gtr-190', 'Eq. 4-1');
-const dry = letter('mass', 'mass dried in the oven', { in: 'g' });
+const dry = variable('mass', 'mass dried in the oven', { unit: 'g' });
 
 const moistureRule = formula({
   symbol: 'M',
-  gives: letter('moisture', 'moisture content on ovendry mass', { in: '%' }),
+  result: variable('moisture', 'moisture content on ovendry mass', { unit: '%' }),
   source,
-  text: '100 (m_wet - m_dry) / m_dry',
-  where: { m_wet: letter('mass', 'mass as it is', { in: 'g' }), m_dry: dry },
+  expression: '100 (m_wet - m_dry) / m_dry',
+  variables: { m_wet: variable('mass', 'mass as it is', { unit: 'g' }), m_dry: dry },
 });
 const targetRule = formula({
   symbol: 'm_t',
-  gives: letter('mass', 'mass at the wanted moisture', { in: 'g' }),
+  result: variable('mass', 'mass at the wanted moisture', { unit: 'g' }),
   source,
-  text: 'm_dry * (1 + M_t / 100)',
-  where: { m_dry: dry, M_t: letter('moisture', 'wanted moisture', { in: '%' }) },
+  expression: 'm_dry * (1 + M_t / 100)',
+  variables: { m_dry: dry, M_t: variable('moisture', 'wanted moisture', { unit: '%' }) },
 });
 
 /** Moisture from two weighings, and the mass at which a sample board reaches a wanted moisture. The surest way there is; it costs a slice of the board. */
@@ -33,34 +33,34 @@ export const moistureByWeight = recipe({
     'The moisture content of a sample from its mass now and its mass dried in an oven; and the mass it will have at a moisture you wait for.',
   sources: [source],
   inputs: {
-    wetMass: field.mass({ says: 'mass of the sample as it is', above: '0 g', max: '10 t' }),
+    wetMass: field.mass({ label: 'mass of the sample as it is', above: '0 g', max: '10 t' }),
     ovenDryMass: field.mass({
-      says: 'mass of the same sample dried at 103 °C until it loses no more',
+      label: 'mass of the same sample dried at 103 °C until it loses no more',
       above: '0 g',
       max: '10 t',
     }),
-    target: field.moisture({ says: 'moisture to wait for', min: '0 %', max: '300 %', optional: true }),
+    target: field.moisture({ label: 'moisture to wait for', min: '0 %', max: '300 %', optional: true }),
   },
   outputs: {
-    moisture: out.moisture({ says: 'moisture content, of the ovendry mass' }),
-    water: out.mass({ says: 'water in the sample' }),
-    targetMass: out.mass({ says: 'mass of the sample at the moisture to wait for', optional: true }),
+    moisture: out.moisture({ label: 'moisture content, of the ovendry mass' }),
+    water: out.mass({ label: 'water in the sample' }),
+    targetMass: out.mass({ label: 'mass of the sample at the moisture to wait for', optional: true }),
   },
   formulas: [moistureRule, targetRule],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     if (given.wetMass < given.ovenDryMass) {
-      throw new Refusal({
+      throw new InputError({
         field: 'wetMass',
-        says: `got ${(given.wetMass * 1000).toFixed(1)} g, less than the ovendry mass of ${(given.ovenDryMass * 1000).toFixed(1)} g; takes the mass before drying`,
+        message: `got ${(given.wetMass * 1000).toFixed(1)} g, less than the ovendry mass of ${(given.ovenDryMass * 1000).toFixed(1)} g; takes the mass before drying`,
       });
     }
-    const moisture = work.apply(moistureRule, { m_wet: given.wetMass, m_dry: given.ovenDryMass });
+    const moisture = trace.evaluate(moistureRule, { m_wet: given.wetMass, m_dry: given.ovenDryMass });
     return {
       moisture,
       water: given.wetMass - given.ovenDryMass,
       ...(given.target === undefined
         ? {}
-        : { targetMass: work.apply(targetRule, { m_dry: given.ovenDryMass, M_t: given.target }) }),
+        : { targetMass: trace.evaluate(targetRule, { m_dry: given.ovenDryMass, M_t: given.target }) }),
     };
   },
   cautions: (_given, answer) => [

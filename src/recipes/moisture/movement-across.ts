@@ -1,14 +1,14 @@
-import { Refusal } from '../../quantities/refusal.js';
-import { plainly, type Arithmetic } from '../../recipe/arithmetic.js';
-import { note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { tableField } from '../../recipe/table.js';
-import { nanometres } from '../../recipe/nanometre.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { Point, type Term } from '../../recipe/row.js';
-import { silentWork } from '../../recipe/work.js';
-import { timberField } from '../../timber/field.js';
+import { InputError } from '../../units/input-error.js';
+import { scalarOps, type NumberOps } from '../../engine/number-ops.js';
+import { note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { tableField } from '../../engine/table-field.js';
+import { nanometres } from '../../engine/nanometres.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { GraphNode, type Operand } from '../../engine/expression-graph.js';
+import { nullTrace } from '../../engine/trace.js';
+import { timberField } from '../../materials/timber-field.js';
 import {
   coefficientSource,
   movementFormulas,
@@ -16,7 +16,7 @@ import {
   spreadCautions,
   type Moved,
   type Moves,
-} from './across-grain.js';
+} from './movement-model.js';
 import { moveAll, ownFigure, ownMove, piecesOf } from './pieces.js';
 import { flatRule, lumberRule, sizeRules } from './size-rules.js';
 import { sorptionSteps } from './sorption.js';
@@ -38,111 +38,111 @@ export const movementAcross = recipe({
   sources: [coefficientSource],
   inputs: {
     width: field.length({
-      says: 'width across the grain at the first moisture; left out where strips are given',
+      label: 'width across the grain at the first moisture; left out where strips are given',
       above: '0 mm',
       max: '100 m',
       optional: true,
     }),
     timber: timberField({
       ...timberNeeds,
-      says: 'species, or a group for a range; left out where strips are given',
+      label: 'species, or a group for a range; left out where strips are given',
       optional: true,
     }),
-    cut: cutField({ says: 'how it was sawn, or the angle of the rings to the face', default: 'flat-sawn' }),
+    cut: cutField({ label: 'how it was sawn, or the angle of the rings to the face', default: 'flat-sawn' }),
     from: stateField('moisture at first, or the air the timber rests in'),
     to: stateField('moisture at last, or the air it will come to rest in'),
     strips: tableField(
       {
-        timber: timberField({ ...timberNeeds, says: 'species of the strip' }),
-        width: field.length({ says: 'width of the strip', above: '0 mm', max: '10 m' }),
-        cut: cutField({ says: 'how it was sawn', default: 'flat-sawn' }),
-        count: field.count({ says: 'strips alike', min: 1, max: 10_000, default: 1 }),
+        timber: timberField({ ...timberNeeds, label: 'species of the strip' }),
+        width: field.length({ label: 'width of the strip', above: '0 mm', max: '10 m' }),
+        cut: cutField({ label: 'how it was sawn', default: 'flat-sawn' }),
+        count: field.count({ label: 'strips alike', min: 1, max: 10_000, default: 1 }),
       },
       {
-        says: 'strips of a glued top, each of its own timber and sawing; each moves by its own and the sum is the top',
+        label: 'strips of a glued top, each of its own timber and sawing; each moves by its own and the sum is the top',
         optional: true,
       },
     ),
     coefficient: field.ratio({
-      says: 'change of width for each per cent of moisture as a fraction, in place of the published one',
+      label: 'change of width for each per cent of moisture as a fraction, in place of the published one',
       above: 0,
       max: 0.02,
       optional: true,
     }),
     shrinkage: field.share({
-      says: 'shrinkage from green to ovendry, in place of the published one',
+      label: 'shrinkage from green to ovendry, in place of the published one',
       above: '0 %',
       max: '40 %',
       optional: true,
     }),
     fibreSaturation: field.moisture({
-      says: 'moisture at fibre saturation that goes with a shrinkage of your own',
+      label: 'moisture at fibre saturation that goes with a shrinkage of your own',
       min: '15 %',
       max: '45 %',
       default: '30 %',
     }),
     rule: field.choice(sizeRules, {
-      says: "the timber's own figures, the rule for softwood lumber by its green size, or the flat rate of EN 336",
+      label: "the timber's own figures, the rule for softwood lumber by its green size, or the flat rate of EN 336",
       default: 'timber',
     }),
-    face: field.choice(['width', 'thickness'], { says: 'which size of softwood lumber', default: 'width' }),
+    face: field.choice(['width', 'thickness'], { label: 'which size of softwood lumber', default: 'width' }),
     fixedAt: field.either(
       [
-        field.choice(['centre', 'edge'], { says: 'middle or edge' }),
-        field.length({ says: 'distance from one edge', min: '0 mm', max: '100 m' }),
+        field.choice(['centre', 'edge'], { label: 'middle or edge' }),
+        field.length({ label: 'distance from one edge', min: '0 mm', max: '100 m' }),
       ],
       {
-        says: 'where the top is held: along its middle, along one edge, or at a distance from one edge',
+        label: 'where the top is held: along its middle, along one edge, or at a distance from one edge',
         default: 'centre',
       },
     ),
   },
   outputs: {
-    change: out.length({ says: 'change of width, positive when it grows' }),
-    finalWidth: out.length({ says: 'width at the last moisture' }),
-    perSide: out.length({ says: 'movement of the free edge, the farther one of two' }),
-    low: out.length({ says: 'change of width, lower end of what is expected' }),
-    high: out.length({ says: 'change of width, upper end of what is expected' }),
+    change: out.length({ label: 'change of width, positive when it grows' }),
+    finalWidth: out.length({ label: 'width at the last moisture' }),
+    perSide: out.length({ label: 'movement of the free edge, the farther one of two' }),
+    low: out.length({ label: 'change of width, lower end of what is expected' }),
+    high: out.length({ label: 'change of width, upper end of what is expected' }),
     coefficient: out.ratio({
-      says: 'change of width for each per cent of moisture, as a fraction of the width',
+      label: 'change of width for each per cent of moisture, as a fraction of the width',
       optional: true,
     }),
-    fromMoisture: out.moisture({ says: 'moisture at first' }),
-    toMoisture: out.moisture({ says: 'moisture at last' }),
-    ruleUsed: out.text({ says: 'which rule was used' }),
+    fromMoisture: out.moisture({ label: 'moisture at first' }),
+    toMoisture: out.moisture({ label: 'moisture at last' }),
+    ruleUsed: out.text({ label: 'which rule was used' }),
     stripChanges: out.table(
       {
-        timber: out.text({ says: 'timber' }),
-        cut: out.text({ says: 'sawing' }),
-        width: out.length({ says: 'width' }),
-        change: out.length({ says: 'change' }),
+        timber: out.text({ label: 'timber' }),
+        cut: out.text({ label: 'sawing' }),
+        width: out.length({ label: 'width' }),
+        change: out.length({ label: 'change' }),
       },
-      { says: 'Strip by strip', optional: true },
+      { label: 'Strip by strip', optional: true },
     ),
   },
   formulas: [...movementFormulas, lumberRule, flatRule, ...sorptionSteps],
-  solve: (given, work) => {
-    const from = moistureOf(work, given.from, 'from');
-    const to = moistureOf(work, given.to, 'to');
-    const own = ownFigure(work, given, from, to);
+  solve: (given, trace) => {
+    const from = moistureOf(trace, given.from, 'from');
+    const to = moistureOf(trace, given.to, 'to');
+    const own = ownFigure(trace, given, from, to);
     if (own) {
       const { change } = own;
-      const numbers = numbersOf(plainly, heldAt(given.fixedAt, own.width), own.width, bare(change), from, to);
+      const numbers = numbersOf(scalarOps, heldAt(given.fixedAt, own.width), own.width, bare(change), from, to);
       return {
         ...numbers,
-        ...(from === to ? {} : { coefficient: perPercent(plainly, change, own.width, from, to) }),
+        ...(from === to ? {} : { coefficient: perPercent(scalarOps, change, own.width, from, to) }),
         ruleUsed: own.rule,
       };
     }
     const pieces = piecesOf(given);
-    const moved = moveAll(work, pieces, from, to);
+    const moved = moveAll(trace, pieces, from, to);
     const width = pieces.reduce((a, p) => a + p.width, 0);
     if (given.strips)
-      work.say(
+      trace.note(
         `The ${pieces.length} strips add up to ${(width * 1000).toFixed(1)} mm and move by ${(moved.change * 1000).toFixed(2)} mm together.`,
       );
     return {
-      ...numbersOf(plainly, heldAt(given.fixedAt, width), width, moved, from, to),
+      ...numbersOf(scalarOps, heldAt(given.fixedAt, width), width, moved, from, to),
       coefficient: moved.perPercent,
       ruleUsed: {
         coefficient: 'movement coefficient, 6 to 14 % moisture',
@@ -161,7 +161,7 @@ export const movementAcross = recipe({
         : {}),
     };
   },
-  core: (on, given) => {
+  vectorized: (on, given) => {
     const { width, timber, cut, coefficient, shrinkage, fixedAt } = given;
     const own = coefficient !== undefined || shrinkage !== undefined;
     // What is checked against another input, and the rules of standards, are left to solve.
@@ -175,20 +175,20 @@ export const movementAcross = recipe({
       return undefined;
     const [from, to] = (['from', 'to'] as const).map((name) => {
       const state = given[name];
-      return state instanceof Point ? state : moistureOf(silentWork, state, name);
-    }) as [Term, Term];
+      return state instanceof GraphNode ? state : moistureOf(nullTrace, state, name);
+    }) as [Operand, Operand];
     const held = fixedAt === 'centre' ? undefined : 0;
     if (!own && timber) {
       const moved = movesOf(on, { width, timber, cut }, from, to);
       return { ...numbersOf(on, held, width, moved, from, to), coefficient: moved.perPercent };
     }
-    const change = on.plus(ownMove(on, given, width, from, to), 0);
-    const still = on.times(on.atMost(from, to), on.atMost(to, from));
+    const change = on.add(ownMove(on, given, width, from, to), 0);
+    const still = on.multiply(on.lessOrEqual(from, to), on.lessOrEqual(to, from));
     return {
       ...numbersOf(on, held, width, bare(change), from, to),
-      ...on.where(
+      ...on.select(
         still,
-        () => ({ coefficient: NaN as Term }),
+        () => ({ coefficient: NaN as Operand }),
         () => ({ coefficient: perPercent(on, change, width, from, to) }),
       ),
     };
@@ -217,14 +217,14 @@ export const movementAcross = recipe({
   example: { width: '900 mm', timber: 'red oak', cut: 'flat-sawn', from: '8 %', to: '12 %' },
 });
 
-/** Distance of the held line from one edge; undefined for the middle. @throws Refusal where it lies beyond the width */
+/** Distance of the held line from one edge; undefined for the middle. @throws InputError where it lies beyond the width */
 function heldAt(fixedAt: 'centre' | 'edge' | number, width: number): number | undefined {
   if (fixedAt === 'centre') return undefined;
   const at = fixedAt === 'edge' ? 0 : fixedAt;
   if (nanometres(at) > nanometres(width))
-    throw new Refusal({
+    throw new InputError({
       field: 'fixedAt',
-      says: `got ${(at * 1000).toFixed(1)} mm, takes a distance within the width of ${(width * 1000).toFixed(1)} mm`,
+      message: `got ${(at * 1000).toFixed(1)} mm, takes a distance within the width of ${(width * 1000).toFixed(1)} mm`,
     });
   return at;
 }
@@ -234,7 +234,7 @@ const bare = <N>(change: N) => ({ change, low: change, high: change });
 
 /** The numbers of the answer, from how the whole width moves. */
 function numbersOf<N>(
-  on: Arithmetic<N>,
+  on: NumberOps<N>,
   held: number | undefined,
   width: N | number,
   { change, low, high }: Pick<Moves<N>, 'change' | 'low' | 'high'>,
@@ -243,11 +243,11 @@ function numbersOf<N>(
 ) {
   return {
     change,
-    finalWidth: on.plus(width, change),
+    finalWidth: on.add(width, change),
     perSide:
       held === undefined
-        ? on.over(change, 2)
-        : on.over(on.times(change, on.most(held, on.minus(width, held))), width),
+        ? on.divide(change, 2)
+        : on.divide(on.multiply(change, on.max(held, on.subtract(width, held))), width),
     low,
     high,
     fromMoisture: from,
@@ -255,5 +255,5 @@ function numbersOf<N>(
   };
 }
 
-const perPercent = <N>(on: Arithmetic<N>, change: N, width: N | number, from: N, to: N): N =>
-  on.over(on.over(change, width), on.times(on.minus(to, from), 100));
+const perPercent = <N>(on: NumberOps<N>, change: N, width: N | number, from: N, to: N): N =>
+  on.divide(on.divide(change, width), on.multiply(on.subtract(to, from), 100));

@@ -1,36 +1,36 @@
-import { Refusal, shown } from '../../quantities/refusal.js';
-import { parseQuantity } from '../../quantities/parse.js';
-import { danger } from '../../recipe/caution.js';
-import { field, isPlainObject, makeField, type Field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { both, Quantity } from '../../quantities/quantity.js';
-import { timberField } from '../../timber/field.js';
+import { InputError, inspectValue } from '../../units/input-error.js';
+import { parseQuantity } from '../../units/parse-quantity.js';
+import { danger } from '../../engine/caution.js';
+import { field, isPlainObject, makeField, type Field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { both, Quantity } from '../../units/quantity.js';
+import { timberField } from '../../materials/timber-field.js';
 import { densityCautions, densitySource, gravityFormulas } from './gravity-rules.js';
 import { densityAt } from './wood-density.js';
 
-const size = (says: string) => ({ says, above: '0 mm', max: '100 m', optional: true }) as const;
-const length_ = letter('length', 'length', { in: 'm' });
+const size = (label: string) => ({ label: label, above: '0 mm', max: '100 m', optional: true }) as const;
+const length_ = variable('length', 'length', { unit: 'm' });
 
 const volumeRule = formula({
   symbol: 'V',
-  gives: letter('volume', 'volume of the pieces'),
+  result: variable('volume', 'volume of the pieces'),
   basis: 'geometry',
-  text: 'n l b t',
-  where: {
-    n: letter('count', 'pieces alike'),
+  expression: 'n l b t',
+  variables: {
+    n: variable('count', 'pieces alike'),
     l: length_,
-    b: letter('length', 'width'),
-    t: letter('length', 'thickness'),
+    b: variable('length', 'width'),
+    t: variable('length', 'thickness'),
   },
 });
 const massRule = formula({
   symbol: 'm',
-  gives: letter('mass', 'mass'),
+  result: variable('mass', 'mass'),
   basis: 'definition',
-  text: 'rho V',
-  where: { rho: letter('density', 'density, with its water'), V: letter('volume', 'volume') },
+  expression: 'rho V',
+  variables: { rho: variable('density', 'density, with its water'), V: variable('volume', 'volume') },
 });
 
 interface Dimensions {
@@ -40,11 +40,11 @@ interface Dimensions {
 }
 const three = field.group(
   {
-    length: field.length({ says: 'length', above: '0 mm', max: '100 m' }),
-    width: field.length({ says: 'width', above: '0 mm', max: '100 m' }),
-    thickness: field.length({ says: 'thickness', above: '0 mm', max: '100 m' }),
+    length: field.length({ label: 'length', above: '0 mm', max: '100 m' }),
+    width: field.length({ label: 'width', above: '0 mm', max: '100 m' }),
+    thickness: field.length({ label: 'thickness', above: '0 mm', max: '100 m' }),
   },
-  { says: 'length, width and thickness' },
+  { label: 'length, width and thickness' },
 );
 type Size = string | Quantity<'length'>;
 type Written = string | { readonly length: Size; readonly width: Size; readonly thickness: Size };
@@ -54,18 +54,18 @@ const takes = 'length x width x thickness such as "1950 x 640 x 40 mm", or { len
 const dimensionsField: Field<Written, Dimensions | undefined, true> = makeField<
   Written,
   Dimensions,
-  { says: string; optional: true }
+  { label: string; optional: true }
 >(
   {
     kind: 'dimensions',
-    takes,
-    fits: (v) => typeof v === 'string' || isPlainObject(v),
-    show: (d) => [d.length, d.width, d.thickness].map((x) => both(new Quantity('length', x))).join(' x '),
+    expects: takes,
+    accepts: (v) => typeof v === 'string' || isPlainObject(v),
+    format: (d) => [d.length, d.width, d.thickness].map((x) => both(new Quantity('length', x))).join(' x '),
     read: (v) => {
       if (isPlainObject(v)) return three.read(v);
       const parts = typeof v === 'string' ? v.split(/[x×*]/).map((s) => s.trim()) : [];
       const last = parts[2];
-      if (parts.length !== 3 || !last) throw new Refusal(`got ${shown(v)}, takes ${takes}`);
+      if (parts.length !== 3 || !last) throw new InputError(`got ${inspectValue(v)}, takes ${takes}`);
       // A unit written once, at the end, is meant for all three.
       const unit = /[a-zA-Z"'″′]+$/.exec(last)?.[0] ?? '';
       const [length, width, thickness] = parts.map(
@@ -78,12 +78,12 @@ const dimensionsField: Field<Written, Dimensions | undefined, true> = makeField<
       });
     },
   },
-  { says: 'length, width and thickness in one', optional: true },
+  { label: 'length, width and thickness in one', optional: true },
 );
 
 const sizes = ['length', 'width', 'thickness'] as const;
 
-/** The three sizes, given in one or apart. @throws Refusal naming those that are missing */
+/** The three sizes, given in one or apart. @throws InputError naming those that are missing */
 function sizesOf(given: {
   readonly dimensions: Dimensions | undefined;
   readonly length: number | undefined;
@@ -93,10 +93,10 @@ function sizesOf(given: {
   const { length, width, thickness } = given.dimensions ?? given;
   if (length !== undefined && width !== undefined && thickness !== undefined)
     return { l: length, b: width, t: thickness };
-  throw new Refusal(
+  throw new InputError(
     sizes
       .filter((k) => given[k] === undefined)
-      .map((k) => ({ field: k, says: 'missing; takes a length such as "900 mm"' })),
+      .map((k) => ({ field: k, message: 'missing; takes a length such as "900 mm"' })),
   );
 }
 
@@ -114,42 +114,42 @@ export const pieceWeight = recipe({
     width: field.length(size('width, where dimensions is not given')),
     thickness: field.length(size('thickness, where dimensions is not given')),
     volume: field.volume({
-      says: 'volume, in place of the sizes',
+      label: 'volume, in place of the sizes',
       above: '0 m3',
       max: '1000 m3',
       optional: true,
     }),
-    count: field.count({ says: 'pieces alike', min: 1, max: 100_000, default: 1 }),
-    timber: timberField({ needs: ['density', 'gravity'], says: 'species, or a group for a range' }),
-    moisture: field.moisture({ says: 'moisture content', min: '0 %', max: '300 %', default: '12 %' }),
+    count: field.count({ label: 'pieces alike', min: 1, max: 100_000, default: 1 }),
+    timber: timberField({ needs: ['density', 'gravity'], label: 'species, or a group for a range' }),
+    moisture: field.moisture({ label: 'moisture content', min: '0 %', max: '300 %', default: '12 %' }),
   },
   outputs: {
-    mass: out.mass({ says: 'mass of all the pieces' }),
-    volume: out.volume({ says: 'volume of all the pieces' }),
-    density: out.density({ says: 'density at this moisture' }),
-    low: out.mass({ says: 'mass, 10th percentile of a group or least printed', optional: true }),
-    high: out.mass({ says: 'mass, 90th percentile of a group or most printed', optional: true }),
+    mass: out.mass({ label: 'mass of all the pieces' }),
+    volume: out.volume({ label: 'volume of all the pieces' }),
+    density: out.density({ label: 'density at this moisture' }),
+    low: out.mass({ label: 'mass, 10th percentile of a group or least printed', optional: true }),
+    high: out.mass({ label: 'mass, 90th percentile of a group or most printed', optional: true }),
   },
   formulas: [volumeRule, massRule, ...gravityFormulas],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const ways = [
       given.dimensions ? 'dimensions' : [],
       sizes.find((k) => given[k] !== undefined) ?? [],
       given.volume === undefined ? [] : 'volume',
     ].flat();
     if (ways.length === 0)
-      throw new Refusal({ field: 'dimensions', says: `missing; takes ${takes}, or give volume` });
+      throw new InputError({ field: 'dimensions', message: `missing; takes ${takes}, or give volume` });
     if (ways.length > 1)
-      throw new Refusal({
+      throw new InputError({
         field: ways[1] as string,
-        says: `given together with ${String(ways[0])}; takes one of the two`,
+        message: `given together with ${String(ways[0])}; takes one of the two`,
       });
     const V =
       given.volume === undefined
-        ? work.apply(volumeRule, { n: given.count, ...sizesOf(given) })
+        ? trace.evaluate(volumeRule, { n: given.count, ...sizesOf(given) })
         : given.volume * given.count;
     const dense = densityAt(
-      work,
+      trace,
       {
         timber: given.timber,
         specificGravity: undefined,
@@ -158,7 +158,7 @@ export const pieceWeight = recipe({
       },
       given.moisture,
     );
-    const mass = work.apply(massRule, { rho: dense.density, V });
+    const mass = trace.evaluate(massRule, { rho: dense.density, V });
     return {
       mass,
       volume: V,

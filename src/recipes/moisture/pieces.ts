@@ -1,11 +1,11 @@
 // What a top is made of, and the sum of what its pieces do; or the change by a figure of one's own.
-import { Refusal } from '../../quantities/refusal.js';
-import { plainly, type Arithmetic } from '../../recipe/arithmetic.js';
-import { together } from '../../recipe/field.js';
-import { nanometres } from '../../recipe/nanometre.js';
-import type { Work } from '../../recipe/work.js';
-import type { Timber } from '../../timber/timber.js';
-import { coefficientRule, greenRule, moveAcross, type Moved, type Piece } from './across-grain.js';
+import { InputError } from '../../units/input-error.js';
+import { scalarOps, type NumberOps } from '../../engine/number-ops.js';
+import { collectIssues } from '../../engine/field.js';
+import { nanometres } from '../../engine/nanometres.js';
+import type { Trace } from '../../engine/trace.js';
+import type { Timber } from '../../materials/timber.js';
+import { coefficientRule, greenRule, moveAcross, type Moved, type Piece } from './movement-model.js';
 import { byRule, type SizeRule } from './size-rules.js';
 import type { Cut } from './wood-state.js';
 
@@ -24,52 +24,52 @@ interface Top {
     | undefined;
 }
 
-/** The pieces that make the width: the strips, or the one board. @throws Refusal where neither or both are given */
+/** The pieces that make the width: the strips, or the one board. @throws InputError where neither or both are given */
 export function piecesOf(given: Top): Piece[] {
   if (given.strips) {
     if (given.timber)
-      throw new Refusal({
+      throw new InputError({
         field: 'timber',
-        says: 'given together with strips, each of which has its own; takes one of the two',
+        message: 'given together with strips, each of which has its own; takes one of the two',
       });
     const pieces = given.strips.flatMap((s, i) =>
       Array.from({ length: s.count }, () => ({ row: i + 1, width: s.width, timber: s.timber, cut: s.cut })),
     );
     const sum = pieces.reduce((a, p) => a + p.width, 0);
     if (pieces.length > 10_000)
-      throw new Refusal({ field: 'strips', says: `got ${pieces.length} strips, takes at most 10 000` });
+      throw new InputError({ field: 'strips', message: `got ${pieces.length} strips, takes at most 10 000` });
     // Half a millimetre, to a nanometre.
     const width = given.width ?? sum;
     if (nanometres(Math.abs(width - sum)) > 500_000) {
-      throw new Refusal({
+      throw new InputError({
         field: 'width',
-        says: `got ${(width * 1000).toFixed(1)} mm, but the strips add up to ${(sum * 1000).toFixed(1)} mm; leave width out, or make them agree`,
+        message: `got ${(width * 1000).toFixed(1)} mm, but the strips add up to ${(sum * 1000).toFixed(1)} mm; leave width out, or make them agree`,
       });
     }
     return pieces;
   }
   const missing = [
     given.width === undefined
-      ? { field: 'width', says: 'missing; takes a length such as "900 mm", or give strips' }
+      ? { field: 'width', message: 'missing; takes a length such as "900 mm", or give strips' }
       : [],
     given.timber === undefined
-      ? { field: 'timber', says: 'missing; takes a timber by name such as "white oak", or give strips' }
+      ? { field: 'timber', message: 'missing; takes a timber by name such as "white oak", or give strips' }
       : [],
   ].flat();
-  if (missing.length > 0) throw new Refusal(missing);
+  if (missing.length > 0) throw new InputError(missing);
   return [{ width: given.width as number, timber: given.timber as Timber, cut: given.cut }];
 }
 
 /** A refusal that a strip raises is given the strip's place. */
 function ofPiece(piece: Piece, run: () => Moved): Moved {
   if (piece.row === undefined) return run();
-  const [moved] = together([[`strips[${piece.row}]`, run]]) as [Moved];
+  const [moved] = collectIssues([[`strips[${piece.row}]`, run]]) as [Moved];
   return moved;
 }
 
 /** Sum over the pieces. Each piece's spread adds in full: strips of one kind move together. */
 export function moveAll(
-  work: Work,
+  trace: Trace,
   pieces: readonly Piece[],
   from: number,
   to: number,
@@ -78,7 +78,7 @@ export function moveAll(
   const seen = new Map<string, Moved>();
   const each = pieces.map((p) => {
     const key = `${p.timber.id}|${p.width}|${p.cut.angle}|${p.cut.unknown}`;
-    const moved = seen.get(key) ?? ofPiece(p, () => moveAcross(work, p, from, to));
+    const moved = seen.get(key) ?? ofPiece(p, () => moveAcross(trace, p, from, to));
     seen.set(key, moved);
     return moved;
   });
@@ -106,7 +106,7 @@ interface Own extends Top {
 
 /** The change by a figure of one's own or a rule of a standard; undefined where the timber's published figures are asked for. */
 export function ownFigure(
-  work: Work,
+  trace: Trace,
   g: Own,
   from: number,
   to: number,
@@ -118,29 +118,29 @@ export function ownFigure(
     g.strips ? 'strips' : [],
   ].flat();
   if (named.length > 1)
-    throw new Refusal({
+    throw new InputError({
       field: named[1] as string,
-      says: `given together with ${named[0]}; takes one of the two`,
+      message: `given together with ${named[0]}; takes one of the two`,
     });
   if (named.length === 0 || g.strips) return undefined;
   if (g.width === undefined)
-    throw new Refusal({ field: 'width', says: 'missing; takes a length such as "900 mm"' });
+    throw new InputError({ field: 'width', message: 'missing; takes a length such as "900 mm"' });
   if (g.rule !== 'timber')
     return {
       width: g.width,
-      change: byRule(work, g.rule, g.width, from, to, g.face, g.timber),
+      change: byRule(trace, g.rule, g.width, from, to, g.face, g.timber),
       rule: g.rule === 'EN 336' ? 'flat rate of EN 336' : 'softwood lumber by its green size',
     };
   return {
     width: g.width,
-    change: ownMove({ ...plainly, apply: (f, args) => work.apply(f, args) }, g, g.width, from, to),
+    change: ownMove({ ...scalarOps, evaluate: (f, args) => trace.evaluate(f, args) }, g, g.width, from, to),
     rule: g.coefficient !== undefined ? 'coefficient as given' : 'shrinkage from green as given',
   };
 }
 
 /** The change by a coefficient or a shrinkage of one's own. */
 export function ownMove<N>(
-  on: Arithmetic<N>,
+  on: NumberOps<N>,
   own: {
     readonly coefficient: N | number | undefined;
     readonly shrinkage: N | number | undefined;
@@ -151,8 +151,8 @@ export function ownMove<N>(
   to: N | number,
 ): N {
   const f = own.fibreSaturation;
-  const [M_I, M_F] = [on.least(from, f), on.least(to, f)];
+  const [M_I, M_F] = [on.min(from, f), on.min(to, f)];
   return own.coefficient !== undefined
-    ? on.apply(coefficientRule, { D, C: own.coefficient, M_F, M_I })
-    : on.apply(greenRule, { D, M_F, M_I, f, S: own.shrinkage as N | number });
+    ? on.evaluate(coefficientRule, { D, C: own.coefficient, M_F, M_I })
+    : on.evaluate(greenRule, { D, M_F, M_I, f, S: own.shrinkage as N | number });
 }

@@ -1,10 +1,10 @@
-import { field } from '../../recipe/field.js';
-import { estimate, note, outOfRange } from '../../recipe/caution.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { silentWork } from '../../recipe/work.js';
-import { timberField } from '../../timber/field.js';
-import { monthNames } from '../../timber/climate.js';
+import { field } from '../../engine/field.js';
+import { estimate, note, outOfRange } from '../../engine/caution.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { nullTrace } from '../../engine/trace.js';
+import { timberField } from '../../materials/timber-field.js';
+import { monthNames } from '../../materials/climate.js';
 import {
   coefficientSource,
   expected,
@@ -13,9 +13,9 @@ import {
   ruleFor,
   saturationOf,
   spreadCautions,
-} from './across-grain.js';
+} from './movement-model.js';
 import { climateField } from './climate-field.js';
-import { diffusion, lagged, lagRule, sealings } from './lag.js';
+import { diffusion, lagged, lagRule, sealings } from './emc-lag.js';
 import { outsideTable, sorptionSource } from './sorption.js';
 import { cutField, cutWords, moistureOf, optionalStateField } from './wood-state.js';
 import { yearChart } from './year-chart.js';
@@ -32,17 +32,17 @@ export const seasonalMovement = recipe({
     'Width of a board or top month by month, from twelve months of air: wood follows the air with a lag that grows with the square of its thickness. Give the air of the room it will stand in; the table of places is outdoor air under cover.',
   sources: [coefficientSource],
   inputs: {
-    width: field.length({ says: 'width across the grain, as measured', above: '0 mm', max: '100 m' }),
-    thickness: field.length({ says: 'thickness', above: '0 mm', max: '1 m' }),
-    timber: timberField({ needs: ['movement', 'shrinkage'], says: 'species, or a group for a range' }),
-    cut: cutField({ says: 'how it was sawn, or the angle of the rings to the face', default: 'flat-sawn' }),
+    width: field.length({ label: 'width across the grain, as measured', above: '0 mm', max: '100 m' }),
+    thickness: field.length({ label: 'thickness', above: '0 mm', max: '1 m' }),
+    timber: timberField({ needs: ['movement', 'shrinkage'], label: 'species, or a group for a range' }),
+    cut: cutField({ label: 'how it was sawn, or the angle of the rings to the face', default: 'flat-sawn' }),
     climate: climateField('a place in the data, or twelve months of your own'),
     sealing: field.choice(Object.keys(sealings) as (keyof typeof sealings)[], {
-      says: 'finish: bare, oiled, varnished on all faces, or open to the air on one face only',
+      label: 'finish: bare, oiled, varnished on all faces, or open to the air on one face only',
       default: 'bare',
     }),
     lag: field.time({
-      says: 'time constant of the lag, in place of the one reckoned from thickness and sealing',
+      label: 'time constant of the lag, in place of the one reckoned from thickness and sealing',
       min: '0 s',
       max: '1e6 day',
       optional: true,
@@ -53,56 +53,56 @@ export const seasonalMovement = recipe({
     ),
   },
   outputs: {
-    widest: out.length({ says: 'greatest width in the year' }),
-    narrowest: out.length({ says: 'least width in the year' }),
-    swing: out.length({ says: 'difference between the two' }),
-    swingLow: out.length({ says: 'swing, lower end of what is expected' }),
-    swingHigh: out.length({ says: 'swing, upper end of what is expected' }),
-    widestIn: out.text({ says: 'month in which it is widest' }),
-    narrowestIn: out.text({ says: 'month in which it is narrowest' }),
-    driest: out.moisture({ says: 'least moisture of the wood' }),
-    wettest: out.moisture({ says: 'greatest moisture of the wood' }),
-    timeConstant: out.time({ says: 'time constant of the lag', unit: 'day' }),
+    widest: out.length({ label: 'greatest width in the year' }),
+    narrowest: out.length({ label: 'least width in the year' }),
+    swing: out.length({ label: 'difference between the two' }),
+    swingLow: out.length({ label: 'swing, lower end of what is expected' }),
+    swingHigh: out.length({ label: 'swing, upper end of what is expected' }),
+    widestIn: out.text({ label: 'month in which it is widest' }),
+    narrowestIn: out.text({ label: 'month in which it is narrowest' }),
+    driest: out.moisture({ label: 'least moisture of the wood' }),
+    wettest: out.moisture({ label: 'greatest moisture of the wood' }),
+    timeConstant: out.time({ label: 'time constant of the lag', unit: 'day' }),
     months: out.table(
       {
-        month: out.text({ says: 'month' }),
-        airMoisture: out.moisture({ says: 'moisture the air asks for' }),
-        moisture: out.moisture({ says: 'moisture of the wood' }),
-        width: out.length({ says: 'width' }),
+        month: out.text({ label: 'month' }),
+        airMoisture: out.moisture({ label: 'moisture the air asks for' }),
+        moisture: out.moisture({ label: 'moisture of the wood' }),
+        width: out.length({ label: 'width' }),
       },
-      { says: 'Month by month' },
+      { label: 'Month by month' },
     ),
   },
   formulas: [lagRule, ...movementFormulas],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const tau =
-      given.lag ?? work.apply(lagRule, { s: sealings[given.sealing], t: given.thickness, d: diffusion });
+      given.lag ?? trace.evaluate(lagRule, { s: sealings[given.sealing], t: given.thickness, d: diffusion });
     if (given.lag !== undefined)
-      work.say(`The lag is given: a time constant of ${Number((given.lag / 86400).toPrecision(3))} days.`);
+      trace.note(`The lag is given: a time constant of ${Number((given.lag / 86400).toPrecision(3))} days.`);
     const air = given.climate.moisture;
     const wood = lagged(air, tau);
     const mean = air.reduce((a, b) => a + b, 0) / 12;
-    work.say(
+    trace.note(
       'The air runs straight from the middle of one month to the middle of the next; the wood closes on it at a rate of the gap divided by the time constant, and the year repeats.',
     );
-    if (given.climate.place) work.source(given.climate.place.row.citation);
-    else work.source(sorptionSource);
-    const start = given.madeAt === undefined ? mean : moistureOf(work, given.madeAt, 'madeAt');
+    if (given.climate.place) trace.source(given.climate.place.row.citation);
+    else trace.source(sorptionSource);
+    const start = given.madeAt === undefined ? mean : moistureOf(trace, given.madeAt, 'madeAt');
     const [dry, wet] = [Math.min(...wood), Math.max(...wood)];
     const f = saturationOf(given.timber);
     const piece = { width: given.width, timber: given.timber, cut: given.cut };
     // One rule for the whole year, or the widths would jump where the range of the coefficients ends.
     const rule = ruleFor(given.timber, given.cut, Math.min(start, dry, f), Math.min(Math.max(start, wet), f));
-    const at = (m: number) => moveAcross(silentWork, piece, start, m, rule);
+    const at = (m: number) => moveAcross(nullTrace, piece, start, m, rule);
     const widths = wood.map((m) => given.width + at(m).change);
-    moveAcross(work, piece, dry, wet, rule);
+    moveAcross(trace, piece, dry, wet, rule);
     const [narrowest, widest] = [Math.min(...widths), Math.max(...widths)];
     const swing = widest - narrowest;
     const swingWith = (value: number): number => {
       const one = { rule: rule.rule, figure: { low: value, middle: value, high: value } };
       return (
-        moveAcross(silentWork, piece, start, wet, one).change -
-        moveAcross(silentWork, piece, start, dry, one).change
+        moveAcross(nullTrace, piece, start, wet, one).change -
+        moveAcross(nullTrace, piece, start, dry, one).change
       );
     };
     const [little, much] = expected(rule.figure, given.timber);

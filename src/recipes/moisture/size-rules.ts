@@ -1,38 +1,38 @@
 // Rules of standards that know no species: softwood lumber by its green size, and structural timber by a flat rate.
-import { outOfRange } from '../../recipe/caution.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { cite } from '../../recipe/source.js';
-import type { Work } from '../../recipe/work.js';
-import type { Timber } from '../../timber/timber.js';
+import { outOfRange } from '../../engine/caution.js';
+import { formula, variable } from '../../engine/formula.js';
+import { cite } from '../../engine/source.js';
+import type { Trace } from '../../engine/trace.js';
+import type { Timber } from '../../materials/timber.js';
 
 const lumberSource = cite('fpl-rp-489', 'equations for width and thickness', {
   also: cite('astm-d1990', 'adjustment of size'),
 });
 const en336Source = cite('en-336', 'correction of sizes for moisture');
 
-const D = letter('length', 'size at the first moisture', { in: 'mm' });
-const last = letter('moisture', 'moisture at last', { in: '%' });
-const first = letter('moisture', 'moisture at first', { in: '%' });
+const D = variable('length', 'size at the first moisture', { unit: 'mm' });
+const last = variable('moisture', 'moisture at last', { unit: '%' });
+const first = variable('moisture', 'moisture at first', { unit: '%' });
 
 export const lumberRule = formula({
   symbol: 'Delta_D',
-  gives: letter('length', 'change of size across the grain', { in: 'mm' }),
+  result: variable('length', 'change of size across the grain', { unit: 'mm' }),
   source: lumberSource,
-  text: 'D * ((1 - (a - b M_F) / 100) / (1 - (a - b M_I) / 100) - 1)',
-  where: {
+  expression: 'D * ((1 - (a - b M_F) / 100) / (1 - (a - b M_I) / 100) - 1)',
+  variables: {
     D,
-    a: letter('ratio', 'shrinkage from green to no moisture, %'),
-    b: letter('ratio', 'shrinkage for each per cent of moisture, %'),
+    a: variable('ratio', 'shrinkage from green to no moisture, %'),
+    b: variable('ratio', 'shrinkage for each per cent of moisture, %'),
     M_F: last,
     M_I: first,
   },
 });
 export const flatRule = formula({
   symbol: 'Delta_D',
-  gives: letter('length', 'change of size across the grain', { in: 'mm' }),
+  result: variable('length', 'change of size across the grain', { unit: 'mm' }),
   source: en336Source,
-  text: 'D * k / 100 * (M_F - M_I)',
-  where: { D, k: letter('ratio', '% of the size for each per cent of moisture'), M_F: last, M_I: first },
+  expression: 'D * k / 100 * (M_F - M_I)',
+  variables: { D, k: variable('ratio', '% of the size for each per cent of moisture'), M_F: last, M_I: first },
 });
 
 // FPL-RP-489; the second pair is recalled: redwood, western redcedar, northern white-cedar.
@@ -47,7 +47,7 @@ export type SizeRule = (typeof sizeRules)[number];
 
 /** Change of width by one of the two rules. */
 export function byRule(
-  work: Work,
+  trace: Trace,
   rule: Exclude<SizeRule, 'timber'>,
   width: number,
   from: number,
@@ -61,21 +61,21 @@ export function byRule(
     // Above a/b the line would swell past the green size.
     const green = a / b / 100;
     if (Math.min(from, to) < 0.08 || Math.max(from, to) > 0.19)
-      work.caution(
+      trace.warn(
         outOfRange(
           'the lines for softwood lumber are stated for 8 to 19 % moisture, with a green moisture of 28 %',
           lumberSource,
         ),
       );
-    if (little) work.source(cite('fpl-rp-489', 'equations for redwood and cedars', { read: 'memory' }));
-    return work.apply(lumberRule, { D: width, a, b, M_F: Math.min(to, green), M_I: Math.min(from, green) });
+    if (little) trace.source(cite('fpl-rp-489', 'equations for redwood and cedars', { read: 'memory' }));
+    return trace.evaluate(lumberRule, { D: width, a, b, M_F: Math.min(to, green), M_I: Math.min(from, green) });
   }
   const hard = timber?.group === 'hardwood';
-  work.say(
+  trace.note(
     `EN 336: ${hard ? '0.30' : '0.25'} % of the size for each per cent of moisture${hard ? ' in hardwood (0.35 in some editions)' : ' in softwood and poplar'}, counted to 30 %.`,
     en336Source,
   );
-  return work.apply(flatRule, {
+  return trace.evaluate(flatRule, {
     D: width,
     k: hard ? 0.3 : 0.25,
     M_F: Math.min(to, 0.3),

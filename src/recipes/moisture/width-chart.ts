@@ -1,7 +1,7 @@
-import { lineChart } from '../../charts/lineChart.js';
-import type { ChartSpec } from '../../charts/types.js';
-import { silentWork } from '../../recipe/work.js';
-import { moveAcross, ruleFor, saturationOf, type Moved, type Piece } from './across-grain.js';
+import { lineChart } from '../../charts/line-chart.js';
+import type { ChartSpec } from '../../charts/chart-spec.js';
+import { nullTrace } from '../../engine/trace.js';
+import { moveAcross, ruleFor, saturationOf, type Moved, type Piece } from './movement-model.js';
 import { cutWords } from './wood-state.js';
 
 /** Width of a board or top against its moisture, both states marked, with the band of what is expected. */
@@ -24,7 +24,7 @@ export function widthChart(of: {
   const forced = pieces.map((p) =>
     ruleFor(p.timber, p.cut, Math.min(a, saturationOf(p.timber)), Math.min(b, saturationOf(p.timber))),
   );
-  const at = (m: number): Moved[] => pieces.map((p, i) => moveAcross(silentWork, p, a, m, forced[i]));
+  const at = (m: number): Moved[] => pieces.map((p, i) => moveAcross(nullTrace, p, a, m, forced[i]));
   const total = (list: readonly Moved[], k: 'change' | 'low' | 'high'): number =>
     (width + list.reduce((s, x) => s + x[k], 0)) * 1000;
   const curve = xs.map(at);

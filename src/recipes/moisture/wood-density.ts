@@ -1,11 +1,11 @@
-import { barChart } from '../../charts/barChart.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { field } from '../../recipe/field.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { silentWork, type Work } from '../../recipe/work.js';
-import { timberField } from '../../timber/field.js';
-import type { Timber } from '../../timber/timber.js';
+import { barChart } from '../../charts/bar-chart.js';
+import { InputError } from '../../units/input-error.js';
+import { field } from '../../engine/field.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { nullTrace, type Trace } from '../../engine/trace.js';
+import { timberField } from '../../materials/timber-field.js';
+import type { Timber } from '../../materials/timber.js';
 import {
   basicGravityOf,
   densityCautions,
@@ -30,27 +30,27 @@ interface Dense {
   readonly high: number;
 }
 
-/** Density at a moisture, kg/m³, from a timber or a specific gravity. @throws Refusal where neither or both are given */
-export function densityAt(work: Work, given: Given, moisture: number): Dense {
+/** Density at a moisture, kg/m³, from a timber or a specific gravity. @throws InputError where neither or both are given */
+export function densityAt(trace: Trace, given: Given, moisture: number): Dense {
   if ((given.timber === undefined) === (given.specificGravity === undefined)) {
-    throw new Refusal({
+    throw new InputError({
       field: given.timber ? 'specificGravity' : 'timber',
-      says: given.timber
+      message: given.timber
         ? 'given together with timber; takes one of the two'
         : 'missing; takes a timber by name such as "white oak", or give specificGravity',
     });
   }
-  const rho = (w: Work, G: number): number => w.apply(densityRule, { rho_w: waterDensity, G, M: moisture });
+  const rho = (w: Trace, G: number): number => w.evaluate(densityRule, { rho_w: waterDensity, G, M: moisture });
   if (given.timber) {
-    const basic = basicGravityOf(work, given.timber);
+    const basic = basicGravityOf(trace, given.timber);
     const volumetric = given.volumetricShrinkage ?? basic.volumetric;
-    const G = gravityAt(work, basic.middle, moisture, volumetric);
-    const end = (g: number): number => rho(silentWork, gravityAt(silentWork, g, moisture, volumetric));
-    return { density: rho(work, G), specificGravity: G, low: end(basic.low), high: end(basic.high) };
+    const G = gravityAt(trace, basic.middle, moisture, volumetric);
+    const end = (g: number): number => rho(nullTrace, gravityAt(nullTrace, g, moisture, volumetric));
+    return { density: rho(trace, G), specificGravity: G, low: end(basic.low), high: end(basic.high) };
   }
   const given_ = given.specificGravity as number;
   if (given.gravityBasis === 'ovendry') {
-    const density = work.apply(ndsRule, { G_0: given_, M: moisture });
+    const density = trace.evaluate(ndsRule, { G_0: given_, M: moisture });
     return {
       density,
       specificGravity: density / (waterDensity * (1 + moisture)),
@@ -59,8 +59,8 @@ export function densityAt(work: Work, given: Given, moisture: number): Dense {
     };
   }
   const G =
-    given.gravityBasis === 'green' ? gravityAt(work, given_, moisture, given.volumetricShrinkage) : given_;
-  const density = rho(work, G);
+    given.gravityBasis === 'green' ? gravityAt(trace, given_, moisture, given.volumetricShrinkage) : given_;
+  const density = rho(trace, G);
   return { density, specificGravity: G, low: density, high: density };
 }
 
@@ -75,37 +75,37 @@ export const woodDensity = recipe({
   inputs: {
     timber: timberField({
       needs: ['density', 'gravity'],
-      says: 'species, or a group for a range',
+      label: 'species, or a group for a range',
       optional: true,
     }),
     specificGravity: field.ratio({
-      says: 'specific gravity on ovendry mass, in place of a timber',
+      label: 'specific gravity on ovendry mass, in place of a timber',
       min: 0.02,
       max: 1.55,
       optional: true,
     }),
     gravityBasis: field.choice(['at this moisture', 'green', 'ovendry'], {
-      says: 'on which volume that specific gravity was taken',
+      label: 'on which volume that specific gravity was taken',
       default: 'at this moisture',
     }),
     volumetricShrinkage: field.share({
-      says: 'shrinkage of volume from green to ovendry; left out it is the published one, or 26.5 % times the specific gravity',
+      label: 'shrinkage of volume from green to ovendry; left out it is the published one, or 26.5 % times the specific gravity',
       min: '0 %',
       max: '40 %',
       optional: true,
     }),
-    moisture: field.moisture({ says: 'moisture content', min: '0 %', max: '300 %', default: '12 %' }),
+    moisture: field.moisture({ label: 'moisture content', min: '0 %', max: '300 %', default: '12 %' }),
   },
   outputs: {
-    density: out.density({ says: 'density, with its water' }),
-    specificGravity: out.ratio({ says: 'specific gravity: ovendry mass on the volume at this moisture' }),
-    low: out.density({ says: 'density, 10th percentile of a group or least printed', optional: true }),
-    high: out.density({ says: 'density, 90th percentile of a group or most printed', optional: true }),
-    volumePerTonne: out.volume({ says: 'volume of one tonne' }),
+    density: out.density({ label: 'density, with its water' }),
+    specificGravity: out.ratio({ label: 'specific gravity: ovendry mass on the volume at this moisture' }),
+    low: out.density({ label: 'density, 10th percentile of a group or least printed', optional: true }),
+    high: out.density({ label: 'density, 90th percentile of a group or most printed', optional: true }),
+    volumePerTonne: out.volume({ label: 'volume of one tonne' }),
   },
   formulas: gravityFormulas,
-  solve: (given, work) => {
-    const dense = densityAt(work, given, given.moisture);
+  solve: (given, trace) => {
+    const dense = densityAt(trace, given, given.moisture);
     const { low, high, ...middle } = dense;
     return { ...middle, ...(high > low ? { low, high } : {}), volumePerTonne: 1000 / dense.density };
   },
@@ -116,7 +116,7 @@ export const woodDensity = recipe({
     );
     if (given.gravityBasis === 'at this moisture' && given.specificGravity !== undefined) return undefined;
     const bars = [
-      ...at.map((m) => ({ m, d: densityAt(silentWork, given, m), chosen: false })),
+      ...at.map((m) => ({ m, d: densityAt(nullTrace, given, m), chosen: false })),
       {
         m: given.moisture,
         d: { low: answer.density, high: answer.density, ...answer } as Dense,

@@ -1,10 +1,10 @@
 // How a recipe takes the state of the wood: as a moisture, or as the air it has come to rest in; and how it was sawn.
-import { Quantity } from '../../quantities/quantity.js';
-import { Refusal, shown } from '../../quantities/refusal.js';
-import { attempt } from '../../quantities/attempt.js';
-import { field, isPlainObject, makeField, type Field } from '../../recipe/field.js';
-import type { Work } from '../../recipe/work.js';
-import { outOfRange } from '../../recipe/caution.js';
+import { Quantity } from '../../units/quantity.js';
+import { InputError, inspectValue } from '../../units/input-error.js';
+import { tryParse } from '../../units/try-parse.js';
+import { field, isPlainObject, makeField, type Field } from '../../engine/field.js';
+import type { Trace } from '../../engine/trace.js';
+import { outOfRange } from '../../engine/caution.js';
 import { airLimits, inTable, outsideTable, sorptionSource, workEquilibrium } from './sorption.js';
 
 /** Air that the wood rests in: °C and a fraction. */
@@ -26,28 +26,28 @@ export type StateWritten =
 export const airField = field.group(
   {
     temperature: field.temperature({
-      says: 'temperature of the air',
+      label: 'temperature of the air',
       min: airLimits.coldest,
       max: airLimits.hottest,
     }),
-    humidity: field.humidity({ says: 'relative humidity', min: '0 %', max: '100 %' }),
+    humidity: field.humidity({ label: 'relative humidity', min: '0 %', max: '100 %' }),
   },
-  { says: 'air that the wood has come to rest in' },
+  { label: 'air that the wood has come to rest in' },
 );
-const moistureField = field.moisture({ says: 'moisture content', min: '0 %', max: '300 %' });
+const moistureField = field.moisture({ label: 'moisture content', min: '0 %', max: '300 %' });
 
 const takes =
   'a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }';
 
 /** A field that takes a moisture or air. */
-export function stateField(says: string): Field<StateWritten, WoodState, false> {
-  return makeField<StateWritten, WoodState, { says: string }>(
+export function stateField(label: string): Field<StateWritten, WoodState, false> {
+  return makeField<StateWritten, WoodState, { label: string }>(
     {
       kind: 'either',
-      takes,
-      fits: (v) => typeof v === 'string' || v instanceof Quantity || isPlainObject(v),
-      show: (s) =>
-        typeof s === 'number' ? new Quantity('moisture', s).toString() : `air of ${airField.show(s)}`,
+      expects: takes,
+      accepts: (v) => typeof v === 'string' || v instanceof Quantity || isPlainObject(v),
+      format: (s) =>
+        typeof s === 'number' ? new Quantity('moisture', s).toString() : `air of ${airField.format(s)}`,
       read: (v) => {
         if (typeof v === 'string') {
           const air = /^([^,;]*?(?:deg ?[CF]|[CF]|K|°[CF])\b)[,;]?\s+(.*)$/.exec(v.trim());
@@ -59,38 +59,38 @@ export function stateField(says: string): Field<StateWritten, WoodState, false> 
         }
         if (isPlainObject(v) && ('temperature' in v || 'humidity' in v)) return airField.read(v);
         if (typeof v === 'string' || v instanceof Quantity || isPlainObject(v)) return moistureField.read(v);
-        throw new Refusal(`got ${shown(v)}, takes ${takes}`);
+        throw new InputError(`got ${inspectValue(v)}, takes ${takes}`);
       },
     },
-    { says },
+    { label: label },
     { items: [moistureField as unknown as Field, airField as unknown as Field] },
   );
 }
 
 /** The same where it may be left out; `without` says what that means. */
 export function optionalStateField(
-  says: string,
+  label: string,
   without = 'not given',
 ): Field<StateWritten, WoodState | undefined, true> {
-  const inner = stateField(says);
+  const inner = stateField(label);
   return {
     ...inner,
     optional: true,
     read: (v) => (v === undefined ? undefined : inner.read(v)),
-    show: (s) => (s === undefined ? without : inner.show(s)),
+    format: (s) => (s === undefined ? without : inner.format(s)),
   } as Field<StateWritten, WoodState | undefined, true>;
 }
 
 /** The moisture of a state, its reckoning noted. */
-export function moistureOf(work: Work, state: WoodState, name: string): number {
+export function moistureOf(trace: Trace, state: WoodState, name: string): number {
   if (typeof state === 'number') {
     if (!(state >= 0 && state <= 3))
-      throw new Refusal({ field: name, says: `got ${shown(state)}, takes ${takes}` });
+      throw new InputError({ field: name, message: `got ${inspectValue(state)}, takes ${takes}` });
     return state;
   }
-  if (!inTable(state.temperature, state.humidity)) work.caution(outOfRange(outsideTable, sorptionSource));
+  if (!inTable(state.temperature, state.humidity)) trace.warn(outOfRange(outsideTable, sorptionSource));
   return workEquilibrium(
-    work,
+    trace,
     state.temperature,
     state.humidity,
     `${name}: moisture that wood comes to in this air`,
@@ -119,28 +119,28 @@ const cuts: Readonly<Record<string, Cut>> = {
   mixed: { angle: Math.PI / 4, unknown: true },
   unknown: { angle: Math.PI / 4, unknown: true },
 };
-const angleField = field.angle({ says: 'angle of the rings to the face', min: '0 deg', max: '90 deg' });
+const angleField = field.angle({ label: 'angle of the rings to the face', min: '0 deg', max: '90 deg' });
 const cutTakes =
   '"flat-sawn", "quarter-sawn", "rift-sawn", "mixed" where it is not known, or the angle of the rings to the face such as "30 deg" (0 flat-sawn, 90 quarter-sawn)';
 
 /** A field that takes a way of sawing or a ring angle. */
-export function cutField<const O extends { readonly says: string; readonly default?: string }>(
+export function cutField<const O extends { readonly label: string; readonly default?: string }>(
   options: O,
 ): Field<CutWritten, Cut, O extends { default: string } ? true : false> {
   return makeField<CutWritten, Cut, O>(
     {
       kind: 'cut',
-      takes: cutTakes,
-      fits: (v) => typeof v === 'string' || v instanceof Quantity || isPlainObject(v),
-      show: cutWords,
+      expects: cutTakes,
+      accepts: (v) => typeof v === 'string' || v instanceof Quantity || isPlainObject(v),
+      format: cutWords,
       read: (v) => {
         if (typeof v === 'string') {
           const key = v.toLowerCase().replace(/[^a-z]/g, '');
           if (!/\d/.test(v) && Object.hasOwn(cuts, key)) return cuts[key] as Cut;
         }
-        const angle = attempt(() => angleField.read(v));
-        if (angle instanceof Refusal)
-          throw new Refusal(`got ${shown(v instanceof Quantity ? v.toString() : v)}, takes ${cutTakes}`);
+        const angle = tryParse(() => angleField.read(v));
+        if (angle instanceof InputError)
+          throw new InputError(`got ${inspectValue(v instanceof Quantity ? v.toString() : v)}, takes ${cutTakes}`);
         return { angle, unknown: false };
       },
     },

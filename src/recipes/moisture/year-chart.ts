@@ -1,5 +1,5 @@
-import { lineChart } from '../../charts/lineChart.js';
-import type { ChartSpec } from '../../charts/types.js';
+import { lineChart } from '../../charts/line-chart.js';
+import type { ChartSpec } from '../../charts/chart-spec.js';
 
 interface Month {
   readonly airMoisture: number;

@@ -1,53 +1,53 @@
-import { both, Quantity } from '../../quantities/quantity.js';
-import { Refusal, type Trouble } from '../../quantities/refusal.js';
-import { field, type Read } from '../../recipe/field.js';
-import type { Work } from '../../recipe/work.js';
+import { both, Quantity } from '../../units/quantity.js';
+import { InputError, type Issue } from '../../units/input-error.js';
+import { field, type Parsed } from '../../engine/field.js';
+import type { Trace } from '../../engine/trace.js';
 import type { Load } from './beam-loads.js';
 import { holds, settled, solveBeam, type Solved } from './beam-solver.js';
 import { loadsField, type LoadRead } from './load-field.js';
 import { g0, ownWeightOf } from './loads-and-creep.js';
 import { creepField } from './sag-limit.js';
 import { sectionField } from './section.js';
-import { sectionFacts, type SectionFacts } from './section-facts.js';
-import { stuffFields } from './stuff-fields.js';
-import { stuffOf, type Stuff } from './stuff.js';
+import { sectionFacts, type SectionFacts } from './section-properties.js';
+import { materialFields } from './material-fields.js';
+import { materialOf, type Material } from './design-values.js';
 import { supportsField } from './support-field.js';
 
 export const beamInputs = {
-  length: field.length({ says: 'length of the beam from end to end', above: '0 mm', max: '100 m' }),
-  supports: supportsField({ says: 'where and how it is held' }),
-  loads: loadsField({ says: 'what stands on it' }),
-  section: sectionField({ says: 'its cross-section' }),
-  ownWeight: field.flag({ says: 'whether its own weight counts beside the loads', default: false }),
-  long: creepField({ says: 'how much more it sags in the long run', default: 'no creep' }),
+  length: field.length({ label: 'length of the beam from end to end', above: '0 mm', max: '100 m' }),
+  supports: supportsField({ label: 'where and how it is held' }),
+  loads: loadsField({ label: 'what stands on it' }),
+  section: sectionField({ label: 'its cross-section' }),
+  ownWeight: field.flag({ label: 'whether its own weight counts beside the loads', default: false }),
+  long: creepField({ label: 'how much more it sags in the long run', default: 'no creep' }),
   longShare: field.share({
-    says: 'share of the load that stays on for months',
+    label: 'share of the load that stays on for months',
     min: '0 %',
     max: '100 %',
     default: '100 %',
   }),
-  ...stuffFields,
+  ...materialFields,
 } as const;
-export type BeamGiven = Read<typeof beamInputs>;
+export type BeamGiven = Parsed<typeof beamInputs>;
 
-/** Reads the case and solves it. @throws Refusal where something does not stand on the beam, or nothing holds it */
+/** Reads the case and solves it. @throws InputError where something does not stand on the beam, or nothing holds it */
 export function beamCase(
   given: BeamGiven,
-  work: Work,
-): { solved: Solved; stuff: Stuff; facts: SectionFacts } {
+  trace: Trace,
+): { solved: Solved; stuff: Material; facts: SectionFacts } {
   checkPlaces(given);
-  const stuff = stuffOf(given, work);
+  const stuff = materialOf(given, trace);
   const facts = sectionFacts(given.section, stuff.E, stuff.G);
   const loads = given.loads.map((l): Load =>
     l.kind === 'uniform' ? { kind: 'spread', from: 0, to: given.length, q1: l.q, q2: l.q } : l,
   );
   if (given.ownWeight) {
     if (stuff.density === undefined)
-      throw new Refusal({
+      throw new InputError({
         field: 'ownWeight',
-        says: 'got yes, takes it only with a density; give density such as "500 kg/m3"',
+        message: 'got yes, takes it only with a density; give density such as "500 kg/m3"',
       });
-    const w = work.apply(ownWeightOf, { rho: stuff.density, A: facts.area, g: g0 });
+    const w = trace.evaluate(ownWeightOf, { rho: stuff.density, A: facts.area, g: g0 });
     loads.push({ kind: 'spread', from: 0, to: given.length, q1: w, q2: w });
   }
   return {
@@ -60,12 +60,12 @@ export function beamCase(
 /** Everything must stand on the beam, supports apart from one another, and the whole may not fall over. */
 function checkPlaces(given: BeamGiven): void {
   const mm = (m: number): string => both(new Quantity('length', m));
-  const troubles: Trouble[] = [];
+  const issues: Issue[] = [];
   const onBeam = (field: string, x: number): void => {
     if (settled(x, given.length) > given.length)
-      troubles.push({
+      issues.push({
         field,
-        says: `got ${mm(x)}, takes a place on the beam, at most its length of ${mm(given.length)}`,
+        message: `got ${mm(x)}, takes a place on the beam, at most its length of ${mm(given.length)}`,
       });
   };
   given.supports.forEach((s, i) => {
@@ -74,9 +74,9 @@ function checkPlaces(given: BeamGiven): void {
       (o, k) => k < i && Math.abs(o.position - s.position) < given.length * 1e-4,
     );
     if (other >= 0)
-      troubles.push({
+      issues.push({
         field: `supports[${i + 1}].position`,
-        says: `got ${mm(s.position)}, where support ${other + 1} is already; takes supports at least a ten-thousandth of the length apart`,
+        message: `got ${mm(s.position)}, where support ${other + 1} is already; takes supports at least a ten-thousandth of the length apart`,
       });
   });
   given.loads.forEach((l: LoadRead, i) => {
@@ -84,9 +84,9 @@ function checkPlaces(given: BeamGiven): void {
     else if (l.kind !== 'uniform') onBeam(`loads[${i + 1}].position`, l.at);
   });
   if (!holds(given.supports))
-    troubles.push({
+    issues.push({
       field: 'supports',
-      says: 'got one support that lets the beam turn over it; takes two or more, or one that is fixed',
+      message: 'got one support that lets the beam turn over it; takes two or more, or one that is fixed',
     });
-  if (troubles.length > 0) throw new Refusal(troubles);
+  if (issues.length > 0) throw new InputError(issues);
 }

@@ -1,8 +1,8 @@
 import { haloed } from '../../charts/axis.js';
 import { colours } from '../../charts/theme.js';
-import { textWidth } from '../../charts/textWidth.js';
-import type { ChartSpec } from '../../charts/types.js';
-import { beamPicture, beamWide } from './beam-picture.js';
+import { textWidth } from '../../charts/text-width.js';
+import type { ChartSpec } from '../../charts/chart-spec.js';
+import { beamPicture, beamWide } from './beam-drawing.js';
 import type { Solved } from './beam-solver.js';
 import type { Worst, Worsts } from './beam-worst.js';
 

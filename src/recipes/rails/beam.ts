@@ -1,85 +1,85 @@
-import { danger, note, type Caution } from '../../recipe/caution.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out, type Raw } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
-import { silentWork } from '../../recipe/work.js';
-import { both, Quantity } from '../../quantities/quantity.js';
+import { danger, note, type Caution } from '../../engine/caution.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out, type RawOutput } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
+import { nullTrace } from '../../engine/trace.js';
+import { both, Quantity } from '../../units/quantity.js';
 import { beamCase, beamInputs } from './beam-case.js';
 import { beamChart } from './beam-chart.js';
 import { forceOf } from './beam-loads.js';
 import { worstOf } from './beam-worst.js';
 import { bears, longFactor, ownWeightOf } from './loads-and-creep.js';
-import { stuffFormulas } from './stuff-formulas.js';
-import type { Stuff } from './stuff.js';
+import { materialFormulas } from './material-formulas.js';
+import type { Material } from './design-values.js';
 
 const bendingStress = formula({
   symbol: 'sigma',
-  gives: letter('stress', 'greatest bending stress', { in: 'MPa' }),
-  text: 'M / W',
-  where: {
-    M: letter('moment', 'greatest moment', { in: 'N mm' }),
-    W: letter('sectionModulus', 'section modulus', { in: 'mm3' }),
+  result: variable('stress', 'greatest bending stress', { unit: 'MPa' }),
+  expression: 'M / W',
+  variables: {
+    M: variable('moment', 'greatest moment', { unit: 'N mm' }),
+    W: variable('sectionModulus', 'section modulus', { unit: 'mm3' }),
   },
   basis: 'definition',
 });
 const shearStress = formula({
   symbol: 'tau',
-  gives: letter('stress', 'greatest shear stress', { in: 'MPa' }),
-  text: 'V / A_v',
-  where: {
-    V: letter('force', 'greatest shear force'),
-    A_v: letter('area', 'shear force over greatest shear stress, 2/3 of a rectangle', { in: 'mm2' }),
+  result: variable('stress', 'greatest shear stress', { unit: 'MPa' }),
+  expression: 'V / A_v',
+  variables: {
+    V: variable('force', 'greatest shear force'),
+    A_v: variable('area', 'shear force over greatest shear stress, 2/3 of a rectangle', { unit: 'mm2' }),
   },
   basis: 'definition',
 });
 const longSag = formula({
   symbol: 'delta',
-  gives: letter('length', 'greatest sag in the long run', { in: 'mm' }),
-  text: 'K d',
-  where: {
-    K: letter('ratio', 'sag in the long run over the first sag'),
-    d: letter('length', 'greatest first sag', { in: 'mm' }),
+  result: variable('length', 'greatest sag in the long run', { unit: 'mm' }),
+  expression: 'K d',
+  variables: {
+    K: variable('ratio', 'sag in the long run over the first sag'),
+    d: variable('length', 'greatest first sag', { unit: 'mm' }),
   },
   basis: 'definition',
 });
 
 const outputs = {
-  maxDeflection: out.length({ says: 'greatest sag when the load comes on' }),
-  longDeflection: out.length({ says: 'greatest sag in the long run' }),
-  deflectionAt: out.length({ says: 'where it sags most, from the left end' }),
-  maxMoment: out.moment({ says: 'greatest bending moment' }),
-  momentAt: out.length({ says: 'where that is' }),
-  maxShear: out.force({ says: 'greatest shear force' }),
-  shearAt: out.length({ says: 'where that is' }),
-  maxSlope: out.angle({ says: 'steepest slope' }),
-  bendingStress: out.stress({ says: 'greatest bending stress' }),
-  shearStress: out.stress({ says: 'greatest shear stress' }),
-  bendingUse: out.share({ says: 'bending stress as a share of the stress to stay under', optional: true }),
-  shearUse: out.share({ says: 'shear stress as a share of the stress to stay under', optional: true }),
-  verdict: out.text({ says: 'whether the stresses stay under theirs' }),
+  maxDeflection: out.length({ label: 'greatest sag when the load comes on' }),
+  longDeflection: out.length({ label: 'greatest sag in the long run' }),
+  deflectionAt: out.length({ label: 'where it sags most, from the left end' }),
+  maxMoment: out.moment({ label: 'greatest bending moment' }),
+  momentAt: out.length({ label: 'where that is' }),
+  maxShear: out.force({ label: 'greatest shear force' }),
+  shearAt: out.length({ label: 'where that is' }),
+  maxSlope: out.angle({ label: 'steepest slope' }),
+  bendingStress: out.stress({ label: 'greatest bending stress' }),
+  shearStress: out.stress({ label: 'greatest shear stress' }),
+  bendingUse: out.share({ label: 'bending stress as a share of the stress to stay under', optional: true }),
+  shearUse: out.share({ label: 'shear stress as a share of the stress to stay under', optional: true }),
+  verdict: out.text({ label: 'whether the stresses stay under theirs' }),
   secondMoment: out.secondMoment({
-    says: 'second moment of area; where moduli differ, as if all had that of the timber',
+    label: 'second moment of area; where moduli differ, as if all had that of the timber',
   }),
-  sectionModulus: out.sectionModulus({ says: 'section modulus: moment over greatest bending stress' }),
-  basis: out.text({ says: 'the timber’s figures' }),
+  sectionModulus: out.sectionModulus({ label: 'section modulus: moment over greatest bending stress' }),
+  basis: out.text({ label: 'the timber’s figures' }),
   reactions: out.table(
     {
-      position: out.length({ says: 'from the left end' }),
-      force: out.force({ says: 'up on the beam' }),
-      moment: out.moment({ says: 'clockwise on the beam', optional: true }),
+      position: out.length({ label: 'from the left end' }),
+      force: out.force({ label: 'up on the beam' }),
+      moment: out.moment({ label: 'clockwise on the beam', optional: true }),
     },
-    { says: 'What the supports bear' },
+    { label: 'What the supports bear' },
   ),
   diagrams: out.table(
     {
-      position: out.length({ says: 'from the left end' }),
-      shear: out.force({ says: 'shear force; up on the left is positive' }),
-      moment: out.moment({ says: 'moment; sagging is positive' }),
-      deflection: out.length({ says: 'sag; down is positive' }),
+      position: out.length({ label: 'from the left end' }),
+      shear: out.force({ label: 'shear force; up on the left is positive' }),
+      moment: out.moment({ label: 'moment; sagging is positive' }),
+      deflection: out.length({ label: 'sag; down is positive' }),
     },
     {
-      says: 'Shear, moment and first sag at the ends, supports, loads and worst places (just right of each)',
+      label: 'Shear, moment and first sag at the ends, supports, loads and worst places (just right of each)',
     },
   ),
 } as const;
@@ -97,27 +97,27 @@ export const beam = recipe({
   sources: [cite('fpl-gtr-190', 'ch. 9, Eq. 9-2, Table 9-1, p. 9-2')],
   inputs: beamInputs,
   outputs,
-  formulas: [ownWeightOf, longFactor, longSag, bendingStress, shearStress, ...stuffFormulas],
-  solve: (given, work): Raw<typeof outputs> => {
-    const { solved, stuff, facts } = beamCase(given, work);
+  formulas: [ownWeightOf, longFactor, longSag, bendingStress, shearStress, ...materialFormulas],
+  solve: (given, trace): RawOutput<typeof outputs> => {
+    const { solved, stuff, facts } = beamCase(given, trace);
     const worst = worstOf(solved);
     const down = solved.beam.loads.reduce((s, l) => s + forceOf(l), 0);
-    work.say(
+    trace.note(
       `Solved as ${solved.reactions.length} support${solved.reactions.length === 1 ? '' : 's'} and the members between them, stiffness method with ${Number.isFinite(facts.GA) ? 'shear deflection' : 'bending alone'}; loads of ${new Quantity('force', down).toString()} in all, and the supports push up ${new Quantity(
         'force',
         solved.reactions.reduce((a, r) => a + r.force, 0),
       ).toString()}.`,
     );
-    if (given.long.source) work.source(given.long.source);
-    const K = work.apply(longFactor, { k: given.long.factor, s: given.longShare });
+    if (given.long.source) trace.source(given.long.source);
+    const K = trace.evaluate(longFactor, { k: given.long.factor, s: given.longShare });
     const maxDeflection = Math.abs(worst.sag.value);
-    const sigma = work.apply(bendingStress, { M: Math.abs(worst.M.value), W: 1 / facts.stressByMoment });
-    const tau = work.apply(shearStress, { V: Math.abs(worst.V.value), A_v: 1 / facts.stressByShear });
+    const sigma = trace.evaluate(bendingStress, { M: Math.abs(worst.M.value), W: 1 / facts.stressByMoment });
+    const tau = trace.evaluate(shearStress, { V: Math.abs(worst.V.value), A_v: 1 / facts.stressByShear });
     const size = { V: Math.abs(worst.V.value), M: Math.abs(worst.M.value) };
     const places = [...new Set([...solved.breaks, worst.sag.at, worst.M.at])].sort((a, b) => a - b);
     return {
       maxDeflection,
-      longDeflection: work.apply(longSag, { K, d: maxDeflection }),
+      longDeflection: trace.evaluate(longSag, { K, d: maxDeflection }),
       deflectionAt: worst.sag.at,
       maxMoment: Math.abs(worst.M.value),
       momentAt: worst.M.at,
@@ -151,7 +151,7 @@ export const beam = recipe({
   limits: [
     {
       when: (given, answer) => answer.maxDeflection > given.length / 20,
-      says: 'it sags more than a twentieth of its length: the formulas are for small sags',
+      message: 'it sags more than a twentieth of its length: the formulas are for small sags',
     },
   ],
   cautions: (given, answer) => [
@@ -165,8 +165,8 @@ export const beam = recipe({
       : []),
   ],
   chart: (given) => {
-    const { solved } = beamCase(given, silentWork);
-    const creep = longFactor.of({ k: given.long.factor, s: given.longShare });
+    const { solved } = beamCase(given, nullTrace);
+    const creep = longFactor.evaluate({ k: given.long.factor, s: given.longShare });
     return beamChart(solved, worstOf(solved), creep);
   },
   example: {
@@ -183,7 +183,7 @@ export const beam = recipe({
 /** Takes away the dust of the last binary digits. */
 const clean = (n: number, size: number): number => (Math.abs(n) < 1e-11 * size ? 0 : n);
 
-function verdict(sigma: number, tau: number, stuff: Stuff): string {
+function verdict(sigma: number, tau: number, stuff: Material): string {
   const over = [
     sigma > (stuff.bending ?? Infinity) ? 'bending' : '',
     tau > (stuff.shear ?? Infinity) ? 'shear' : '',

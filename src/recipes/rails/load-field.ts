@@ -1,6 +1,6 @@
-import { both, Quantity } from '../../quantities/quantity.js';
-import { nearest, Refusal, shown } from '../../quantities/refusal.js';
-import { field, isPlainObject, makeField, schemaOf } from '../../recipe/field.js';
+import { both, Quantity } from '../../units/quantity.js';
+import { nearest, InputError, inspectValue } from '../../units/input-error.js';
+import { field, isPlainObject, makeField, makeParser } from '../../engine/field.js';
 import { inBounds, listOf, place } from './beam-list.js';
 import type { Load } from './beam-loads.js';
 
@@ -24,28 +24,28 @@ export type LoadGiven =
 /** A load before the beam's length is known: `uniform` runs from end to end. */
 export type LoadRead = Load | { readonly kind: 'uniform'; readonly q: number };
 
-const q = (says: string) => field.lineLoad({ says, min: '-1000 kN/m', max: '1000 kN/m' });
-const pointParts = schemaOf({
-  kind: field.text({ says: 'point', optional: true }),
+const q = (label: string) => field.lineLoad({ label: label, min: '-1000 kN/m', max: '1000 kN/m' });
+const pointParts = makeParser({
+  kind: field.text({ label: 'point', optional: true }),
   position: place('from the left end'),
-  force: field.force({ says: 'down', min: '-10000 kN', max: '10000 kN' }),
+  force: field.force({ label: 'down', min: '-10000 kN', max: '10000 kN' }),
 });
-const momentParts = schemaOf({
-  kind: field.text({ says: 'moment', optional: true }),
+const momentParts = makeParser({
+  kind: field.text({ label: 'moment', optional: true }),
   position: place('from the left end'),
-  moment: field.moment({ says: 'clockwise', min: '-10000 kN m', max: '10000 kN m' }),
+  moment: field.moment({ label: 'clockwise', min: '-10000 kN m', max: '10000 kN m' }),
 });
-const uniformParts = schemaOf({
-  kind: field.text({ says: 'uniform', optional: true }),
+const uniformParts = makeParser({
+  kind: field.text({ label: 'uniform', optional: true }),
   load: q('by length, down'),
 });
-const partialParts = schemaOf({
-  kind: field.text({ says: 'partial', optional: true }),
+const partialParts = makeParser({
+  kind: field.text({ label: 'partial', optional: true }),
   from: place('where it begins'),
   to: place('where it ends'),
   load: q('by length at its beginning, down'),
   loadTo: field.lineLoad({
-    says: 'by length at its end; as at its beginning if left out',
+    label: 'by length at its end; as at its beginning if left out',
     min: '-1000 kN/m',
     max: '1000 kN/m',
     optional: true,
@@ -85,7 +85,7 @@ function loadOfText(text: string): LoadRead {
 
 function readLoad(value: unknown): LoadRead {
   if (typeof value === 'string') return loadOfText(value.trim().replace(/\s+/g, ' '));
-  if (!isPlainObject(value)) throw new Refusal(`got ${shown(value)}, takes ${loadTakes}`);
+  if (!isPlainObject(value)) throw new InputError(`got ${inspectValue(value)}, takes ${loadTakes}`);
   if (isReadLoad(value)) return value;
   const kind =
     value['kind'] ??
@@ -115,24 +115,24 @@ function readLoad(value: unknown): LoadRead {
     case 'partial': {
       const p = partialParts(parts);
       if (p.to <= p.from)
-        throw new Refusal({
+        throw new InputError({
           field: 'to',
-          says: `got ${both(new Quantity('length', p.to))}, takes more than where the load begins, ${both(new Quantity('length', p.from))}`,
+          message: `got ${both(new Quantity('length', p.to))}, takes more than where the load begins, ${both(new Quantity('length', p.from))}`,
         });
       return { kind: 'spread', from: p.from, to: p.to, q1: p.load, q2: p.loadTo ?? p.load };
     }
     default: {
       const near =
         typeof kind === 'string' ? nearest(kind, ['point', 'uniform', 'partial', 'moment']) : undefined;
-      throw new Refusal(
-        `got ${shown(value)}, takes ${near ? `kind ${shown(near)}, or ` : ''}one of ${loadTakes}`,
+      throw new InputError(
+        `got ${inspectValue(value)}, takes ${near ? `kind ${inspectValue(near)}, or ` : ''}one of ${loadTakes}`,
       );
     }
   }
 }
 
 /** A field for the loads on a beam. */
-export function loadsField<const O extends { readonly says: string }>(options: O) {
+export function loadsField<const O extends { readonly label: string }>(options: O) {
   const one = (l: LoadRead): string => {
     switch (l.kind) {
       case 'point':
@@ -148,10 +148,10 @@ export function loadsField<const O extends { readonly says: string }>(options: O
   return makeField<readonly LoadGiven[] | string, readonly LoadRead[], O>(
     {
       kind: 'loads',
-      takes: loadTakes,
+      expects: loadTakes,
       read: (v) => listOf(v, loadTakes, readLoad, 200),
-      show: (l) => l.map(one).join(', '),
-      fits: (v) => Array.isArray(v) || typeof v === 'string',
+      format: (l) => l.map(one).join(', '),
+      accepts: (v) => Array.isArray(v) || typeof v === 'string',
     },
     options,
   );

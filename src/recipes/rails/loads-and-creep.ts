@@ -1,29 +1,29 @@
-import { danger, note, type Caution } from '../../recipe/caution.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { cite } from '../../recipe/source.js';
+import { danger, note, type Caution } from '../../engine/caution.js';
+import { formula, variable } from '../../engine/formula.js';
+import { cite } from '../../engine/source.js';
 
 export const g0 = 9.80665; // m/s², standard gravity
 
 /** Sag in the long run over the first: only the part of the load that stays makes the timber creep. */
 export const longFactor = formula({
   symbol: 'K',
-  gives: letter('ratio', 'sag in the long run over the first sag'),
-  text: '1 + (k - 1) s',
-  where: {
-    k: letter('ratio', 'creep factor of a load that stays'),
-    s: letter('ratio', 'share of the load that stays'),
+  result: variable('ratio', 'sag in the long run over the first sag'),
+  expression: '1 + (k - 1) s',
+  variables: {
+    k: variable('ratio', 'creep factor of a load that stays'),
+    s: variable('ratio', 'share of the load that stays'),
   },
   source: cite('awc-faq-creep', 'NDS 3.5.2: total = K_cr long-term part + short-term part'),
 });
 
 export const ownWeightOf = formula({
   symbol: 'w',
-  gives: letter('lineLoad', 'own weight by length', { in: 'N/m', bare: true }),
-  text: 'rho A g',
-  where: {
-    rho: letter('density', 'density with its moisture', { bare: true }),
-    A: letter('area', 'area of the section', { bare: true }),
-    g: letter('ratio', 'gravity, 9.80665 m/s²'),
+  result: variable('lineLoad', 'own weight by length', { unit: 'N/m', dimensionless: true }),
+  expression: 'rho A g',
+  variables: {
+    rho: variable('density', 'density with its moisture', { dimensionless: true }),
+    A: variable('area', 'area of the section', { dimensionless: true }),
+    g: variable('ratio', 'gravity, 9.80665 m/s²'),
   },
   basis: 'definition',
 });

@@ -1,30 +1,30 @@
-import { estimate, note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
-import { framePicture } from './frame-picture.js';
+import { estimate, note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
+import { framePicture } from './racking-drawing.js';
 import { bears } from './loads-and-creep.js';
 import { solidField } from './section.js';
-import { sectionFacts } from './section-facts.js';
-import { stuffFields } from './stuff-fields.js';
-import { stuffFormulas } from './stuff-formulas.js';
-import { stuffOf } from './stuff.js';
+import { sectionFacts } from './section-properties.js';
+import { materialFields } from './material-fields.js';
+import { materialFormulas } from './material-formulas.js';
+import { materialOf } from './design-values.js';
 
-const E = letter('modulus', 'modulus of elasticity', { in: 'MPa' });
-const G = letter('modulus', 'shear modulus', { in: 'MPa' });
-const I = letter('secondMoment', 'second moment of area', { in: 'mm4' });
-const F = letter('force', 'force along the top');
-const mm = (says: string) => letter('length', says, { in: 'mm' });
+const E = variable('modulus', 'modulus of elasticity', { unit: 'MPa' });
+const G = variable('modulus', 'shear modulus', { unit: 'MPa' });
+const I = variable('secondMoment', 'second moment of area', { unit: 'mm4' });
+const F = variable('force', 'force along the top');
+const mm = (label: string) => variable('length', label, { unit: 'mm' });
 // A radian is a pure number in these formulas.
-const k = letter('moment', 'stiffness of one corner: moment for each radian', { in: 'N mm' });
+const k = variable('moment', 'stiffness of one corner: moment for each radian', { unit: 'N mm' });
 
 const halfLapStiffness = formula({
   symbol: 'k',
-  gives: k,
-  text: 'G * b^4 / (3 t)',
-  where: {
+  result: k,
+  expression: 'G * b^4 / (3 t)',
+  variables: {
     G,
     b: mm('side of the glued square: depth of the pieces in the plane of the frame'),
     t: mm('thickness of the frame'),
@@ -33,30 +33,30 @@ const halfLapStiffness = formula({
 });
 const slipOfScrew = formula({
   symbol: 's',
-  gives: letter('springRate', 'stiffness of one screw in shear', { in: 'N/mm', bare: true }),
-  text: 'rho^1.5 d / 23',
-  where: {
-    rho: letter('density', 'density of the timber', { bare: true }),
-    d: letter('length', 'diameter of the screw', { in: 'mm', bare: true }),
+  result: variable('springRate', 'stiffness of one screw in shear', { unit: 'N/mm', dimensionless: true }),
+  expression: 'rho^1.5 d / 23',
+  variables: {
+    rho: variable('density', 'density of the timber', { dimensionless: true }),
+    d: variable('length', 'diameter of the screw', { unit: 'mm', dimensionless: true }),
   },
   source: cite('en-1995-1-1', 'Table 7.1, slip modulus', { read: 'memory' }),
 });
 const screwedStiffness = formula({
   symbol: 'k',
-  gives: k,
-  text: 'n s r^2',
-  where: {
-    n: letter('count', 'screws in the corner'),
-    s: letter('springRate', 'stiffness of one screw in shear', { in: 'N/mm' }),
+  result: k,
+  expression: 'n s r^2',
+  variables: {
+    n: variable('count', 'screws in the corner'),
+    s: variable('springRate', 'stiffness of one screw in shear', { unit: 'N/mm' }),
     r: mm('from the middle of the corner to a screw'),
   },
   basis: 'estimate',
 });
 const sway = formula({
   symbol: 'delta',
-  gives: mm('sway at the top'),
-  text: 'F h^2 / 2 * (L / (6 E I) + 1 / k) + F h^3 / (6 E I)',
-  where: {
+  result: mm('sway at the top'),
+  expression: 'F h^2 / 2 * (L / (6 E I) + 1 / k) + F h^3 / (6 E I)',
+  variables: {
     F,
     h: mm('height to the middle of the rail'),
     L: mm('width between the legs, middle to middle'),
@@ -68,9 +68,9 @@ const sway = formula({
 });
 const rigidSway = formula({
   symbol: 'delta_0',
-  gives: mm('sway at the top if the corners did not give'),
-  text: 'F h^2 L / (12 E I) + F h^3 / (6 E I)',
-  where: {
+  result: mm('sway at the top if the corners did not give'),
+  expression: 'F h^2 L / (12 E I) + F h^3 / (6 E I)',
+  variables: {
     F,
     h: mm('height to the middle of the rail'),
     L: mm('width between the legs, middle to middle'),
@@ -81,26 +81,26 @@ const rigidSway = formula({
 });
 const bracedSway = formula({
   symbol: 'delta',
-  gives: mm('sway at the top'),
-  text: 'F * (h^2 + L^2) / L^2 * (sqrt(h^2 + L^2) / (E A) + 2 / (n s))',
-  where: {
+  result: mm('sway at the top'),
+  expression: 'F * (h^2 + L^2) / L^2 * (sqrt(h^2 + L^2) / (E A) + 2 / (n s))',
+  variables: {
     F,
     h: mm('height'),
     L: mm('width'),
     E,
-    A: letter('area', 'area of the brace', { in: 'mm2' }),
-    n: letter('count', 'screws at each end of the brace'),
-    s: letter('springRate', 'stiffness of one screw in shear', { in: 'N/mm' }),
+    A: variable('area', 'area of the brace', { unit: 'mm2' }),
+    n: variable('count', 'screws at each end of the brace'),
+    s: variable('springRate', 'stiffness of one screw in shear', { unit: 'N/mm' }),
   },
   basis: 'estimate',
 });
 const testForce = formula({
   symbol: 'F_A',
-  gives: letter('force', 'push on a leg', { bare: true }),
-  text: 'min(0.5 * 9.8 m + c, 445)',
-  where: {
-    m: letter('mass', 'mass of the table', { bare: true }),
-    c: letter('force', '222 N for large tops, 44 N for others', { bare: true }),
+  result: variable('force', 'push on a leg', { dimensionless: true }),
+  expression: 'min(0.5 * 9.8 m + c, 445)',
+  variables: {
+    m: variable('mass', 'mass of the table', { dimensionless: true }),
+    c: variable('force', '222 N for large tops, 44 N for others', { dimensionless: true }),
   },
   source: cite('bifma-x5-5', 'clause in a test report, p. 6'),
 });
@@ -119,66 +119,66 @@ export const rackingFrame = recipe({
   inputs: {
     height: field.length({
       symbol: 'h',
-      says: 'from the floor to the middle of the rail',
+      label: 'from the floor to the middle of the rail',
       above: '0 mm',
       max: '5 m',
     }),
     width: field.length({
       symbol: 'L',
-      says: 'between the legs, middle to middle',
+      label: 'between the legs, middle to middle',
       above: '0 mm',
       max: '10 m',
     }),
-    section: solidField({ says: 'thickness of the frame by depth of its pieces in the plane of the frame' }),
+    section: solidField({ label: 'thickness of the frame by depth of its pieces in the plane of the frame' }),
     joint: field.choice(['glued half lap', 'screwed half lap', 'stiff', 'braced'], {
-      says: 'how the corners are made',
+      label: 'how the corners are made',
       default: 'glued half lap',
     }),
     jointStiffness: field.quantity('rotationalStiffness', {
-      says: 'stiffness of one corner against turning, instead of the estimate',
+      label: 'stiffness of one corner against turning, instead of the estimate',
       above: '0 N m/rad',
       max: '1e9 N m/rad',
       optional: true,
     }),
     screws: field.count({
-      says: 'screws in each corner, or at each end of the brace',
+      label: 'screws in each corner, or at each end of the brace',
       min: 1,
       max: 20,
       default: 2,
     }),
     screwDiameter: field.length({
-      says: 'diameter of those screws',
+      label: 'diameter of those screws',
       min: '2 mm',
       max: '16 mm',
       default: '5 mm',
     }),
-    brace: solidField({ says: 'section of the brace from a foot to the far corner', default: '20 x 45 mm' }),
-    frames: field.count({ says: 'frames that share the push', min: 1, max: 20, default: 1 }),
+    brace: solidField({ label: 'section of the brace from a foot to the far corner', default: '20 x 45 mm' }),
+    frames: field.count({ label: 'frames that share the push', min: 1, max: 20, default: 1 }),
     push: field.force({
       symbol: 'F',
-      says: 'push along the top',
+      label: 'push along the top',
       above: '0 N',
       max: '100 kN',
       default: '100 N',
     }),
     mass: field.mass({
-      says: 'mass of the piece, for the push of the furniture test',
+      label: 'mass of the piece, for the push of the furniture test',
       above: '0 kg',
       max: '5000 kg',
       optional: true,
     }),
-    largeTop: field.flag({ says: 'whether the top is over 0.46 m² and over 610 mm high', default: true }),
-    ...stuffFields,
+    largeTop: field.flag({ label: 'whether the top is over 0.46 m² and over 610 mm high', default: true }),
+    ...materialFields,
   },
   outputs: {
-    sway: out.length({ says: 'sway at the top for the push' }),
-    swayPerForce: out.length({ says: 'sway at the top for each 100 N' }),
-    stiffness: out.springRate({ says: 'push for each millimetre of sway' }),
-    jointStiffness: out.quantity('rotationalStiffness', { says: 'stiffness of one corner', optional: true }),
-    shareOfJoints: out.share({ says: 'share of the sway that the corners give', optional: true }),
-    testForce: out.force({ says: 'push on a leg in the furniture test', optional: true }),
-    testSway: out.length({ says: 'sway under that push', optional: true }),
-    basis: out.text({ says: 'the timber’s figures' }),
+    sway: out.length({ label: 'sway at the top for the push' }),
+    swayPerForce: out.length({ label: 'sway at the top for each 100 N' }),
+    stiffness: out.springRate({ label: 'push for each millimetre of sway' }),
+    jointStiffness: out.quantity('rotationalStiffness', { label: 'stiffness of one corner', optional: true }),
+    shareOfJoints: out.share({ label: 'share of the sway that the corners give', optional: true }),
+    testForce: out.force({ label: 'push on a leg in the furniture test', optional: true }),
+    testSway: out.length({ label: 'sway under that push', optional: true }),
+    basis: out.text({ label: 'the timber’s figures' }),
   },
   formulas: [
     halfLapStiffness,
@@ -188,10 +188,10 @@ export const rackingFrame = recipe({
     rigidSway,
     bracedSway,
     testForce,
-    ...stuffFormulas,
+    ...materialFormulas,
   ],
-  solve: (given, work) => {
-    const stuff = stuffOf(given, work);
+  solve: (given, trace) => {
+    const stuff = materialOf(given, trace);
     const facts = sectionFacts(given.section, stuff.E, undefined);
     const I = facts.EI / stuff.E;
     const F = given.push / given.frames;
@@ -199,13 +199,13 @@ export const rackingFrame = recipe({
     const b = given.section.depth;
     const rho = stuff.density ?? 450;
     if (stuff.density === undefined && (given.joint === 'screwed half lap' || given.joint === 'braced'))
-      work.caution(note('the density is not known: 450 kg/m³ was taken for the screws'));
+      trace.warn(note('the density is not known: 450 kg/m³ was taken for the screws'));
     let moved: number;
     let corner: number | undefined;
     let shareOfJoints: number | undefined;
     if (given.joint === 'braced') {
-      const s = work.apply(slipOfScrew, { rho, d: given.screwDiameter });
-      moved = work.apply(bracedSway, {
+      const s = trace.evaluate(slipOfScrew, { rho, d: given.screwDiameter });
+      moved = trace.evaluate(bracedSway, {
         F,
         h,
         L,
@@ -215,23 +215,23 @@ export const rackingFrame = recipe({
         s,
       });
     } else {
-      const free = work.apply(rigidSway, { F, h, L, E: stuff.E, I });
+      const free = trace.evaluate(rigidSway, { F, h, L, E: stuff.E, I });
       if (given.jointStiffness !== undefined) corner = given.jointStiffness;
       else if (given.joint === 'glued half lap')
-        corner = work.apply(halfLapStiffness, { G: stuff.G ?? stuff.E / 16, b, t: given.section.width });
+        corner = trace.evaluate(halfLapStiffness, { G: stuff.G ?? stuff.E / 16, b, t: given.section.width });
       else if (given.joint === 'screwed half lap')
-        corner = work.apply(screwedStiffness, {
+        corner = trace.evaluate(screwedStiffness, {
           n: given.screws,
-          s: work.apply(slipOfScrew, { rho, d: given.screwDiameter }),
+          s: trace.evaluate(slipOfScrew, { rho, d: given.screwDiameter }),
           r: b / 4,
         });
-      moved = corner === undefined ? free : work.apply(sway, { F, h, L, E: stuff.E, I, k: corner });
+      moved = corner === undefined ? free : trace.evaluate(sway, { F, h, L, E: stuff.E, I, k: corner });
       shareOfJoints = 1 - free / moved;
     }
     const test =
       given.mass === undefined
         ? undefined
-        : work.apply(testForce, { m: given.mass, c: given.largeTop ? 222 : 44 });
+        : trace.evaluate(testForce, { m: given.mass, c: given.largeTop ? 222 : 44 });
     return {
       sway: moved,
       swayPerForce: (moved / given.push) * 100,

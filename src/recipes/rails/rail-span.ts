@@ -1,13 +1,13 @@
-import { lineChart } from '../../charts/lineChart.js';
-import type { ChartSpec } from '../../charts/types.js';
-import { note } from '../../recipe/caution.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
-import { silentWork } from '../../recipe/work.js';
+import { lineChart } from '../../charts/line-chart.js';
+import type { ChartSpec } from '../../charts/chart-spec.js';
+import { note } from '../../engine/caution.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
+import { nullTrace } from '../../engine/trace.js';
 import { bears, longFactor, uniformOnly } from './loads-and-creep.js';
 import type { Section } from './section.js';
-import { sectionFacts } from './section-facts.js';
+import { sectionFacts } from './section-properties.js';
 import {
   leastOf,
   leastSpan,
@@ -18,9 +18,9 @@ import {
   spansOf,
   wholeLoad,
   type SpanGiven,
-} from './span-of.js';
-import { stuffFields } from './stuff-fields.js';
-import { stuffOf } from './stuff.js';
+} from './span-limits.js';
+import { materialFields } from './material-fields.js';
+import { materialOf } from './design-values.js';
 
 /**
  * The longest span of a rail for sag, bending and shear: simply supported, load spread evenly. For rails of tops,
@@ -35,41 +35,41 @@ export const railSpan = recipe({
   sources: [cite('fpl-gtr-190', 'ch. 9, Eq. 9-2, Table 9-1, p. 9-2')],
   inputs: spanInputs,
   outputs: {
-    span: out.length({ says: 'longest span' }),
-    governedBy: out.text({ says: 'what decides' }),
-    spanByDeflection: out.length({ says: 'longest span for the sag' }),
-    spanByBending: out.length({ says: 'longest span for the bending stress', optional: true }),
-    spanByShear: out.length({ says: 'longest span for the shear stress', optional: true }),
-    firstSag: out.length({ says: 'sag at that span when the load comes on' }),
-    sag: out.length({ says: 'sag at that span in the long run' }),
-    bendingStress: out.stress({ says: 'bending stress at that span' }),
-    shearStress: out.stress({ says: 'shear stress at that span' }),
-    basis: out.text({ says: 'the timber’s figures' }),
+    span: out.length({ label: 'longest span' }),
+    governedBy: out.text({ label: 'what decides' }),
+    spanByDeflection: out.length({ label: 'longest span for the sag' }),
+    spanByBending: out.length({ label: 'longest span for the bending stress', optional: true }),
+    spanByShear: out.length({ label: 'longest span for the shear stress', optional: true }),
+    firstSag: out.length({ label: 'sag at that span when the load comes on' }),
+    sag: out.length({ label: 'sag at that span in the long run' }),
+    bendingStress: out.stress({ label: 'bending stress at that span' }),
+    shearStress: out.stress({ label: 'shear stress at that span' }),
+    basis: out.text({ label: 'the timber’s figures' }),
     range: out.table(
       {
-        figures: out.text({ says: 'which of the group’s species' }),
-        span: out.length({ says: 'longest span' }),
-        governedBy: out.text({ says: 'what decides' }),
+        figures: out.text({ label: 'which of the group’s species' }),
+        span: out.length({ label: 'longest span' }),
+        governedBy: out.text({ label: 'what decides' }),
       },
-      { says: 'Over the species of the group', optional: true },
+      { label: 'Over the species of the group', optional: true },
     ),
   },
   formulas: spanFormulas,
-  solve: (given, work) => {
-    const stuff = stuffOf(given, work);
+  solve: (given, trace) => {
+    const stuff = materialOf(given, trace);
     const facts = sectionFacts(given.section, stuff.E, stuff.G);
     if (given.section.shape === 'solid')
-      work.apply(secondMoment, { b: given.section.width, h: given.section.depth });
-    else work.say(`Section worked out by strips: E I = ${(facts.EI / 1e3).toPrecision(4)} kN·m².`);
-    const load = wholeLoad(given, stuff, facts, work);
-    const creep = work.apply(longFactor, { k: given.long.factor, s: given.longShare });
-    if (given.long.source) work.source(given.long.source);
-    if (given.limit.source) work.source(given.limit.source);
-    const spans = spansOf(facts, stuff, load, given.limit, creep, work);
+      trace.evaluate(secondMoment, { b: given.section.width, h: given.section.depth });
+    else trace.note(`Section worked out by strips: E I = ${(facts.EI / 1e3).toPrecision(4)} kN·m².`);
+    const load = wholeLoad(given, stuff, facts, trace);
+    const creep = trace.evaluate(longFactor, { k: given.long.factor, s: given.longShare });
+    if (given.long.source) trace.source(given.long.source);
+    if (given.limit.source) trace.source(given.limit.source);
+    const spans = spansOf(facts, stuff, load, given.limit, creep, trace);
     const [longest, governedBy] = leastOf(spans);
-    const sag = sagAt(facts, stuff, load, longest, creep, work);
+    const sag = sagAt(facts, stuff, load, longest, creep, trace);
     if (stuff.bending === undefined || stuff.shear === undefined)
-      work.caution(
+      trace.warn(
         note(
           `no ${[stuff.bending === undefined ? 'bending' : '', stuff.shear === undefined ? 'shear' : ''].filter(Boolean).join(' or ')} stress to stay under is known, so the span is not checked for it; give ${[stuff.bending === undefined ? 'allowableBending' : '', stuff.shear === undefined ? 'allowableShear' : ''].filter(Boolean).join(' and ')}`,
         ),
@@ -91,7 +91,7 @@ export const railSpan = recipe({
   limits: [
     {
       when: (given, answer) => answer.span < 4 * depthOf(given.section),
-      says: 'the span is less than four times the depth: beam formulas no longer hold well, look at it as a bracket',
+      message: 'the span is less than four times the depth: beam formulas no longer hold well, look at it as a bracket',
     },
   ],
   cautions: (given) => [
@@ -135,7 +135,7 @@ function spanAgainstDepth(
     name,
     values: depths.map((depth) => leastSpan(w, { ...section, depth })[0] * 1000),
   });
-  const own = stuffOf(given, silentWork).name;
+  const own = materialOf(given, nullTrace).name;
   const plain: SpanGiven = {
     ...given,
     modulus: undefined,
@@ -152,7 +152,7 @@ function spanAgainstDepth(
     subtitle: `Rail ${(section.width * 1000).toFixed(0)} mm wide, ${given.load.toFixed(0)} N/m; at each depth the least of sag, bending and shear. The dot is this rail.`,
     x: { title: 'Depth of the rail', unit: 'mm', values: depths.map((d) => d * 1000) },
     y: { title: 'Longest span', unit: 'mm' },
-    series: [line(given, own), ...rest.map((n) => line({ ...plain, timber: stuffFields.timber.read(n) }, n))],
+    series: [line(given, own), ...rest.map((n) => line({ ...plain, timber: materialFields.timber.read(n) }, n))],
     // Without words: between lines so near to one another none would stand clear.
     marks: [{ x: section.depth * 1000, y: span * 1000 }],
   });

@@ -1,9 +1,9 @@
-import { both, Quantity } from '../../quantities/quantity.js';
-import { toQuantity } from '../../quantities/parse.js';
-import { Refusal, shown } from '../../quantities/refusal.js';
-import { makeField } from '../../recipe/field.js';
-import type { Citation } from '../../recipe/source.js';
-import { tableRows } from '../../timber/tables.js';
+import { both, Quantity } from '../../units/quantity.js';
+import { toQuantity } from '../../units/parse-quantity.js';
+import { InputError, inspectValue } from '../../units/input-error.js';
+import { makeField } from '../../engine/field.js';
+import type { Citation } from '../../engine/source.js';
+import { tableRows } from '../../materials/data-tables.js';
 
 /** How far a rail may sag: a share of its span (`L/300`), or a length in metres. */
 export type SagLimit =
@@ -30,7 +30,7 @@ const limitTakes = `a share of the span such as "L/300", a length such as "3 mm"
 
 /** A field for a limit of sag. */
 export function sagLimitField<
-  const O extends { readonly says: string; readonly optional?: true; readonly default?: string },
+  const O extends { readonly label: string; readonly optional?: true; readonly default?: string },
 >(options: O) {
   const read = (value: unknown): SagLimit => {
     const again = value as Partial<Record<'of' | 'ratio' | 'most', unknown>> | null | undefined;
@@ -40,7 +40,7 @@ export function sagLimitField<
       typeof value === 'string' ? /^\s*(?:l|span|1)\s*\/\s*(\d{1,5}(?:\.\d{1,6})?)\s*$/i.exec(value) : null;
     if (share) {
       const ratio = Number(share[1]);
-      if (ratio < 20 || ratio > 10_000) throw new Refusal(`got ${shown(value)}, takes L/20 to L/10000`);
+      if (ratio < 20 || ratio > 10_000) throw new InputError(`got ${inspectValue(value)}, takes L/20 to L/10000`);
       return { of: 'span', ratio };
     }
     // The first row of a use is the stricter one.
@@ -56,18 +56,18 @@ export function sagLimitField<
         source: row.citation,
       };
     const most = lengthOf(value);
-    if (most === undefined) throw new Refusal(`got ${shown(value)}, takes ${limitTakes}`);
+    if (most === undefined) throw new InputError(`got ${inspectValue(value)}, takes ${limitTakes}`);
     if (most <= 0 || most > 1)
-      throw new Refusal(`got ${shown(value)}, takes ${limitTakes}, more than 0 mm and at most 1 m`);
+      throw new InputError(`got ${inspectValue(value)}, takes ${limitTakes}, more than 0 mm and at most 1 m`);
     return { of: 'length', most };
   };
   return makeField<string | Quantity<'length'>, SagLimit, O>(
     {
       kind: 'sagLimit',
-      takes: limitTakes,
+      expects: limitTakes,
       read,
-      show: sagLimitText,
-      fits: (v) => typeof v === 'string' || v instanceof Quantity,
+      format: sagLimitText,
+      accepts: (v) => typeof v === 'string' || v instanceof Quantity,
     },
     options,
   );
@@ -117,7 +117,7 @@ const inRange = (n: unknown): boolean => typeof n === 'number' && n >= 1 && n <=
 
 /** A field for the creep factor: a number, or a choice from the published ones. */
 export function creepField<
-  const O extends { readonly says: string; readonly optional?: true; readonly default?: string },
+  const O extends { readonly label: string; readonly optional?: true; readonly default?: string },
 >(options: O) {
   const read = (value: unknown): Creep => {
     const again = value as { factor?: unknown; name?: unknown } | null | undefined;
@@ -129,23 +129,23 @@ export function creepField<
           ? Number(value)
           : undefined;
     if (n !== undefined) {
-      if (!inRange(n)) throw new Refusal(`got ${shown(value)}, takes ${creepTakes}`);
+      if (!inRange(n)) throw new InputError(`got ${inspectValue(value)}, takes ${creepTakes}`);
       return { factor: n, name: String(n) };
     }
     const row =
       typeof value === 'string'
         ? tableRows('creep-factors').find((r) => plain(r.text('choice')) === plain(value))
         : undefined;
-    if (!row) throw new Refusal(`got ${shown(value)}, takes ${creepTakes}`);
+    if (!row) throw new InputError(`got ${inspectValue(value)}, takes ${creepTakes}`);
     return { factor: row.number('factor') as number, name: row.text('choice'), source: row.citation };
   };
   return makeField<number | string, Creep, O>(
     {
       kind: 'creep',
-      takes: creepTakes,
+      expects: creepTakes,
       read,
-      show: (c) => (c.name === String(c.factor) ? c.name : `${c.name} (${c.factor})`),
-      fits: (v) => typeof v === 'number' || typeof v === 'string',
+      format: (c) => (c.name === String(c.factor) ? c.name : `${c.name} (${c.factor})`),
+      accepts: (v) => typeof v === 'number' || typeof v === 'string',
     },
     options,
     { choices: creepChoices },

@@ -1,6 +1,6 @@
-import { both, Quantity } from '../../quantities/quantity.js';
-import { Refusal, shown } from '../../quantities/refusal.js';
-import { field, isPlainObject, makeField, schemaOf, together } from '../../recipe/field.js';
+import { both, Quantity } from '../../units/quantity.js';
+import { InputError, inspectValue } from '../../units/input-error.js';
+import { field, isPlainObject, makeField, makeParser, collectIssues } from '../../engine/field.js';
 
 /** A piece of a built-up section; without a modulus of its own it has that of the whole. Metres, pascals. */
 export interface Piece {
@@ -40,20 +40,20 @@ type PieceGiven = {
   readonly modulus?: string | Quantity<'modulus'>;
 };
 
-const side = (says: string) => field.length({ says, above: '0 mm', max: '3 m' });
-const solid = schemaOf({ width: side('across the load'), depth: side('in the direction of the load') });
-const box = schemaOf({
+const side = (label: string) => field.length({ label: label, above: '0 mm', max: '3 m' });
+const solid = makeParser({ width: side('across the load'), depth: side('in the direction of the load') });
+const box = makeParser({
   width: side('of the whole box'),
   depth: side('of the whole box'),
   web: side('thickness of each upright side'),
   flange: side('thickness of top and bottom'),
 });
-const round = schemaOf({ diameter: side('of a round bar') });
-const piece = schemaOf({
+const round = makeParser({ diameter: side('of a round bar') });
+const piece = makeParser({
   width: side('across the load'),
   depth: side('in the direction of the load'),
   modulus: field.modulus({
-    says: 'modulus of elasticity of this piece',
+    label: 'modulus of elasticity of this piece',
     above: '0 MPa',
     max: '100 GPa',
     optional: true,
@@ -65,15 +65,15 @@ const takes =
 
 /** A field for a section: text, solid, box, round, layers or pieces side by side. */
 export function sectionField<
-  const O extends { readonly says: string; readonly optional?: true; readonly default?: string },
+  const O extends { readonly label: string; readonly optional?: true; readonly default?: string },
 >(options: O) {
   return makeField<SectionGiven, Section, O>(
     {
       kind: 'section',
-      takes,
+      expects: takes,
       read: readSection,
-      show: sectionText,
-      fits: (v) => typeof v === 'string' || isPlainObject(v),
+      format: sectionText,
+      accepts: (v) => typeof v === 'string' || isPlainObject(v),
     },
     options,
   );
@@ -81,21 +81,21 @@ export function sectionField<
 
 /** A field for a plain rectangle alone. */
 export function solidField<
-  const O extends { readonly says: string; readonly optional?: true; readonly default?: string },
+  const O extends { readonly label: string; readonly optional?: true; readonly default?: string },
 >(options: O) {
   const read = (v: unknown): Extract<Section, { shape: 'solid' }> => {
     const s = readSection(v);
     if (s.shape !== 'solid')
-      throw new Refusal(`got ${sectionText(s)}, takes a solid section such as "45 x 95 mm"`);
+      throw new InputError(`got ${sectionText(s)}, takes a solid section such as "45 x 95 mm"`);
     return s;
   };
   return makeField<SectionGiven, Extract<Section, { shape: 'solid' }>, O>(
     {
       kind: 'section',
-      takes: 'width by depth such as "45 x 95 mm", or { width, depth }',
+      expects: 'width by depth such as "45 x 95 mm", or { width, depth }',
       read,
-      show: sectionText,
-      fits: (v) => typeof v === 'string' || isPlainObject(v),
+      format: sectionText,
+      accepts: (v) => typeof v === 'string' || isPlainObject(v),
     },
     options,
   );
@@ -103,7 +103,7 @@ export function solidField<
 
 function readSection(value: unknown): Section {
   if (typeof value === 'string') return { shape: 'solid', ...solid(sides(value)) };
-  if (!isPlainObject(value)) throw new Refusal(`got ${shown(value)}, takes ${takes}`);
+  if (!isPlainObject(value)) throw new InputError(`got ${inspectValue(value)}, takes ${takes}`);
   if (typeof value['shape'] === 'string') return readAgain(value);
   if ('diameter' in value) return { shape: 'round', ...round(value) };
   if ('layers' in value)
@@ -112,14 +112,14 @@ function readSection(value: unknown): Section {
   if ('web' in value || 'flange' in value) {
     const b = box(value);
     if (2 * b.web >= b.width)
-      throw new Refusal({
+      throw new InputError({
         field: 'web',
-        says: `got ${mm(b.web)}, takes less than half the width of ${mm(b.width)}`,
+        message: `got ${mm(b.web)}, takes less than half the width of ${mm(b.width)}`,
       });
     if (2 * b.flange >= b.depth)
-      throw new Refusal({
+      throw new InputError({
         field: 'flange',
-        says: `got ${mm(b.flange)}, takes less than half the depth of ${mm(b.depth)}`,
+        message: `got ${mm(b.flange)}, takes less than half the depth of ${mm(b.depth)}`,
       });
     return { shape: 'box', ...b };
   }
@@ -149,7 +149,7 @@ function readAgain(value: Record<string, unknown>): Section {
 function sides(text: string): { width: string; depth: string } {
   const parts = text.length > 80 ? [] : text.replace(/×/g, 'x').split(/\s*(?:x|by)\s*/i);
   const [a, b, ...more] = parts;
-  if (!a || !b || more.length > 0) throw new Refusal(`got ${shown(text)}, takes ${takes}`);
+  if (!a || !b || more.length > 0) throw new InputError(`got ${inspectValue(text)}, takes ${takes}`);
   const unit = /[^\d\s./½⅓⅔¼¾⅛⅜⅝⅞-]+\s*$/.exec(b)?.[0] ?? '';
   const bare = /^[\d\s./½⅓⅔¼¾⅛⅜⅝⅞-]+$/.test(a);
   return { width: bare ? `${a} ${unit}` : a, depth: b };
@@ -157,7 +157,7 @@ function sides(text: string): { width: string; depth: string } {
 
 function rest(value: Record<string, unknown>, allowed: readonly string[]): unknown {
   const stranger = Object.keys(value).find((k) => !allowed.includes(k));
-  if (stranger) throw new Refusal({ field: stranger, says: `no such part of this section; takes ${takes}` });
+  if (stranger) throw new InputError({ field: stranger, message: `no such part of this section; takes ${takes}` });
   return value[allowed[0] as string];
 }
 
@@ -165,20 +165,20 @@ function loose(value: Record<string, unknown>): boolean {
   rest(value, ['layers', 'loose']);
   const v = value['loose'] ?? false;
   if (typeof v !== 'boolean')
-    throw new Refusal({
+    throw new InputError({
       field: 'loose',
-      says: `got ${shown(v)}, takes true (layers slide) or false (glued)`,
+      message: `got ${inspectValue(v)}, takes true (layers slide) or false (glued)`,
     });
   return v;
 }
 
 function pieces(name: string, value: unknown): Piece[] {
   if (!Array.isArray(value) || value.length === 0 || value.length > 100)
-    throw new Refusal({
+    throw new InputError({
       field: name,
-      says: `got ${shown(value)}, takes a list of 1 to 100 pieces { width, depth, modulus? }`,
+      message: `got ${inspectValue(value)}, takes a list of 1 to 100 pieces { width, depth, modulus? }`,
     });
-  return together(value.map((v, i) => [`${name}[${i + 1}]`, () => piece(v)] as const));
+  return collectIssues(value.map((v, i) => [`${name}[${i + 1}]`, () => piece(v)] as const));
 }
 
 const mm = (m: number): string => both(new Quantity('length', m));

@@ -1,6 +1,6 @@
-import { Quantity } from '../../quantities/quantity.js';
-import { Refusal, shown } from '../../quantities/refusal.js';
-import { field, isPlainObject, makeField, schemaOf } from '../../recipe/field.js';
+import { Quantity } from '../../units/quantity.js';
+import { InputError, inspectValue } from '../../units/input-error.js';
+import { field, isPlainObject, makeField, makeParser } from '../../engine/field.js';
 import { inBounds, listOf, place } from './beam-list.js';
 import type { Support } from './beam-loads.js';
 
@@ -21,18 +21,18 @@ type SupportKind = 'pinned' | 'fixed' | 'spring';
 
 const kinds = ['pinned', 'fixed', 'spring'] as const;
 
-const supportParts = schemaOf({
+const supportParts = makeParser({
   position: place('from the left end'),
-  kind: field.choice(kinds, { says: 'how it holds', optional: true }),
-  type: field.choice(kinds, { says: 'the same as kind', optional: true }),
+  kind: field.choice(kinds, { label: 'how it holds', optional: true }),
+  type: field.choice(kinds, { label: 'the same as kind', optional: true }),
   stiffness: field.springRate({
-    says: 'force for each millimetre that a spring gives',
+    label: 'force for each millimetre that a spring gives',
     above: '0 N/mm',
     max: '1e9 N/mm',
     optional: true,
   }),
   turning: field.quantity('rotationalStiffness', {
-    says: 'moment for each radian that it turns',
+    label: 'moment for each radian that it turns',
     above: '0 N m/rad',
     max: '1e12 N m/rad',
     optional: true,
@@ -50,24 +50,24 @@ function readSupport(value: unknown): Support {
     const word = /^(pinned|fixed)\s+(.*)$/i.exec(value.trim());
     return readSupport(word ? { kind: word[1]?.toLowerCase(), position: word[2] } : { position: value });
   }
-  if (!isPlainObject(value)) throw new Refusal(`got ${shown(value)}, takes ${supportTakes}`);
+  if (!isPlainObject(value)) throw new InputError(`got ${inspectValue(value)}, takes ${supportTakes}`);
   if (isReadSupport(value)) return value;
   const s = supportParts(value);
   const kind = s.kind ?? s.type ?? (s.stiffness === undefined ? 'pinned' : 'spring');
   if (kind === 'spring' && s.stiffness === undefined)
-    throw new Refusal({
+    throw new InputError({
       field: 'stiffness',
-      says: 'missing; a spring takes the force for each millimetre it gives, such as "200 N/mm"',
+      message: 'missing; a spring takes the force for each millimetre it gives, such as "200 N/mm"',
     });
   if (kind !== 'spring' && s.stiffness !== undefined)
-    throw new Refusal({
+    throw new InputError({
       field: 'stiffness',
-      says: `got a stiffness at a support that is ${kind}; takes kind "spring" with it`,
+      message: `got a stiffness at a support that is ${kind}; takes kind "spring" with it`,
     });
   if (kind === 'fixed' && s.turning !== undefined)
-    throw new Refusal({
+    throw new InputError({
       field: 'turning',
-      says: 'got a stiffness against turning at a fixed support; takes it at one that is pinned or a spring',
+      message: 'got a stiffness against turning at a fixed support; takes it at one that is pinned or a spring',
     });
   return {
     position: s.position,
@@ -78,7 +78,7 @@ function readSupport(value: unknown): Support {
 
 /** A field for the supports of a beam. */
 export function supportsField<
-  const O extends { readonly says: string; readonly default?: readonly SupportGiven[] },
+  const O extends { readonly label: string; readonly default?: readonly SupportGiven[] },
 >(options: O) {
   const text = (list: readonly Support[]): string =>
     list
@@ -90,10 +90,10 @@ export function supportsField<
   return makeField<readonly SupportGiven[] | string, readonly Support[], O>(
     {
       kind: 'supports',
-      takes: supportTakes,
+      expects: supportTakes,
       read: (v) => listOf(v, supportTakes, readSupport, 60),
-      show: text,
-      fits: (v) => Array.isArray(v) || typeof v === 'string',
+      format: text,
+      accepts: (v) => Array.isArray(v) || typeof v === 'string',
     },
     options,
   );

@@ -1,44 +1,44 @@
-import { danger, note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { tableField } from '../../recipe/table.js';
-import { Refusal } from '../../quantities/refusal.js';
+import { danger, note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { tableField } from '../../engine/table-field.js';
+import { InputError } from '../../units/input-error.js';
 import { bears, g0 } from './loads-and-creep.js';
-import { tippingPicture } from './tipping-picture.js';
+import { tippingPicture } from './tipping-drawing.js';
 
-const mass = letter('mass', 'mass of the whole', { bare: true });
-const g = letter('ratio', 'gravity, 9.80665 m/s²');
-const arm = (says: string) => letter('length', says, { bare: true });
-const turning = (says: string) => letter('moment', says, { bare: true });
+const mass = variable('mass', 'mass of the whole', { dimensionless: true });
+const g = variable('ratio', 'gravity, 9.80665 m/s²');
+const arm = (label: string) => variable('length', label, { dimensionless: true });
+const turning = (label: string) => variable('moment', label, { dimensionless: true });
 
 const holding = formula({
   symbol: 'M_s',
-  gives: turning('moment of its own weight that holds it down, about the feet it would tip over'),
-  text: 'm g a',
-  where: { m: mass, g, a: arm('from those feet to its centre of gravity') },
+  result: turning('moment of its own weight that holds it down, about the feet it would tip over'),
+  expression: 'm g a',
+  variables: { m: mass, g, a: arm('from those feet to its centre of gravity') },
   basis: 'geometry',
 });
 const upsetting = formula({
   symbol: 'M_o',
-  gives: turning('moment that tips it'),
-  text: 'F o + H h',
-  where: {
-    F: letter('force', 'load on the edge', { bare: true }),
+  result: turning('moment that tips it'),
+  expression: 'F o + H h',
+  variables: {
+    F: variable('force', 'load on the edge', { dimensionless: true }),
     o: arm('how far the edge stands out over the feet'),
-    H: letter('force', 'push', { bare: true }),
+    H: variable('force', 'push', { dimensionless: true }),
     h: arm('height of the push'),
   },
   basis: 'geometry',
 });
 const push = formula({
   symbol: 'H_t',
-  gives: letter('force', 'push that tips it', { bare: true }),
-  text: '(M_s - F o) / h',
-  where: {
+  result: variable('force', 'push that tips it', { dimensionless: true }),
+  expression: '(M_s - F o) / h',
+  variables: {
     M_s: turning('moment that holds it down'),
-    F: letter('force', 'load on the edge', { bare: true }),
+    F: variable('force', 'load on the edge', { dimensionless: true }),
     o: arm('how far the edge stands out over the feet'),
     h: arm('height of the push'),
   },
@@ -46,9 +46,9 @@ const push = formula({
 });
 const edge = formula({
   symbol: 'F_t',
-  gives: letter('force', 'load on the edge that tips it', { bare: true }),
-  text: 'M_s / o',
-  where: { M_s: turning('moment that holds it down'), o: arm('how far the edge stands out over the feet') },
+  result: variable('force', 'load on the edge that tips it', { dimensionless: true }),
+  expression: 'M_s / o',
+  variables: { M_s: turning('moment that holds it down'), o: arm('how far the edge stands out over the feet') },
   basis: 'geometry',
 });
 
@@ -66,90 +66,90 @@ export const tipping = recipe({
   inputs: {
     parts: tableField(
       {
-        name: field.text({ says: 'what it is', optional: true }),
-        mass: field.mass({ says: 'its mass', above: '0 kg', max: '5000 kg' }),
+        name: field.text({ label: 'what it is', optional: true }),
+        mass: field.mass({ label: 'its mass', above: '0 kg', max: '5000 kg' }),
         position: field.length({
-          says: 'its middle from the front feet, backward; in front of them is less than nought',
+          label: 'its middle from the front feet, backward; in front of them is less than nought',
           min: '-5 m',
           max: '5 m',
         }),
         height: field.length({
-          says: 'height of its middle over the floor',
+          label: 'height of its middle over the floor',
           min: '0 m',
           max: '10 m',
           optional: true,
         }),
       },
-      { says: 'the parts and what stands on them', most: 500 },
+      { label: 'the parts and what stands on them', most: 500 },
     ),
-    base: field.length({ says: 'from the front feet to the back feet', above: '0 mm', max: '10 m' }),
+    base: field.length({ label: 'from the front feet to the back feet', above: '0 mm', max: '10 m' }),
     overhang: field.length({
-      says: 'how far the front edge stands out before the front feet',
+      label: 'how far the front edge stands out before the front feet',
       min: '0 mm',
       max: '3 m',
       default: '0 mm',
     }),
     backOverhang: field.length({
-      says: 'how far the back edge stands out behind the back feet',
+      label: 'how far the back edge stands out behind the back feet',
       min: '0 mm',
       max: '3 m',
       default: '0 mm',
     }),
     edgeLoad: field.force({
-      says: 'load down on the edge, front or back',
+      label: 'load down on the edge, front or back',
       min: '0 N',
       max: '100 kN',
       default: '0 N',
     }),
     push: field.force({
-      says: 'push along the floor, forward or back',
+      label: 'push along the floor, forward or back',
       min: '0 N',
       max: '100 kN',
       default: '0 N',
     }),
     pushHeight: field.length({
-      says: 'height of the push over the floor',
+      label: 'height of the push over the floor',
       above: '0 mm',
       max: '10 m',
       default: '900 mm',
     }),
     factor: field.ratio({
-      says: 'how many times the holding moment shall be the tipping one',
+      label: 'how many times the holding moment shall be the tipping one',
       min: 1,
       max: 10,
       default: 1.5,
     }),
   },
   outputs: {
-    safe: out.flag({ says: 'whether it stands, with the factor wanted' }),
+    safe: out.flag({ label: 'whether it stands, with the factor wanted' }),
     margin: out.length({
-      says: 'how far inside the nearer feet its weight with the loads still bears; less than nought, it tips',
+      label: 'how far inside the nearer feet its weight with the loads still bears; less than nought, it tips',
     }),
     factor: out.ratio({
-      says: 'holding moment over tipping moment, on the worse side; none where nothing tips it',
+      label: 'holding moment over tipping moment, on the worse side; none where nothing tips it',
       optional: true,
     }),
-    worseSide: out.text({ says: 'the side it tips to first' }),
-    mass: out.mass({ says: 'mass of the whole' }),
-    centre: out.length({ says: 'centre of gravity, behind the front feet' }),
-    forceToTip: out.force({ says: 'push at that height that tips it, with the edge load on' }),
-    edgeLoadToTip: out.force({ says: 'load on the edge alone that tips it', optional: true }),
+    worseSide: out.text({ label: 'the side it tips to first' }),
+    mass: out.mass({ label: 'mass of the whole' }),
+    centre: out.length({ label: 'centre of gravity, behind the front feet' }),
+    forceToTip: out.force({ label: 'push at that height that tips it, with the edge load on' }),
+    edgeLoadToTip: out.force({ label: 'load on the edge alone that tips it', optional: true }),
     tilt: out.angle({
-      says: 'how far it may be tilted before it falls; where heights are given',
+      label: 'how far it may be tilted before it falls; where heights are given',
       optional: true,
     }),
   },
   formulas: [holding, upsetting, push, edge],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const m = given.parts.reduce((s, p) => s + p.mass, 0);
     const centre = given.parts.reduce((s, p) => s + p.mass * p.position, 0) / m;
-    work.say(
+    trace.note(
       `Mass of the whole ${m.toFixed(1)} kg, its centre of gravity ${(centre * 1000).toFixed(0)} mm behind the front feet.`,
     );
     if (centre <= 0 || centre >= given.base)
-      throw new Refusal({
+      throw new InputError({
         field: 'parts',
-        says: `got a centre of gravity ${(centre * 1000).toFixed(0)} mm behind the front feet, takes one between them and the back feet at ${(given.base * 1000).toFixed(0)} mm: as given it does not stand by itself`,
+        message: `got a centre of gravity ${(centre * 1000).toFixed(0)} mm behind the front feet, takes one between them and the back feet at ${(given.base * 1000).toFixed(0)} mm: as given it does not stand by itself`,
       });
     const sides = [
       { name: 'forward', a: centre, o: given.overhang },
@@ -160,13 +160,13 @@ export const tipping = recipe({
       return { ...s, held, margin: (held - over) / (m * g0 + given.edgeLoad) };
     });
     const worse = sides.reduce((x, y) => (y.margin < x.margin - 1e-12 ? y : x));
-    const M_s = work.apply(holding, { m, g: g0, a: worse.a });
+    const M_s = trace.evaluate(holding, { m, g: g0, a: worse.a });
     const F = given.edgeLoad;
-    const M_o = work.apply(upsetting, { F, o: worse.o, H: given.push, h: given.pushHeight });
+    const M_o = trace.evaluate(upsetting, { F, o: worse.o, H: given.push, h: given.pushHeight });
     const easier = sides.reduce((x, y) => (y.held - F * y.o < x.held - F * x.o ? y : x));
     const forceToTip = Math.max(
       0,
-      work.apply(push, { M_s: easier.held, F, o: easier.o, h: given.pushHeight }),
+      trace.evaluate(push, { M_s: easier.held, F, o: easier.o, h: given.pushHeight }),
     );
     const leaning = sides.filter((s) => s.o > 0).sort((x, y) => x.held / x.o - y.held / y.o)[0];
     const heights = given.parts.every((p) => p.height !== undefined);
@@ -179,7 +179,7 @@ export const tipping = recipe({
       mass: m,
       centre,
       forceToTip,
-      edgeLoadToTip: leaning ? work.apply(edge, { M_s: leaning.held, o: leaning.o }) : undefined,
+      edgeLoadToTip: leaning ? trace.evaluate(edge, { M_s: leaning.held, o: leaning.o }) : undefined,
       tilt: heights && high > 0 ? Math.atan(Math.min(centre, given.base - centre) / high) : undefined,
     };
   },

@@ -1,26 +1,26 @@
-import { both, Quantity } from '../../quantities/quantity.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { note } from '../../recipe/caution.js';
-import { field, type Read } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import type { Work } from '../../recipe/work.js';
-import { tableRows, type DataRow } from '../../timber/tables.js';
-import { acrossOf } from './across-grain.js';
+import { both, Quantity } from '../../units/quantity.js';
+import { InputError } from '../../units/input-error.js';
+import { note } from '../../engine/caution.js';
+import { field, type Parsed } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import type { Trace } from '../../engine/trace.js';
+import { tableRows, type DataRow } from '../../materials/data-tables.js';
+import { acrossOf } from './cross-grain-properties.js';
 import type { Load } from './beam-loads.js';
 import { settled, solveBeam, type Solved } from './beam-solver.js';
 import { g0, longFactor, ownWeightOf } from './loads-and-creep.js';
 import { creepField, sagLimitField } from './sag-limit.js';
-import { sectionFacts, type SectionFacts } from './section-facts.js';
-import { stuffFields } from './stuff-fields.js';
-import { stuffOf, type Stuff } from './stuff.js';
+import { sectionFacts, type SectionFacts } from './section-properties.js';
+import { materialFields } from './material-fields.js';
+import { materialOf, type Material } from './design-values.js';
 
 export const lineOf = formula({
   symbol: 'q',
-  gives: letter('lineLoad', 'load by length on the whole width', { in: 'N/mm' }),
-  text: 'p B',
-  where: {
-    p: letter('areaLoad', 'load by area', { in: 'MPa' }),
-    B: letter('length', 'width of the top', { in: 'mm' }),
+  result: variable('lineLoad', 'load by length on the whole width', { unit: 'N/mm' }),
+  expression: 'p B',
+  variables: {
+    p: variable('areaLoad', 'load by area', { unit: 'MPa' }),
+    B: variable('length', 'width of the top', { unit: 'mm' }),
   },
   basis: 'definition',
 });
@@ -30,47 +30,47 @@ export const shelfUses = ['books', 'general shelf', 'cabinet shelf', 'dwelling f
 const psf = 47.88025898033584;
 
 export const topInputs = {
-  length: field.length({ says: 'length of the top in the direction it spans', above: '0 mm', max: '20 m' }),
-  width: field.length({ symbol: 'B', says: 'width of the top, across the span', above: '0 mm', max: '10 m' }),
-  thickness: field.length({ says: 'thickness of the top', above: '0 mm', max: '500 mm' }),
-  supports: field.list(field.length({ says: 'from the left end', min: '0 mm', max: '20 m' }), {
-    says: 'where rails bear it, from the left end',
+  length: field.length({ label: 'length of the top in the direction it spans', above: '0 mm', max: '20 m' }),
+  width: field.length({ symbol: 'B', label: 'width of the top, across the span', above: '0 mm', max: '10 m' }),
+  thickness: field.length({ label: 'thickness of the top', above: '0 mm', max: '500 mm' }),
+  supports: field.list(field.length({ label: 'from the left end', min: '0 mm', max: '20 m' }), {
+    label: 'where rails bear it, from the left end',
     least: 2,
     most: 40,
   }),
   load: field.areaLoad({
     symbol: 'p',
-    says: 'load by area, where it does most harm',
+    label: 'load by area, where it does most harm',
     min: '0 kPa',
     max: '1000 kPa',
     optional: true,
   }),
-  use: field.choice(shelfUses, { says: 'a published load instead', optional: true }),
+  use: field.choice(shelfUses, { label: 'a published load instead', optional: true }),
   edgeLoad: field.force({
-    says: 'one load beside, put where it does most harm: an end that hangs over, or the middle of a bay',
+    label: 'one load beside, put where it does most harm: an end that hangs over, or the middle of a bay',
     min: '0 N',
     max: '100 kN',
     default: '0 N',
   }),
   grain: field.choice(['along', 'across'], {
-    says: 'whether the grain runs along the span or across it',
+    label: 'whether the grain runs along the span or across it',
     default: 'along',
   }),
   limit: sagLimitField({
-    says: 'how far it may sag between supports; an end that hangs over counts double its length',
+    label: 'how far it may sag between supports; an end that hangs over counts double its length',
     default: 'L/300',
   }),
-  long: creepField({ says: 'how much more it sags in the long run', default: 'no creep' }),
+  long: creepField({ label: 'how much more it sags in the long run', default: 'no creep' }),
   longShare: field.share({
-    says: 'share of the load that stays on for months',
+    label: 'share of the load that stays on for months',
     min: '0 %',
     max: '100 %',
     default: '100 %',
   }),
-  ownWeight: field.flag({ says: 'whether the top carries its own weight beside the load', default: true }),
-  ...stuffFields,
+  ownWeight: field.flag({ label: 'whether the top carries its own weight beside the load', default: true }),
+  ...materialFields,
 } as const;
-export type TopGiven = Read<typeof topInputs>;
+export type TopGiven = Parsed<typeof topInputs>;
 
 export interface Bay {
   readonly from: number;
@@ -93,37 +93,37 @@ export function baysOf(given: TopGiven): Bay[] {
   });
 }
 
-/** Solves the top under each pattern of loads. @throws Refusal */
+/** Solves the top under each pattern of loads. @throws InputError */
 export function topCases(
   given: TopGiven,
-  work: Work,
-): { cases: Solved[]; stuff: Stuff; facts: SectionFacts; K: number } {
+  trace: Trace,
+): { cases: Solved[]; stuff: Material; facts: SectionFacts; K: number } {
   const mmOf = (m: number): string => both(new Quantity('length', m));
   const at = supportsOf(given);
   for (const x of at)
     if (x > given.length)
-      throw new Refusal({
+      throw new InputError({
         field: 'supports',
-        says: `got a support at ${mmOf(x)}, takes places on the top, at most its length of ${mmOf(given.length)}`,
+        message: `got a support at ${mmOf(x)}, takes places on the top, at most its length of ${mmOf(given.length)}`,
       });
   at.slice(1).forEach((x, i) => {
     if (x - (at[i] as number) < given.length * 1e-4)
-      throw new Refusal({ field: 'supports', says: `got two supports at ${mmOf(x)}, takes them apart` });
+      throw new InputError({ field: 'supports', message: `got two supports at ${mmOf(x)}, takes them apart` });
   });
-  const along = stuffOf(given, work);
-  const stuff = given.grain === 'along' ? along : acrossOf(given, along, work);
+  const along = materialOf(given, trace);
+  const stuff = given.grain === 'along' ? along : acrossOf(given, along, trace);
   const facts = sectionFacts(
     { shape: 'solid', width: given.width, depth: given.thickness },
     stuff.E,
     stuff.G,
   );
-  const q = work.apply(lineOf, { p: areaLoadOf(given, work), B: given.width });
+  const q = trace.evaluate(lineOf, { p: areaLoadOf(given, trace), B: given.width });
   const whole = (w: number): Load => ({ kind: 'spread', from: 0, to: given.length, q1: w, q2: w });
   const always: Load[] = [];
   if (given.ownWeight) {
     if (stuff.density !== undefined)
-      always.push(whole(work.apply(ownWeightOf, { rho: stuff.density, A: facts.area, g: g0 })));
-    else work.caution(note('the density is not known, so the top’s own weight was left out; give density'));
+      always.push(whole(trace.evaluate(ownWeightOf, { rho: stuff.density, A: facts.area, g: g0 })));
+    else trace.warn(note('the density is not known, so the top’s own weight was left out; give density'));
   }
   const bays = baysOf(given);
   const over = (list: readonly Bay[]): Load[] =>
@@ -149,20 +149,20 @@ export function topCases(
       }),
     ),
   );
-  if (given.long.source) work.source(given.long.source);
-  if (given.limit.source) work.source(given.limit.source);
-  return { cases, stuff, facts, K: work.apply(longFactor, { k: given.long.factor, s: given.longShare }) };
+  if (given.long.source) trace.source(given.long.source);
+  if (given.limit.source) trace.source(given.limit.source);
+  return { cases, stuff, facts, K: trace.evaluate(longFactor, { k: given.long.factor, s: given.longShare }) };
 }
 
-function areaLoadOf(given: TopGiven, work: Work): number {
+function areaLoadOf(given: TopGiven, trace: Trace): number {
   if (given.load !== undefined) return given.load;
   if (given.use === undefined)
-    throw new Refusal({
+    throw new InputError({
       field: 'load',
-      says: `missing; takes a load by area such as "1.5 kPa", or use, one of ${shelfUses.map((u) => `"${u}"`).join(', ')}`,
+      message: `missing; takes a load by area such as "1.5 kPa", or use, one of ${shelfUses.map((u) => `"${u}"`).join(', ')}`,
     });
   // Every use of the choice has its row; a test keeps the two alike.
   const [row] = tableRows('furniture-loads').filter((r) => r.text('use') === given.use) as [DataRow];
-  work.say(`Load for ${given.use}: ${row.text('value')} lb/ft², ${row.text('says')}.`, row.citation);
+  trace.note(`Load for ${given.use}: ${row.text('value')} lb/ft², ${row.text('says')}.`, row.citation);
   return (row.number('value') as number) * psf;
 }

@@ -1,26 +1,26 @@
-import { note } from '../../recipe/caution.js';
-import { out, type Raw } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
-import { silentWork } from '../../recipe/work.js';
+import { note } from '../../engine/caution.js';
+import { out, type RawOutput } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
+import { nullTrace } from '../../engine/trace.js';
 import { beamChart } from './beam-chart.js';
 import { greatestMoment, greatestSag, worstOf } from './beam-worst.js';
-import { acrossFormulas } from './across-grain.js';
+import { acrossFormulas } from './cross-grain-properties.js';
 import { bears, longFactor, ownWeightOf } from './loads-and-creep.js';
 import { sagLimitText } from './sag-limit.js';
-import { stuffFormulas } from './stuff-formulas.js';
+import { materialFormulas } from './material-formulas.js';
 import { baysOf, lineOf, topCases, topInputs, type Bay, type TopGiven } from './top-cases.js';
 
 const outputs = {
-  sag: out.length({ says: 'greatest sag in the long run' }),
-  firstSag: out.length({ says: 'greatest sag when the load comes on' }),
-  sagBetween: out.length({ says: 'greatest sag between supports, in the long run' }),
-  sagAtEnd: out.length({ says: 'greatest sag of an end that hangs over, in the long run', optional: true }),
-  allowed: out.length({ says: 'sag allowed where it comes nearest to its limit' }),
-  stress: out.stress({ says: 'greatest bending stress' }),
-  ok: out.flag({ says: 'whether sag and stress stay under their limits' }),
-  verdict: out.text({ says: 'why' }),
-  basis: out.text({ says: 'the timber’s figures' }),
+  sag: out.length({ label: 'greatest sag in the long run' }),
+  firstSag: out.length({ label: 'greatest sag when the load comes on' }),
+  sagBetween: out.length({ label: 'greatest sag between supports, in the long run' }),
+  sagAtEnd: out.length({ label: 'greatest sag of an end that hangs over, in the long run', optional: true }),
+  allowed: out.length({ label: 'sag allowed where it comes nearest to its limit' }),
+  stress: out.stress({ label: 'greatest bending stress' }),
+  ok: out.flag({ label: 'whether sag and stress stay under their limits' }),
+  verdict: out.text({ label: 'why' }),
+  basis: out.text({ label: 'the timber’s figures' }),
 } as const;
 
 /**
@@ -36,9 +36,9 @@ export const topSag = recipe({
   sources: [cite('fpl-gtr-190', 'ch. 9, Eq. 9-2, Table 9-1, p. 9-2')],
   inputs: topInputs,
   outputs,
-  formulas: [lineOf, ownWeightOf, longFactor, ...acrossFormulas, ...stuffFormulas],
-  solve: (given, work): Raw<typeof outputs> => {
-    const { cases, stuff, facts, K } = topCases(given, work);
+  formulas: [lineOf, ownWeightOf, longFactor, ...acrossFormulas, ...materialFormulas],
+  solve: (given, trace): RawOutput<typeof outputs> => {
+    const { cases, stuff, facts, K } = topCases(given, trace);
     const bays = baysOf(given);
     let [between, end, stress, first] = [0, 0, 0, 0];
     let nearest = { use: 0, allowed: allowedIn(given, (bays[0] as Bay).length, false), where: '' };
@@ -58,7 +58,7 @@ export const topSag = recipe({
           };
       }
     }
-    work.say(
+    trace.note(
       `Solved with the load over all, over each bay alone and over the ends alone${given.edgeLoad > 0 ? ', the single load at each end and in the middle of each bay' : ''}: ${cases.length} cases.`,
     );
     const limit = sagLimitText(given.limit);
@@ -98,7 +98,7 @@ export const topSag = recipe({
     ),
   ],
   chart: (given) => {
-    const { cases, K } = topCases(given, silentWork);
+    const { cases, K } = topCases(given, nullTrace);
     const worst = cases
       .map((solved) => ({ solved, of: worstOf(solved) }))
       .reduce((a, b) => (Math.abs(b.of.sag.value) > Math.abs(a.of.sag.value) ? b : a));

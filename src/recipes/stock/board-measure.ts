@@ -1,44 +1,44 @@
-import { lineChart } from '../../charts/lineChart.js';
-import { dataCaution, note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter, type Letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
-import { priceField } from './price.js';
+import { lineChart } from '../../charts/line-chart.js';
+import { dataCaution, note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable, type Variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
+import { priceField } from './stock-price.js';
 
-const pieces = letter('count', 'pieces');
-const long = letter('length', 'length of a piece');
-const width = letter('length', 'width');
-const thick = letter('length', 'thickness');
-const solid = letter('volume', 'volume of all pieces');
+const pieces = variable('count', 'pieces');
+const long = variable('length', 'length of a piece');
+const width = variable('length', 'width');
+const thick = variable('length', 'thickness');
+const solid = variable('volume', 'volume of all pieces');
 
 const lineal = formula({
   symbol: 'L',
-  gives: letter('length', 'length of all pieces end to end'),
-  text: 'n l',
-  where: { n: pieces, l: long },
+  result: variable('length', 'length of all pieces end to end'),
+  expression: 'n l',
+  variables: { n: pieces, l: long },
   basis: 'definition',
 });
 
 const volume = formula({
   symbol: 'V',
-  gives: solid,
-  text: 'n l w t',
-  where: { n: pieces, l: long, w: width, t: thick },
+  result: solid,
+  expression: 'n l w t',
+  variables: { n: pieces, l: long, w: width, t: thick },
   basis: 'geometry',
 });
 
 // The board foot is 1 ft x 12 in x 1 in: thickness and width enter in inches, length in feet, as the tally stick has it.
 const board = formula({
   symbol: 'F',
-  gives: letter('boardFeet', 'board feet of all pieces', { in: 'bf', bare: true }),
-  text: 'n t w l / 12',
-  where: {
+  result: variable('boardFeet', 'board feet of all pieces', { unit: 'bf', dimensionless: true }),
+  expression: 'n t w l / 12',
+  variables: {
     n: pieces,
-    t: letter('length', 'thickness', { in: 'in', bare: true }),
-    w: letter('length', 'width', { in: 'in', bare: true }),
-    l: letter('length', 'length of a piece', { in: 'ft', bare: true }),
+    t: variable('length', 'thickness', { unit: 'in', dimensionless: true }),
+    w: variable('length', 'width', { unit: 'in', dimensionless: true }),
+    l: variable('length', 'length of a piece', { unit: 'ft', dimensionless: true }),
   },
   source: cite('noyes-1910', 'ch. IV'),
   basis: 'definition',
@@ -46,40 +46,40 @@ const board = formula({
 
 const superficial = formula({
   symbol: 'S',
-  gives: letter('superFeet', 'super feet of all pieces', { in: 'super ft', bare: true }),
-  text: '12 V',
-  where: { V: letter('volume', 'volume of all pieces', { in: 'ft3', bare: true }) },
+  result: variable('superFeet', 'super feet of all pieces', { unit: 'super ft', dimensionless: true }),
+  expression: '12 V',
+  variables: { V: variable('volume', 'volume of all pieces', { unit: 'ft3', dimensionless: true }) },
   source: cite('super-foot', 'one twelfth of a cubic foot', { read: 'memory' }),
   basis: 'definition',
 });
 
 const surface = formula({
   symbol: 'A',
-  gives: letter('area', 'face area of all pieces'),
-  text: 'n l w',
-  where: { n: pieces, l: long, w: width },
+  result: variable('area', 'face area of all pieces'),
+  expression: 'n l w',
+  variables: { n: pieces, l: long, w: width },
   basis: 'geometry',
 });
 
-const total = letter('money', 'price of all pieces');
-const part = (symbol: string, gives: Letter, x: Letter) =>
-  formula({ symbol, gives, text: 'P / x', where: { P: total, x }, basis: 'definition' });
+const total = variable('money', 'price of all pieces');
+const part = (symbol: string, gives: Variable, x: Variable) =>
+  formula({ symbol, result: gives, expression: 'P / x', variables: { P: total, x }, basis: 'definition' });
 const byFoot = part(
   'p_F',
-  letter('pricePerVolume', 'price by board foot', { in: 'money/bf' }),
-  letter('boardFeet', 'board feet', { in: 'bf', bare: true }),
+  variable('pricePerVolume', 'price by board foot', { unit: 'money/bf' }),
+  variable('boardFeet', 'board feet', { unit: 'bf', dimensionless: true }),
 );
 const byCube = part(
   'p_V',
-  letter('pricePerVolume', 'price by cubic metre', { in: 'money/m3' }),
-  letter('volume', 'volume', { bare: true }),
+  variable('pricePerVolume', 'price by cubic metre', { unit: 'money/m3' }),
+  variable('volume', 'volume', { dimensionless: true }),
 );
 const byMetre = part(
   'p_L',
-  letter('pricePerLength', 'price by metre', { in: 'money/m' }),
-  letter('length', 'length of all pieces', { bare: true }),
+  variable('pricePerLength', 'price by metre', { unit: 'money/m' }),
+  variable('length', 'length of all pieces', { dimensionless: true }),
 );
-const byPiece = part('p_n', letter('money', 'price of a piece'), pieces);
+const byPiece = part('p_n', variable('money', 'price of a piece'), pieces);
 
 /**
  * Board feet, super feet, cubic metres and running metres of rectangular timber, and one price turned into all the
@@ -93,60 +93,60 @@ export const boardMeasure = recipe({
     'How much timber a stack of equal boards holds, in board feet, super feet, cubic metres and running metres, and what a price comes to by each. Not for round logs.',
   sources: [cite('tradelink-conversions', 'board foot of 144 in³; 423.776 board feet to the cubic metre')],
   inputs: {
-    length: field.length({ symbol: 'l', says: 'length of a piece', above: '0 mm', max: '10 km' }),
-    width: field.length({ symbol: 'w', says: 'width of a piece', above: '0 mm', max: '5 m' }),
-    thickness: field.length({ symbol: 't', says: 'thickness of a piece', above: '0 mm', max: '2 m' }),
-    count: field.count({ symbol: 'n', says: 'pieces of this size', min: 1, max: 1_000_000, default: 1 }),
+    length: field.length({ symbol: 'l', label: 'length of a piece', above: '0 mm', max: '10 km' }),
+    width: field.length({ symbol: 'w', label: 'width of a piece', above: '0 mm', max: '5 m' }),
+    thickness: field.length({ symbol: 't', label: 'thickness of a piece', above: '0 mm', max: '2 m' }),
+    count: field.count({ symbol: 'n', label: 'pieces of this size', min: 1, max: 1_000_000, default: 1 }),
     price: priceField({
-      says: 'price as quoted, by board foot, cubic metre, square metre, metre or piece',
+      label: 'price as quoted, by board foot, cubic metre, square metre, metre or piece',
       optional: true,
     }),
   },
   outputs: {
-    boardFeet: out.boardFeet({ says: 'board feet of all pieces' }),
-    superFeet: out.superFeet({ says: 'super feet of all pieces' }),
-    volume: out.volume({ says: 'volume of all pieces' }),
-    linealLength: out.length({ says: 'length of all pieces end to end' }),
-    surface: out.area({ says: 'face area of all pieces' }),
-    price: out.money({ says: 'price of all pieces', optional: true }),
+    boardFeet: out.boardFeet({ label: 'board feet of all pieces' }),
+    superFeet: out.superFeet({ label: 'super feet of all pieces' }),
+    volume: out.volume({ label: 'volume of all pieces' }),
+    linealLength: out.length({ label: 'length of all pieces end to end' }),
+    surface: out.area({ label: 'face area of all pieces' }),
+    price: out.money({ label: 'price of all pieces', optional: true }),
     pricePerBoardFoot: out.quantity('pricePerVolume', {
-      says: 'price by board foot',
+      label: 'price by board foot',
       unit: 'money/bf',
       optional: true,
     }),
     pricePerCubicMetre: out.quantity('pricePerVolume', {
-      says: 'price by cubic metre',
+      label: 'price by cubic metre',
       unit: 'money/m3',
       optional: true,
     }),
     pricePerMetre: out.quantity('pricePerLength', {
-      says: 'price by running metre',
+      label: 'price by running metre',
       unit: 'money/m',
       optional: true,
     }),
-    pricePerPiece: out.money({ says: 'price of a piece', optional: true }),
+    pricePerPiece: out.money({ label: 'price of a piece', optional: true }),
   },
   formulas: [board, volume, superficial, lineal, surface, byFoot, byCube, byMetre, byPiece],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const { count: n, length: l, width: w, thickness: t, price } = given;
-    const F = work.apply(board, { n, t, w, l });
-    const V = work.apply(volume, { n, l, w, t });
-    const S = work.apply(superficial, { V });
-    const L = work.apply(lineal, { n, l });
-    const A = work.apply(surface, { n, l, w });
+    const F = trace.evaluate(board, { n, t, w, l });
+    const V = trace.evaluate(volume, { n, l, w, t });
+    const S = trace.evaluate(superficial, { V });
+    const L = trace.evaluate(lineal, { n, l });
+    const A = trace.evaluate(surface, { n, l, w });
     const measures = { boardFeet: F, superFeet: S, volume: V, linealLength: L, surface: A };
     if (!price) return measures;
     const P = price.amount * { piece: n, length: L, area: A, volume: V }[price.by];
-    work.say(
+    trace.note(
       `The price of all pieces is the quoted price times ${{ piece: 'the pieces', length: 'their length', area: 'their face area', volume: 'their volume' }[price.by]}.`,
     );
     return {
       ...measures,
       price: P,
-      pricePerBoardFoot: work.apply(byFoot, { P, x: F }),
-      pricePerCubicMetre: work.apply(byCube, { P, x: V }),
-      pricePerMetre: work.apply(byMetre, { P, x: L }),
-      pricePerPiece: work.apply(byPiece, { P, x: n }),
+      pricePerBoardFoot: trace.evaluate(byFoot, { P, x: F }),
+      pricePerCubicMetre: trace.evaluate(byCube, { P, x: V }),
+      pricePerMetre: trace.evaluate(byMetre, { P, x: L }),
+      pricePerPiece: trace.evaluate(byPiece, { P, x: n }),
     };
   },
   cautions: (given) => [
@@ -166,7 +166,7 @@ export const boardMeasure = recipe({
     const lengths = [0, longest];
     const widths = [0.5, 1, 1.5].map((k) => k * given.width);
     const feet = (w: number, l: number): number =>
-      board.of({ n: given.count, t: given.thickness, w, l }) / 0.002359737216;
+      board.evaluate({ n: given.count, t: given.thickness, w, l }) / 0.002359737216;
     return lineChart({
       title: `Board feet of ${given.count === 1 ? 'a piece' : `${given.count} pieces`} ${Number((given.thickness * 1000).toFixed(1))} mm thick`,
       x: { title: 'Length of a piece', unit: 'm', values: lengths },

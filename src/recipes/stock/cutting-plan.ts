@@ -1,30 +1,30 @@
-import { danger, note, type Caution } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { longRecipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
-import { tableField } from '../../recipe/table.js';
+import { danger, note, type Caution } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { asyncRecipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
+import { tableField } from '../../engine/table-field.js';
 import { aimOf, sectionsOf } from './cutting/sections.js';
-import { measure, measured } from './cutting/measure.js';
+import { objectiveOutput, objectiveKinds } from './cutting/objective.js';
 import { layOut, type Layout } from './cutting/layout.js';
-import { cuttingPicture } from './cutting/picture.js';
+import { planDrawing } from './cutting/plan-drawing.js';
 
 const wasteShare = formula({
   symbol: 'w',
-  gives: letter('share', 'waste'),
-  text: '(S - P - K) / S',
-  where: {
-    S: letter('length', 'length of the boards cut'),
-    P: letter('length', 'length of the parts'),
-    K: letter('length', 'length of the offcuts worth keeping'),
+  result: variable('share', 'waste'),
+  expression: '(S - P - K) / S',
+  variables: {
+    S: variable('length', 'length of the boards cut'),
+    P: variable('length', 'length of the parts'),
+    K: variable('length', 'length of the offcuts worth keeping'),
   },
   basis: 'definition',
 });
 
 const sectionColumns = {
-  width: field.length({ says: 'width of the section', above: '0 mm', max: '3 m', optional: true }),
-  thickness: field.length({ says: 'thickness of the section', above: '0 mm', max: '1 m', optional: true }),
+  width: field.length({ label: 'width of the section', above: '0 mm', max: '3 m', optional: true }),
+  thickness: field.length({ label: 'thickness of the section', above: '0 mm', max: '1 m', optional: true }),
 } as const;
 
 /**
@@ -32,7 +32,7 @@ const sectionColumns = {
  * linear programming, rounded by search, closed by an integer programme. Says "optimal" only when a bound proves it. For
  * straight crosscuts of clear stock; dock faults first, and give what is left as stock.
  */
-export const cuttingPlan = longRecipe({
+export const cuttingPlan = asyncRecipe({
   name: 'cuttingPlan',
   title: 'Cutting plan',
   topic: 'stock',
@@ -45,92 +45,92 @@ export const cuttingPlan = longRecipe({
   inputs: {
     parts: tableField(
       {
-        name: field.text({ says: 'name of the part', optional: true }),
-        length: field.length({ says: 'length of the part', min: '0.1 mm', max: '1 km' }),
-        count: field.count({ says: 'parts of this kind', min: 1, max: 100_000, default: 1 }),
+        name: field.text({ label: 'name of the part', optional: true }),
+        length: field.length({ label: 'length of the part', min: '0.1 mm', max: '1 km' }),
+        count: field.count({ label: 'parts of this kind', min: 1, max: 100_000, default: 1 }),
         ...sectionColumns,
       },
-      { says: 'parts to cut, a row each', most: 2000 },
+      { label: 'parts to cut, a row each', most: 2000 },
     ),
     stock: tableField(
       {
-        name: field.text({ says: 'name of the stock', optional: true }),
-        length: field.length({ says: 'length of a board', min: '0.1 mm', max: '1 km' }),
+        name: field.text({ label: 'name of the stock', optional: true }),
+        length: field.length({ label: 'length of a board', min: '0.1 mm', max: '1 km' }),
         count: field.count({
-          says: 'boards there are; left out: as many as needed',
+          label: 'boards there are; left out: as many as needed',
           min: 1,
           max: 100_000,
           optional: true,
         }),
-        cost: field.money({ says: 'cost of a board', min: 0, max: 1e6, optional: true }),
+        cost: field.money({ label: 'cost of a board', min: 0, max: 1e6, optional: true }),
         ...sectionColumns,
       },
-      { says: 'stock to cut from, a row each length', most: 500 },
+      { label: 'stock to cut from, a row each length', most: 500 },
     ),
-    kerf: field.length({ says: 'saw kerf', min: '0 mm', max: '50 mm', default: '3 mm' }),
+    kerf: field.length({ label: 'saw kerf', min: '0 mm', max: '50 mm', default: '3 mm' }),
     trimEachEnd: field.length({
-      says: 'docked from each end of every board before parts are cut',
+      label: 'docked from each end of every board before parts are cut',
       min: '0 mm',
       max: '5 m',
       default: '0 mm',
     }),
     keepOffcut: field.length({
-      says: 'least offcut worth keeping',
+      label: 'least offcut worth keeping',
       above: '0 mm',
       max: '100 m',
       optional: true,
     }),
     aim: field.choice(['boards', 'length', 'cost'], {
-      says: 'what to make least; left out: cost where costs are given, length where lengths differ, else boards',
+      label: 'what to make least; left out: cost where costs are given, length where lengths differ, else boards',
       optional: true,
     }),
-    timeLimit: field.time({ says: 'longest to search', min: '0.05 s', max: '2 h', default: '20 s' }),
+    timeLimit: field.time({ label: 'longest to search', min: '0.05 s', max: '2 h', default: '20 s' }),
   },
   outputs: {
-    boardsUsed: out.count({ says: 'boards cut' }),
-    waste: out.share({ says: 'share of the boards that is neither part nor offcut worth keeping' }),
-    achieved: measure('what the plan takes'),
-    lowerBound: measure('what no plan can go below'),
-    optimal: out.flag({ says: 'whether the plan is proved to be the best' }),
-    stockLength: out.length({ says: 'length of the boards cut', unit: 'm' }),
-    partsLength: out.length({ says: 'length of the parts', unit: 'm' }),
-    wasteLength: out.length({ says: 'length wasted in kerfs, trims and short offcuts', unit: 'm' }),
-    kept: out.length({ says: 'length of the offcuts worth keeping', unit: 'm', optional: true }),
-    totalCost: out.money({ says: 'cost of the boards cut', optional: true }),
+    boardsUsed: out.count({ label: 'boards cut' }),
+    waste: out.share({ label: 'share of the boards that is neither part nor offcut worth keeping' }),
+    achieved: objectiveOutput('what the plan takes'),
+    lowerBound: objectiveOutput('what no plan can go below'),
+    optimal: out.flag({ label: 'whether the plan is proved to be the best' }),
+    stockLength: out.length({ label: 'length of the boards cut', unit: 'm' }),
+    partsLength: out.length({ label: 'length of the parts', unit: 'm' }),
+    wasteLength: out.length({ label: 'length wasted in kerfs, trims and short offcuts', unit: 'm' }),
+    kept: out.length({ label: 'length of the offcuts worth keeping', unit: 'm', optional: true }),
+    totalCost: out.money({ label: 'cost of the boards cut', optional: true }),
     plan: out.table(
       {
-        board: out.count({ says: 'board' }),
-        stock: out.text({ says: 'stock' }),
-        stockLength: out.length({ says: 'length of the board' }),
-        section: out.text({ says: 'section', optional: true }),
+        board: out.count({ label: 'board' }),
+        stock: out.text({ label: 'stock' }),
+        stockLength: out.length({ label: 'length of the board' }),
+        section: out.text({ label: 'section', optional: true }),
         pieces: out.table(
           {
-            name: out.text({ says: 'part' }),
-            length: out.length({ says: 'length' }),
-            from: out.length({ says: 'from the left end' }),
+            name: out.text({ label: 'part' }),
+            length: out.length({ label: 'length' }),
+            from: out.length({ label: 'from the left end' }),
           },
-          { says: 'parts in the order they lie' },
+          { label: 'parts in the order they lie' },
         ),
-        offcut: out.length({ says: 'left at the end' }),
-        keep: out.flag({ says: 'whether it is worth keeping' }),
+        offcut: out.length({ label: 'left at the end' }),
+        keep: out.flag({ label: 'whether it is worth keeping' }),
       },
-      { says: 'The boards and their cuts (part, length, distance from the left end)' },
+      { label: 'The boards and their cuts (part, length, distance from the left end)' },
     ),
     missing: out.table(
       {
-        name: out.text({ says: 'part' }),
-        length: out.length({ says: 'length' }),
-        count: out.count({ says: 'count' }),
+        name: out.text({ label: 'part' }),
+        length: out.length({ label: 'length' }),
+        count: out.count({ label: 'count' }),
       },
-      { says: 'Parts that the stock does not give', optional: true },
+      { label: 'Parts that the stock does not give', optional: true },
     ),
     boardsShort: out.count({
-      says: 'further boards of the longest kind wanted for the missing parts',
+      label: 'further boards of the longest kind wanted for the missing parts',
       optional: true,
     }),
   },
   formulas: [wasteShare],
-  search: async (given, work) => {
+  search: async (given, trace) => {
     const aim = aimOf(given);
     const sections = sectionsOf(given);
     const layouts: Layout[] = [];
@@ -143,7 +143,7 @@ export const cuttingPlan = longRecipe({
           given,
           aim,
           Math.max(0.01, (until - performance.now()) / 1000 / (sections.length - i)),
-          work,
+          trace,
           sections.length > 1 ? `section ${i + 1} of ${sections.length}: ` : '',
         ),
       );
@@ -155,14 +155,14 @@ export const cuttingPlan = longRecipe({
     const keeps = (offcut: number): boolean => offcut >= (given.keepOffcut ?? Infinity) - 1e-9;
     const kept = boards.reduce((s, b) => s + (keeps(b.offcut) ? b.offcut : 0), 0);
     const missing = layouts.flatMap((l) => l.missing);
-    const kind = measured[aim];
-    work.say(
+    const kind = objectiveKinds[aim];
+    trace.note(
       `A part of length l takes l + kerf of a board of length L - 2 trims + kerf: a part that ends at the board’s end needs no last cut. Made least: ${{ boards: 'the number of boards', length: 'the length of stock', cost: 'the cost of stock' }[aim]}.`,
     );
-    for (const l of layouts) work.say(`${l.label ? `${l.label}: ` : ''}${l.told.join('; ')}.`);
+    for (const l of layouts) trace.note(`${l.label ? `${l.label}: ` : ''}${l.told.join('; ')}.`);
     return {
       boardsUsed: boards.length,
-      waste: work.apply(wasteShare, { S: stockLength, P: partsLength, K: kept }),
+      waste: trace.evaluate(wasteShare, { S: stockLength, P: partsLength, K: kept }),
       achieved: { kind, value: sum((l) => l.achieved) },
       lowerBound: {
         kind,
@@ -220,7 +220,7 @@ export const cuttingPlan = longRecipe({
       'the plan knows lengths and sections, not knots, splits or grain: mark faults first and give the clear lengths as stock',
     ),
   ],
-  chart: (given, answer) => cuttingPicture(answer.plan, given.trimEachEnd, given.kerf),
+  chart: (given, answer) => planDrawing(answer.plan, given.trimEachEnd, given.kerf),
   example: {
     parts: [
       { name: 'leg', length: '860 mm', count: 4 },

@@ -1,46 +1,46 @@
-import { field } from '../../recipe/field.js';
+import { field } from '../../engine/field.js';
 import type { Dressing } from './survey.js';
 
 /** How a pile is dressed: what planing, sawing and jointing take off, and what is wanted in the end. */
 export const dressingFields = {
   plane: field.length({
-    says: 'planed off each face once it is flat',
+    label: 'planed off each face once it is flat',
     min: '0 mm',
     max: '20 mm',
     default: '1 mm',
   }),
-  kerf: field.length({ says: 'saw kerf', min: '0 mm', max: '20 mm', default: '3 mm' }),
+  kerf: field.length({ label: 'saw kerf', min: '0 mm', max: '20 mm', default: '3 mm' }),
   jointing: field.length({
-    says: 'taken off each strip in jointing, both edges together',
+    label: 'taken off each strip in jointing, both edges together',
     min: '0 mm',
     max: '50 mm',
     default: '3 mm',
   }),
   target: field.either(
     [
-      field.length({ says: 'common thickness wanted', above: '0 mm', max: '500 mm' }),
+      field.length({ label: 'common thickness wanted', above: '0 mm', max: '500 mm' }),
       field.group(
         {
           thickness: field.length({
-            says: 'common thickness wanted',
+            label: 'common thickness wanted',
             above: '0 mm',
             max: '500 mm',
             optional: true,
           }),
           width: field.length({
-            says: 'finished width of a strip',
+            label: 'finished width of a strip',
             above: '0 mm',
             max: '3 m',
             optional: true,
           }),
-          length: field.length({ says: 'length of a piece', above: '0 mm', max: '30 m', optional: true }),
+          length: field.length({ label: 'length of a piece', above: '0 mm', max: '30 m', optional: true }),
         },
-        { says: 'section and length wanted' },
+        { label: 'section and length wanted' },
       ),
     ],
-    { says: 'finished thickness wanted, or thickness, strip width and piece length', optional: true },
+    { label: 'finished thickness wanted, or thickness, strip width and piece length', optional: true },
   ),
-  resaw: field.flag({ says: 'whether thick boards are resawn into layers', default: false }),
+  resaw: field.flag({ label: 'whether thick boards are resawn into layers', default: false }),
 } as const;
 
 interface Cuts {

@@ -1,22 +1,22 @@
-import { lineChart } from '../../charts/lineChart.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { danger, note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
+import { lineChart } from '../../charts/line-chart.js';
+import { InputError } from '../../units/input-error.js';
+import { danger, note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
 
-const depth = letter('length', 'depth of the curve as found', { in: 'mm' });
+const depth = variable('length', 'depth of the curve as found', { unit: 'mm' });
 
 /** A shallow curve is a parabola: its depth falls with the square of the span that is left. */
 export const curveLeft = formula({
   symbol: 'd_1',
-  gives: letter('length', 'depth of the curve in the cut piece', { in: 'mm' }),
-  text: 'd * (a / A)^2',
-  where: {
+  result: variable('length', 'depth of the curve in the cut piece', { unit: 'mm' }),
+  expression: 'd * (a / A)^2',
+  variables: {
     d: depth,
-    a: letter('length', 'span of the cut piece', { in: 'mm' }),
-    A: letter('length', 'span as found', { in: 'mm' }),
+    a: variable('length', 'span of the cut piece', { unit: 'mm' }),
+    A: variable('length', 'span as found', { unit: 'mm' }),
   },
   basis: 'geometry',
 });
@@ -24,39 +24,39 @@ export const curveLeft = formula({
 /** A twisted board is a saddle: with opposite corners shimmed alike, half of the lift comes off the two faces together. */
 const twistLeft = formula({
   symbol: 'h_1',
-  gives: letter('length', 'taken off both faces for twist', { in: 'mm' }),
-  text: 'h / 2 * (w / W) * (l / L)',
-  where: {
-    h: letter('length', 'lift of the free corner as found', { in: 'mm' }),
-    w: letter('length', 'width of the cut piece', { in: 'mm' }),
-    W: letter('length', 'width as found', { in: 'mm' }),
-    l: letter('length', 'length of the cut piece', { in: 'mm' }),
-    L: letter('length', 'length as found', { in: 'mm' }),
+  result: variable('length', 'taken off both faces for twist', { unit: 'mm' }),
+  expression: 'h / 2 * (w / W) * (l / L)',
+  variables: {
+    h: variable('length', 'lift of the free corner as found', { unit: 'mm' }),
+    w: variable('length', 'width of the cut piece', { unit: 'mm' }),
+    W: variable('length', 'width as found', { unit: 'mm' }),
+    l: variable('length', 'length of the cut piece', { unit: 'mm' }),
+    L: variable('length', 'length as found', { unit: 'mm' }),
   },
   basis: 'geometry',
 });
 
 const pieceSpan = formula({
   symbol: 'a',
-  gives: letter('length', 'span of the cut piece', { in: 'mm' }),
-  text: '(A - n k) / (n + 1)',
-  where: {
-    A: letter('length', 'span as found', { in: 'mm' }),
-    n: letter('count', 'cuts'),
-    k: letter('length', 'saw kerf', { in: 'mm' }),
+  result: variable('length', 'span of the cut piece', { unit: 'mm' }),
+  expression: '(A - n k) / (n + 1)',
+  variables: {
+    A: variable('length', 'span as found', { unit: 'mm' }),
+    n: variable('count', 'cuts'),
+    k: variable('length', 'saw kerf', { unit: 'mm' }),
   },
   basis: 'geometry',
 });
 
 const lost = formula({
   symbol: 'e',
-  gives: letter('length', 'thickness lost', { in: 'mm' }),
-  text: 'c + b + h_1 + 2 p',
-  where: {
-    c: letter('length', 'cup left', { in: 'mm' }),
-    b: letter('length', 'bow left', { in: 'mm' }),
-    h_1: letter('length', 'taken off for twist', { in: 'mm' }),
-    p: letter('length', 'cleaned off each face once flat', { in: 'mm' }),
+  result: variable('length', 'thickness lost', { unit: 'mm' }),
+  expression: 'c + b + h_1 + 2 p',
+  variables: {
+    c: variable('length', 'cup left', { unit: 'mm' }),
+    b: variable('length', 'bow left', { unit: 'mm' }),
+    h_1: variable('length', 'taken off for twist', { unit: 'mm' }),
+    p: variable('length', 'cleaned off each face once flat', { unit: 'mm' }),
   },
   basis: 'geometry',
 });
@@ -73,90 +73,90 @@ export const flatteningLoss = recipe({
     'How thin a cupped, bowed or twisted board gets by planing it flat, and what ripping or crosscutting it first saves. Not for kinks, nor for a bend along the edge.',
   sources: [],
   inputs: {
-    thickness: field.length({ symbol: 't', says: 'rough thickness', above: '0 mm', max: '500 mm' }),
-    width: field.length({ symbol: 'W', says: 'width as found', above: '0 mm', max: '3 m' }),
-    length: field.length({ symbol: 'L', says: 'length as found', above: '0 mm', max: '30 m' }),
+    thickness: field.length({ symbol: 't', label: 'rough thickness', above: '0 mm', max: '500 mm' }),
+    width: field.length({ symbol: 'W', label: 'width as found', above: '0 mm', max: '3 m' }),
+    length: field.length({ symbol: 'L', label: 'length as found', above: '0 mm', max: '30 m' }),
     cup: field.length({
-      says: 'gap in the middle under a straightedge laid across the width',
+      label: 'gap in the middle under a straightedge laid across the width',
       min: '0 mm',
       max: '300 mm',
       default: '0 mm',
     }),
     bow: field.length({
-      says: 'gap in the middle under a line along the length',
+      label: 'gap in the middle under a line along the length',
       min: '0 mm',
       max: '2 m',
       default: '0 mm',
     }),
     twist: field.length({
-      says: 'how far the fourth corner stands up when three lie on a flat bench',
+      label: 'how far the fourth corner stands up when three lie on a flat bench',
       min: '0 mm',
       max: '1 m',
       default: '0 mm',
     }),
-    rips: field.count({ says: 'cuts along the grain before planing', min: 0, max: 100, default: 0 }),
-    crosscuts: field.count({ says: 'cuts across the grain before planing', min: 0, max: 100, default: 0 }),
-    kerf: field.length({ says: 'saw kerf', min: '0 mm', max: '20 mm', default: '0 mm' }),
+    rips: field.count({ label: 'cuts along the grain before planing', min: 0, max: 100, default: 0 }),
+    crosscuts: field.count({ label: 'cuts across the grain before planing', min: 0, max: 100, default: 0 }),
+    kerf: field.length({ label: 'saw kerf', min: '0 mm', max: '20 mm', default: '0 mm' }),
     cleanUp: field.length({
-      says: 'cleaned off each face once flat',
+      label: 'cleaned off each face once flat',
       min: '0 mm',
       max: '20 mm',
       default: '0 mm',
     }),
   },
   outputs: {
-    dressedThickness: out.length({ says: 'thickness once both faces are flat' }),
-    loss: out.length({ says: 'thickness lost' }),
-    pieceWidth: out.length({ says: 'width of a piece when flattened' }),
-    pieceLength: out.length({ says: 'length of a piece when flattened' }),
+    dressedThickness: out.length({ label: 'thickness once both faces are flat' }),
+    loss: out.length({ label: 'thickness lost' }),
+    pieceWidth: out.length({ label: 'width of a piece when flattened' }),
+    pieceLength: out.length({ label: 'length of a piece when flattened' }),
     byCause: out.table(
       {
-        cause: out.text({ says: 'cause' }),
-        asFound: out.length({ says: 'depth in the whole board' }),
-        lossWhole: out.length({ says: 'loss if planed whole' }),
-        loss: out.length({ says: 'loss after the cuts' }),
+        cause: out.text({ label: 'cause' }),
+        asFound: out.length({ label: 'depth in the whole board' }),
+        lossWhole: out.length({ label: 'loss if planed whole' }),
+        loss: out.length({ label: 'loss after the cuts' }),
       },
-      { says: 'Loss by cause' },
+      { label: 'Loss by cause' },
     ),
   },
   formulas: [pieceSpan, curveLeft, twistLeft, lost],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const { thickness: t, width: W, length: L, cup, bow, twist, rips, crosscuts, kerf: k, cleanUp } = given;
     if (cup * 4 > W)
-      throw new Refusal({
+      throw new InputError({
         field: 'cup',
-        says: `got ${(cup * 1000).toFixed(1)} mm over a width of ${(W * 1000).toFixed(0)} mm, takes a shallow curve of at most a quarter of the width`,
+        message: `got ${(cup * 1000).toFixed(1)} mm over a width of ${(W * 1000).toFixed(0)} mm, takes a shallow curve of at most a quarter of the width`,
       });
     if (bow * 4 > L)
-      throw new Refusal({
+      throw new InputError({
         field: 'bow',
-        says: `got ${(bow * 1000).toFixed(1)} mm over a length of ${(L * 1000).toFixed(0)} mm, takes a shallow curve of at most a quarter of the length`,
+        message: `got ${(bow * 1000).toFixed(1)} mm over a length of ${(L * 1000).toFixed(0)} mm, takes a shallow curve of at most a quarter of the length`,
       });
     if (rips * k >= W)
-      throw new Refusal({
+      throw new InputError({
         field: 'rips',
-        says: `got ${rips} cuts of ${(k * 1000).toFixed(1)} mm in a width of ${(W * 1000).toFixed(0)} mm; takes fewer`,
+        message: `got ${rips} cuts of ${(k * 1000).toFixed(1)} mm in a width of ${(W * 1000).toFixed(0)} mm; takes fewer`,
       });
     if (crosscuts * k >= L)
-      throw new Refusal({
+      throw new InputError({
         field: 'crosscuts',
-        says: `got ${crosscuts} cuts of ${(k * 1000).toFixed(1)} mm in a length of ${(L * 1000).toFixed(0)} mm; takes fewer`,
+        message: `got ${crosscuts} cuts of ${(k * 1000).toFixed(1)} mm in a length of ${(L * 1000).toFixed(0)} mm; takes fewer`,
       });
-    const w = work.apply(pieceSpan, { A: W, n: rips, k }, 'width of a piece');
-    const l = work.apply(pieceSpan, { A: L, n: crosscuts, k }, 'length of a piece');
-    const c = work.apply(
+    const w = trace.evaluate(pieceSpan, { A: W, n: rips, k }, 'width of a piece');
+    const l = trace.evaluate(pieceSpan, { A: L, n: crosscuts, k }, 'length of a piece');
+    const c = trace.evaluate(
       curveLeft,
       { d: cup, a: w, A: W },
       'cup left in a piece, and lost in planing both faces flat',
     );
-    const b = work.apply(
+    const b = trace.evaluate(
       curveLeft,
       { d: bow, a: l, A: L },
       'bow left in a piece, and lost in planing both faces flat',
     );
-    const h_1 = work.apply(twistLeft, { h: twist, w, W, l, L });
-    const e = work.apply(lost, { c, b, h_1, p: cleanUp });
-    if (e >= t) work.say('Flattening takes the whole thickness: nothing is left of it.');
+    const h_1 = trace.evaluate(twistLeft, { h: twist, w, W, l, L });
+    const e = trace.evaluate(lost, { c, b, h_1, p: cleanUp });
+    if (e >= t) trace.note('Flattening takes the whole thickness: nothing is left of it.');
     return {
       dressedThickness: Math.max(0, t - e),
       loss: e,
@@ -201,12 +201,12 @@ export const flatteningLoss = recipe({
     const most = Math.max(10, Math.min(20, given.rips + 3));
     const rips = Array.from({ length: most + 1 }, (_, i) => i).filter((n) => n * given.kerf < given.width);
     const finished = (n: number, cuts: number): number => {
-      const w = pieceSpan.of({ A: given.width, n, k: given.kerf });
-      const l = pieceSpan.of({ A: given.length, n: cuts, k: given.kerf });
-      const c = curveLeft.of({ d: given.cup, a: w, A: given.width });
-      const b = curveLeft.of({ d: given.bow, a: l, A: given.length });
-      const h_1 = twistLeft.of({ h: given.twist, w, W: given.width, l, L: given.length });
-      return Math.max(0, given.thickness - lost.of({ c, b, h_1, p: given.cleanUp })) * 1000;
+      const w = pieceSpan.evaluate({ A: given.width, n, k: given.kerf });
+      const l = pieceSpan.evaluate({ A: given.length, n: cuts, k: given.kerf });
+      const c = curveLeft.evaluate({ d: given.cup, a: w, A: given.width });
+      const b = curveLeft.evaluate({ d: given.bow, a: l, A: given.length });
+      const h_1 = twistLeft.evaluate({ h: given.twist, w, W: given.width, l, L: given.length });
+      return Math.max(0, given.thickness - lost.evaluate({ c, b, h_1, p: given.cleanUp })) * 1000;
     };
     const cuts = given.crosscuts === 0 ? [0, 1] : [0, given.crosscuts];
     const name = (n: number): string =>

@@ -1,12 +1,12 @@
-import { barChart } from '../../charts/barChart.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { cite } from '../../recipe/source.js';
-import { tableRows, type DataRow } from '../../timber/tables.js';
+import { barChart } from '../../charts/bar-chart.js';
+import { InputError } from '../../units/input-error.js';
+import { note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { cite } from '../../engine/source.js';
+import { tableRows, type DataRow } from '../../materials/data-tables.js';
 
 const grades = [
   'FAS',
@@ -23,22 +23,22 @@ const rowOf = (grade: string): DataRow => rows().find((r) => r.text('grade') ===
 
 const surface = formula({
   symbol: 'S',
-  gives: letter('count', 'surface measure before rounding'),
-  text: 'w l / 12',
-  where: {
-    w: letter('length', 'width', { in: 'in', bare: true }),
-    l: letter('length', 'length', { in: 'ft', bare: true }),
+  result: variable('count', 'surface measure before rounding'),
+  expression: 'w l / 12',
+  variables: {
+    w: variable('length', 'width', { unit: 'in', dimensionless: true }),
+    l: variable('length', 'length', { unit: 'ft', dimensionless: true }),
   },
   source: cite('ncwoodworker-grading', 'surface measure'),
 });
 
 const clear = formula({
   symbol: 'u',
-  gives: letter('count', 'cutting units the grade asks for'),
-  text: 'k S',
-  where: {
-    k: letter('count', 'cutting units for each foot of surface measure'),
-    S: letter('count', 'surface measure'),
+  result: variable('count', 'cutting units the grade asks for'),
+  expression: 'k S',
+  variables: {
+    k: variable('count', 'cutting units for each foot of surface measure'),
+    S: variable('count', 'surface measure'),
   },
   source: cite('nhla-summary', 'units by grade'),
 });
@@ -46,20 +46,20 @@ const clear = formula({
 // A cutting unit is a strip 1 in wide and 1 ft long.
 const clearArea = formula({
   symbol: 'A',
-  gives: letter('area', 'clear area', { in: 'in2', bare: true }),
-  text: '12 u',
-  where: { u: letter('count', 'cutting units') },
+  result: variable('area', 'clear area', { unit: 'in2', dimensionless: true }),
+  expression: '12 u',
+  variables: { u: variable('count', 'cutting units') },
   source: cite('nhla-2007', 'item 37'),
 });
 
 const cuts = formula({
   symbol: 'c',
-  gives: letter('count', 'cuttings allowed, before the fraction is dropped'),
-  text: '(S + a) / d',
-  where: {
-    S: letter('count', 'surface measure'),
-    a: letter('count', 'added'),
-    d: letter('count', 'divisor'),
+  result: variable('count', 'cuttings allowed, before the fraction is dropped'),
+  expression: '(S + a) / d',
+  variables: {
+    S: variable('count', 'surface measure'),
+    a: variable('count', 'added'),
+    d: variable('count', 'divisor'),
   },
   source: cite('nhla-summary', 'number of cuts'),
 });
@@ -76,59 +76,59 @@ export const gradeYield = recipe({
     'How much clear wood a hardwood grade promises in a board, as cutting units and as an area, and in how many pieces at most. Not for softwood or strength grades.',
   sources: [cite('nhla-summary', 'summary chart'), cite('nhla-2007', 'item 37')],
   inputs: {
-    grade: field.choice(grades, { says: 'grade of the board' }),
+    grade: field.choice(grades, { label: 'grade of the board' }),
     surfaceMeasure: field.count({
-      says: 'surface measure, whole square feet of face',
+      label: 'surface measure, whole square feet of face',
       min: 1,
       max: 200,
       optional: true,
     }),
     width: field.length({
-      says: 'width, if the surface measure is not known',
+      label: 'width, if the surface measure is not known',
       above: '0 mm',
       max: '2 m',
       optional: true,
     }),
     length: field.length({
-      says: 'length, if the surface measure is not known',
+      label: 'length, if the surface measure is not known',
       above: '0 mm',
       max: '20 m',
       optional: true,
     }),
   },
   outputs: {
-    clearUnits: out.count({ says: 'cutting units of clear wood that the grade asks for' }),
-    area: out.area({ says: 'their area' }),
-    yield: out.share({ says: 'clear share of the face' }),
-    surfaceMeasure: out.count({ says: 'surface measure' }),
-    totalUnits: out.count({ says: 'cutting units in the whole face' }),
-    cuttings: out.count({ says: 'pieces at most in which the clear wood may lie', optional: true }),
+    clearUnits: out.count({ label: 'cutting units of clear wood that the grade asks for' }),
+    area: out.area({ label: 'their area' }),
+    yield: out.share({ label: 'clear share of the face' }),
+    surfaceMeasure: out.count({ label: 'surface measure' }),
+    totalUnits: out.count({ label: 'cutting units in the whole face' }),
+    cuttings: out.count({ label: 'pieces at most in which the clear wood may lie', optional: true }),
     unitsWithExtraCut: out.count({
-      says: 'cutting units asked for if one more piece is taken',
+      label: 'cutting units asked for if one more piece is taken',
       optional: true,
     }),
-    leastCutting: out.text({ says: 'least size of a piece' }),
-    leastBoard: out.text({ says: 'least board of the grade' }),
-    face: out.text({ says: 'face that decides' }),
+    leastCutting: out.text({ label: 'least size of a piece' }),
+    leastBoard: out.text({ label: 'least board of the grade' }),
+    face: out.text({ label: 'face that decides' }),
   },
   formulas: [surface, clear, clearArea, cuts],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const row = rowOf(given.grade);
-    work.source(row.citation);
-    const S = measure(given, work);
+    trace.source(row.citation);
+    const S = measure(given, trace);
     const k = row.number('units_per_sm') as number;
-    const u = work.apply(clear, { k, S });
-    const area = work.apply(clearArea, { u });
+    const u = trace.evaluate(clear, { k, S });
+    const area = trace.evaluate(clearArea, { u });
     const d = row.number('cuts_divisor');
     const pieces =
       d === undefined
         ? undefined
         : Math.min(
             row.number('cuts_most') as number,
-            Math.floor(work.apply(cuts, { S, a: row.number('cuts_add') as number, d }) + 1e-9),
+            Math.floor(trace.evaluate(cuts, { S, a: row.number('cuts_add') as number, d }) + 1e-9),
           );
     if (pieces !== undefined)
-      work.say(
+      trace.note(
         `A fraction of a cutting is dropped, and no more than ${row.number('cuts_most')} are allowed.`,
       );
     // Where the chart prints no range there is no further cutting: nothing compares with what is no number.
@@ -167,7 +167,7 @@ export const gradeYield = recipe({
           (given.length ?? Infinity) < least.length * 0.3048 - 1e-9
         );
       },
-      says: 'the board is smaller than the least size of its grade',
+      message: 'the board is smaller than the least size of its grade',
       source: cite('nhla-summary', 'least board'),
     },
   ],
@@ -182,7 +182,7 @@ export const gradeYield = recipe({
       of: '',
       value: { title: 'Cutting units', zero: true },
       bars: grades.map((g) => {
-        const u = clear.of({ k: rowOf(g).number('units_per_sm') as number, S: answer.surfaceMeasure });
+        const u = clear.evaluate({ k: rowOf(g).number('units_per_sm') as number, S: answer.surfaceMeasure });
         return { name: g, value: u, label: `${u}`, chosen: g === given.grade };
       }),
     }),
@@ -192,28 +192,28 @@ export const gradeYield = recipe({
 /** Surface measure, given or from the size: rounded to the whole foot, as the tally has it. */
 function measure(
   given: { surfaceMeasure?: number | undefined; width?: number | undefined; length?: number | undefined },
-  work: { apply: (f: typeof surface, a: { w: number; l: number }) => number; say: (t: string) => void },
+  trace: { evaluate: (f: typeof surface, a: { w: number; l: number }) => number; note: (t: string) => void },
 ): number {
   if (given.surfaceMeasure !== undefined) {
     if (given.width !== undefined || given.length !== undefined)
-      throw new Refusal({
+      throw new InputError({
         field: 'surfaceMeasure',
-        says: 'got a surface measure and a size, takes one or the other',
+        message: 'got a surface measure and a size, takes one or the other',
       });
     return given.surfaceMeasure;
   }
   if (given.width === undefined || given.length === undefined)
-    throw new Refusal({
+    throw new InputError({
       field: 'surfaceMeasure',
-      says: 'missing; takes a whole number of square feet such as 8, or both width and length',
+      message: 'missing; takes a whole number of square feet such as 8, or both width and length',
     });
-  const exact = work.apply(surface, { w: given.width, l: given.length });
+  const exact = trace.evaluate(surface, { w: given.width, l: given.length });
   const S = Math.round(exact + 1e-9);
   if (S < 1)
-    throw new Refusal({
+    throw new InputError({
       field: 'width',
-      says: `gives a surface measure of ${exact.toFixed(2)} ft², takes a board of at least half a square foot`,
+      message: `gives a surface measure of ${exact.toFixed(2)} ft², takes a board of at least half a square foot`,
     });
-  work.say(`Rounded to the nearest whole foot: ${S}.`);
+  trace.note(`Rounded to the nearest whole foot: ${S}.`);
   return S;
 }

@@ -1,14 +1,14 @@
-import { barChart } from '../../charts/barChart.js';
-import { formatQuantity } from '../../quantities/format.js';
-import { Refusal, type Trouble } from '../../quantities/refusal.js';
-import { note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import { tableField } from '../../recipe/table.js';
-import { tableRows } from '../../timber/tables.js';
-import { priceField, type Price } from './price.js';
+import { barChart } from '../../charts/bar-chart.js';
+import { formatQuantity } from '../../units/format-quantity.js';
+import { InputError, type Issue } from '../../units/input-error.js';
+import { note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import { tableField } from '../../engine/table-field.js';
+import { tableRows } from '../../materials/data-tables.js';
+import { priceField, type Price } from './stock-price.js';
 
 /** Usual additions for waste, by how the timber comes: the higher of the two printed figures is the one to buy by. */
 const customary = [
@@ -20,21 +20,21 @@ const customary = [
   'veneers',
 ] as const;
 
-const net = letter('ratio', 'quantity in the finished parts, in the price’s own unit');
+const net = variable('ratio', 'quantity in the finished parts, in the price’s own unit');
 const gross = formula({
   symbol: 'Q',
-  gives: letter('ratio', 'quantity to buy, in the price’s own unit'),
-  text: 'N * (1 + w)',
-  where: { N: net, w: letter('share', 'added for waste') },
+  result: variable('ratio', 'quantity to buy, in the price’s own unit'),
+  expression: 'N * (1 + w)',
+  variables: { N: net, w: variable('share', 'added for waste') },
   basis: 'definition',
 });
 const cost = formula({
   symbol: 'C',
-  gives: letter('money', 'cost of a part'),
-  text: 'Q p',
-  where: {
-    Q: letter('ratio', 'quantity to buy, in the price’s own unit'),
-    p: letter('money', 'price of one'),
+  result: variable('money', 'cost of a part'),
+  expression: 'Q p',
+  variables: {
+    Q: variable('ratio', 'quantity to buy, in the price’s own unit'),
+    p: variable('money', 'price of one'),
   },
   basis: 'definition',
 });
@@ -53,83 +53,83 @@ export const partsCost = recipe({
   inputs: {
     parts: tableField(
       {
-        name: field.text({ says: 'name of the part' }),
-        count: field.count({ says: 'parts of this kind', min: 1, max: 100_000, default: 1 }),
-        length: field.length({ says: 'finished length', above: '0 mm', max: '30 m' }),
-        width: field.length({ says: 'finished width', above: '0 mm', max: '5 m', optional: true }),
-        thickness: field.length({ says: 'finished thickness', above: '0 mm', max: '1 m', optional: true }),
-        material: field.text({ says: 'material, a name in prices', optional: true }),
-        price: priceField({ says: 'price of this part’s timber', optional: true }),
+        name: field.text({ label: 'name of the part' }),
+        count: field.count({ label: 'parts of this kind', min: 1, max: 100_000, default: 1 }),
+        length: field.length({ label: 'finished length', above: '0 mm', max: '30 m' }),
+        width: field.length({ label: 'finished width', above: '0 mm', max: '5 m', optional: true }),
+        thickness: field.length({ label: 'finished thickness', above: '0 mm', max: '1 m', optional: true }),
+        material: field.text({ label: 'material, a name in prices', optional: true }),
+        price: priceField({ label: 'price of this part’s timber', optional: true }),
       },
-      { says: 'parts, a row each' },
+      { label: 'parts, a row each' },
     ),
-    price: priceField({ says: 'price for parts that name no other', optional: true }),
-    prices: field.record(priceField({ says: 'price of a material' }), {
-      says: 'price of each material',
+    price: priceField({ label: 'price for parts that name no other', optional: true }),
+    prices: field.record(priceField({ label: 'price of a material' }), {
+      label: 'price of each material',
       optional: true,
     }),
     waste: field.either(
       [
-        field.share({ says: 'added for waste', min: '0 %', max: '1000 %' }),
-        field.choice(customary, { says: 'how the timber comes' }),
+        field.share({ label: 'added for waste', min: '0 %', max: '1000 %' }),
+        field.choice(customary, { label: 'how the timber comes' }),
       ],
-      { says: 'added to the net quantity for waste, or how the timber comes', default: '0 %' },
+      { label: 'added to the net quantity for waste, or how the timber comes', default: '0 %' },
     ),
   },
   outputs: {
-    total: out.money({ says: 'cost of all parts' }),
-    low: out.money({ says: 'cost at the lower usual waste', optional: true }),
-    netCost: out.money({ says: 'cost of the parts alone, without waste' }),
-    waste: out.share({ says: 'added for waste' }),
-    volume: out.volume({ says: 'volume of the parts whose section is given' }),
-    volumeToBuy: out.volume({ says: 'that volume with waste added' }),
+    total: out.money({ label: 'cost of all parts' }),
+    low: out.money({ label: 'cost at the lower usual waste', optional: true }),
+    netCost: out.money({ label: 'cost of the parts alone, without waste' }),
+    waste: out.share({ label: 'added for waste' }),
+    volume: out.volume({ label: 'volume of the parts whose section is given' }),
+    volumeToBuy: out.volume({ label: 'that volume with waste added' }),
     byPart: out.table(
       {
-        name: out.text({ says: 'part' }),
-        count: out.count({ says: 'count' }),
-        quantity: out.text({ says: 'net quantity priced' }),
-        each: out.money({ says: 'cost of one' }),
-        cost: out.money({ says: 'cost of all' }),
-        share: out.share({ says: 'share of the total' }),
+        name: out.text({ label: 'part' }),
+        count: out.count({ label: 'count' }),
+        quantity: out.text({ label: 'net quantity priced' }),
+        each: out.money({ label: 'cost of one' }),
+        cost: out.money({ label: 'cost of all' }),
+        share: out.share({ label: 'share of the total' }),
       },
-      { says: 'By part, waste included' },
+      { label: 'By part, waste included' },
     ),
   },
   formulas: [gross, cost],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const row = tableRows('waste-allowances.furnituremaking-calculations').find(
       (r) => r.text('material') === given.waste,
     );
     if (row) {
-      work.source(row.citation);
-      work.say(
+      trace.source(row.citation);
+      trace.note(
         `${row.text('material')}: ${row.number('add_low_pct')} to ${row.number('add_high_pct')} % is added; the higher is taken.`,
         row.citation,
       );
     }
     const high = row ? (row.number('add_high_pct') as number) / 100 : (given.waste as number);
     const low = row ? (row.number('add_low_pct') as number) / 100 : high;
-    const troubles: Trouble[] = [];
+    const issues: Issue[] = [];
     const lines = given.parts.map((part, i) => {
       const at = `parts[${i + 1}]`;
       const price = part.price ?? given.prices?.[part.material ?? ''] ?? given.price;
       if (!price) {
-        troubles.push({
+        issues.push({
           field: part.material === undefined ? 'price' : `prices.${part.material}`,
-          says: `missing; ${at} (${part.name}) needs a price: takes price, a price column, or prices by material`,
+          message: `missing; ${at} (${part.name}) needs a price: takes price, a price column, or prices by material`,
         });
         return { part, price: { by: 'piece', amount: 0 } as Price, quantity: 0 };
       }
       const { count: n, length: l, width: w, thickness: t } = part;
       if ((price.by === 'area' || price.by === 'volume') && w === undefined)
-        troubles.push({
+        issues.push({
           field: `${at}.width`,
-          says: `missing; takes a width, since the price is by ${price.by}`,
+          message: `missing; takes a width, since the price is by ${price.by}`,
         });
       if (price.by === 'volume' && t === undefined)
-        troubles.push({
+        issues.push({
           field: `${at}.thickness`,
-          says: 'missing; takes a thickness, since the price is by volume',
+          message: 'missing; takes a thickness, since the price is by volume',
         });
       return {
         part,
@@ -140,10 +140,10 @@ export const partsCost = recipe({
       };
     });
     // One price may be missing for many rows: it is asked for once.
-    if (troubles.length > 0) throw new Refusal([...new Map(troubles.map((t) => [t.field, t])).values()]);
+    if (issues.length > 0) throw new InputError([...new Map(issues.map((t) => [t.field, t])).values()]);
     const priced = lines.map(({ part, price, quantity }) => {
-      const Q = work.apply(gross, { N: quantity, w: high }, `${part.name}, quantity to buy`);
-      return { part, price, quantity, cost: work.apply(cost, { Q, p: price.amount }, `${part.name}, cost`) };
+      const Q = trace.evaluate(gross, { N: quantity, w: high }, `${part.name}, quantity to buy`);
+      return { part, price, quantity, cost: trace.evaluate(cost, { Q, p: price.amount }, `${part.name}, cost`) };
     });
     const total = priced.reduce((s, l) => s + l.cost, 0);
     const netCost = total / (1 + high);

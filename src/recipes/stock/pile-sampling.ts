@@ -1,21 +1,21 @@
 import tQuantile from '@stdlib/stats-base-dists-t-quantile';
-import { lineChart } from '../../charts/lineChart.js';
-import { formatQuantity } from '../../quantities/format.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { danger, dataCaution, estimate, note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
+import { lineChart } from '../../charts/line-chart.js';
+import { formatQuantity } from '../../units/format-quantity.js';
+import { InputError } from '../../units/input-error.js';
+import { danger, dataCaution, estimate, note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
 import { amountOutput, neededField, sampleField } from './sampled-amount.js';
 
-const mean = letter('ratio', 'mean yield of a piece, in base units');
-const sd = letter('ratio', 'standard deviation of the yields, in base units');
+const mean = variable('ratio', 'mean yield of a piece, in base units');
+const sd = variable('ratio', 'standard deviation of the yields, in base units');
 const total = formula({
   symbol: 'T',
-  gives: letter('ratio', 'expected yield of further pieces, in base units'),
-  text: 'm x',
-  where: { m: letter('count', 'further pieces'), x: mean },
+  result: variable('ratio', 'expected yield of further pieces, in base units'),
+  expression: 'm x',
+  variables: { m: variable('count', 'further pieces'), x: mean },
   basis: 'definition',
 });
 const names = { length: 'a length', area: 'an area', volume: 'a volume', ratio: 'a plain number' };
@@ -23,13 +23,13 @@ const names = { length: 'a length', area: 'an area', volume: 'a volume', ratio: 
 /** Half the width of the interval for the sum of m further draws, when mean and spread come from n draws. */
 const halfWidth = formula({
   symbol: 'h',
-  gives: letter('ratio', 'half width of the prediction interval, in base units'),
-  text: 't s * sqrt(m + m^2 / n)',
-  where: {
-    t: letter('ratio', 'Student’s t'),
+  result: variable('ratio', 'half width of the prediction interval, in base units'),
+  expression: 't s * sqrt(m + m^2 / n)',
+  variables: {
+    t: variable('ratio', 'Student’s t'),
     s: sd,
-    m: letter('count', 'further pieces'),
-    n: letter('count', 'pieces in the sample'),
+    m: variable('count', 'further pieces'),
+    n: variable('count', 'pieces in the sample'),
   },
   basis: 'definition',
 });
@@ -40,7 +40,7 @@ const most = 2 ** 20;
 /** Least whole number of pieces whose total, shifted by t standard errors, reaches what is needed; Infinity beyond `most`. */
 function pieces(needed: number, x: number, s: number, n: number, t: number): number {
   const reaches = (m: number): boolean =>
-    total.of({ m, x }) + halfWidth.of({ t, s, m, n }) >= needed * (1 - 1e-12);
+    total.evaluate({ m, x }) + halfWidth.evaluate({ t, s, m, n }) >= needed * (1 - 1e-12);
   // With a negative t the bound rises only once pieces average the spread out, so a first crossing is found by doubling, then halving.
   let high = 1;
   while (!reaches(high)) {
@@ -71,43 +71,43 @@ export const pileSampling = recipe({
     sample: sampleField,
     needed: neededField,
     confidence: field.share({
-      says: 'how sure the answer shall be',
+      label: 'how sure the answer shall be',
       min: '50 %',
       max: '99.9 %',
       default: '90 %',
     }),
   },
   outputs: {
-    piecesToPull: out.count({ says: 'pieces to take apart so that the need is met with this confidence' }),
-    low: out.count({ says: 'pieces that may already do, if luck holds' }),
-    high: out.count({ says: 'pieces that it may take, if luck fails' }),
-    expected: out.count({ says: 'pieces needed at the mean yield' }),
+    piecesToPull: out.count({ label: 'pieces to take apart so that the need is met with this confidence' }),
+    low: out.count({ label: 'pieces that may already do, if luck holds' }),
+    high: out.count({ label: 'pieces that it may take, if luck fails' }),
+    expected: out.count({ label: 'pieces needed at the mean yield' }),
     meanYield: amountOutput('mean yield of a piece'),
     spread: amountOutput('standard deviation of the yields'),
     yieldLow: amountOutput('least that these pieces may give'),
     yieldHigh: amountOutput('most that these pieces may give'),
   },
   formulas: [total, halfWidth],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const { kind, values } = given.sample;
     const needed = given.needed.value;
     if (given.needed.kind !== kind)
-      throw new Refusal({
+      throw new InputError({
         field: 'needed',
-        says: `got ${names[given.needed.kind]}, takes ${names[kind]} as in the sample`,
+        message: `got ${names[given.needed.kind]}, takes ${names[kind]} as in the sample`,
       });
     const n = values.length;
     const x = values.reduce((a, b) => a + b, 0) / n;
     if (x === 0)
-      throw new Refusal({
+      throw new InputError({
         field: 'sample',
-        says: 'got a sample that yields nothing, takes at least one piece with some yield',
+        message: 'got a sample that yields nothing, takes at least one piece with some yield',
       });
     const expected = Math.ceil(needed / x - 1e-9);
     if (expected > most)
-      throw new Refusal({
+      throw new InputError({
         field: 'needed',
-        says: `got ${formatQuantity(given.needed)}, takes at most ${formatQuantity({ kind, value: most * x })}, what ${most} such pieces give`,
+        message: `got ${formatQuantity(given.needed)}, takes at most ${formatQuantity({ kind, value: most * x })}, what ${most} such pieces give`,
       });
     const s = Math.sqrt(values.reduce((a, v) => a + (v - x) ** 2, 0) / (n - 1));
     const c = given.confidence;
@@ -115,15 +115,15 @@ export const pileSampling = recipe({
     const piecesToPull = pieces(needed, x, s, n, -one);
     const high = pieces(needed, x, s, n, -two);
     if (high === Infinity)
-      throw new Refusal({
+      throw new InputError({
         field: 'sample',
-        says: `got ${n} yields that scatter too widely to promise anything at ${Number((c * 100).toFixed(1))} %; takes more pieces, or a lower confidence`,
+        message: `got ${n} yields that scatter too widely to promise anything at ${Number((c * 100).toFixed(1))} %; takes more pieces, or a lower confidence`,
       });
-    work.say(
+    trace.note(
       `Mean and standard deviation of ${n} pieces; Student’s t for ${n - 1} degrees of freedom is ${one.toFixed(3)} to one side and ${two.toFixed(3)} to both.`,
     );
-    const T = work.apply(total, { m: piecesToPull, x });
-    const h = work.apply(halfWidth, { t: two, s, m: piecesToPull, n });
+    const T = trace.evaluate(total, { m: piecesToPull, x });
+    const h = trace.evaluate(halfWidth, { t: two, s, m: piecesToPull, n });
     return {
       piecesToPull,
       low: pieces(needed, x, s, n, two),
@@ -138,7 +138,7 @@ export const pileSampling = recipe({
   limits: [
     {
       when: (g) => g.sample.values.length < 5,
-      says: 'fewer than five pieces make a wide and shaky interval: take more apart before you rely on it',
+      message: 'fewer than five pieces make a wide and shaky interval: take more apart before you rely on it',
     },
   ],
   cautions: (_given, answer) => [
@@ -160,8 +160,8 @@ export const pileSampling = recipe({
     const step = Math.max(1, Math.ceil(top / 60));
     const ms = Array.from({ length: Math.floor(top / step) + 1 }, (_, i) => i * step);
     const t = tQuantile((1 + given.confidence) / 2, n - 1);
-    const T = ms.map((m) => total.of({ m, x: answer.meanYield.value }));
-    const h = ms.map((m) => halfWidth.of({ t, s: answer.spread.value, m, n }));
+    const T = ms.map((m) => total.evaluate({ m, x: answer.meanYield.value }));
+    const h = ms.map((m) => halfWidth.evaluate({ t, s: answer.spread.value, m, n }));
     return lineChart({
       title: 'Yield of further pieces',
       subtitle: `Band: ${Number((given.confidence * 100).toFixed(1))} % prediction interval`,
@@ -179,7 +179,7 @@ export const pileSampling = recipe({
       marks: [
         {
           x: answer.piecesToPull,
-          y: total.of({ m: answer.piecesToPull, x: answer.meanYield.value }),
+          y: total.evaluate({ m: answer.piecesToPull, x: answer.meanYield.value }),
           label: `${answer.piecesToPull} pieces`,
         },
       ],

@@ -1,29 +1,29 @@
-import { lineChart } from '../../charts/lineChart.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
+import { lineChart } from '../../charts/line-chart.js';
+import { InputError } from '../../units/input-error.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
 import { curveLeft } from './flattening-loss.js';
 import { dressingFields, dressingOf } from './dressing-fields.js';
 import { roughOf, steps, totalsAt } from './pile-totals.js';
-import { salvage } from './salvage.js';
+import { salvage } from './salvage-cautions.js';
 import { dress, gives, nameOf, surveyField } from './survey.js';
 
-const dressedLetter = letter('volume', 'dressed volume');
+const dressedLetter = variable('volume', 'dressed volume');
 
 const dressedVolume = formula({
   symbol: 'V',
-  gives: dressedLetter,
-  text: 'A T',
-  where: { A: letter('area', 'face area of the dressed pieces'), T: letter('length', 'common thickness') },
+  result: dressedLetter,
+  expression: 'A T',
+  variables: { A: variable('area', 'face area of the dressed pieces'), T: variable('length', 'common thickness') },
   basis: 'geometry',
 });
 
 const yieldShare = formula({
   symbol: 'y',
-  gives: letter('share', 'yield'),
-  text: 'V / V_0',
-  where: { V: dressedLetter, V_0: letter('volume', 'volume of the pile as found') },
+  result: variable('share', 'yield'),
+  expression: 'V / V_0',
+  variables: { V: dressedLetter, V_0: variable('volume', 'volume of the pile as found') },
   basis: 'definition',
 });
 
@@ -44,59 +44,59 @@ export const pileYield = recipe({
     ...dressingFields,
   },
   outputs: {
-    commonThickness: out.length({ says: 'common thickness' }),
-    yield: out.share({ says: 'dressed volume as a share of the pile' }),
-    pieces: out.count({ says: 'dressed pieces' }),
-    usableLength: out.length({ says: 'length of the dressed pieces', unit: 'm' }),
-    area: out.area({ says: 'face area of the dressed pieces' }),
-    volume: out.volume({ says: 'dressed volume' }),
-    roughVolume: out.volume({ says: 'volume of the pile as found' }),
-    boardsLeftOut: out.count({ says: 'boards that give nothing at this thickness' }),
-    peakThickness: out.length({ says: 'thickness at which the yield peaks' }),
-    peakYield: out.share({ says: 'yield at that thickness' }),
+    commonThickness: out.length({ label: 'common thickness' }),
+    yield: out.share({ label: 'dressed volume as a share of the pile' }),
+    pieces: out.count({ label: 'dressed pieces' }),
+    usableLength: out.length({ label: 'length of the dressed pieces', unit: 'm' }),
+    area: out.area({ label: 'face area of the dressed pieces' }),
+    volume: out.volume({ label: 'dressed volume' }),
+    roughVolume: out.volume({ label: 'volume of the pile as found' }),
+    boardsLeftOut: out.count({ label: 'boards that give nothing at this thickness' }),
+    peakThickness: out.length({ label: 'thickness at which the yield peaks' }),
+    peakYield: out.share({ label: 'yield at that thickness' }),
     byGroup: out.table(
       {
-        group: out.text({ says: 'group' }),
-        boards: out.count({ says: 'boards surveyed' }),
-        thinnest: out.length({ says: 'thinnest once dressed', optional: true }),
-        pieces: out.count({ says: 'dressed pieces' }),
-        usableLength: out.length({ says: 'length of the pieces', unit: 'm' }),
-        area: out.area({ says: 'face area' }),
-        volume: out.volume({ says: 'dressed volume' }),
-        yield: out.share({ says: 'yield' }),
+        group: out.text({ label: 'group' }),
+        boards: out.count({ label: 'boards surveyed' }),
+        thinnest: out.length({ label: 'thinnest once dressed', optional: true }),
+        pieces: out.count({ label: 'dressed pieces' }),
+        usableLength: out.length({ label: 'length of the pieces', unit: 'm' }),
+        area: out.area({ label: 'face area' }),
+        volume: out.volume({ label: 'dressed volume' }),
+        yield: out.share({ label: 'yield' }),
       },
-      { says: 'By group, at the common thickness' },
+      { label: 'By group, at the common thickness' },
     ),
     byThickness: out.table(
       {
-        thickness: out.length({ says: 'common thickness' }),
-        boards: out.count({ says: 'boards that give pieces' }),
-        volume: out.volume({ says: 'dressed volume' }),
-        yield: out.share({ says: 'yield' }),
+        thickness: out.length({ label: 'common thickness' }),
+        boards: out.count({ label: 'boards that give pieces' }),
+        volume: out.volume({ label: 'dressed volume' }),
+        yield: out.share({ label: 'yield' }),
       },
-      { says: 'Thicknesses at which boards begin to drop out' },
+      { label: 'Thicknesses at which boards begin to drop out' },
     ),
   },
   formulas: [curveLeft, dressedVolume, yieldShare],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const how = dressingOf(given);
     const rows = given.boards.map((r) => dress(r, how));
     const useful = rows.filter(gives);
     if (useful.length === 0)
-      throw new Refusal({
+      throw new InputError({
         field: 'boards',
-        says: 'got no board that leaves a piece more than 1 mm thick; takes at least one: check the columns’ units, or ask for smaller pieces',
+        message: 'got no board that leaves a piece more than 1 mm thick; takes at least one: check the columns’ units, or ask for smaller pieces',
       });
     const rough = roughOf(rows);
     const total = rows.reduce((s, d) => s + d.row.count, 0);
     const thinnest = useful.reduce((a, b) => (b.thickness < a.thickness ? b : a));
     const wanted = typeof given.target === 'number' ? given.target : given.target?.thickness;
     const T = wanted ?? thinnest.thickness;
-    if (!work.silent) {
-      work.say(
+    if (!trace.silent) {
+      trace.note(
         `${rows.length} rows, ${total} boards. From each: ends and faults docked, then cup and bow planed out of the pieces, then ${Number((given.plane * 1000).toFixed(2))} mm off each face.`,
       );
-      work.say(
+      trace.note(
         wanted === undefined
           ? `The thinnest board, ${nameOf(thinnest, rows.indexOf(thinnest))}, governs the common thickness.`
           : 'The common thickness was asked for; thinner boards are left out.',
@@ -104,20 +104,20 @@ export const pileYield = recipe({
     }
     const sum = totalsAt(rows, T, how);
     if (sum.boards === 0)
-      throw new Refusal({
+      throw new InputError({
         field: 'target',
-        says: `got ${(T * 1000).toFixed(1)} mm, takes at most ${(useful.reduce((most, d) => Math.max(most, d.thickness), 0) * 1000).toFixed(1)} mm, the thickest that a board leaves`,
+        message: `got ${(T * 1000).toFixed(1)} mm, takes at most ${(useful.reduce((most, d) => Math.max(most, d.thickness), 0) * 1000).toFixed(1)} mm, the thickest that a board leaves`,
       });
-    const V = work.apply(dressedVolume, { A: sum.area, T });
+    const V = trace.evaluate(dressedVolume, { A: sum.area, T });
     const curve = steps(useful, how).map((t) => ({ t, ...totalsAt(rows, t, how) }));
     const peak = curve.reduce((a, b) => (b.volume > a.volume * (1 + 1e-12) ? b : a));
-    work.say(
+    trace.note(
       `Tried every thickness at which a board drops out (${curve.length}); between two of them the yield only rises with thickness, so the peak is one of them.`,
     );
     const groups = [...new Set(rows.map((d) => d.row.group))];
     return {
       commonThickness: T,
-      yield: work.apply(yieldShare, { V, V_0: rough }),
+      yield: trace.evaluate(yieldShare, { V, V_0: rough }),
       pieces: sum.pieces,
       usableLength: sum.length,
       area: sum.area,

@@ -1,11 +1,11 @@
 import { drawing } from '../../charts/drawing.js';
-import { Refusal } from '../../quantities/refusal.js';
-import { danger, estimate, note } from '../../recipe/caution.js';
-import { field } from '../../recipe/field.js';
-import { formula, letter } from '../../recipe/formula.js';
-import { out } from '../../recipe/output.js';
-import { recipe } from '../../recipe/recipe.js';
-import type { Work } from '../../recipe/work.js';
+import { InputError } from '../../units/input-error.js';
+import { danger, estimate, note } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { out } from '../../engine/output.js';
+import { recipe } from '../../engine/recipe.js';
+import type { Trace } from '../../engine/trace.js';
 import { nominalSides, standardSize } from './nominal-size.js';
 
 /** How a board is surfaced, in the trade's short form: S1S one side, S1E one edge, S4S all four. */
@@ -23,52 +23,52 @@ type Faces = keyof typeof faces;
 
 const inch = 0.0254;
 
-const rough = letter('length', 'rough size', { in: 'mm' });
-const off = letter('length', 'taken off each side that is planed', { in: 'mm' });
-const sides = letter('count', 'sides planed');
-const dressed = letter('length', 'dressed size', { in: 'mm' });
+const rough = variable('length', 'rough size', { unit: 'mm' });
+const off = variable('length', 'taken off each side that is planed', { unit: 'mm' });
+const sides = variable('count', 'sides planed');
+const dressed = variable('length', 'dressed size', { unit: 'mm' });
 const toDressed = formula({
   symbol: 'd',
-  gives: dressed,
-  text: 'r - n a',
-  where: { r: rough, n: sides, a: off },
+  result: dressed,
+  expression: 'r - n a',
+  variables: { r: rough, n: sides, a: off },
   basis: 'geometry',
 });
 const toRough = formula({
   symbol: 'r',
-  gives: rough,
-  text: 'd + n a',
-  where: { d: dressed, n: sides, a: off },
+  result: rough,
+  expression: 'd + n a',
+  variables: { d: dressed, n: sides, a: off },
   basis: 'geometry',
 });
 const planedAway = formula({
   symbol: 'q',
-  gives: letter('share', 'share planed away'),
-  text: '1 - (d_t / r_t) * (d_w / r_w)',
-  where: {
-    d_t: letter('length', 'dressed thickness'),
-    r_t: letter('length', 'rough thickness'),
-    d_w: letter('length', 'dressed width'),
-    r_w: letter('length', 'rough width'),
+  result: variable('share', 'share planed away'),
+  expression: '1 - (d_t / r_t) * (d_w / r_w)',
+  variables: {
+    d_t: variable('length', 'dressed thickness'),
+    r_t: variable('length', 'rough thickness'),
+    d_w: variable('length', 'dressed width'),
+    r_w: variable('length', 'rough width'),
   },
   basis: 'definition',
 });
 
-const section = (says: string) =>
+const section = (label: string) =>
   field.group(
     {
-      thickness: field.length({ says: 'thickness', above: '0 mm', max: '1 m' }),
-      width: field.length({ says: 'width', above: '0 mm', max: '3 m' }),
-      length: field.length({ says: 'length', above: '0 mm', max: '30 m', optional: true }),
+      thickness: field.length({ label: 'thickness', above: '0 mm', max: '1 m' }),
+      width: field.length({ label: 'width', above: '0 mm', max: '3 m' }),
+      length: field.length({ label: 'length', above: '0 mm', max: '30 m', optional: true }),
     },
-    { says, optional: true },
+    { label: label, optional: true },
   );
 
 /** PS 20 sizes, dry and green, of a nominal section. */
-function fromNominal(text: string, work: Work) {
+function fromNominal(text: string, trace: Trace) {
   const { thickness: t, width: w } = nominalSides(text);
-  const [a, b] = [standardSize('thickness', t, work), standardSize('width', w, work)];
-  work.say(
+  const [a, b] = [standardSize('thickness', t, trace), standardSize('width', w, trace)];
+  trace.note(
     `Nominal ${t} x ${w} in, looked up in the table of standard sizes; the nominal size is a name and not a measure.`,
   );
   return {
@@ -76,7 +76,7 @@ function fromNominal(text: string, work: Work) {
     dressedWidth: b.dry * inch,
     ...(a.green === undefined ? {} : { greenThickness: a.green * inch }),
     ...(b.green === undefined ? {} : { greenWidth: b.green * inch }),
-    planedAway: work.apply(
+    planedAway: trace.evaluate(
       planedAway,
       { d_t: a.dry * inch, r_t: t * inch, d_w: b.dry * inch, r_w: w * inch },
       'nominal section that is not there',
@@ -98,40 +98,40 @@ export const roughToDressed = recipe({
   inputs: {
     rough: section('rough size, to find the dressed one'),
     dressed: section('dressed size, to find the rough one'),
-    nominal: field.text({ says: 'nominal softwood size in inches, such as 2x4', optional: true }),
+    nominal: field.text({ label: 'nominal softwood size in inches, such as 2x4', optional: true }),
     faces: field.choice(Object.keys(faces) as [Faces, ...Faces[]], {
-      says: 'sides and edges planed: S1S one side, S1E one edge, S4S all four',
+      label: 'sides and edges planed: S1S one side, S1E one edge, S4S all four',
       default: 'S4S',
     }),
     allowances: field.group(
       {
-        face: field.length({ says: 'taken off each face', min: '0 mm', max: '50 mm', default: '2 mm' }),
-        edge: field.length({ says: 'taken off each edge', min: '0 mm', max: '50 mm', default: '3 mm' }),
-        end: field.length({ says: 'docked from each end', min: '0 mm', max: '1 m', default: '20 mm' }),
+        face: field.length({ label: 'taken off each face', min: '0 mm', max: '50 mm', default: '2 mm' }),
+        edge: field.length({ label: 'taken off each edge', min: '0 mm', max: '50 mm', default: '3 mm' }),
+        end: field.length({ label: 'docked from each end', min: '0 mm', max: '1 m', default: '20 mm' }),
       },
-      { says: 'planing allowances', default: {} },
+      { label: 'planing allowances', default: {} },
     ),
   },
   outputs: {
-    roughThickness: out.length({ says: 'rough thickness', optional: true }),
-    roughWidth: out.length({ says: 'rough width', optional: true }),
-    roughLength: out.length({ says: 'rough length', optional: true }),
-    dressedThickness: out.length({ says: 'dressed thickness' }),
-    dressedWidth: out.length({ says: 'dressed width' }),
-    dressedLength: out.length({ says: 'dressed length', optional: true }),
-    greenThickness: out.length({ says: 'thickness if dressed green', optional: true }),
-    greenWidth: out.length({ says: 'width if dressed green', optional: true }),
-    planedAway: out.share({ says: 'share of the section planed away' }),
+    roughThickness: out.length({ label: 'rough thickness', optional: true }),
+    roughWidth: out.length({ label: 'rough width', optional: true }),
+    roughLength: out.length({ label: 'rough length', optional: true }),
+    dressedThickness: out.length({ label: 'dressed thickness' }),
+    dressedWidth: out.length({ label: 'dressed width' }),
+    dressedLength: out.length({ label: 'dressed length', optional: true }),
+    greenThickness: out.length({ label: 'thickness if dressed green', optional: true }),
+    greenWidth: out.length({ label: 'width if dressed green', optional: true }),
+    planedAway: out.share({ label: 'share of the section planed away' }),
   },
   formulas: [toDressed, toRough, planedAway],
-  solve: (given, work) => {
+  solve: (given, trace) => {
     const ways = (['rough', 'dressed', 'nominal'] as const).filter((w) => given[w] !== undefined);
     if (ways.length !== 1)
-      throw new Refusal({
+      throw new InputError({
         field: ways.length === 0 ? 'rough' : (ways[1] as string),
-        says: `got ${ways.length === 0 ? 'no size' : ways.join(' and ')}, takes one of rough, dressed or nominal`,
+        message: `got ${ways.length === 0 ? 'no size' : ways.join(' and ')}, takes one of rough, dressed or nominal`,
       });
-    if (given.nominal !== undefined) return fromNominal(given.nominal, work);
+    if (given.nominal !== undefined) return fromNominal(given.nominal, trace);
     const size = (given.rough ?? given.dressed) as { thickness: number; width: number; length?: number };
     const forward = given.rough !== undefined;
     const [n, m] = faces[given.faces];
@@ -142,12 +142,12 @@ export const roughToDressed = recipe({
       value: number,
     ): number => {
       const got = forward
-        ? work.apply(toDressed, { r: value, n: count, a }, `dressed ${what}`)
-        : work.apply(toRough, { d: value, n: count, a }, `rough ${what}`);
+        ? trace.evaluate(toDressed, { r: value, n: count, a }, `dressed ${what}`)
+        : trace.evaluate(toRough, { d: value, n: count, a }, `rough ${what}`);
       if (got <= 0)
-        throw new Refusal({
+        throw new InputError({
           field: `rough.${what}`,
-          says: `got ${(value * 1000).toFixed(1)} mm, takes more than the ${(count * a * 1000).toFixed(1)} mm that dressing takes off`,
+          message: `got ${(value * 1000).toFixed(1)} mm, takes more than the ${(count * a * 1000).toFixed(1)} mm that dressing takes off`,
         });
       return got;
     };
@@ -171,7 +171,7 @@ export const roughToDressed = recipe({
       dressedThickness: d_t,
       dressedWidth: d_w,
       ...lengths,
-      planedAway: work.apply(planedAway, { d_t, r_t, d_w, r_w }),
+      planedAway: trace.evaluate(planedAway, { d_t, r_t, d_w, r_w }),
     };
   },
   cautions: (given, answer) => [

@@ -1,9 +1,9 @@
-import { formatQuantity } from '../../quantities/format.js';
-import { Quantity } from '../../quantities/quantity.js';
-import { Refusal, shown } from '../../quantities/refusal.js';
-import { attempt } from '../../quantities/attempt.js';
-import { field, makeField } from '../../recipe/field.js';
-import type { Output } from '../../recipe/output.js';
+import { formatQuantity } from '../../units/format-quantity.js';
+import { Quantity } from '../../units/quantity.js';
+import { InputError, inspectValue } from '../../units/input-error.js';
+import { tryParse } from '../../units/try-parse.js';
+import { field, makeField } from '../../engine/field.js';
+import type { Output } from '../../engine/output.js';
 
 /** What is counted up: usable length, area, volume, or plain pieces. Sample and need must be of one kind. */
 const measures = ['length', 'area', 'volume', 'ratio'] as const;
@@ -19,65 +19,65 @@ export interface Amounts {
 
 const lists = measures.map((kind) => ({
   kind,
-  list: field.list(field.quantity(kind, { says: 'usable in a piece', min: 0 }), {
-    says: '',
+  list: field.list(field.quantity(kind, { label: 'usable in a piece', min: 0 }), {
+    label: '',
     least: 2,
     most: 10_000,
   }),
 }));
 
 /** A list of amounts of one kind. */
-export const sampleField = makeField<string | readonly (string | number)[], Amounts, { says: string }>(
+export const sampleField = makeField<string | readonly (string | number)[], Amounts, { label: string }>(
   {
     kind: 'sample',
-    takes: "two or more amounts of one kind, such as '1.6 m, 1.4 m, 1.7 m' or ['0.8 m2', '0.9 m2']",
-    fits: (v) => Array.isArray(v) || typeof v === 'string',
-    show: (a) => a.values.map((value) => formatQuantity({ kind: a.kind, value })).join(', '),
+    expects: "two or more amounts of one kind, such as '1.6 m, 1.4 m, 1.7 m' or ['0.8 m2', '0.9 m2']",
+    accepts: (v) => Array.isArray(v) || typeof v === 'string',
+    format: (a) => a.values.map((value) => formatQuantity({ kind: a.kind, value })).join(', '),
     read: (v) => {
-      const refusals: Refusal[] = [];
+      const refusals: InputError[] = [];
       for (const { kind, list } of lists) {
-        const values = attempt(() => list.read(v));
-        if (!(values instanceof Refusal)) return { kind, values };
+        const values = tryParse(() => list.read(v));
+        if (!(values instanceof InputError)) return { kind, values };
         refusals.push(values);
       }
       // The kind with the fewest complaints is the one that was meant.
-      throw refusals.reduce((a, b) => (b.troubles.length < a.troubles.length ? b : a));
+      throw refusals.reduce((a, b) => (b.issues.length < a.issues.length ? b : a));
     },
   },
-  { says: 'usable yield of each piece taken apart so far' },
+  { label: 'usable yield of each piece taken apart so far' },
 );
 
 const singles = measures.map((kind) => ({
   kind,
-  one: field.quantity(kind, { says: 'still needed', above: 0 }),
+  one: field.quantity(kind, { label: 'still needed', above: 0 }),
 }));
 const takesNeed = "an amount of the sample's kind and more than nothing, such as '14 m' or '6 m2'";
 
 /** One amount, more than nothing. */
-export const neededField = makeField<string | number | Quantity, Amount, { says: string }>(
+export const neededField = makeField<string | number | Quantity, Amount, { label: string }>(
   {
     kind: 'amount',
-    takes: takesNeed,
-    fits: (v) => typeof v === 'string' || typeof v === 'number' || v instanceof Quantity,
-    show: formatQuantity,
+    expects: takesNeed,
+    accepts: (v) => typeof v === 'string' || typeof v === 'number' || v instanceof Quantity,
+    format: formatQuantity,
     read: (v) => {
       for (const { kind, one } of singles) {
-        const value = attempt(() => one.read(v));
-        if (!(value instanceof Refusal)) return { kind, value };
+        const value = tryParse(() => one.read(v));
+        if (!(value instanceof InputError)) return { kind, value };
       }
-      throw new Refusal(`got ${shown(v)}, takes ${takesNeed}`);
+      throw new InputError(`got ${inspectValue(v)}, takes ${takesNeed}`);
     },
   },
-  { says: 'usable yield still needed, beyond what the sample gave' },
+  { label: 'usable yield still needed, beyond what the sample gave' },
 );
 
 /** An amount as an answer: a quantity, or a plain number where plain pieces were counted. */
-export const amountOutput = (says: string): Output<Amount, Quantity | number, false> => ({
+export const amountOutput = (label: string): Output<Amount, Quantity | number, false> => ({
   kind: 'amount',
-  says,
+  label: label,
   optional: false,
   wrap: (a) => (a.kind === 'ratio' ? a.value : new Quantity(a.kind, a.value)),
-  show: (a) => {
+  format: (a) => {
     const metric = formatQuantity(a);
     const inch = formatQuantity(a, { system: 'inch' });
     return { metric, inch: inch === metric ? '' : inch };

@@ -1,45 +1,45 @@
-import { field } from '../../recipe/field.js';
-import type { Read } from '../../recipe/field.js';
-import { tableField } from '../../recipe/table.js';
-import { Refusal, type Trouble } from '../../quantities/refusal.js';
+import { field } from '../../engine/field.js';
+import type { Parsed } from '../../engine/field.js';
+import { tableField } from '../../engine/table-field.js';
+import { InputError, type Issue } from '../../units/input-error.js';
 import { curveLeft } from './flattening-loss.js';
 
 const columns = {
-  name: field.text({ says: 'mark chalked on the board', optional: true }),
-  group: field.text({ says: 'what it was: rafter, floorboard', default: 'all' }),
-  count: field.count({ says: 'boards like this one', min: 1, max: 100_000, default: 1 }),
-  length: field.length({ says: 'length as found', above: '0 mm', max: '30 m' }),
-  width: field.length({ says: 'width as found', above: '0 mm', max: '3 m' }),
-  thickness: field.length({ says: 'thickness as found, at its thinnest', above: '0 mm', max: '500 mm' }),
+  name: field.text({ label: 'mark chalked on the board', optional: true }),
+  group: field.text({ label: 'what it was: rafter, floorboard', default: 'all' }),
+  count: field.count({ label: 'boards like this one', min: 1, max: 100_000, default: 1 }),
+  length: field.length({ label: 'length as found', above: '0 mm', max: '30 m' }),
+  width: field.length({ label: 'width as found', above: '0 mm', max: '3 m' }),
+  thickness: field.length({ label: 'thickness as found, at its thinnest', above: '0 mm', max: '500 mm' }),
   endLoss: field.length({
-    says: 'docked at the two ends together',
+    label: 'docked at the two ends together',
     min: '0 mm',
     max: '30 m',
     default: '0 mm',
   }),
   faultLength: field.length({
-    says: 'cut out between the ends in all: nail zones, knots, notches',
+    label: 'cut out between the ends in all: nail zones, knots, notches',
     min: '0 mm',
     max: '30 m',
     default: '0 mm',
   }),
-  faults: field.count({ says: 'places where a fault is cut out', min: 0, max: 1000, optional: true }),
+  faults: field.count({ label: 'places where a fault is cut out', min: 0, max: 1000, optional: true }),
   cup: field.length({
-    says: 'gap under a straightedge across the width',
+    label: 'gap under a straightedge across the width',
     min: '0 mm',
     max: '300 mm',
     default: '0 mm',
   }),
-  bow: field.length({ says: 'gap under a line along the length', min: '0 mm', max: '2 m', default: '0 mm' }),
+  bow: field.length({ label: 'gap under a line along the length', min: '0 mm', max: '2 m', default: '0 mm' }),
 } as const;
 
-export type SurveyRow = Read<typeof columns>;
+export type SurveyRow = Parsed<typeof columns>;
 
-/** What cannot be right about a row, though each of its cells could be. @throws Refusal */
+/** What cannot be right about a row, though each of its cells could be. @throws InputError */
 function checkRow(r: SurveyRow): void {
   const mm = (m: number): string => `${Number((m * 1000).toFixed(1))} mm`;
-  const troubles: Trouble[] = [];
-  const at = (field: string, says: string): void => void troubles.push({ field, says });
+  const issues: Issue[] = [];
+  const at = (field: string, label: string): void => void issues.push({ field, message: label });
   if (r.endLoss + r.faultLength > r.length * (1 + 1e-12))
     at(
       'endLoss',
@@ -59,12 +59,12 @@ function checkRow(r: SurveyRow): void {
       'faults',
       `got 0 places and ${mm(r.faultLength)} to cut out; takes at least 1 place, or no fault length`,
     );
-  if (troubles.length > 0) throw new Refusal(troubles);
+  if (issues.length > 0) throw new InputError(issues);
 }
 
 /** The survey of a pile: a list of rows, a data frame or a CSV file; columns are named and may carry their unit. */
 export const surveyField = tableField(columns, {
-  says: 'survey of the pile, a row for each size and state of board',
+  label: 'survey of the pile, a row for each size and state of board',
   row: checkRow,
 });
 
@@ -107,8 +107,8 @@ export function dress(row: SurveyRow, how: Dressing): Dressed {
   const pieceLength = l ?? clear;
   const pieceWidth = w ?? row.width - j;
   // Cup and bow are planed out of the cut pieces, not of the whole board.
-  const cup = curveLeft.of({ d: row.cup, a: w === undefined ? row.width : w + j, A: row.width });
-  const bow = curveLeft.of({ d: row.bow, a: pieceLength, A: row.length });
+  const cup = curveLeft.evaluate({ d: row.cup, a: w === undefined ? row.width : w + j, A: row.width });
+  const bow = curveLeft.evaluate({ d: row.bow, a: pieceLength, A: row.length });
   const flat = row.thickness - cup - bow;
   const thickness = flat - 2 * how.plane;
   return { row, stretches, along: perStretch * stretches, across, pieceLength, pieceWidth, flat, thickness };

@@ -108,8 +108,8 @@ export async function drive(folder, faults, testFiles, say) {
         writeFileSync(env.FAULTS_TESTS, JSON.stringify(tests));
       }
       if (ordered.length === 0) return;
-      // Laws and hostile inputs take their time and seldom tell more here.
-      const short = ordered.filter((file) => !/^tests\/(laws|hostile)\//.test(file));
+      // Laws and malformed inputs take their time and seldom tell more here.
+      const short = ordered.filter((file) => !/^tests\/(properties|fuzz)\//.test(file));
       const stopped = await run(folder, short.length > 0 ? short : ordered, env, undefined, 180_000);
       if (stopped === 'out of time') seen.end.set(f.id, 'out of time');
       else if (stopped !== 0) seen.end.set(f.id, 'noticed');
@@ -186,7 +186,7 @@ function tail(log, size) {
 
 /** What the log of a test file tells, put into `seen`. */
 export function readLog(file, log, seen) {
-  if (parse(log).length === 0) seen.broken.push({ test: `${file}#`, says: 'no test of it could be run' });
+  if (parse(log).length === 0) seen.broken.push({ test: `${file}#`, label: 'no test of it could be run' });
   for (const e of parse(log)) {
     if (e.does === 'import') for (const f of e.faults) mapSet(seen.loads, f).add(file);
     else if (e.does === 'test') {

@@ -11,7 +11,7 @@ export function keep(name, part, faults, aside, seen, printed) {
   const survivors = [];
   const pictures = { tried: 0, noticed: 0, survivors: [] };
   const explained = [];
-  const told = join(root, 'tests/proof/survivors', `${name}.json`);
+  const told = join(root, 'tests/proof/surviving-mutants', `${name}.json`);
   const reasons = existsSync(told) ? JSON.parse(readFileSync(told, 'utf8')) : [];
   for (const f of faults) {
     const end = seen.end.get(f.id);

@@ -76,8 +76,8 @@ export function withFormulaFaults(name, content, number) {
 /** Lets the copy's `formula`, and what is compiled from a row of formulas, take the text that is awake. */
 export function switchFormulas(folder) {
   for (const [name, what, added] of [
-    ['src/recipe/formula.ts', 'formula', switching],
-    ['src/recipe/compile.ts', 'compileSteps', switchingSteps],
+    ['src/engine/formula.ts', 'formula', switching],
+    ['src/engine/compile-steps.ts', 'compileSteps', switchingSteps],
   ]) {
     const file = join(folder, name);
     const text = readFileSync(file, 'utf8');

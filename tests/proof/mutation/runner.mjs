@@ -85,7 +85,7 @@ export default class FaultRunner extends TestRunner {
     try {
       await run();
     } catch (error) {
-      this.say({ does: 'broken', test: name, says: String(error?.message ?? error).slice(0, 300) });
+      this.say({ does: 'broken', test: name, label: String(error?.message ?? error).slice(0, 300) });
       throw error;
     } finally {
       ns.currentTestId = '-';
@@ -133,7 +133,7 @@ export default class FaultRunner extends TestRunner {
     const clean = await this.again(test, run, undefined, limit);
     if (clean.failed) {
       // What the fault left behind spoils this process: whoever drives it starts another, and tries the fault alone.
-      this.say({ does: 'spoilt', test: name, fault, says: clean.says });
+      this.say({ does: 'spoilt', test: name, fault, label: clean.label });
       await new Promise((_, no) => setTimeout(() => no(new Error('not stopped')), 60_000));
     }
     if (!(await this.again(test, run, fault, limit)).failed) {
@@ -152,7 +152,7 @@ export default class FaultRunner extends TestRunner {
     const cleanups = [];
     let failed = false;
     let outOfTime = false;
-    let says;
+    let label;
     this.forget();
     ns.hitCount = 0;
     ns.hitLimit = limit;
@@ -165,7 +165,7 @@ export default class FaultRunner extends TestRunner {
       this.onAfterTryTask(test);
     } catch (error) {
       failed = true;
-      says = String(error?.message ?? error).slice(0, 300);
+      label = String(error?.message ?? error).slice(0, 300);
       outOfTime = /timed out in/.test(error?.message);
     }
     ns.activeMutant = undefined;
@@ -174,6 +174,6 @@ export default class FaultRunner extends TestRunner {
     for (const s of suites.reverse())
       for (const hook of TestRunner.getSuiteHooks(s).afterEach) await hook(test.context, s);
     for (const c of cleanups) if (typeof c === 'function') await c();
-    return { failed, outOfTime, hits, says };
+    return { failed, outOfTime, hits, label };
   }
 }

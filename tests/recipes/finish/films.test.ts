@@ -4,10 +4,10 @@ import { gritSequence } from '../../../src/recipes/finish/grit-sequence.js';
 import { grits } from '../../../src/recipes/finish/grit.js';
 import { thinnedVoc } from '../../../src/recipes/finish/thinned-voc.js';
 import { thinToSolids } from '../../../src/recipes/finish/thin-to-solids.js';
-import { barsOf, barTitle, linesOf, marksOf, pointsOf, titlesOf } from '../chartData.js';
+import { barsOf, barTitle, linesOf, marksOf, pointsOf, titlesOf } from '../chart-data.js';
 import { fieldsOf, refusalOf } from '../refused.js';
 
-const says = (r: { cautions: readonly { text: string }[] }, text: string): boolean =>
+const text = (r: { cautions: readonly { text: string }[] }, text: string): boolean =>
   r.cautions.some((c) => c.text.includes(text));
 const close = (v: number, digits = 9) => expect.closeTo(v, digits) as number;
 
@@ -20,13 +20,13 @@ describe('a film by hand', () => {
     expect(r.coverage.in('m2/L')).toEqual(close(12));
     // A square metre takes 3 / 12 L.
     expect(r.perArea.in('mL')).toEqual(close(250));
-    expect(r.workings.some((w) => w.says.includes('its share of the film wanted'))).toBe(false);
+    expect(r.workings.some((w) => w.text.includes('its share of the film wanted'))).toBe(false);
   });
 
   it('wanted is shared among the coats, one or several', () => {
     const r = filmBuild({ volumeSolids: '42 %', targetFilm: '105 um', coats: 3 });
     expect([r.wetFilm.in('um'), r.coverage.in('m2/L')]).toEqual([close(1000 / 12), close(12)]);
-    const told = (coats: number) => filmBuild({ volumeSolids: '42 %', targetFilm: '105 um', coats }).workings.map((w) => w.says).join(); // prettier-ignore
+    const told = (coats: number) => filmBuild({ volumeSolids: '42 %', targetFilm: '105 um', coats }).workings.map((w) => w.text).join(); // prettier-ignore
     expect(told(3)).toContain('One of 3 coats gives');
     expect(told(1)).toContain('One of 1 coat gives');
     expect(filmBuild({ volumeSolids: '50 %', wetFilm: '100 um' }).dryPerCoat.in('um')).toEqual(close(50));
@@ -77,10 +77,10 @@ describe('solids by hand', () => {
 
   it('below a tenth takes more coats', () => {
     const thin = (target: string) =>
-      says(thinToSolids({ volumeSolids: '42 %', target }), 'several more coats');
+      text(thinToSolids({ volumeSolids: '42 %', target }), 'several more coats');
     expect([thin('10.1 %'), thin('9.9 %')]).toEqual([false, true]);
     // 20 % thinned one to one is a tenth to the last digit: not below it.
-    expect(says(thinToSolids({ volumeSolids: '20 %', thinnerParts: 1 }), 'several more coats')).toBe(false);
+    expect(text(thinToSolids({ volumeSolids: '20 %', thinnerParts: 1 }), 'several more coats')).toBe(false);
   });
 
   it('are drawn to twice the thinner, or to one part', () => {
@@ -128,7 +128,7 @@ describe('VOC by hand', () => {
   });
 
   it('tells that the thinner is taken to evaporate whole, where it is added and not said otherwise', () => {
-    const told = (more: object) => says(thinnedVoc({ voc: '350 g/L', ...more } as never), 'evaporate whole');
+    const told = (more: object) => text(thinnedVoc({ voc: '350 g/L', ...more } as never), 'evaporate whole');
     expect([told({ thinnerParts: 0.1 }), told({ thinnerParts: 0 }), told({ thinnerParts: 0.1, thinnerVoc: '700 g/L' })]).toEqual([true, false, false]); // prettier-ignore
   });
 
@@ -158,9 +158,9 @@ describe('grits by hand', () => {
     expect(r.steps.map((s) => s.grain.in('um'))).toEqual([201, 125, 100, 68].map((v) => close(v, 6)));
     expect(r.steps.map((s) => s.finer)).toEqual([undefined, close(201 / 125), close(1.25), close(100 / 68)]);
     expect([r.count, r.largestStep]).toEqual([4, close(201 / 125)]);
-    expect(r.workings.map((w) => w.says).join()).toMatch(/4 grits out of the 6 from P80 to P220/);
+    expect(r.workings.map((w) => w.text).join()).toMatch(/4 grits out of the 6 from P80 to P220/);
     // log(201 / 68) / log(1.8) = 1.84: no sequence does with less than two steps. P120 to P150 is a step of 1.25 just so.
-    const least = (x: typeof r): string => x.workings.map((w) => (w.kind === 'formula' && w.says.includes('no sequence can go below') ? w.numbersPlain : '')).join(''); // prettier-ignore
+    const least = (x: typeof r): string => x.workings.map((w) => (w.kind === 'formula' && w.text.includes('no sequence can go below') ? w.numbersPlain : '')).join(''); // prettier-ignore
     expect(least(r)).toMatch(/= 2$/);
     expect(least(gritSequence({ from: 'P120', to: 'P150', stepRatio: 1.25 }))).toMatch(/= 1$/);
   });
@@ -168,7 +168,7 @@ describe('grits by hand', () => {
   it('one grit is a sequence, and its largest step is one', () => {
     const r = gritSequence({ from: 'P120', to: 'P120' });
     expect([r.grades, r.count, r.largestStep]).toEqual(['P120', 1, 1]);
-    expect(r.workings.some((w) => w.says.includes('no sequence can go below'))).toBe(false);
+    expect(r.workings.some((w) => w.text.includes('no sequence can go below'))).toBe(false);
     expect(refusalOf(() => gritSequence({ from: 'P120', to: 'P100' })).message).toMatch(/to: got P100, coarser than P120; takes P120 or a finer grit/); // prettier-ignore
   });
 
@@ -198,20 +198,20 @@ describe('grits by hand', () => {
     for (const v of [[80], [], new Date(80)]) expect(fieldsOf(() => from.read(v))).toEqual(['']);
     for (const v of ['coarse', null, {}, '8'])
       expect(refusalOf(() => from.read(v)).message).not.toMatch(/nearest/);
-    expect([80, 'P80', null, {}, true].map((v) => from.fits(v))).toEqual([true, true, false, false, false]);
-    expect(from.show(from.read(80))).toBe('P80');
+    expect([80, 'P80', null, {}, true].map((v) => from.accepts(v))).toEqual([true, true, false, false, false]);
+    expect(from.format(from.read(80))).toBe('P80');
     const sizes = grits().map((g) => g.size);
     expect(sizes).toEqual([...sizes].sort((a, b) => b - a));
   });
 
   it('past P220 gain little under a film', () => {
-    const told = (to: number) => says(gritSequence({ from: 80, to }), 'little to gain past P220');
+    const told = (to: number) => text(gritSequence({ from: 80, to }), 'little to gain past P220');
     expect([told(220), told(240)]).toEqual([false, true]);
   });
 
   it('recalled sizes are told of, as far as they are used', () => {
     const memory = grits().filter((g) => g.row.read === 'memory').map((g) => g.name); // prettier-ignore
-    const told = (from: string, to: string) => says(gritSequence({ from, to, stepRatio: 4 }), 'from memory');
+    const told = (from: string, to: string) => text(gritSequence({ from, to, stepRatio: 4 }), 'from memory');
     for (const g of memory) expect(told(g, g)).toBe(true);
     const printed = grits().find((g) => g.row.read === 'text')!.name;
     expect(told(printed, printed)).toBe(false);

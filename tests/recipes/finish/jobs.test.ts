@@ -1,17 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { methods } from '../../../src/recipes/finish/application-loss.js';
 import { printedCoverages } from '../../../src/recipes/finish/coverage.js';
-import { agentsIn, finishDangers } from '../../../src/recipes/finish/dangers.js';
+import { agentsIn, finishDangers } from '../../../src/recipes/finish/hazards.js';
 import { finishQuantity } from '../../../src/recipes/finish/finish-quantity.js';
-import { tableRows } from '../../../src/timber/tables.js';
-import { barsOf, titleOf } from '../chartData.js';
+import { tableRows } from '../../../src/materials/data-tables.js';
+import { barsOf, titleOf } from '../chart-data.js';
 
-const says = (r: { cautions: readonly { text: string }[] }, text: string): boolean =>
+const mentions = (r: { cautions: readonly { text: string }[] }, text: string): boolean =>
   r.cautions.some((c) => c.text.includes(text));
 const close = (v: number, digits = 9) => expect.closeTo(v, digits) as number;
 const job = { surfaces: ['3 m2'], coats: 2, coverage: '12 m2/L' };
-const told = (r: { workings: readonly { says: string }[] }): string =>
-  r.workings.map((w) => w.says).join('; ');
+const told = (r: { workings: readonly { text: string }[] }): string =>
+  r.workings.map((w) => w.text).join('; ');
 
 describe('faces of a piece by hand', () => {
   // 2 m x 0.5 m x 0.1 m: top 1 m2, edges 2 x 0.1 x 2.5 = 0.5 m2.
@@ -38,10 +38,10 @@ describe('faces of a piece by hand', () => {
   });
 
   it('left bare below, may cup', () => {
-    const bare = (faces: 'all' | 'top' | 'top and edges' | 'top and bottom') => says(finishQuantity({ ...job, surfaces: [{ length: '1 m', width: '1 m', thickness: '1 m', faces }] }), 'can cup'); // prettier-ignore
+    const bare = (faces: 'all' | 'top' | 'top and edges' | 'top and bottom') => mentions(finishQuantity({ ...job, surfaces: [{ length: '1 m', width: '1 m', thickness: '1 m', faces }] }), 'can cup'); // prettier-ignore
     expect([bare('all'), bare('top'), bare('top and edges'), bare('top and bottom')]).toEqual([false, true, true, false]); // prettier-ignore
-    expect(says(finishQuantity(job), 'can cup')).toBe(false);
-    expect(says(finishQuantity({ ...job, surfaces: { length: '1 m', width: '1 m', thickness: '1 m', faces: 'top' } }), 'can cup')).toBe(true); // prettier-ignore
+    expect(mentions(finishQuantity(job), 'can cup')).toBe(false);
+    expect(mentions(finishQuantity({ ...job, surfaces: { length: '1 m', width: '1 m', thickness: '1 m', faces: 'top' } }), 'can cup')).toBe(true); // prettier-ignore
   });
 });
 
@@ -111,7 +111,7 @@ describe('a job by hand', () => {
   });
 
   it('warns by the name of the finish, and of all where it has none', () => {
-    const rags = (more: object) => says(finishQuantity({ ...job, ...more } as never), 'rags wet');
+    const rags = (more: object) => mentions(finishQuantity({ ...job, ...more } as never), 'rags wet');
     expect([rags({}), rags({ finish: 'oil varnish' }), rags({ finish: 'acrylic' })]).toEqual([
       true,
       true,
@@ -120,7 +120,7 @@ describe('a job by hand', () => {
   });
 
   it('reminds of loss not counted and of thin films', () => {
-    const at = (more: object, text: string) => says(finishQuantity({ ...job, ...more } as never), text);
+    const at = (more: object, text: string) => mentions(finishQuantity({ ...job, ...more } as never), text);
     expect([at({}, 'no loss was counted'), at({ loss: '0 %' }, 'no loss was counted'), at({ method: 'HVLP spray' }, 'no loss was counted')]).toEqual([true, false, false]); // prettier-ignore
     expect([at({}, 'thinner film'), at({ thinnerParts: 0.1 }, 'thinner film')]).toEqual([false, true]);
   });
@@ -130,7 +130,7 @@ describe('a job by hand', () => {
     // The table's rows: 3.7 m² a litre of a penetrating stain, 17 of gloss paint.
     expect([low.amount, high.amount]).toEqual([close(3700), close(17_000)]);
     expect([low.text, high.text]).toEqual(['3.7 m²/L (penetrating stain, new smooth wood)', '17 m²/L (gloss paint)']); // prettier-ignore
-    const odd = (coverage: string) => says(finishQuantity({ ...job, coverage }), 'look at the tin again');
+    const odd = (coverage: string) => mentions(finishQuantity({ ...job, coverage }), 'look at the tin again');
     expect(['3.7 m2/L', '3.69 m2/L', '17 m2/L', '17.1 m2/L'].map(odd)).toEqual([false, true, false, true]);
   });
 

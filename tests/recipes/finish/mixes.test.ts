@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { Quantity } from '../../../src/quantities/quantity.js';
+import { Quantity } from '../../../src/units/quantity.js';
 import { shellacCut } from '../../../src/recipes/finish/shellac-cut.js';
 import { thinningRatio } from '../../../src/recipes/finish/thinning-ratio.js';
-import { barsOf, barTitle, marksOf, pointsOf, titleOf, titlesOf } from '../chartData.js';
+import { barsOf, barTitle, marksOf, pointsOf, titleOf, titlesOf } from '../chart-data.js';
 import { fieldsOf, refusalOf } from '../refused.js';
 
 const parts = { oil: 2, varnish: 1, spirit: 1 };
-const says = (r: { cautions: readonly { text: string }[] }, text: string): boolean =>
+const text = (r: { cautions: readonly { text: string }[] }, text: string): boolean =>
   r.cautions.some((c) => c.text.includes(text));
 const close = (v: number, digits = 9) => expect.closeTo(v, digits) as number;
 
@@ -25,10 +25,10 @@ describe('an amount as it is written', () => {
   });
 
   it('may be text, a quantity or what a quantity is made of, and nothing else', () => {
-    for (const v of ['x', new Quantity('mass', 2), { value: 2, unit: 'L' }]) expect(batch.fits(v)).toBe(true);
+    for (const v of ['x', new Quantity('mass', 2), { value: 2, unit: 'L' }]) expect(batch.accepts(v)).toBe(true);
     for (const v of [5, null, undefined, true, {}, { value: 2 }, { unit: 'L' }])
-      expect(batch.fits(v)).toBe(false);
-    expect(batch.show({ kind: 'mass', value: 0.5 })).toMatch(/^500 g/);
+      expect(batch.accepts(v)).toBe(false);
+    expect(batch.format({ kind: 'mass', value: 0.5 })).toMatch(/^500 g/);
   });
 });
 
@@ -43,7 +43,7 @@ describe('a mix by hand', () => {
     // One of spirit to three others is a third added, a quarter of the mix.
     expect([r.thinnerAdded?.value, r.thinnerShare?.value]).toEqual([close(1 / 3), close(0.25)]);
     expect([r.limiting, r.left, r.toBuy]).toEqual([undefined, undefined, undefined]);
-    expect(r.workings.map((w) => w.says).join()).toMatch(/oil 2 \+ varnish 1 \+ spirit 1: 4 parts in all, by volume.*20 % of spirit to a tin/); // prettier-ignore
+    expect(r.workings.map((w) => w.text).join()).toMatch(/oil 2 \+ varnish 1 \+ spirit 1: 4 parts in all, by volume.*20 % of spirit to a tin/); // prettier-ignore
   });
 
   it('of one part alone has no thinner', () => {
@@ -72,7 +72,7 @@ describe('a mix by hand', () => {
     // By weight alike: a kilogram of oil at two parts is 500 g a part, and two kilograms in all.
     const heavy = thinningRatio({ parts, have: { oil: '1 kg' } });
     expect(heavy.total.in('kg')).toEqual(close(2));
-    const lines = (x: typeof r): string => x.workings.map((w) => (w.kind === 'formula' ? `${w.says}: ${w.numbersPlain}` : '')).join('; '); // prettier-ignore
+    const lines = (x: typeof r): string => x.workings.map((w) => (w.kind === 'formula' ? `${w.text}: ${w.numbersPlain}` : '')).join('; '); // prettier-ignore
     expect(lines(heavy)).toMatch(/what one part could be: u = 1000 g \/ 2 = 500 g.*oil to weigh: /);
     expect(lines(r)).toMatch(/what one part could be: u = 1000 mL \/ 2 = 500 mL.*oil to pour: /);
     // Two that run out together: the first is named.
@@ -102,7 +102,7 @@ describe('a mix by hand', () => {
     // By volume: (2 x 0.9 + 0.9 + 0.8) / 4 = 0.875 kg/L, so 1.75 kg are 2 L.
     const litres = thinningRatio({ parts, by: 'volume', batch: '1.75 kg', densities });
     expect(litres.total.in('L')).toEqual(close(2));
-    expect(litres.workings.map((w) => w.says).join()).toMatch(
+    expect(litres.workings.map((w) => w.text).join()).toMatch(
       /Density of the mix, from its parts: 875 kg\/m³/,
     );
     // By mass: 4 / (2 / 0.9 + 1 / 0.9 + 1 / 0.8) = 0.8727 kg/L.
@@ -125,15 +125,15 @@ describe('a mix by hand', () => {
     expect(kind({ batch: '1 kg', by: 'mass' })).toBe('mass');
     expect(
       thinningRatio({ parts, batch: '1 kg' })
-        .workings.map((w) => w.says)
+        .workings.map((w) => w.text)
         .join(),
     ).toMatch(/by mass/);
   });
 
   it('warns of hardeners, which are no thinners', () => {
-    for (const name of ['hardener', 'Part B', 'catalyst']) expect(says(thinningRatio({ parts: { resin: 2, [name]: 1 }, batch: '1 L' }), 'a hardener is not a thinner')).toBe(true); // prettier-ignore
-    expect(says(thinningRatio({ parts, batch: '1 L' }), 'a hardener is not a thinner')).toBe(false);
-    expect(says(thinningRatio({ parts, batch: '1 L' }), 'nothing can be mixed')).toBe(false);
+    for (const name of ['hardener', 'Part B', 'catalyst']) expect(text(thinningRatio({ parts: { resin: 2, [name]: 1 }, batch: '1 L' }), 'a hardener is not a thinner')).toBe(true); // prettier-ignore
+    expect(text(thinningRatio({ parts, batch: '1 L' }), 'a hardener is not a thinner')).toBe(false);
+    expect(text(thinningRatio({ parts, batch: '1 L' }), 'nothing can be mixed')).toBe(false);
   });
 
   it('is drawn in the unit of its size', () => {
@@ -166,8 +166,8 @@ describe('a cut of shellac by hand', () => {
     expect(cut.read(new Quantity('concentration', 240) as never)).toBeCloseTo(240, 9);
     expect([grams(0.05), grams(10)]).toEqual([close(0.05 * lb), close(10 * lb)]);
     for (const v of [0.0499, 10.01, NaN, -1, '2 m', 'two', '5 g/L', '1300 g/L', null, {}, []]) expect(fieldsOf(() => grams(v as never))).toEqual(['']); // prettier-ignore
-    expect([2, '2', null, {}, true].map((v) => cut.fits(v))).toEqual([true, true, false, false, false]);
-    expect(cut.show(2 * lb)).toMatch(/^239\.7 g\/L.*\(2 lb\/gal\)$/);
+    expect([2, '2', null, {}, true].map((v) => cut.accepts(v))).toEqual([true, true, false, false, false]);
+    expect(cut.format(2 * lb)).toMatch(/^239\.7 g\/L.*\(2 lb\/gal\)$/);
   });
 
   it('takes flakes for alcohol, or alcohol for flakes, and makes more than the alcohol', () => {

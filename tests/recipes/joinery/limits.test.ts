@@ -1,6 +1,6 @@
 // Each limit of a joint just below, at and just above it, and answers reckoned by hand.
 import { describe, expect, it } from 'vitest';
-import { Quantity } from '../../../src/quantities/quantity.js';
+import { Quantity } from '../../../src/units/quantity.js';
 import { angledRail } from '../../../src/recipes/joinery/angled-rail.js';
 import { biscuitSpacing } from '../../../src/recipes/joinery/biscuit-spacing.js';
 import { halfLap } from '../../../src/recipes/joinery/half-lap.js';

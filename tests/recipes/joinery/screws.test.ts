@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { Quantity } from '../../../src/quantities/quantity.js';
+import { Quantity } from '../../../src/units/quantity.js';
 import { screwHold } from '../../../src/recipes/joinery/screw-hold.js';
 import { drillOf, pilotRow } from '../../../src/recipes/joinery/screw-size.js';
-import { findSpecies } from '../../../src/timber/species.js';
-import { outlines, rectangles, text } from '../drawnShapes.js';
+import { findSpecies } from '../../../src/materials/species.js';
+import { outlines, rectangles, text } from '../drawn-shapes.js';
 
 const hold = (more: object) =>
   screwHold({ specificGravity: 0.5, diameter: '#8', penetration: '1 in', ...more } as never);
@@ -141,9 +141,9 @@ describe('limits', () => {
     expect(() => hold({ diameter })).toThrow(/diameter: got .*takes a diameter of 1 to 25 mm .*#24/);
   });
   it('shows a shank in both measures', () => {
-    expect(screwHold.inputs.diameter.show(0.005)).toMatch(/^5 mm \(.*in\)$/);
-    expect(screwHold.inputs.diameter.fits('#8')).toBe(true);
-    expect(screwHold.inputs.diameter.fits(['#8'])).toBe(false);
+    expect(screwHold.inputs.diameter.format(0.005)).toMatch(/^5 mm \(.*in\)$/);
+    expect(screwHold.inputs.diameter.accepts('#8')).toBe(true);
+    expect(screwHold.inputs.diameter.accepts(['#8'])).toBe(false);
   });
 });
 

@@ -75,7 +75,7 @@ describe('layerCount', () => {
       glueUps: 3,
     });
     expect([a.layers, a.finalThickness.in('mm')]).toEqual([4, 74]);
-    expect(a.workings.some((w) => /^One planed board/.test(w.says))).toBe(false);
+    expect(a.workings.some((w) => /^One planed board/.test(w.text))).toBe(false);
   });
 
   it('neither glues nor flattens one board that is thick enough', () => {
@@ -87,21 +87,21 @@ describe('layerCount', () => {
     });
     expect([a.layers, a.finalThickness.in('mm'), a.spare.in('mm')]).toEqual([1, 20, 0]);
     expect(a.cautions.some((c) => /balanced/.test(c.text))).toBe(false);
-    expect(a.workings.some((w) => /^One planed board reaches the thickness/.test(w.says))).toBe(true);
+    expect(a.workings.some((w) => /^One planed board reaches the thickness/.test(w.text))).toBe(true);
   });
 
   it('warns of timber that goes to shavings past half a layer, and of an unbalanced slab where there are layers', () => {
-    const says = (topThickness: string) =>
+    const text = (topThickness: string) =>
       layerCount({ topThickness, stripThickness: '20 mm', planePerFace: '0 mm', flattenPerGlueUp: '0 mm' })
         .cautions.map((c) => c.text)
         .join('\n');
     // Three layers of 20 mm: 10 mm to spare is half of one.
-    expect(says('50 mm')).not.toMatch(/would go to shavings/);
-    expect(says('49.9 mm')).toMatch(
+    expect(text('50 mm')).not.toMatch(/would go to shavings/);
+    expect(text('49.9 mm')).toMatch(
       /10\.1 mm would go to shavings: plane each layer to 16\.6 mm, or see whether 2 thicker/,
     );
-    expect(says('50 mm')).toMatch(/same above and below its middle/);
-    expect(says('20 mm')).not.toMatch(/same above and below/);
+    expect(text('50 mm')).toMatch(/same above and below its middle/);
+    expect(text('20 mm')).not.toMatch(/same above and below/);
   });
 
   it('names the middle: a layer of an odd number, a glue line of an even one, the board itself', () => {
@@ -156,11 +156,11 @@ describe('stripCount at its limits', () => {
   it('says how the slabs are counted, and what the trim is for, only where there are several', () => {
     const one = stripCount({ ...good, machineWidth: '1 m' });
     const two = stripCount({ ...good, machineWidth: '500 mm' });
-    const says = (r: typeof one) =>
-      [...r.workings.map((w) => w.says), ...r.cautions.map((c) => c.text)].join('\n');
-    expect(says(two)).toMatch(
+    const text = (r: typeof one) =>
+      [...r.workings.map((w) => w.text), ...r.cautions.map((c) => c.text)].join('\n');
+    expect(text(two)).toMatch(
       /At most 50 strips pass the thicknesser together, so 2 slabs[\s\S]*jointed once more/,
     );
-    expect(says(one)).not.toMatch(/pass the thicknesser together|jointed once more/);
+    expect(text(one)).not.toMatch(/pass the thicknesser together|jointed once more/);
   });
 });

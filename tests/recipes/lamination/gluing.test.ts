@@ -12,11 +12,11 @@ import {
   printedSpread,
   timberKinds,
   weakerHand,
-} from '../../../src/recipes/lamination/gluing.js';
+} from '../../../src/recipes/lamination/gluing-data.js';
 
 const texts = (r: { cautions: readonly { text: string }[] }) => r.cautions.map((c) => c.text).join('\n');
-const remarks = (r: { workings: readonly { kind: string; says: string }[] }) =>
-  r.workings.flatMap((w) => (w.kind === 'remark' ? [w.says] : [])).join('\n');
+const remarks = (r: { workings: readonly { kind: string; text: string }[] }) =>
+  r.workings.flatMap((w) => (w.kind === 'remark' ? [w.text] : [])).join('\n');
 const near = (got: number | undefined, wanted: number) => expect((got as number) / wanted).toBeCloseTo(1, 9);
 
 describe('the printed tables', () => {
@@ -121,11 +121,11 @@ describe('clampPlan', () => {
     expect(texts(clampPlan(good))).not.toMatch(/with one clamp/);
   });
   it('says half the pressure for quarter-sawn hardwood, not for softwood nor for polyurethane', () => {
-    const says = (timberKind: (typeof timberKinds)[number]) =>
+    const text = (timberKind: (typeof timberKinds)[number]) =>
       /quarter-sawn hardwood edge takes about half/.test(
         texts(clampPlan({ ...good, pressure: undefined, timberKind } as never)),
       );
-    expect([says('hardwood'), says('softwood'), says('hardwood polyurethane')]).toEqual([true, false, false]);
+    expect([text('hardwood'), text('softwood'), text('hardwood polyurethane')]).toEqual([true, false, false]);
   });
   it('says the printed pressures: a range, or the one figure', () => {
     const of = (timberKind: string) =>
@@ -169,9 +169,9 @@ describe('glueTiming', () => {
     // (10 min / 2 - 2 min) / 45 s = 4 joints; four batches of 4, 4, 4 and 3.
     const a = glueTiming({ ...good, temperature: '30 degC' });
     expect([a.jointsPerBatch, a.batches, a.spare.in('s'), a.openHere.in('s')]).toEqual([4, 4, 0, 300]);
-    expect(a.workings.filter((w) => /closed time/.test(w.says))).toEqual([]);
+    expect(a.workings.filter((w) => /closed time/.test(w.text))).toEqual([]);
     const both = glueTiming({ ...good, temperature: '30 degC', closedTime: '5 min' });
-    expect(both.workings.filter((w) => /closed time/.test(w.says))).toHaveLength(1);
+    expect(both.workings.filter((w) => /closed time/.test(w.text))).toHaveLength(1);
   });
   it('a glue-up that fits has as many joints in its batch as there are', () => {
     expect(glueTiming({ ...good, joints: 3 }).jointsPerBatch).toBe(3);
@@ -208,9 +208,9 @@ describe('glueTiming', () => {
     expect(texts(glueTiming(good))).not.toMatch(/chalky|is a guess/);
   });
   it('warns when less than a tenth of the open time is left', () => {
-    const says = (perJoint: string) =>
+    const text = (perJoint: string) =>
       /less than a tenth/.test(texts(glueTiming({ joints: 10, perJoint, openTime: '10 min' })));
-    expect([says('54 s'), says('54.1 s')]).toEqual([false, true]);
+    expect([text('54 s'), text('54.1 s')]).toEqual([false, true]);
   });
 });
 
@@ -226,12 +226,12 @@ describe('glueQuantity', () => {
     expect(texts(a)).toMatch(/8 to 12 % moisture[\s\S]*glued at 6 to 8 %/);
   });
   it('says when nothing is added, and when the spread is out of print', () => {
-    const says = (more: object) => texts(glueQuantity({ ...good, ...more }));
-    expect(says({})).toMatch(/nothing is added for squeeze-out/);
-    expect(says({ waste: '1 %' })).not.toMatch(/nothing is added/);
+    const text = (more: object) => texts(glueQuantity({ ...good, ...more }));
+    expect(text({})).toMatch(/nothing is added for squeeze-out/);
+    expect(text({ waste: '1 %' })).not.toMatch(/nothing is added/);
     // Printed as 170 to 250 g/m² beside 35 to 50 lb for 1000 ft²: both ends of both are inside.
-    expect(says({ spread: '300 g/m2' })).toMatch(/300 g\/m² lies outside the 171 to 244 g\/m² printed/);
-    const out = (spread: string) => /lies outside/.test(says({ spread }));
+    expect(text({ spread: '300 g/m2' })).toMatch(/300 g\/m² lies outside the 171 to 244 g\/m² printed/);
+    const out = (spread: string) => /lies outside/.test(text({ spread }));
     expect(['170.6 g/m2', '170.8 g/m2', '250 g/m2', '251.4 g/m2', '251.5 g/m2'].map(out)).toEqual([
       true,
       false,

@@ -506,15 +506,15 @@ describe('the job read', () => {
     );
   });
   it('is shown as how many pieces there are, and how long in all', () => {
-    expect(piecesField.show(piecesField.read([{ length: '600 mm', count: 3 }, { length: '400 mm' }]))).toBe(
+    expect(piecesField.format(piecesField.read([{ length: '600 mm', count: 3 }, { length: '400 mm' }]))).toBe(
       '4 pieces, 2200 mm in all',
     );
-    expect([['600 mm'], '600 mm', [{ length: '1 m' }]].map((v) => piecesField.fits(v))).toEqual([
+    expect([['600 mm'], '600 mm', [{ length: '1 m' }]].map((v) => piecesField.accepts(v))).toEqual([
       true,
       true,
       true,
     ]);
-    expect([5, true].map((v) => piecesField.fits(v))).toEqual([false, false]);
+    expect([5, true].map((v) => piecesField.accepts(v))).toEqual([false, false]);
     expect(() => piecesField.read([null])).toThrow(/got null, takes a length/);
   });
   it('knows a piece without a tone from one whose tone is called undefined', () => {

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { matchSlabs } from '../../../src/recipes/lamination/match-slabs.js';
 import { seeded } from '../../../src/recipes/lamination/seeded.js';
-import { chance, draws, simulate } from '../../../src/recipes/lamination/stack-draws.js';
+import { chance, draws, simulate } from '../../../src/recipes/lamination/stack-samples.js';
 import { stackUp } from '../../../src/recipes/lamination/stack-up.js';
 
 const texts = (r: { cautions: readonly { text: string }[] }) => r.cautions.map((c) => c.text).join('\n');
-const remarks = (r: { workings: readonly { kind: string; says: string }[] }) =>
-  r.workings.flatMap((w) => (w.kind === 'remark' ? [w.says] : [])).join('\n');
+const remarks = (r: { workings: readonly { kind: string; text: string }[] }) =>
+  r.workings.flatMap((w) => (w.kind === 'remark' ? [w.text] : [])).join('\n');
 const near = (got: number | undefined, wanted: number) => expect((got as number) / wanted).toBeCloseTo(1, 9);
 
 describe('the seeded generator', () => {
@@ -64,7 +64,7 @@ describe('stackUp by hand', () => {
     expect(remarks(a)).toMatch(/Chance inside by the normal distribution/);
     // The limits lie one standard deviation below and above.
     const scores = a.workings.flatMap((w) =>
-      w.kind === 'formula' && /limit/.test(w.says) ? [w.numbersPlain] : [],
+      w.kind === 'formula' && /limit/.test(w.text) ? [w.numbersPlain] : [],
     );
     expect(scores).toEqual([expect.stringMatching(/= \(-1\)$/), expect.stringMatching(/= 1$/)]);
     // From 179.9 to 180.4: between -0.5 and 2 standard deviations, 0.691462 + 0.977250 - 1.
@@ -78,8 +78,8 @@ describe('stackUp by hand', () => {
     expect(a.chanceInside!.value).toBeCloseTo(0.47725, 5);
   });
   it('warns under nine stacks in ten, at 1.6449 standard deviations', () => {
-    const says = (limits: string) => /falls outside/.test(texts(stackUp({ parts: [strips], limits })));
-    expect([says('0.3289 mm'), says('0.329 mm')]).toEqual([true, false]);
+    const text = (limits: string) => /falls outside/.test(texts(stackUp({ parts: [strips], limits })));
+    expect([text('0.3289 mm'), text('0.329 mm')]).toEqual([true, false]);
   });
   it('pieces that err evenly have t/√3, whatever was agreed, and shares are counted', () => {
     const a = stackUp({
@@ -119,7 +119,7 @@ describe('stackUp by hand', () => {
     const a = stackUp({ parts: [exact], limits: '1 mm' });
     expect([a.chanceInside!.value, a.chanceSimulated!.value]).toEqual([1, 1]);
     expect(remarks(a)).not.toMatch(/Chance inside/);
-    expect(a.workings.some((w) => /in standard deviations/.test(w.says))).toBe(false);
+    expect(a.workings.some((w) => /in standard deviations/.test(w.text))).toBe(false);
   });
   it('says which of plus-or-minus and standard deviation is missing, or that both are there', () => {
     const part = { name: 'strip', nominal: '45 mm' };
@@ -234,19 +234,19 @@ describe('matchSlabs by hand', () => {
   });
   it('takes thicknesses as text or list, or a table; nothing else is meant for slabs', () => {
     const { slabs } = matchSlabs.inputs;
-    expect(['40 mm', ['40 mm'], [{ thickness: '40 mm' }]].map((v) => slabs.fits(v))).toEqual([
+    expect(['40 mm', ['40 mm'], [{ thickness: '40 mm' }]].map((v) => slabs.accepts(v))).toEqual([
       true,
       true,
       true,
     ]);
-    expect([40, true].map((v) => slabs.fits(v))).toEqual([false, false]);
+    expect([40, true].map((v) => slabs.accepts(v))).toEqual([false, false]);
     expect(
       matchSlabs({ slabs: 'name,thickness (mm)\nleft,40\nright,41\n' }).orShims.map((r) => r.slab),
     ).toEqual(['left', 'right']);
   });
   it('shows slabs by name or number, and counts volume by width and length', () => {
     const { slabs } = matchSlabs.inputs;
-    expect(slabs.show(slabs.read([slab('41 mm'), slab('40 mm', { name: 'left' })]))).toBe(
+    expect(slabs.format(slabs.read([slab('41 mm'), slab('40 mm', { name: 'left' })]))).toBe(
       '1: 41 mm, left: 40 mm',
     );
     expect(() => matchSlabs({ slabs: [null] as never })).toThrow(/slabs/);
@@ -255,7 +255,7 @@ describe('matchSlabs by hand', () => {
     near(matchSlabs({ slabs: [slab('42 mm', sized), slab('40 mm', sized)] }).lossVolume!.value, 8e-4);
   });
   it('a shim over 3 mm must let the slab slide', () => {
-    const says = (slabs: string) => /must not stop the top from moving/.test(texts(matchSlabs({ slabs })));
-    expect([says('40 mm, 37.01 mm'), says('40 mm, 36.99 mm')]).toEqual([false, true]);
+    const text = (slabs: string) => /must not stop the top from moving/.test(texts(matchSlabs({ slabs })));
+    expect([text('40 mm, 37.01 mm'), text('40 mm, 36.99 mm')]).toEqual([false, true]);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { stripLayout } from '../../../src/recipes/lamination/strip-layout.js';
-import { faultsOfLayout, likeTones, worstStagger, type Pile } from './layoutChecker.js';
+import { faultsOfLayout, likeTones, worstStagger, type Pile } from './layout-checker.js';
 
 /** A pile of the test's own making: lengths in whole mm, tones at random. */
 function pileOf(count: number, from: number, to: number, tones: readonly string[], seed: number): Pile[] {
@@ -133,10 +133,10 @@ describe('stripLayout', () => {
       100,
       { timeLimit: '50 ms' },
     );
-    const says = answer.workings.map((w) => w.says);
-    expect(says[0]).toBe('3 pieces of 2000 mm in all for 2 rows of 1000 mm.');
+    const text = answer.workings.map((w) => w.text);
+    expect(text[0]).toBe('3 pieces of 2000 mm in all for 2 rows of 1000 mm.');
     // Nothing is wasted, but one tone cannot be kept from itself: the search goes on to its end and proves nothing.
-    expect(says[1]).toMatch(/Waste 0 mm; no layout can waste less than 0 mm\. Not proven best\.$/);
+    expect(text[1]).toMatch(/Waste 0 mm; no layout can waste less than 0 mm\. Not proven best\.$/);
     expect([answer.waste.value, answer.sameTone.in('mm'), answer.optimal]).toEqual([0, 1000, false]);
     expect(answer.plan.map((p) => p.row)).toEqual([1, 2]);
     const [pair, whole] = [...answer.plan].sort((a, b) => b.joints.length - a.joints.length);
@@ -148,7 +148,7 @@ describe('stripLayout', () => {
   });
 
   it('says what is wasted, in the end and on the way: two of 530 overshoot a row of a metre by 60', async () => {
-    const told: { says: string; best?: number; bound?: number }[] = [];
+    const told: { message: string; best?: number; bound?: number }[] = [];
     const answer = await stripLayout(
       {
         topLength: '1 m',
@@ -162,9 +162,9 @@ describe('stripLayout', () => {
     );
     // A row wastes 60, or shares a saw cut of 3 with another: that would leave a part of 470 and an end of 57, too short to
     // lay or keep. So both rows waste 60, and lie dark by dark over their whole length; the bound knows only of the cut.
-    expect(answer.workings[1]!.says).toMatch(/Waste 120 mm; no layout can waste less than 3 mm\./);
+    expect(answer.workings[1]!.text).toMatch(/Waste 120 mm; no layout can waste less than 3 mm\./);
     expect(told[0]).toMatchObject({
-      says: 'waste 120 mm, like tones side by side 1000 mm',
+      message: 'waste 120 mm, like tones side by side 1000 mm',
       best: expect.closeTo(0.12, 12),
       bound: expect.closeTo(0.003, 12),
     });
@@ -212,7 +212,7 @@ describe('stripLayout', () => {
     const best = told.flatMap((p) => p.best ?? []);
     expect(best.length).toBeGreaterThan(0);
     expect(told.at(-1)!.bound).toBeLessThanOrEqual(told.at(-1)!.best!);
-    expect(answer.workings.some((w) => w.kind === 'remark' && /Stopped early/.test(w.says))).toBe(true);
+    expect(answer.workings.some((w) => w.kind === 'remark' && /Stopped early/.test(w.text))).toBe(true);
   });
 });
 

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { equilibriumMoisture } from '../../../src/recipes/moisture/equilibrium-moisture.js';
 import { humidityFor } from '../../../src/recipes/moisture/humidity-for.js';
-import { lagged } from '../../../src/recipes/moisture/lag.js';
+import { lagged } from '../../../src/recipes/moisture/emc-lag.js';
 import { meterCorrection } from '../../../src/recipes/moisture/meter-correction.js';
 import { movementAcross } from '../../../src/recipes/moisture/movement-across.js';
 import { seasonalMovement } from '../../../src/recipes/moisture/seasonal-movement.js';
-import { dataOf, lines, text } from '../drawnShapes.js';
+import { dataOf, lines, text } from '../drawn-shapes.js';
 
 const said = (r: { readonly cautions: readonly { readonly text: string }[] }): string =>
   r.cautions.map((c) => c.text).join('|');
@@ -133,15 +133,15 @@ describe('a state of the wood', () => {
     expect(() => top([12])).toThrow(/from: got a list of 1, takes a moisture content/);
   });
   it('says what could be meant for it, and shows it', () => {
-    for (const v of ['8 %', top('8 %').fromMoisture, { temperature: 1 }]) expect(from.fits(v)).toBe(true);
-    for (const v of [8, null, ['8 %']]) expect(from.fits(v)).toBe(false);
-    expect(from.show(0.08)).toBe('8 %');
-    expect(from.show({ temperature: 20, humidity: 0.5 })).toMatch(
+    for (const v of ['8 %', top('8 %').fromMoisture, { temperature: 1 }]) expect(from.accepts(v)).toBe(true);
+    for (const v of [8, null, ['8 %']]) expect(from.accepts(v)).toBe(false);
+    expect(from.format(0.08)).toBe('8 %');
+    expect(from.format({ temperature: 20, humidity: 0.5 })).toMatch(
       /^air of temperature 20 °C.*humidity 50 %$/,
     );
     const { madeAt } = seasonalMovement.inputs;
-    expect(madeAt.show(undefined)).toBe('the mean of the year');
-    expect(madeAt.show(0.08)).toBe('8 %');
+    expect(madeAt.format(undefined)).toBe('the mean of the year');
+    expect(madeAt.format(0.08)).toBe('8 %');
   });
   it('is kept within 0 to 300 % where numbers come unread', () => {
     const at = (m: number) =>
@@ -229,8 +229,8 @@ describe('a year of one’s own', () => {
   });
   it('says what could be meant for it', () => {
     const { climate } = seasonalMovement.inputs;
-    for (const v of ['Boise', ['9 %'], { file: 'x' }]) expect(climate.fits(v)).toBe(true);
-    for (const v of [9, null, undefined]) expect(climate.fits(v)).toBe(false);
+    for (const v of ['Boise', ['9 %'], { file: 'x' }]) expect(climate.accepts(v)).toBe(true);
+    for (const v of [9, null, undefined]) expect(climate.accepts(v)).toBe(false);
   });
   it('without lag is as wide as the moisture of the month makes it', () => {
     // 14.6 mm for 4 points within 6 to 14 %: 3.65 mm a point from the mean, 9.5 %.

@@ -1,12 +1,12 @@
 // What the charts of moisture draw, laid out by hand.
 import { describe, expect, it } from 'vitest';
-import { crampedStress } from '../../../src/recipes/moisture/cramped-stress.js';
+import { restraintStress } from '../../../src/recipes/moisture/restraint-stress.js';
 import { cupDepth } from '../../../src/recipes/moisture/cup-depth.js';
 import { fixingSlots } from '../../../src/recipes/moisture/fixing-slots.js';
 import { movementAcross } from '../../../src/recipes/moisture/movement-across.js';
 import { seasonalMovement } from '../../../src/recipes/moisture/seasonal-movement.js';
 import { woodDensity } from '../../../src/recipes/moisture/wood-density.js';
-import { areas, dataOf, lines, outlines, rectangles, text } from '../drawnShapes.js';
+import { areas, dataOf, lines, outlines, rectangles, text } from '../drawn-shapes.js';
 
 const close = (x: number): number => expect.closeTo(x, 6) as number;
 
@@ -243,7 +243,7 @@ describe('slots in plan', () => {
 
 describe('a top held hard', () => {
   it('draws its stress beside its strength, in its sense', () => {
-    const dry = crampedStress({ width: '640 mm', timber: 'white oak', from: '12 %', to: '8 %' });
+    const dry = restraintStress({ width: '640 mm', timber: 'white oak', from: '12 %', to: '8 %' });
     const bars = dataOf(dry.chart, 'none').map((b) => [b['name'], b['value'], b['chosen']]);
     expect(bars).toEqual([
       ['if held hard', close(0.072 * 1.78e6 * 0.0146 * 0.006894757293), true],
@@ -252,7 +252,7 @@ describe('a top held hard', () => {
     expect(text(dry.chart)).toContain('Tension across the grain');
     expect(text(dry.chart)).toContain('"12.90 MPa"');
     expect(text(dry.chart)).toContain('"5.52 MPa"');
-    const wet = crampedStress({ width: '640 mm', timber: 'white oak', from: '8 %', to: '12 %' });
+    const wet = restraintStress({ width: '640 mm', timber: 'white oak', from: '8 %', to: '12 %' });
     expect(text(wet.chart)).toContain('Compression across the grain');
     expect(dataOf(wet.chart, 'none')[1]?.['name']).toBe('begins to crush');
   });

@@ -1,10 +1,10 @@
 // White oak by hand. Wood Handbook, Table 13-5: 0.00365 along the rings, 0.0018 across them, a per cent; Table 4-3:
 // 10.5 and 5.6 % from green. So a metre goes 14.6 and 7.2 mm from 8 to 12 %.
 import { describe, expect, it } from 'vitest';
-import { expected, moveAcross, ruleFor } from '../../../src/recipes/moisture/across-grain.js';
+import { expected, moveAcross, ruleFor } from '../../../src/recipes/moisture/movement-model.js';
 import { movementAcross } from '../../../src/recipes/moisture/movement-across.js';
-import { silentWork } from '../../../src/recipe/work.js';
-import { findSpecies } from '../../../src/timber/species.js';
+import { nullTrace } from '../../../src/engine/trace.js';
+import { findSpecies } from '../../../src/materials/species.js';
 
 const move = (more: object) =>
   movementAcross({ width: '1000 mm', timber: 'white oak', from: '8 %', to: '12 %', ...more } as never);
@@ -38,7 +38,7 @@ describe('sawing', () => {
     expect(mm({ cut })).toBeCloseTo(change, 6);
   });
   it('is told in words', () => {
-    const words = (cut: string) => movementAcross.inputs.cut.show(movementAcross.inputs.cut.read(cut));
+    const words = (cut: string) => movementAcross.inputs.cut.format(movementAcross.inputs.cut.read(cut));
     expect(words('backsawn')).toBe('flat-sawn');
     expect(words('radial')).toBe('quarter-sawn');
     expect(words('mixed')).toBe('mixed or not known: from quarter-sawn to flat-sawn');
@@ -50,12 +50,12 @@ describe('sawing', () => {
     expect(() => mm({ cut: '91 deg' })).toThrow(/cut: got "91 deg", takes "flat-sawn"/);
     expect(() => mm({ cut: move({}).fromMoisture })).toThrow(/cut: got "8 %", takes "flat-sawn"/);
     const { cut } = movementAcross.inputs;
-    expect([cut.fits('rift'), cut.fits(move({}).change), cut.fits({ angle: 30 })]).toEqual([
+    expect([cut.accepts('rift'), cut.accepts(move({}).change), cut.accepts({ angle: 30 })]).toEqual([
       true,
       true,
       true,
     ]);
-    expect([cut.fits(30), cut.fits(null), cut.fits(['rift'])]).toEqual([false, false, false]);
+    expect([cut.accepts(30), cut.accepts(null), cut.accepts(['rift'])]).toEqual([false, false, false]);
   });
 });
 
@@ -150,13 +150,13 @@ describe('by shrinkage from green', () => {
 
 describe('one direction alone', () => {
   it('names the sawing that is published, and a group to take instead', () => {
-    const says = (timber: string, cut: string) => () => move({ timber, cut });
-    expect(says('padauk', 'rift-sawn')).toThrow(/figure for flat-sawn timber alone; .*"unknown hardwood"/);
-    expect(says('australian cypress', 'quarter-sawn')).toThrow(
+    const message = (timber: string, cut: string) => () => move({ timber, cut });
+    expect(message('padauk', 'rift-sawn')).toThrow(/figure for flat-sawn timber alone; .*"unknown hardwood"/);
+    expect(message('australian cypress', 'quarter-sawn')).toThrow(
       /figure for flat-sawn timber alone; got quarter-sawn, takes "flat-sawn", or give "unknown softwood"/,
     );
     // Gray birch has a shrinkage across the rings alone.
-    expect(says('gray birch', 'flat-sawn')).toThrow(
+    expect(message('gray birch', 'flat-sawn')).toThrow(
       /figure for quarter-sawn timber alone; got flat-sawn, takes "quarter-sawn", or give "unknown hardwood"/,
     );
     // 1000 (10 - 20) / (3000 / 5.2 - 30 + 20)
@@ -195,7 +195,7 @@ describe('workings', () => {
   });
   it('are not made where nobody looks', () => {
     const piece = { width: 1, timber: findSpecies('white oak'), cut: { angle: 0.5, unknown: false } };
-    const silent = { ...silentWork, say: () => expect.unreachable(), caution: () => expect.unreachable() };
+    const silent = { ...nullTrace, say: () => expect.unreachable(), caution: () => expect.unreachable() };
     expect(moveAcross(silent, piece, 0.2, 0.4).change).toBeGreaterThan(0);
   });
 });

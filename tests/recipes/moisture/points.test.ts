@@ -1,6 +1,6 @@
 // Movement over many points at once: the loop gives what one board at a time gives, and stands aside where it must.
 import { describe, expect, it } from 'vitest';
-import { loopOf } from '../../../src/recipe/recipe.js';
+import { compileSweep } from '../../../src/engine/recipe.js';
 import { movementAcross } from '../../../src/recipes/moisture/movement-across.js';
 
 const wanted = [
@@ -22,7 +22,7 @@ const base = (more: object): Readonly<Record<string, unknown>> =>
     ...more,
   } as never);
 const loop = (given: Readonly<Record<string, unknown>>, varying: readonly string[]) =>
-  loopOf(movementAcross, given, varying, (_, answer) =>
+  compileSweep(movementAcross, given, varying, (_, answer) =>
     Object.fromEntries(wanted.map((name) => [name, answer[name] ?? NaN])),
   );
 

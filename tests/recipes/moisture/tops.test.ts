@@ -1,12 +1,12 @@
 // Slots, cup, cramped tops, density and weight, reckoned by hand.
 import { describe, expect, it } from 'vitest';
-import { crampedStress, verdictOn } from '../../../src/recipes/moisture/cramped-stress.js';
+import { restraintStress, verdictOn } from '../../../src/recipes/moisture/restraint-stress.js';
 import { cupDepth } from '../../../src/recipes/moisture/cup-depth.js';
 import { fixingSlots } from '../../../src/recipes/moisture/fixing-slots.js';
 import { moistureByWeight } from '../../../src/recipes/moisture/moisture-by-weight.js';
 import { pieceWeight } from '../../../src/recipes/moisture/piece-weight.js';
 import { woodDensity } from '../../../src/recipes/moisture/wood-density.js';
-import { Quantity } from '../../../src/quantities/quantity.js';
+import { Quantity } from '../../../src/units/quantity.js';
 
 const said = (r: { readonly cautions: readonly { readonly text: string }[] }): string =>
   r.cautions.map((c) => c.text).join('|');
@@ -151,11 +151,11 @@ describe('cupDepth', () => {
   });
 });
 
-describe('crampedStress', () => {
+describe('restraintStress', () => {
   // White oak, from memory: 0.072 and 0.163 of 1.78 million psi; 800 psi across the grain. A psi is 6894.757 Pa.
   const psi = 6894.757293;
   const held = (more: object) =>
-    crampedStress({ width: '640 mm', timber: 'white oak', from: '12 %', to: '8 %', ...more } as never);
+    restraintStress({ width: '640 mm', timber: 'white oak', from: '12 %', to: '8 %', ...more } as never);
   it('flat-sawn and drying: 0.072 * 1.78e6 * 0.0146 psi against 800', () => {
     const r = held({});
     expect(r.stress.value / (0.072 * 1.78e6 * 0.0146 * psi)).toBeCloseTo(1, 6);
@@ -205,8 +205,8 @@ describe('crampedStress', () => {
     [-1, 9, 0.5, /^at risk: a weak place/],
     [-1, 9, 0.999, /^at risk: a weak place/],
     [-1, 9, 1, /^likely to split/],
-  ])('a change of %d, strained %d, at %d of its strength', (change, strain, used, says) => {
-    expect(verdictOn(change, strain, used)).toMatch(says);
+  ])('a change of %d, strained %d, at %d of its strength', (change, strain, used, message) => {
+    expect(verdictOn(change, strain, used)).toMatch(message);
   });
 });
 
@@ -319,8 +319,8 @@ describe('pieceWeight', () => {
     expect(() => weigh({ dimensions: '2 x 3 x 4' })).toThrow(/dimensions: got no unit/);
     expect(() => weigh({ dimensions: '2 x 300 x 0 m' })).toThrow(/dimensions\.thickness/);
     const { dimensions } = pieceWeight.inputs;
-    expect([dimensions.fits('2 x 3 x 4 m'), dimensions.fits({ length: 1 })]).toEqual([true, true]);
-    expect([dimensions.fits(2), dimensions.fits([1, 2, 3])]).toEqual([false, false]);
+    expect([dimensions.accepts('2 x 3 x 4 m'), dimensions.accepts({ length: 1 })]).toEqual([true, true]);
+    expect([dimensions.accepts(2), dimensions.accepts([1, 2, 3])]).toEqual([false, false]);
   });
   it('takes a quantity for each size', () => {
     const size = (x: number) => new Quantity('length', x);

@@ -1,10 +1,10 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { inOrder, layOut } from '../../../src/recipes/stock/cutting/layout.js';
+import { sortedBoards, layOut } from '../../../src/recipes/stock/cutting/layout.js';
 import type { Aim } from '../../../src/recipes/stock/cutting/scale.js';
 import type { CuttingGiven } from '../../../src/recipes/stock/cutting/sections.js';
 import { solve } from '../../../src/recipes/stock/cutting/solver.js';
-import type { Progress } from '../../../src/recipe/work.js';
-import { WorkBook, type Work } from '../../../src/recipe/work.js';
+import type { Progress } from '../../../src/engine/trace.js';
+import { TraceRecorder, type Trace } from '../../../src/engine/trace.js';
 import { ofOneLength } from './cutting-problems.js';
 
 afterEach(() => {
@@ -12,13 +12,13 @@ afterEach(() => {
 });
 
 type Rows = Pick<CuttingGiven, 'parts' | 'stock'>;
-const stopped = () => new WorkBook({ signal: AbortSignal.abort() });
-const lay = (rows: Rows, aim: Aim = 'boards', work: Work = new WorkBook(), kerf = 0) =>
-  layOut(rows, { ...rows, kerf, trimEachEnd: 0 }, aim, 2, work, '');
+const stopped = () => new TraceRecorder({ signal: AbortSignal.abort() });
+const lay = (rows: Rows, aim: Aim = 'boards', trace: Trace = new TraceRecorder(), kerf = 0) =>
+  layOut(rows, { ...rows, kerf, trimEachEnd: 0 }, aim, 2, trace, '');
 
 describe('one section laid out', () => {
   it('names parts and boards without a name by their length, and lays part after part with a kerf between', async () => {
-    const got = await lay({ parts: [{ length: 0.3, count: 2 }], stock: [{ length: 1 }] }, 'boards', new WorkBook(), 0.003); // prettier-ignore
+    const got = await lay({ parts: [{ length: 0.3, count: 2 }], stock: [{ length: 1 }] }, 'boards', new TraceRecorder(), 0.003); // prettier-ignore
     expect(got.boards.map((b) => [b.stock, b.pieces.map((p) => [p.name, p.from])])).toEqual([['1000 mm', [['300 mm', 0], ['300 mm', 0.303]]]]); // prettier-ignore
     // 1000 - 303 - 303.
     expect(got.boards[0]!.offcut).toBeCloseTo(0.394, 12);
@@ -67,7 +67,7 @@ describe('one section laid out', () => {
 
 describe('boards in order', () => {
   const order = (boards: { stock: number; pieces: number[] }[]) =>
-    inOrder(boards, (b) => [2, 3, 3][b.stock]!).map((b) => `${b.stock}: ${b.pieces.join(' ')}`);
+    sortedBoards(boards, (b) => [2, 3, 3][b.stock]!).map((b) => `${b.stock}: ${b.pieces.join(' ')}`);
 
   it('have the longest parts first, then the longer stock', () => {
     expect(order([{ stock: 0, pieces: [2] }, { stock: 0, pieces: [1, 2] }, { stock: 0, pieces: [0] }, { stock: 1, pieces: [1] }])).toEqual(['0: 0', '1: 1', '0: 1 2', '0: 2']); // prettier-ignore
@@ -84,20 +84,20 @@ describe('progress of a search', () => {
     let now = 1000;
     vi.spyOn(performance, 'now').mockImplementation(() => now);
     const seen: Progress[] = [];
-    const work = Object.assign(new WorkBook(), { progress: (p: Progress) => void seen.push(p) });
-    Object.defineProperty(work, 'signal', {
+    const trace = Object.assign(new TraceRecorder(), { progress: (p: Progress) => void seen.push(p) });
+    Object.defineProperty(trace, 'signal', {
       // Asked for once the search has begun: five of its twenty seconds are over.
       get: () => {
         now = 6000;
         return AbortSignal.abort();
       },
     });
-    const got = await solve(ofOneLength([8, 7], [3, 7], 20), 20, work, 'legs: ', 2.5);
+    const got = await solve(ofOneLength([8, 7], [3, 7], 20), 20, trace, 'legs: ', 2.5);
     vi.restoreAllMocks();
     expect([got.packing.cost, got.bound, got.proven]).toEqual([5, 4, false]);
-    expect(seen[0]).toEqual({ says: 'legs: plan by longest first', best: 12.5, bound: 0, done: 0.25 });
+    expect(seen[0]).toEqual({ message: 'legs: plan by longest first', best: 12.5, bound: 0, done: 0.25 });
     expect(seen[1]).toEqual({
-      says: 'legs: bound from the lengths alone',
+      message: 'legs: bound from the lengths alone',
       best: 12.5,
       bound: 10,
       done: 0.25,

@@ -1,17 +1,17 @@
 // How little the searches for the dearest board look at: a bound that failed would show here first, as many more boards looked at.
 import { describe, expect, it } from 'vitest';
-import { fewPieces } from '../../../src/recipes/stock/cutting/few-pieces.js';
+import { solveSmallKnapsack } from '../../../src/recipes/stock/cutting/small-instances.js';
 import { knapsack, type Dearest } from '../../../src/recipes/stock/cutting/knapsack.js';
 import { byRate } from '../../../src/recipes/stock/cutting/knapsack-search.js';
 import { byTable } from '../../../src/recipes/stock/cutting/knapsack-table.js';
-import { seeded } from '../../laws/legalPlan.js';
+import { seeded } from '../../properties/legal-plan.js';
 import { everyFilling } from './cutting-problems.js';
 
 type Sack = Parameters<typeof byTable>[0];
 const sackOf = (sizes: number[], prices: number[], limits: number[], capacity: number, atLeast = 0): Sack =>
   knapsack(sizes, { prices, limits }, capacity, atLeast);
 const told = ({ worth, counts, exact }: Dearest) => [worth, counts && [...counts], exact];
-const ways = { byTable, byRate: (s: Sack) => byRate(s, 1e6), fewPieces: (s: Sack) => fewPieces(s, 1e6) };
+const ways = { byTable, byRate: (s: Sack) => byRate(s, 1e6), solveSmallKnapsack: (s: Sack) => solveSmallKnapsack(s, 1e6) };
 
 describe.each(Object.entries(ways))('%s', (_name, way) => {
   it('finds what trying every board finds, and nothing where no board is worth more than was asked', () => {
@@ -36,13 +36,13 @@ describe.each(Object.entries(ways))('%s', (_name, way) => {
 describe('few big pieces', () => {
   it('where but one more fits it is looked up, not searched for', () => {
     // The dearest of 6 and 5 is the 5.
-    expect(told(fewPieces(sackOf([6, 5], [1, 2], [1, 1], 9), 1))).toEqual([2, [0, 1], true]);
-    expect(told(fewPieces(sackOf([5], [1], [1], 7), 0))).toEqual([0, undefined, false]);
+    expect(told(solveSmallKnapsack(sackOf([6, 5], [1, 2], [1, 1], 9), 1))).toEqual([2, [0, 1], true]);
+    expect(told(solveSmallKnapsack(sackOf([5], [1], [1], 7), 0))).toEqual([0, undefined, false]);
     // Worth no more than was asked.
-    expect(told(fewPieces(sackOf([6, 5], [1, 2], [1, 1], 9, 2), 1))).toEqual([2, undefined, true]);
+    expect(told(solveSmallKnapsack(sackOf([6, 5], [1, 2], [1, 1], 9, 2), 1))).toEqual([2, undefined, true]);
     // Two fit: nothing, then the first, then, looked up, the second.
-    expect(told(fewPieces(sackOf([5], [1], [2], 10), 2))).toEqual([2, [2], true]);
-    expect(told(fewPieces(sackOf([5], [1], [2], 10), 1))[2]).toBe(false);
+    expect(told(solveSmallKnapsack(sackOf([5], [1], [2], 10), 2))).toEqual([2, [2], true]);
+    expect(told(solveSmallKnapsack(sackOf([5], [1], [2], 10), 1))[2]).toBe(false);
   });
 
   it('a board exactly full at the highest worth for its length ends the search', () => {
@@ -50,20 +50,20 @@ describe('few big pieces', () => {
     const sizes = [50, 30, 29, 28, 27, 26, 25, 24, 23, 22, 21];
     const prices = sizes.map((l) => (l === 50 ? 100 : l / 8));
     const limits = sizes.map((l) => (l === 50 ? 1 : 4));
-    const got = fewPieces(sackOf(sizes, prices, limits, 140), 12);
+    const got = solveSmallKnapsack(sackOf(sizes, prices, limits, 140), 12);
     expect([got.worth, got.exact]).toEqual([100 + 90 / 8, true]);
   });
 
   it('what the lengths cannot fill is not hoped for', () => {
     // Tens on 145: 140 is the most, though 145 at an eighth a unit would be worth more.
     const sizes = [70, 60, 50, 40, 30];
-    const got = fewPieces(sackOf(sizes, sizes.map((l) => l / 8), sizes.map(() => 4), 145), 8); // prettier-ignore
+    const got = solveSmallKnapsack(sackOf(sizes, sizes.map((l) => l / 8), sizes.map(() => 4), 145), 8); // prettier-ignore
     expect([got.worth, got.exact]).toEqual([140 / 8, true]);
   });
 
   it('what fits to a hair is hoped for', () => {
     // 2100 alone is worth 2.5; three 1000s fill 3000 to the last for 3.
-    expect(told(fewPieces(sackOf([2100, 1000], [2.5, 1], [1, 3], 3000), 99))).toEqual([3, [0, 3], true]);
+    expect(told(solveSmallKnapsack(sackOf([2100, 1000], [2.5, 1], [1, 3], 3000), 99))).toEqual([3, [0, 3], true]);
   });
 });
 

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { Clock } from '../../../src/recipes/stock/cutting/clock.js';
+import { TimeLimit } from '../../../src/recipes/stock/cutting/time-limit.js';
 import { gatherOffcuts, type Board } from '../../../src/recipes/stock/cutting/offcuts.js';
 import { fillings, patternsWithin } from '../../../src/recipes/stock/cutting/patterns.js';
 import { everyFilling, ofOneLength, oneLength } from './cutting-problems.js';
 
-const ample = () => new Clock(Infinity, () => false);
+const ample = () => new TimeLimit(Infinity, () => false);
 
 describe('patterns that a better plan could use', () => {
   const dense = (sizes: readonly number[], items: readonly (readonly [number, number])[]): string =>
@@ -54,8 +54,8 @@ describe('patterns that a better plan could use', () => {
       prices: Float64Array.from(long.sizes, (l) => l / 1000),
       stockPrices: new Float64Array(1),
     };
-    expect(await patternsWithin(long, worth, 0.5, 1e9, new Clock(Infinity, () => true))).toBeUndefined();
-    expect(await patternsWithin(long, worth, 0.5, 1e9, new Clock(performance.now() + 60, () => false))).toBeUndefined(); // prettier-ignore
+    expect(await patternsWithin(long, worth, 0.5, 1e9, new TimeLimit(Infinity, () => true))).toBeUndefined();
+    expect(await patternsWithin(long, worth, 0.5, 1e9, new TimeLimit(performance.now() + 60, () => false))).toBeUndefined(); // prettier-ignore
     // A board’s price is its cost less what one more of it would save.
     const dear = { prices: relaxed.prices, stockPrices: Float64Array.from([-0.2]) };
     expect(await patternsWithin(p, dear, 0.2, 9, ample())).toHaveLength(2);
@@ -80,7 +80,7 @@ describe('how boards are gone through', () => {
     const price = { prices: worth.prices.slice(0, 26), stockPrices: worth.stockPrices };
     const boards = [...fillings(two, 0, price.prices, -1)].length;
     let looks = 0;
-    const clock = new Clock(Infinity, () => {
+    const clock = new TimeLimit(Infinity, () => {
       looks++;
       return false;
     });

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { cuttingPlan as wholePlan } from '../../../src/recipes/stock/cutting-plan.js';
-import { measure } from '../../../src/recipes/stock/cutting/measure.js';
+import { objectiveOutput } from '../../../src/recipes/stock/cutting/objective.js';
 import { scaled } from '../../../src/recipes/stock/cutting/scale.js';
-import type { Quantity } from '../../../src/quantities/quantity.js';
-import { Refusal } from '../../../src/quantities/refusal.js';
+import type { Quantity } from '../../../src/units/quantity.js';
+import { InputError } from '../../../src/units/input-error.js';
 
 /** These plans are found and proved at once: a search that goes on has gone wrong. */
 const cuttingPlan: typeof wholePlan = Object.assign(
@@ -12,16 +12,16 @@ const cuttingPlan: typeof wholePlan = Object.assign(
   wholePlan,
 );
 
-async function refusal(given: unknown): Promise<Refusal> {
+async function refusal(given: unknown): Promise<InputError> {
   try {
     await cuttingPlan(given as never);
   } catch (error) {
-    expect(error).toBeInstanceOf(Refusal);
-    return error as Refusal;
+    expect(error).toBeInstanceOf(InputError);
+    return error as InputError;
   }
   throw new Error('was not refused');
 }
-const says = (r: { cautions: readonly { text: string }[] }, text: string): boolean =>
+const message = (r: { cautions: readonly { text: string }[] }, text: string): boolean =>
   r.cautions.some((c) => c.text.includes(text));
 /** What is written in a picture: its heading line by line put together, and the words in it. */
 const words = (chart: unknown): string[] => {
@@ -61,7 +61,7 @@ describe('a plan by hand', () => {
     expect([r.kept, r.missing, r.boardsShort]).toEqual([undefined, undefined, undefined]);
     expect(r.totalCost?.value).toBe(5);
     expect(r.optimal).toBe(true);
-    expect(r.workings.map((w) => w.says).join()).toMatch(/Made least: the cost of stock/);
+    expect(r.workings.map((w) => w.text).join()).toMatch(/Made least: the cost of stock/);
   });
 
   it('keeps an offcut as long as was asked for, and no shorter one', async () => {
@@ -97,7 +97,7 @@ describe('a plan by hand', () => {
   it('is proved by lengths alone, by long parts, or by a search', async () => {
     const three = await cuttingPlan({ parts: [{ length: '600 mm', count: 3 }], stock: [{ length: '1 m' }] });
     expect([three.boardsUsed, three.optimal]).toEqual([3, true]);
-    expect(three.workings.map((w) => w.says).join()).toMatch(/the long parts/);
+    expect(three.workings.map((w) => w.text).join()).toMatch(/the long parts/);
     const full = await cuttingPlan({ parts: [{ length: '500 mm', count: 4 }], stock: [{ length: '1 m' }], kerf: '0 mm' }); // prettier-ignore
     expect([full.boardsUsed, full.optimal, full.lowerBound]).toEqual([2, true, 2]);
     expect(full.waste.value).toBeCloseTo(0, 12);
@@ -111,15 +111,15 @@ describe('a plan by hand', () => {
     expect(r.missing?.map((m) => [m.name, m.length.in('mm'), m.count])).toEqual([['a', 900, 1], ['b', 900, 3]]); // prettier-ignore
     expect([r.boardsShort, r.boardsUsed, r.optimal]).toEqual([4, 1, false]);
     expect(r.lowerBound).toBeLessThanOrEqual(1);
-    expect(says(r, 'every part: 4 missing; 4 more of the longest boards')).toBe(true);
-    expect(says(r, 'the search ended')).toBe(false);
+    expect(message(r, 'every part: 4 missing; 4 more of the longest boards')).toBe(true);
+    expect(message(r, 'the search ended')).toBe(false);
   });
 });
 
 describe('a plan of no cost, in no hurry', () => {
   it('has no total cost, no section, and no number of sections in its progress', async () => {
     const seen: string[] = [];
-    const r = await cuttingPlan({ parts: [{ length: '400 mm' }], stock: [{ length: '1 m' }] }, { onProgress: (p) => void seen.push(p.says) }); // prettier-ignore
+    const r = await cuttingPlan({ parts: [{ length: '400 mm' }], stock: [{ length: '1 m' }] }, { onProgress: (p) => void seen.push(p.message) }); // prettier-ignore
     expect(r.totalCost).toBeUndefined();
     expect(seen.length).toBeGreaterThan(0);
     for (const text of seen) expect(text).toMatch(/^(plan|bound|linear|integer)/);
@@ -131,10 +131,10 @@ describe('a plan of no cost, in no hurry', () => {
     const given = { parts, stock: [{ length: '2 m' }], kerf: '0 mm' };
     const stopped = await cuttingPlan(given, { signal: AbortSignal.abort() });
     expect([stopped.boardsUsed, stopped.lowerBound, stopped.optimal]).toEqual([5, 4, false]);
-    expect(says(stopped, 'the search ended before it could prove')).toBe(true);
+    expect(message(stopped, 'the search ended before it could prove')).toBe(true);
     const whole = await cuttingPlan(given);
     expect([whole.boardsUsed, whole.lowerBound, whole.optimal]).toEqual([5, 5, true]);
-    expect(says(whole, 'the search ended before it could prove')).toBe(false);
+    expect(message(whole, 'the search ended before it could prove')).toBe(false);
   });
 
   it('is proved where the boards, once offcuts are gathered, are as few as the bound', async () => {
@@ -142,7 +142,7 @@ describe('a plan of no cost, in no hurry', () => {
     const parts = [{ length: '400 mm', count: 2 }, { length: '300 mm', count: 4 }]; // prettier-ignore
     const r = await cuttingPlan({ parts, stock: [{ length: '1 m' }], kerf: '0 mm' }, { signal: AbortSignal.abort() }); // prettier-ignore
     expect([r.boardsUsed, r.lowerBound, r.optimal]).toEqual([2, 2, true]);
-    expect(r.workings.map((w) => w.says).join()).not.toMatch(/linear programme/);
+    expect(r.workings.map((w) => w.text).join()).not.toMatch(/linear programme/);
   });
 });
 
@@ -150,7 +150,7 @@ describe('what is made least', () => {
   const parts = [{ length: '900 mm', count: 2 }];
   const told = async (stock: object[], more: object = {}) => {
     const r = await cuttingPlan({ parts, stock, ...more } as never);
-    return [/Made least: the (\w+)/.exec(r.workings.map((w) => w.says).join())?.[1], r.achieved] as const;
+    return [/Made least: the (\w+)/.exec(r.workings.map((w) => w.text).join())?.[1], r.achieved] as const;
   };
   it('is as asked; else cost where there are costs, length where lengths differ, else boards', async () => {
     expect((await told([{ length: '2 m' }]))[0]).toBe('number');
@@ -191,10 +191,10 @@ describe('sections', () => {
     const r = await cuttingPlan({ ...given, aim: 'length' });
     expect(r.plan.map((b) => [b.stock, b.section, b.pieces[0]?.name])).toEqual([['batten', '70 x 34 mm', 'leg'], ['lath', undefined, 'any']]); // prettier-ignore
     const seen: string[] = [];
-    await cuttingPlan({ ...given, aim: 'length' }, { onProgress: (p) => void seen.push(p.says) });
+    await cuttingPlan({ ...given, aim: 'length' }, { onProgress: (p) => void seen.push(p.message) });
     expect(seen.some((s) => s.startsWith('section 1 of 2: '))).toBe(true);
     expect(seen.some((s) => s.startsWith('section 2 of 2: '))).toBe(true);
-    expect(r.workings.map((w) => w.says).join()).toMatch(/70 x 34 mm: plan by/);
+    expect(r.workings.map((w) => w.text).join()).toMatch(/70 x 34 mm: plan by/);
   });
 
   it('that the stock has not are refused with those it has', async () => {
@@ -214,7 +214,7 @@ describe('sections', () => {
 });
 
 describe('what a plan is refused for', () => {
-  const fields = async (given: object) => (await refusal(given)).troubles.map((t) => t.field);
+  const fields = async (given: object) => (await refusal(given)).issues.map((t) => t.field);
   it('the least cost where no board has one', async () => {
     expect((await refusal({ parts: [{ length: '1 m' }], stock: [{ length: '2 m' }], aim: 'cost' })).message).toMatch(/stock: got no cost, takes a cost/); // prettier-ignore
     const priced = await cuttingPlan({ parts: [{ length: '1 m' }], stock: [{ length: '2 m', cost: 2 }, { length: '3 m' }], aim: 'cost' }); // prettier-ignore
@@ -251,7 +251,7 @@ describe('limits of a plan', () => {
   });
 
   it('short parts below 150 mm come with a warning', async () => {
-    const at = async (length: string) => says(await cuttingPlan({ parts: [{ length }], stock: [{ length: '1 m' }] }), 'shorter than about 150 mm'); // prettier-ignore
+    const at = async (length: string) => message(await cuttingPlan({ parts: [{ length }], stock: [{ length: '1 m' }] }), 'shorter than about 150 mm'); // prettier-ignore
     expect([await at('150 mm'), await at('149 mm')]).toEqual([false, true]);
   });
 });
@@ -316,7 +316,7 @@ describe('the problem in whole numbers, further', () => {
 });
 
 describe('what a plan takes', () => {
-  const { wrap } = measure('what the plan takes');
+  const { wrap } = objectiveOutput('what the plan takes');
   it('is a number of boards, or a length or money, money alone with its currency', () => {
     expect(wrap({ kind: 'count', value: 3 }, '£')).toBe(3);
     expect(wrap({ kind: 'money', value: 3 }, '£')).toMatchObject({ kind: 'money', value: 3, currency: '£' });

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fewPieces } from '../../../src/recipes/stock/cutting/few-pieces.js';
+import { solveSmallKnapsack } from '../../../src/recipes/stock/cutting/small-instances.js';
 import { knapsack, type Dearest } from '../../../src/recipes/stock/cutting/knapsack.js';
 import { byRate } from '../../../src/recipes/stock/cutting/knapsack-search.js';
 import { byTable } from '../../../src/recipes/stock/cutting/knapsack-table.js';
 import { dearest, quickly } from '../../../src/recipes/stock/cutting/pricing.js';
-import { seeded } from '../../laws/legalPlan.js';
+import { seeded } from '../../properties/legal-plan.js';
 import { everyFilling } from './cutting-problems.js';
 
 const worthOf = (counts: ArrayLike<number>, prices: readonly number[]): number =>
@@ -43,7 +43,7 @@ describe('the board worth most', () => {
   const ways = {
     byTable,
     byRate: (s: Parameters<typeof byTable>[0]) => byRate(s, 1e6),
-    fewPieces: (s: Parameters<typeof byTable>[0]) => fewPieces(s, 1e6),
+    solveSmallKnapsack: (s: Parameters<typeof byTable>[0]) => solveSmallKnapsack(s, 1e6),
   };
   it.each(Object.entries(ways))('%s is the best of all ways to fill it', (name, way) => {
     fc.assert(
@@ -51,7 +51,7 @@ describe('the board worth most', () => {
         const best = Math.max(...everyFilling(sizes, limits, capacity).map((c) => worthOf(c, prices)));
         const atLeast = floor / 8;
         const sack = knapsack(sizes, { prices, limits }, capacity, atLeast);
-        if (name === 'fewPieces' && sack.items.length === 0) return;
+        if (name === 'solveSmallKnapsack' && sack.items.length === 0) return;
         const got = way(sack);
         expect(got.exact).toBe(true);
         expect(got.worth).toBeCloseTo(Math.max(best, atLeast), 9);
@@ -64,14 +64,14 @@ describe('the board worth most', () => {
 
   it('of a hand’s choice: 6 and 4 fill 10 for 7, two 5s for 6, three 3s for 6', () => {
     const sack = knapsack([6, 5, 4, 3], { prices: [4, 3, 3, 2], limits: [9, 9, 9, 9] }, 10, 0);
-    for (const got of [byTable(sack), byRate(sack, 1e5), fewPieces(sack, 1e5)]) {
+    for (const got of [byTable(sack), byRate(sack, 1e5), solveSmallKnapsack(sack, 1e5)]) {
       expect(got.worth).toBe(7);
       expect([...got.counts!]).toEqual([1, 0, 1, 0]);
     }
     // With one 4 gone to nothing, and one 3 at most: 6 and 3 for 6, or two 5s for 6.
     const less = knapsack([6, 5, 4, 3], { prices: [4, 3, 0, 2], limits: [9, 9, 9, 1] }, 10, 5.9);
     expect(less.items.map((i) => i.at)).toEqual([0, 1, 3]);
-    for (const got of [byTable(less), byRate(less, 1e5), fewPieces(less, 1e5)]) expect(got.worth).toBe(6);
+    for (const got of [byTable(less), byRate(less, 1e5), solveSmallKnapsack(less, 1e5)]) expect(got.worth).toBe(6);
     // Too long, not wanted, worth nothing: not looked at.
     expect(knapsack([11, 10, 5], { prices: [1, 1, 1], limits: [1, 1, 0] }, 10, 0).items.map((i) => i.at)).toEqual([1]); // prettier-ignore
   });
@@ -93,7 +93,7 @@ describe('the board worth most', () => {
     expect(cut.worth).toBeGreaterThan(0.9 * full.worth);
     expect(cut.worth).toBeLessThanOrEqual(full.worth + 1e-9);
     lawful(cut, sizes, prices, limits, 3000);
-    const few = fewPieces(knapsack(sizes, { prices, limits }, 1100, 0), 9);
+    const few = solveSmallKnapsack(knapsack(sizes, { prices, limits }, 1100, 0), 9);
     expect(few.exact).toBe(false);
     lawful(few, sizes, prices, limits, 1100);
     lawful(quickly(sizes, { prices, limits }, 3000, 0), sizes, prices, limits, 3000);

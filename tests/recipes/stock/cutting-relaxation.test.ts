@@ -2,15 +2,15 @@
 import { beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Highs } from 'highs';
 import { Totals } from '../../../src/recipes/stock/cutting/bounds.js';
-import { Clock } from '../../../src/recipes/stock/cutting/clock.js';
-import { longestFirst } from '../../../src/recipes/stock/cutting/fill.js';
-import { rootOf, type Hunt } from '../../../src/recipes/stock/cutting/hunt.js';
+import { TimeLimit } from '../../../src/recipes/stock/cutting/time-limit.js';
+import { longestFirst } from '../../../src/recipes/stock/cutting/constructive-heuristics.js';
+import { rootOf, type SearchContext } from '../../../src/recipes/stock/cutting/search-context.js';
 import { Master } from '../../../src/recipes/stock/cutting/master.js';
 import { patternOf, type CuttingProblem } from '../../../src/recipes/stock/cutting/problem.js';
 import { relax } from '../../../src/recipes/stock/cutting/relaxation.js';
 import { alone } from '../../../src/recipes/stock/cutting/search.js';
 import { loadSolver } from '../../../src/recipes/stock/cutting/solver.js';
-import { Standing } from '../../../src/recipes/stock/cutting/standing.js';
+import { Incumbent } from '../../../src/recipes/stock/cutting/incumbent.js';
 import { everyFilling, leastCost, ofOneLength } from './cutting-problems.js';
 
 interface Asked {
@@ -46,10 +46,10 @@ beforeAll(async () => {
 
 async function huntFor(
   problem: CuttingProblem,
-  clock = new Clock(Infinity, () => false),
-): Promise<Hunt & { solves: () => number }> {
-  const packing = await longestFirst(problem, rootOf(problem), new Clock(Infinity, () => false));
-  const standing = new Standing({ packing, how: 'longest first' }, () => undefined);
+  clock = new TimeLimit(Infinity, () => false),
+): Promise<SearchContext & { solves: () => number }> {
+  const packing = await longestFirst(problem, rootOf(problem), new TimeLimit(Infinity, () => false));
+  const standing = new Incumbent({ packing, how: 'longest first' }, () => undefined);
   const master = new Master(highs, problem);
   master.add([...packing.boards.map((b) => b.pattern), ...alone(problem)]);
   let solves = 0;
@@ -58,7 +58,7 @@ async function huntFor(
     solves++;
     return solve();
   };
-  return { problem, totals: new Totals(problem), standing, clock, master, solves: () => solves };
+  return { problem, totals: new Totals(problem), incumbent: standing, clock, master, solves: () => solves };
 }
 const near = (v: number): number => expect.closeTo(v, 9) as number;
 
@@ -73,7 +73,7 @@ describe('a bound from prices', () => {
     const hunt = await huntFor(p);
     await relax(hunt, rootOf(p), new Set(), 'root');
     expect(leastCost(p)).toBe(8);
-    expect(hunt.standing.bound).toBe(8);
+    expect(hunt.incumbent.bound).toBe(8);
     hunt.master.dispose();
   });
 
@@ -89,11 +89,11 @@ describe('a bound from prices', () => {
       };
       const hunt = await huntFor(p);
       await relax(hunt, rootOf(p), new Set(), 'root');
-      expect(hunt.standing.bound).toBeLessThanOrEqual(leastCost(p));
+      expect(hunt.incumbent.bound).toBeLessThanOrEqual(leastCost(p));
       // With every pattern there is at hand the programme has no more to price.
       const all = new Master(highs, p);
       all.add(p.stock.flatMap((k, s) => everyFilling(p.sizes, p.demand, k.capacity).filter((c) => c.some((n) => n > 0)).map((c) => patternOf(s, c)))); // prettier-ignore
-      expect(hunt.standing.bound).toBe(hunt.totals.roundUp(all.solve().value));
+      expect(hunt.incumbent.bound).toBe(hunt.totals.roundUp(all.solve().value));
       all.dispose();
       hunt.master.dispose();
     }
@@ -141,11 +141,11 @@ describe('the prices asked', () => {
   });
 
   it('are none once time is up, or on the way down while the bound could still be met', async () => {
-    const stopped = await huntFor(twos, new Clock(Infinity, () => true));
+    const stopped = await huntFor(twos, new TimeLimit(Infinity, () => true));
     expect(await relax(stopped, rootOf(twos), new Set(), 'root')).toBeUndefined();
     // A board of two 4s, and 4 / 3 of a board of three 3s: as much as the bound allows.
     const met = await huntFor(pairs);
-    met.standing.raise(1 + 4 / 3, 'hand');
+    met.incumbent.raise(1 + 4 / 3, 'hand');
     const r = await relax(met, rootOf(pairs), new Set(), 'below');
     expect([r?.exact, asked.dearest]).toEqual([false, []]);
     for (const h of [stopped, met]) h.master.dispose();
@@ -153,7 +153,7 @@ describe('the prices asked', () => {
 
   it('elsewhere are asked though the bound could be met', async () => {
     const hunt = await huntFor(pairs);
-    hunt.standing.raise(2.9, 'hand');
+    hunt.incumbent.raise(2.9, 'hand');
     const r = await relax(hunt, rootOf(pairs), new Set(), 'whole');
     expect([r?.exact, asked.dearest.length > 0]).toEqual([true, true]);
     hunt.master.dispose();
@@ -170,7 +170,7 @@ describe('further boards beside the dearest', () => {
     let looks = 0;
     // The first prices are asked, then time is up.
     const node = rootOf(many);
-    const clock = new Clock(Infinity, () => looks++ > 2);
+    const clock = new TimeLimit(Infinity, () => looks++ > 2);
     await relax({ ...hunt, clock }, node, new Set(), 'whole');
     const first = asked.dearest[0]!.counts!;
     const quick = asked.quickly.slice(0, 12);
@@ -205,25 +205,25 @@ describe('further boards beside the dearest', () => {
 
 describe('the root', () => {
   /** A programme that says in turn what it is told, as though patterns were added each time but the last. */
-  function scripted(demand: number, says: readonly { readonly value: number; readonly price: number }[]) {
+  function scripted(demand: number, message: readonly { readonly value: number; readonly price: number }[]) {
     const problem = ofOneLength([5], [demand], 10);
-    const standing = new Standing({ packing: { boards: [], cost: 1e9 }, how: 'nothing' }, () => undefined);
+    const standing = new Incumbent({ packing: { boards: [], cost: 1e9 }, how: 'nothing' }, () => undefined);
     let turn = -1;
     const master = {
       narrow: () => undefined,
       solve: () => {
         turn++;
-        const { value, price } = says[Math.min(turn, says.length - 1)]!;
+        const { value, price } = message[Math.min(turn, message.length - 1)]!;
         return { value, x: new Float64Array(1), prices: Float64Array.from([price]), stockPrices: new Float64Array(1) }; // prettier-ignore
       },
-      add: () => (turn < says.length - 1 ? 1 : 0),
+      add: () => (turn < message.length - 1 ? 1 : 0),
     } as unknown as Master;
-    return { problem, totals: new Totals(problem), standing, clock: new Clock(Infinity, () => false), master, turns: () => turn }; // prettier-ignore
+    return { problem, totals: new Totals(problem), incumbent: standing, clock: new TimeLimit(Infinity, () => false), master, turns: () => turn }; // prettier-ignore
   }
-  const at = async (demand: number, ...says: { value: number; price: number }[]) => {
-    const hunt = scripted(demand, says);
+  const at = async (demand: number, ...message: { value: number; price: number }[]) => {
+    const hunt = scripted(demand, message);
     const r = await relax(hunt, rootOf(hunt.problem), new Set(), 'root');
-    return [r?.exact, hunt.turns(), hunt.standing.bound];
+    return [r?.exact, hunt.turns(), hunt.incumbent.bound];
   };
 
   it('ends where the programme is within a fiftieth of what is proved and rounding lifts neither', async () => {

@@ -14,14 +14,14 @@ vi.mock('../../../src/recipes/stock/cutting/relaxation.js', () => ({
     return Promise.resolve({});
   },
 }));
-vi.mock('../../../src/recipes/stock/cutting/descent.js', () => ({
-  descend: (_hunt: unknown, _node: unknown, _barred: unknown, depth: number, spare: number) => {
+vi.mock('../../../src/recipes/stock/cutting/diving-heuristic.js', () => ({
+  dive: (_hunt: unknown, _node: unknown, _barred: unknown, depth: number, spare: number) => {
     begun.does.push(`down ${depth} ${spare}`);
     return Promise.resolve();
   },
 }));
-vi.mock('../../../src/recipes/stock/cutting/closing.js', () => ({
-  close: (_hunt: unknown, _highs: unknown, seconds: number, most: number) => {
+vi.mock('../../../src/recipes/stock/cutting/final-mip.js', () => ({
+  solveFinalMip: (_hunt: unknown, _highs: unknown, seconds: number, most: number) => {
     begun.does.push(`close ${seconds} ${most}`);
     return Promise.resolve();
   },

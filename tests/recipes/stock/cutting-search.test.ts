@@ -1,35 +1,35 @@
 import { afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import type { Highs } from 'highs';
 import { boardsBound, Totals } from '../../../src/recipes/stock/cutting/bounds.js';
-import { Clock } from '../../../src/recipes/stock/cutting/clock.js';
-import { close } from '../../../src/recipes/stock/cutting/closing.js';
+import { TimeLimit } from '../../../src/recipes/stock/cutting/time-limit.js';
+import { solveFinalMip } from '../../../src/recipes/stock/cutting/final-mip.js';
 import { columnsOf } from '../../../src/recipes/stock/cutting/columns.js';
-import { descend, settle } from '../../../src/recipes/stock/cutting/descent.js';
-import { longestFirst } from '../../../src/recipes/stock/cutting/fill.js';
-import { rootOf, type Hunt } from '../../../src/recipes/stock/cutting/hunt.js';
+import { dive, settle } from '../../../src/recipes/stock/cutting/diving-heuristic.js';
+import { longestFirst } from '../../../src/recipes/stock/cutting/constructive-heuristics.js';
+import { rootOf, type SearchContext } from '../../../src/recipes/stock/cutting/search-context.js';
 import { chooseWhole } from '../../../src/recipes/stock/cutting/integer.js';
 import { Master } from '../../../src/recipes/stock/cutting/master.js';
 import { patternOf, type CuttingProblem, type Pattern } from '../../../src/recipes/stock/cutting/problem.js';
 import { relax } from '../../../src/recipes/stock/cutting/relaxation.js';
 import { alone, search } from '../../../src/recipes/stock/cutting/search.js';
 import { loadSolver } from '../../../src/recipes/stock/cutting/solver.js';
-import { Standing } from '../../../src/recipes/stock/cutting/standing.js';
-import { seeded } from '../../laws/legalPlan.js';
+import { Incumbent } from '../../../src/recipes/stock/cutting/incumbent.js';
+import { seeded } from '../../properties/legal-plan.js';
 import { everyFilling, faultsOf, leastCost, ofOneLength } from './cutting-problems.js';
 
 let highs: Highs;
 beforeAll(async () => {
   highs = await loadSolver();
 });
-const ample = () => new Clock(Infinity, () => false);
+const ample = () => new TimeLimit(Infinity, () => false);
 
 /** A hunt that begins with the plan of the longest first and the patterns of one size each. */
-async function huntFor(problem: CuttingProblem, clock = ample()): Promise<Hunt> {
+async function huntFor(problem: CuttingProblem, clock = ample()): Promise<SearchContext> {
   const packing = await longestFirst(problem, rootOf(problem), ample());
-  const standing = new Standing({ packing, how: 'longest first' }, () => undefined);
+  const standing = new Incumbent({ packing, how: 'longest first' }, () => undefined);
   const master = new Master(highs, problem);
   master.add([...packing.boards.map((b) => b.pattern), ...alone(problem)]);
-  return { problem, totals: new Totals(problem), standing, clock, master };
+  return { problem, totals: new Totals(problem), incumbent: standing, clock, master };
 }
 
 // Three pieces of 4 and three of 3 on 10: 21 on 10 need three boards in any case.
@@ -44,7 +44,7 @@ describe('how a search stands', () => {
   const packing = (cost: number) => ({ boards: [], cost });
   it('takes better plans and higher bounds alone, and tells of them', () => {
     const heard: [number, number, string][] = [];
-    const s = new Standing({ packing: packing(5), how: 'a' }, (...news) => void heard.push(news));
+    const s = new Incumbent({ packing: packing(5), how: 'a' }, (...news) => void heard.push(news));
     expect([s.best.cost, s.bound, s.done]).toEqual([5, 0, false]);
     s.take(packing(5), 'b');
     s.take(packing(6), 'c');
@@ -71,7 +71,7 @@ describe('the clock of a search', () => {
   it('is late at the very moment, and lets others have a turn after 25 ms to the hair', async () => {
     let now = 100;
     vi.spyOn(performance, 'now').mockImplementation(() => now);
-    const clock = new Clock(150, () => false);
+    const clock = new TimeLimit(150, () => false);
     let turned = false;
     setImmediate(() => (turned = true));
     now = 124.999;
@@ -93,9 +93,9 @@ describe('the clock of a search', () => {
 
   it('is late when time is up or somebody stopped it', () => {
     const now = performance.now();
-    expect(new Clock(now + 1e6, () => false).late()).toBe(false);
-    expect(new Clock(now - 1, () => false).late()).toBe(true);
-    expect(new Clock(now + 1e6, () => true).late()).toBe(true);
+    expect(new TimeLimit(now + 1e6, () => false).late()).toBe(false);
+    expect(new TimeLimit(now - 1, () => false).late()).toBe(true);
+    expect(new TimeLimit(now + 1e6, () => true).late()).toBe(true);
   });
 });
 
@@ -145,14 +145,14 @@ describe('the linear programme', () => {
 
   it('raises the bound at the root, and gives up below where nothing better can come', async () => {
     const hunt = await huntFor(small);
-    expect(hunt.standing.best.cost).toBe(3);
+    expect(hunt.incumbent.best.cost).toBe(3);
     expect(await relax(hunt, rootOf(small), new Set(), 'root')).toBeUndefined();
     // 21 on 10 round up to three boards, as many as the plan has.
-    expect([hunt.standing.bound, hunt.standing.done]).toEqual([3, true]);
+    expect([hunt.incumbent.bound, hunt.incumbent.done]).toEqual([3, true]);
     const other = await huntFor(small);
     expect(await relax(other, rootOf(small), new Set(), 'below')).toBeUndefined();
-    expect(other.standing.bound).toBe(0);
-    const stopped = await huntFor(full, new Clock(Infinity, () => true));
+    expect(other.incumbent.bound).toBe(0);
+    const stopped = await huntFor(full, new TimeLimit(Infinity, () => true));
     expect(await relax(stopped, rootOf(full), new Set(), 'whole')).toBeUndefined();
     for (const h of [hunt, other, stopped]) h.master.dispose();
   });
@@ -219,10 +219,10 @@ describe('boards settled on the way down', () => {
   it('lead to a whole plan', async () => {
     const hunt = await huntFor(pairs);
     await relax(hunt, rootOf(pairs), new Set(), 'root');
-    await descend(hunt, rootOf(pairs), new Set(), 0, 0);
-    expect(faultsOf(pairs, hunt.standing.best.boards)).toEqual([]);
-    expect([hunt.standing.best.cost, hunt.standing.bound]).toEqual([2, 2]);
-    expect(hunt.standing.told.join()).toMatch(/plan by rounding the linear programme/);
+    await dive(hunt, rootOf(pairs), new Set(), 0, 0);
+    expect(faultsOf(pairs, hunt.incumbent.best.boards)).toEqual([]);
+    expect([hunt.incumbent.best.cost, hunt.incumbent.bound]).toEqual([2, 2]);
+    expect(hunt.incumbent.told.join()).toMatch(/plan by rounding the linear programme/);
     hunt.master.dispose();
   });
 });
@@ -260,22 +260,22 @@ describe('the integer programme', () => {
 
   it('closes a hunt: a better plan, or the proof that there is none', async () => {
     const hunt = await huntFor(pairs);
-    expect(hunt.standing.best.cost).toBe(3);
-    await close(hunt, highs, 2, 3000);
-    expect([hunt.standing.best.cost, hunt.standing.bound]).toEqual([2, 0]);
-    expect(faultsOf(pairs, hunt.standing.best.boards)).toEqual([]);
+    expect(hunt.incumbent.best.cost).toBe(3);
+    await solveFinalMip(hunt, highs, 2, 3000);
+    expect([hunt.incumbent.best.cost, hunt.incumbent.bound]).toEqual([2, 0]);
+    expect(faultsOf(pairs, hunt.incumbent.best.boards)).toEqual([]);
     // Nothing is known of a bound but what the programme itself proves.
-    await close(hunt, highs, 2, 3000);
-    expect([hunt.standing.bound, hunt.standing.done]).toEqual([2, true]);
-    expect(hunt.standing.told.join()).toMatch(/plan by integer programming.*every pattern of a better plan/);
+    await solveFinalMip(hunt, highs, 2, 3000);
+    expect([hunt.incumbent.bound, hunt.incumbent.done]).toEqual([2, true]);
+    expect(hunt.incumbent.told.join()).toMatch(/plan by integer programming.*every pattern of a better plan/);
     // With fewer patterns than there are, nothing is proved.
     const few = await huntFor(pairs);
-    await close(few, highs, 2, 0);
-    expect(few.standing.bound).toBe(0);
-    expect(few.standing.told.join()).not.toMatch(/every pattern/);
-    const late = await huntFor(small, new Clock(Infinity, () => true));
-    await close(late, highs, 2, 3000);
-    expect(late.standing.bound).toBe(0);
+    await solveFinalMip(few, highs, 2, 0);
+    expect(few.incumbent.bound).toBe(0);
+    expect(few.incumbent.told.join()).not.toMatch(/every pattern/);
+    const late = await huntFor(small, new TimeLimit(Infinity, () => true));
+    await solveFinalMip(late, highs, 2, 3000);
+    expect(late.incumbent.bound).toBe(0);
     for (const h of [hunt, few, late]) h.master.dispose();
   });
 

@@ -1,14 +1,14 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { Clock } from '../../../src/recipes/stock/cutting/clock.js';
+import { TimeLimit } from '../../../src/recipes/stock/cutting/time-limit.js';
 import { Totals } from '../../../src/recipes/stock/cutting/bounds.js';
-import { close } from '../../../src/recipes/stock/cutting/closing.js';
-import { longestFirst } from '../../../src/recipes/stock/cutting/fill.js';
-import { rootOf, type Hunt } from '../../../src/recipes/stock/cutting/hunt.js';
+import { solveFinalMip } from '../../../src/recipes/stock/cutting/final-mip.js';
+import { longestFirst } from '../../../src/recipes/stock/cutting/constructive-heuristics.js';
+import { rootOf, type SearchContext } from '../../../src/recipes/stock/cutting/search-context.js';
 import { Master } from '../../../src/recipes/stock/cutting/master.js';
 import { relax } from '../../../src/recipes/stock/cutting/relaxation.js';
 import { alone, search } from '../../../src/recipes/stock/cutting/search.js';
 import { loadSolver } from '../../../src/recipes/stock/cutting/solver.js';
-import { Standing } from '../../../src/recipes/stock/cutting/standing.js';
+import { Incumbent } from '../../../src/recipes/stock/cutting/incumbent.js';
 import { faultsOf, ofOneLength } from './cutting-problems.js';
 
 // Pricing that finds the dearest board but cannot prove that it is: as on boards of very many, very fine lengths.
@@ -21,7 +21,7 @@ beforeEach(() => {
   proves.exact = false;
 });
 
-const ample = () => new Clock(Infinity, () => false);
+const ample = () => new TimeLimit(Infinity, () => false);
 /** 4 + 4, 3 + 3 + 3 and 3 by longest first, where 4 + 3 + 3 twice fills two boards of 10. */
 const pairs = ofOneLength([4, 3], [2, 4], 10);
 // Of 8s and 7s only two fit a board of 20: ten pieces need five boards, though 73 on 20 would be four by length.
@@ -31,32 +31,32 @@ async function hunting(
   problem: typeof pairs,
   clock = ample(),
   tell = (_says: string): void => undefined,
-): Promise<Hunt> {
+): Promise<SearchContext> {
   const packing = await longestFirst(problem, rootOf(problem), ample());
-  const standing = new Standing({ packing, how: 'longest first' }, (_best, _bound, says) => tell(says));
+  const standing = new Incumbent({ packing, how: 'longest first' }, (_best, _bound, message) => tell(message));
   const master = new Master(await loadSolver(), problem);
   master.add([...packing.boards.map((b) => b.pattern), ...alone(problem)]);
-  return { problem, totals: new Totals(problem), standing, clock, master };
+  return { problem, totals: new Totals(problem), incumbent: standing, clock, master };
 }
 
 describe('where a price cannot be proved', () => {
   it('the linear programme raises no bound', async () => {
     const hunt = await hunting(twos);
     const r = await relax(hunt, rootOf(twos), new Set(), 'root');
-    expect([r?.exact, hunt.standing.bound]).toEqual([false, 0]);
+    expect([r?.exact, hunt.incumbent.bound]).toEqual([false, 0]);
     expect(r?.value).toBeCloseTo(5, 6);
     proves.exact = true;
     const sure = await hunting(twos);
     await relax(sure, rootOf(twos), new Set(), 'root');
-    expect(sure.standing.bound).toBe(5);
+    expect(sure.incumbent.bound).toBe(5);
     for (const h of [hunt, sure]) h.master.dispose();
   });
 
   it('the integer programme may find a better plan, but proves nothing', async () => {
     const hunt = await hunting(pairs);
-    await close(hunt, await loadSolver(), 2, 3000);
-    await close(hunt, await loadSolver(), 2, 3000);
-    expect([hunt.standing.best.cost, hunt.standing.bound]).toEqual([2, 0]);
+    await solveFinalMip(hunt, await loadSolver(), 2, 3000);
+    await solveFinalMip(hunt, await loadSolver(), 2, 3000);
+    expect([hunt.incumbent.best.cost, hunt.incumbent.bound]).toEqual([2, 0]);
     hunt.master.dispose();
   });
 
@@ -73,12 +73,12 @@ describe('a search stopped at any moment', () => {
   it('before the integer programme begins, leaves it out', async () => {
     proves.exact = true;
     let stopped = false;
-    const clock = new Clock(Infinity, () => stopped);
-    const hunt = await hunting(pairs, clock, (says) => {
-      if (says.startsWith('integer programme over')) stopped = true;
+    const clock = new TimeLimit(Infinity, () => stopped);
+    const hunt = await hunting(pairs, clock, (message) => {
+      if (message.startsWith('integer programme over')) stopped = true;
     });
-    await close(hunt, await loadSolver(), 2, 3000);
-    expect([hunt.standing.best.cost, stopped]).toEqual([3, true]);
+    await solveFinalMip(hunt, await loadSolver(), 2, 3000);
+    expect([hunt.incumbent.best.cost, stopped]).toEqual([3, true]);
     hunt.master.dispose();
   });
 

@@ -12,8 +12,8 @@ const told = (way: string): Dearest => {
   return { ...asked.found, counts: undefined };
 };
 vi.mock('../../../src/recipes/stock/cutting/knapsack-table.js', () => ({ byTable: () => told('table') }));
-vi.mock('../../../src/recipes/stock/cutting/few-pieces.js', () => ({
-  fewPieces: (_sack: unknown, nodes: number) => told(`few ${nodes}`),
+vi.mock('../../../src/recipes/stock/cutting/small-instances.js', () => ({
+  solveSmallKnapsack: (_sack: unknown, nodes: number) => told(`few ${nodes}`),
 }));
 vi.mock('../../../src/recipes/stock/cutting/knapsack-search.js', () => ({
   byRate: (_sack: unknown, nodes: number) => told(`rate ${nodes}`),

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { steps } from '../../../src/recipes/stock/pile-totals.js';
 import { pileYield } from '../../../src/recipes/stock/pile-yield.js';
 import { dress } from '../../../src/recipes/stock/survey.js';
-import { marksOf, pointsOf } from '../chartData.js';
+import { marksOf, pointsOf } from '../chart-data.js';
 import { fieldsOf, refusalOf } from '../refused.js';
 
 const board = { length: '2 m', width: '100 mm', thickness: '50 mm' };
@@ -106,7 +106,7 @@ describe('several boards', () => {
     // Five pieces of 0.194 m2 by 20 mm; the beams alone at 48 mm give 2 x 0.194 x 0.048, less than 5 x 0.194 x 0.02.
     expect(r.volume.in('m3')).toBeCloseTo(5 * 0.194 * 0.02, 12);
     expect(r.peakThickness.value).toEqual(mm(20));
-    expect(r.workings.map((w) => w.says).join()).toMatch(/3 rows, 6 boards.*1 mm off each face.*The thinnest board, row 2, governs/); // prettier-ignore
+    expect(r.workings.map((w) => w.text).join()).toMatch(/3 rows, 6 boards.*1 mm off each face.*The thinnest board, row 2, governs/); // prettier-ignore
     expect(r.byGroup.map((g) => [g.group, g.boards, g.pieces, g.thinnest?.in('mm')])).toEqual([
       ['beams', 2, 2, expect.closeTo(48, 9)],
       ['boards', 3, 3, expect.closeTo(20, 9)],
@@ -121,7 +121,7 @@ describe('several boards', () => {
     const named = (...mm: number[]) =>
       /The thinnest board, (.*), governs/.exec(
         pileYield({ boards: mm.map((t, i) => ({ ...board, thickness: `${t} mm`, name: `b${i}` })), ...plain })
-          .workings.map((w) => w.says)
+          .workings.map((w) => w.text)
           .join(),
       )?.[1];
     expect([named(22, 50), named(50, 22), named(22, 22)]).toEqual(['b0', 'b1', 'b0']);
@@ -141,7 +141,7 @@ describe('several boards', () => {
   it('leave the thin ones out when a thickness is asked for', () => {
     const r = pileYield({ boards, ...plain, target: '30 mm' });
     expect([r.pieces, r.boardsLeftOut]).toEqual([2, 4]);
-    expect(r.workings.map((w) => w.says).join()).toContain('was asked for');
+    expect(r.workings.map((w) => w.text).join()).toContain('was asked for');
   });
 
   it('are drawn as cliffs: each board goes just above its own thickness', () => {
@@ -239,26 +239,26 @@ describe('long surveys', () => {
 });
 
 describe('what to mind with a pile', () => {
-  const says = (r: { cautions: readonly { text: string }[] }, text: string): boolean =>
+  const message = (r: { cautions: readonly { text: string }[] }, text: string): boolean =>
     r.cautions.some((c) => c.text.includes(text));
 
   it('short pieces below 300 mm', () => {
-    expect(says(one({}, { target: { length: '300 mm' } }), 'shorter than about 300 mm')).toBe(false);
-    expect(says(one({}, { target: { length: '299 mm' } }), 'shorter than about 300 mm')).toBe(true);
+    expect(message(one({}, { target: { length: '300 mm' } }), 'shorter than about 300 mm')).toBe(false);
+    expect(message(one({}, { target: { length: '299 mm' } }), 'shorter than about 300 mm')).toBe(true);
     // A row that gives nothing has no short pieces.
     const lost = pileYield({ boards: [board, { ...board, length: '200 mm', thickness: '2 mm' }], ...plain });
-    expect(says(lost, 'shorter than about 300 mm')).toBe(false);
+    expect(message(lost, 'shorter than about 300 mm')).toBe(false);
   });
 
   it('thin boards below 6 mm', () => {
-    expect(says(one({ thickness: '8 mm' }), 'under about 6 mm')).toBe(false);
-    expect(says(one({ thickness: '7.9 mm' }), 'under about 6 mm')).toBe(true);
+    expect(message(one({ thickness: '8 mm' }), 'under about 6 mm')).toBe(false);
+    expect(message(one({ thickness: '7.9 mm' }), 'under about 6 mm')).toBe(true);
   });
 
   it('faults that are not placed, and only then', () => {
-    expect(says(one({}), 'where faults lie')).toBe(false);
-    expect(says(one({}, { target: { length: '300 mm' } }), 'where faults lie')).toBe(false);
-    expect(says(one({ faultLength: '1 mm' }), 'where faults lie')).toBe(true);
+    expect(message(one({}), 'where faults lie')).toBe(false);
+    expect(message(one({}, { target: { length: '300 mm' } }), 'where faults lie')).toBe(false);
+    expect(message(one({ faultLength: '1 mm' }), 'where faults lie')).toBe(true);
   });
 
   it('rows that give nothing, by name, twenty at most', () => {

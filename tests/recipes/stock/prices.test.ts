@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { Quantity } from '../../../src/quantities/quantity.js';
+import { Quantity } from '../../../src/units/quantity.js';
 import { boardMeasure } from '../../../src/recipes/stock/board-measure.js';
 import { partsCost } from '../../../src/recipes/stock/parts-cost.js';
-import { barsOf, barTitle, linesOf, marksOf, pointsOf, titleOf, titlesOf } from '../chartData.js';
+import { barsOf, barTitle, linesOf, marksOf, pointsOf, titleOf, titlesOf } from '../chart-data.js';
 import { fieldsOf, refusalOf } from '../refused.js';
 
 const field = boardMeasure.inputs.price;
@@ -28,16 +28,16 @@ describe('a price as it is written', () => {
   });
 
   it('is shown as it was written, or in full', () => {
-    expect(field.show(field.read(' £12 each '))).toBe('£12 each');
-    expect(field.show(field.read(12))).toMatch(/^12(\.00)? each$/);
-    expect(field.show(field.read(new Quantity('pricePerLength', 4.2, '£')))).toMatch(/^£4\.20? ?\/m$/);
-    expect(field.show(undefined)).toBe('not given');
+    expect(field.format(field.read(' £12 each '))).toBe('£12 each');
+    expect(field.format(field.read(12))).toMatch(/^12(\.00)? each$/);
+    expect(field.format(field.read(new Quantity('pricePerLength', 4.2, '£')))).toMatch(/^£4\.20? ?\/m$/);
+    expect(field.format(undefined)).toBe('not given');
   });
 
   it('may be text, a number or a quantity, and nothing else', () => {
     for (const v of ['x', 5, new Quantity('money', 3), { value: 3, unit: 'money/m' }])
-      expect(field.fits(v)).toBe(true);
-    for (const v of [null, undefined, true, {}, [], () => 1]) expect(field.fits(v)).toBe(false);
+      expect(field.accepts(v)).toBe(true);
+    for (const v of [null, undefined, true, {}, [], () => 1]) expect(field.accepts(v)).toBe(false);
   });
 
   it('is in one currency', () => {
@@ -74,7 +74,7 @@ describe('the cost of parts by hand', () => {
     expect(r.volume.in('m3')).toBeCloseTo(0.0180512, 9);
     expect(r.volumeToBuy.in('m3')).toBeCloseTo(0.02166144, 9);
     expect(r.byPart[2]?.share.value).toBeCloseTo(1.057536 / 14.7297792, 9);
-    expect(r.workings.some((w) => w.says.includes('15 to 20 % is added'))).toBe(true);
+    expect(r.workings.some((w) => w.text.includes('15 to 20 % is added'))).toBe(true);
   });
 
   it('is drawn dearest first, with its currency on the axis and at the bars', () => {

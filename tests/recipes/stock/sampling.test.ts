@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { Quantity } from '../../../src/quantities/quantity.js';
+import { Quantity } from '../../../src/units/quantity.js';
 import { pileSampling } from '../../../src/recipes/stock/pile-sampling.js';
-import { bandOf, marksOf, pointsOf, rulesOf, titlesOf } from '../chartData.js';
+import { bandOf, marksOf, pointsOf, rulesOf, titlesOf } from '../chart-data.js';
 import { fieldsOf, refusalOf } from '../refused.js';
 
 // Two pieces of 9 and 11: mean 10, standard deviation sqrt(2). With one degree of freedom Student's t is tan(pi (p - 1/2)):
@@ -39,10 +39,10 @@ describe('a sample of two, by hand', () => {
   });
 
   it('tells the mean’s degrees of freedom and Student’s t', () => {
-    expect(at(100).workings.map((w) => w.says).join()).toMatch(/of 2 pieces; Student’s t for 1 degrees of freedom is 0\.000 to one side and 1\.000 to both/); // prettier-ignore
+    expect(at(100).workings.map((w) => w.text).join()).toMatch(/of 2 pieces; Student’s t for 1 degrees of freedom is 0\.000 to one side and 1\.000 to both/); // prettier-ignore
     // t(0.95; 2) = 2.920 and t(0.975; 2) = 4.303 in any table.
     const three = pileSampling({ sample: [9, 10, 11], needed: 100, confidence: '95 %' });
-    expect(three.workings.map((w) => w.says).join()).toMatch(/t for 2 degrees of freedom is 2\.920 to one side and 4\.303 to both/); // prettier-ignore
+    expect(three.workings.map((w) => w.text).join()).toMatch(/t for 2 degrees of freedom is 2\.920 to one side and 4\.303 to both/); // prettier-ignore
     // One-sided: 12 pieces give at least 120 - 2.92 sqrt(12 + 48) = 97.4, 13: 130 - 2.92 sqrt(13 + 56.3) = 105.7.
     expect(three.piecesToPull).toBe(13);
   });
@@ -57,17 +57,17 @@ describe('a sample of two, by hand', () => {
 });
 
 describe('what to mind', () => {
-  const says = (values: number[], text: string): boolean =>
+  const message = (values: number[], text: string): boolean =>
     pileSampling({ sample: values, needed: 3 }).cautions.some((c) => c.text.includes(text));
 
   it('few pieces: four are few, five are not', () => {
-    expect(says([1, 1, 1, 1], 'fewer than five')).toBe(true);
-    expect(says([1, 1, 1, 1, 1], 'fewer than five')).toBe(false);
+    expect(message([1, 1, 1, 1], 'fewer than five')).toBe(true);
+    expect(message([1, 1, 1, 1, 1], 'fewer than five')).toBe(false);
   });
 
   it('scatter beyond half the mean: 1, 2, 3 has just half', () => {
-    expect(says([1, 2, 3], 'differ a great deal')).toBe(false);
-    expect(says([1, 2, 3.1], 'differ a great deal')).toBe(true);
+    expect(message([1, 2, 3], 'differ a great deal')).toBe(false);
+    expect(message([1, 2, 3.1], 'differ a great deal')).toBe(true);
   });
 });
 
@@ -79,14 +79,14 @@ describe('amounts of one kind', () => {
     expect(sampleField.read(['1 m2', '2 m2']).kind).toBe('area');
     expect(sampleField.read(['1 m3', '2 m3']).kind).toBe('volume');
     expect(sampleField.read([4, 5])).toEqual({ kind: 'ratio', values: [4, 5] });
-    expect(sampleField.show({ kind: 'length', values: [1.6, 1.4] })).toMatch(/1\.?6.*m+, 1\.?4.*m+/);
+    expect(sampleField.format({ kind: 'length', values: [1.6, 1.4] })).toMatch(/1\.?6.*m+, 1\.?4.*m+/);
     expect(needed.read(new Quantity('area', 6))).toEqual({ kind: 'area', value: 6 });
-    expect(needed.show({ kind: 'ratio', value: 6 })).toBe('6');
+    expect(needed.format({ kind: 'ratio', value: 6 })).toBe('6');
   });
 
   it('may be a list or text; what is needed text, a number or a quantity', () => {
-    expect([[1, 2], '1 m, 2 m', 5, {}, null].map((v) => sampleField.fits(v))).toEqual([true, true, false, false, false]); // prettier-ignore
-    expect(['6 m', 5, new Quantity('area', 6), [], null].map((v) => needed.fits(v))).toEqual([true, true, true, false, false]); // prettier-ignore
+    expect([[1, 2], '1 m, 2 m', 5, {}, null].map((v) => sampleField.accepts(v))).toEqual([true, true, false, false, false]); // prettier-ignore
+    expect(['6 m', 5, new Quantity('area', 6), [], null].map((v) => needed.accepts(v))).toEqual([true, true, true, false, false]); // prettier-ignore
   });
 
   it('of two kinds are refused with the field and both kinds named', () => {

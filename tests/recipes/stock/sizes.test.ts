@@ -3,11 +3,11 @@ import { flatteningLoss } from '../../../src/recipes/stock/flattening-loss.js';
 import { gradeYield } from '../../../src/recipes/stock/grade-yield.js';
 import { nominalSides } from '../../../src/recipes/stock/nominal-size.js';
 import { roughToDressed } from '../../../src/recipes/stock/rough-to-dressed.js';
-import { barsOf, linesOf, marksOf, pointsOf, rulesOf, titleOf } from '../chartData.js';
-import { dataOf, rectangles } from '../drawnShapes.js';
+import { barsOf, linesOf, marksOf, pointsOf, rulesOf, titleOf } from '../chart-data.js';
+import { dataOf, rectangles } from '../drawn-shapes.js';
 import { fieldsOf, refusalOf } from '../refused.js';
 
-const says = (r: { cautions: readonly { text: string }[] }, text: string): boolean =>
+const message = (r: { cautions: readonly { text: string }[] }, text: string): boolean =>
   r.cautions.some((c) => c.text.includes(text));
 
 describe('flattening by hand', () => {
@@ -41,11 +41,11 @@ describe('flattening by hand', () => {
     const at = (thickness: string, length = '2 m') => flatteningLoss({ thickness, width: '100 mm', length, cup: '10 mm' }); // prettier-ignore
     expect(at('10 mm').dressedThickness.value).toBe(0);
     expect(at('9 mm').dressedThickness.value).toBe(0);
-    const told = (t: string): boolean => at(t).workings.some((w) => w.says.includes('nothing is left'));
+    const told = (t: string): boolean => at(t).workings.some((w) => w.text.includes('nothing is left'));
     expect([told('10 mm'), told('10.1 mm')]).toEqual([true, false]);
-    expect([says(at('10 mm'), 'nothing is left'), says(at('10.1 mm'), 'nothing is left')]).toEqual([true, false]); // prettier-ignore
-    expect([says(at('10 mm'), 'may shatter'), says(at('10.1 mm'), 'may shatter'), says(at('15.9 mm'), 'may shatter'), says(at('16 mm'), 'may shatter')]).toEqual([false, true, true, false]); // prettier-ignore
-    expect([says(at('40 mm', '300 mm'), 'shorter than about 300'), says(at('40 mm', '299 mm'), 'shorter than about 300')]).toEqual([false, true]); // prettier-ignore
+    expect([message(at('10 mm'), 'nothing is left'), message(at('10.1 mm'), 'nothing is left')]).toEqual([true, false]); // prettier-ignore
+    expect([message(at('10 mm'), 'may shatter'), message(at('10.1 mm'), 'may shatter'), message(at('15.9 mm'), 'may shatter'), message(at('16 mm'), 'may shatter')]).toEqual([false, true, true, false]); // prettier-ignore
+    expect([message(at('40 mm', '300 mm'), 'shorter than about 300'), message(at('40 mm', '299 mm'), 'shorter than about 300')]).toEqual([false, true]); // prettier-ignore
   });
 
   it('is drawn for ten rips, or three more than there are, but twenty at most and no more than the board holds', () => {
@@ -83,8 +83,8 @@ describe('rough and dressed by hand', () => {
 
   it('warns below 300 mm of length and 6 mm of thickness', () => {
     const at = (thickness: string, length?: string) => roughToDressed({ dressed: { thickness, width: '97 mm', ...(length ? { length } : {}) } }); // prettier-ignore
-    expect([says(at('6 mm'), 'may shatter'), says(at('5.9 mm'), 'may shatter')]).toEqual([false, true]);
-    expect(['300 mm', '299 mm', undefined].map((l) => says(at('20 mm', l), 'shorter than about 300'))).toEqual([false, true, false]); // prettier-ignore
+    expect([message(at('6 mm'), 'may shatter'), message(at('5.9 mm'), 'may shatter')]).toEqual([false, true]);
+    expect(['300 mm', '299 mm', undefined].map((l) => message(at('20 mm', l), 'shorter than about 300'))).toEqual([false, true, false]); // prettier-ignore
     expect(at('20 mm', '300 mm').roughLength?.in('mm')).toBeCloseTo(340, 9);
     expect(at('20 mm').roughLength).toBeUndefined();
   });
@@ -92,8 +92,8 @@ describe('rough and dressed by hand', () => {
   it('tells where the sizes come from', () => {
     const r = roughToDressed(roughToDressed.example);
     const named = roughToDressed({ nominal: '2x4' });
-    expect([says(r, 'custom of the workshop'), says(r, 'do not follow these sizes')]).toEqual([true, false]);
-    expect([says(named, 'custom of the workshop'), says(named, 'do not follow these sizes')]).toEqual([false, true]); // prettier-ignore
+    expect([message(r, 'custom of the workshop'), message(r, 'do not follow these sizes')]).toEqual([true, false]);
+    expect([message(named, 'custom of the workshop'), message(named, 'do not follow these sizes')]).toEqual([false, true]); // prettier-ignore
     expect(r.roughLength?.in('mm')).toBeCloseTo(1870, 9);
     expect(r.dressedLength?.in('mm')).toBeCloseTo(1830, 9);
   });
@@ -207,7 +207,7 @@ describe('graded boards by hand', () => {
 
   it('says when a board is below the least of its grade: 6 in by 8 ft for FAS', () => {
     const small = (r: { cautions: readonly { text: string }[] }): boolean =>
-      says(r, 'least size of its grade');
+      message(r, 'least size of its grade');
     expect([fas('6 in', '8 ft'), fas('5.9 in', '8 ft'), fas('6 in', '7.9 ft')].map(small)).toEqual([false, true, true]); // prettier-ignore
     expect(small(gradeYield({ grade: 'FAS', surfaceMeasure: 1 }))).toBe(false);
   });
@@ -218,7 +218,7 @@ describe('graded boards by hand', () => {
     expect([2, 3, 10, 11].map((s) => extra('No.1 Common', s))).toEqual([undefined, 27, 90, undefined]);
     expect([extra('Selects', 8), extra('No.3A Common', 8)]).toEqual([undefined, undefined]);
     expect(Object.keys(gradeYield({ grade: 'FAS', surfaceMeasure: 16 }))).not.toContain('unitsWithExtraCut');
-    const told = (grade: 'FAS' | 'No.3A Common') => gradeYield({ grade, surfaceMeasure: 8 }).workings.map((w) => w.says).join(); // prettier-ignore
+    const told = (grade: 'FAS' | 'No.3A Common') => gradeYield({ grade, surfaceMeasure: 8 }).workings.map((w) => w.text).join(); // prettier-ignore
     expect(told('FAS')).toContain('no more than 4 are allowed');
     expect(told('No.3A Common')).not.toContain('are allowed');
     const cuts = (s: number) => gradeYield({ grade: 'FAS', surfaceMeasure: s }).cuttings;

@@ -1,4 +1,4 @@
-import type { Work } from '../../../recipe/work.js';
+import type { Trace } from '../../../engine/trace.js';
 import { meets } from './bounds.js';
 import { gatherOffcuts, type Board } from './offcuts.js';
 import { scaled, type Aim } from './scale.js';
@@ -37,8 +37,8 @@ export async function layOut(
   given: CuttingGiven,
   aim: Aim,
   seconds: number,
-  work: Work,
-  says: string,
+  trace: Trace,
+  label: string,
 ): Promise<Layout> {
   const { problem, partsOf, stockOf, unit } = scaled({
     parts: section.parts,
@@ -47,7 +47,7 @@ export async function layOut(
     trimEachEnd: given.trimEachEnd,
     aim,
   });
-  const outcome = await solve(problem, seconds, work, says, unit);
+  const outcome = await solve(problem, seconds, trace, label, unit);
   const found: Board[] = outcome.packing.boards.flatMap(({ pattern, times }) =>
     Array.from({ length: times }, () => ({
       stock: pattern.stock,
@@ -63,7 +63,7 @@ export async function layOut(
     () => performance.now() > until,
   );
   const names = takeNames(section, partsOf);
-  const boards = inOrder(gathered, (b) => stockAt(b)?.length as number).map((b): LaidBoard => {
+  const boards = sortedBoards(gathered, (b) => stockAt(b)?.length as number).map((b): LaidBoard => {
     const stock = stockAt(b) as StockRow;
     let at = given.trimEachEnd;
     const pieces = b.pieces.map((size) => {
@@ -110,7 +110,7 @@ export async function layOut(
 }
 
 /** Boards with long parts first, and of boards that begin alike those of longer stock; boards cut alike come together. */
-export function inOrder(boards: readonly Board[], lengthOf: (b: Board) => number): Board[] {
+export function sortedBoards(boards: readonly Board[], lengthOf: (b: Board) => number): Board[] {
   return boards
     .map((b) => ({ ...b, length: lengthOf(b), key: `${b.stock}|${b.pieces.join(',')}` }))
     .sort(

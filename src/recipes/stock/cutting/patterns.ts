@@ -1,4 +1,4 @@
-import type { Clock } from './clock.js';
+import type { TimeLimit } from './time-limit.js';
 import type { Relaxed } from './master.js';
 import type { CuttingProblem, Pattern, Stock } from './problem.js';
 
@@ -14,7 +14,7 @@ export async function patternsWithin(
   { prices, stockPrices }: Pick<Relaxed, 'prices' | 'stockPrices'>,
   gap: number,
   most: number,
-  clock: Clock,
+  clock: TimeLimit,
 ): Promise<Pattern[] | undefined> {
   const found: Pattern[] = [];
   let looked = 0;

@@ -1,4 +1,4 @@
-import { fewPieces } from './few-pieces.js';
+import { solveSmallKnapsack } from './small-instances.js';
 import { knapsack, type Dearest, type Wanting } from './knapsack.js';
 import { byRate } from './knapsack-search.js';
 import { byTable } from './knapsack-table.js';
@@ -21,7 +21,7 @@ export function dearest(
   const cells = capacity * sack.items.length;
   if (cells <= smallTable) return byTable(sack);
   // Five pieces at most.
-  if (capacity < 6 * (sizes[sizes.length - 1] as number)) return fewPieces(sack, 5e6);
+  if (capacity < 6 * (sizes[sizes.length - 1] as number)) return solveSmallKnapsack(sack, 5e6);
   const found = byRate(sack, 30_000);
   if (found.exact || found.worth > atLeast + 1e-4) return found;
   return cells <= largeTable ? byTable(sack) : byRate(sack, 3e6);

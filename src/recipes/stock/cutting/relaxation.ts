@@ -1,4 +1,4 @@
-import { over, type Hunt, type Node } from './hunt.js';
+import { shouldStop, type SearchContext, type Node } from './search-context.js';
 import type { Relaxed } from './master.js';
 import { dearest, quickly } from './pricing.js';
 import { patternOf, type Pattern, type Stock } from './problem.js';
@@ -16,12 +16,12 @@ export interface Priced extends Relaxed {
  * soon as the bound could be met, `whole` goes on until no pattern is worth adding, even where that proves nothing new.
  */
 export async function relax(
-  hunt: Hunt,
+  hunt: SearchContext,
   node: Node,
   barred: ReadonlySet<number>,
   at: 'root' | 'whole' | 'below',
 ): Promise<Priced | undefined> {
-  const { master, standing, totals } = hunt;
+  const { master, incumbent: standing, totals } = hunt;
   const { stock, sizes } = hunt.problem;
   master.narrow(node.demand, node.available, barred);
   let proved = 0;
@@ -34,7 +34,7 @@ export async function relax(
   const pulls = at === 'below' ? [0] : [0.8, 0.5, 0.2, 0];
   for (;;) {
     const r = master.solve();
-    if (over(hunt)) return undefined;
+    if (shouldStop(hunt)) return undefined;
     // On the way down patterns need not be made while those at hand could still meet the bound.
     if (at === 'below' && node.spent + r.value <= standing.bound + 1e-7) return { ...r, exact: false };
     let fresh: Pattern[] = [];
@@ -52,7 +52,7 @@ export async function relax(
     }
     const total = totals.roundUp(node.spent + proved);
     if (at === 'root') standing.raise(total, 'the linear programme');
-    if (over(hunt)) return undefined;
+    if (shouldStop(hunt)) return undefined;
     if (at === 'below' && total >= standing.best.cost - 1e-9) return undefined;
     if (master.add(fresh) === 0) return { ...r, exact };
     // Once rounding cannot lift the bound further, the rest of the pricing would only polish.
@@ -70,7 +70,7 @@ function mixed(r: Prices, calm: Prices, pull: number): Prices {
 }
 
 /** What a board must be worth before it is worth cutting. */
-const owedBy = ({ problem }: Hunt, asked: Prices, k: number): number =>
+const owedBy = ({ problem }: SearchContext, asked: Prices, k: number): number =>
   (problem.stock[k] as Stock).cost - (asked.stockPrices[k] as number);
 
 const worthOf = (p: Pattern, prices: Float64Array): number =>
@@ -81,7 +81,7 @@ const worthOf = (p: Pattern, prices: Float64Array): number =>
  * scaled so that no board is worth more than it costs, whatever the solver's rounding.
  */
 async function price(
-  hunt: Hunt,
+  hunt: SearchContext,
   asked: Prices,
   node: Node,
 ): Promise<{ fresh: Pattern[]; bound: number; exact: boolean }> {
@@ -110,7 +110,7 @@ async function price(
 
 /** Further boards from what the dearest one leaves: their patterns differ, and one solve then learns from all of them. */
 function more(
-  hunt: Hunt,
+  hunt: SearchContext,
   prices: Float64Array,
   node: Node,
   k: number,

@@ -1,14 +1,14 @@
 import type { Highs } from 'highs';
 import { boardsBound, lengthBound, Totals } from './bounds.js';
-import { Clock } from './clock.js';
-import { close } from './closing.js';
-import { descend } from './descent.js';
-import { bestFit, fullestFirst, longestFirst } from './fill.js';
-import { over, rootOf, type Hunt } from './hunt.js';
+import { TimeLimit } from './time-limit.js';
+import { solveFinalMip } from './final-mip.js';
+import { dive } from './diving-heuristic.js';
+import { bestFit, fullestFirst, longestFirst } from './constructive-heuristics.js';
+import { shouldStop, rootOf, type SearchContext } from './search-context.js';
 import { Master } from './master.js';
 import type { CuttingProblem, Packing, Pattern, Stock } from './problem.js';
 import { relax } from './relaxation.js';
-import { Standing, type Changed } from './standing.js';
+import { Incumbent, type Changed } from './incumbent.js';
 
 export interface SearchOptions {
   /** When to stop, on the clock of performance.now(). */
@@ -34,11 +34,11 @@ const fewPieces = 3000;
 /** Searches for the cheapest plan. There must be boards without end that are long enough for every size. */
 export async function search(problem: CuttingProblem, options: SearchOptions): Promise<Outcome> {
   const { sizes, demand, stock } = problem;
-  const clock = new Clock(options.until, options.stopped);
+  const clock = new TimeLimit(options.until, options.stopped);
   const totals = new Totals(problem);
   const root = rootOf(problem);
   const first = await longestFirst(problem, root, clock);
-  const standing = new Standing({ packing: first, how: 'longest first' }, options.changed);
+  const standing = new Incumbent({ packing: first, how: 'longest first' }, options.changed);
   standing.raise(totals.roundUp(lengthBound(problem)), 'the lengths alone');
   const only = stock[0] as Stock;
   if (stock.length === 1)
@@ -51,7 +51,7 @@ export async function search(problem: CuttingProblem, options: SearchOptions): P
     const highs = await options.loadSolver();
     const master = new Master(highs, problem);
     try {
-      await byPatterns({ problem, totals, standing, clock, master }, highs, options.patience);
+      await byPatterns({ problem, totals, incumbent: standing, clock, master }, highs, options.patience);
     } finally {
       master.dispose();
     }
@@ -60,17 +60,17 @@ export async function search(problem: CuttingProblem, options: SearchOptions): P
   return { packing: best, bound: Math.min(bound, best.cost), proven: done, told };
 }
 
-async function byPatterns(hunt: Hunt, highs: Highs, patience: number): Promise<void> {
-  const { problem, standing, master } = hunt;
+async function byPatterns(hunt: SearchContext, highs: Highs, patience: number): Promise<void> {
+  const { problem, incumbent: standing, master } = hunt;
   master.add([...standing.best.boards.map((b) => b.pattern), ...alone(problem)]);
   const root = rootOf(problem);
   if (!(await relax(hunt, root, new Set(), 'root'))) return;
   standing.note(`linear programme over ${master.pool.length} patterns`);
   // Straight down first; then with a few second choices; between them the integer programme has a turn.
-  await descend(hunt, root, new Set(), 0, 0);
-  for (let round = 1; !over(hunt); round++) {
-    await close(hunt, highs, Math.min(patience, 0.25 * 2 ** round), 3000 * 4 ** Math.min(round, 4));
-    await descend(hunt, root, new Set(), 0, Math.min(3, round));
+  await dive(hunt, root, new Set(), 0, 0);
+  for (let round = 1; !shouldStop(hunt); round++) {
+    await solveFinalMip(hunt, highs, Math.min(patience, 0.25 * 2 ** round), 3000 * 4 ** Math.min(round, 4));
+    await dive(hunt, root, new Set(), 0, Math.min(3, round));
   }
 }
 

@@ -1,4 +1,4 @@
-import { Refusal, type Trouble } from '../../../quantities/refusal.js';
+import { InputError, type Issue } from '../../../units/input-error.js';
 import type { Aim } from './scale.js';
 
 export interface PartRow {
@@ -36,13 +36,13 @@ function sectionOf(r: { width?: number | undefined; thickness?: number | undefin
   return sides.length === 0 ? undefined : `${sides.map(mm).join(' x ')} mm`;
 }
 
-/** What to make least: as asked, or what the stock suggests. @throws Refusal when costs are wanted and missing */
+/** What to make least: as asked, or what the stock suggests. @throws InputError when costs are wanted and missing */
 export function aimOf(given: CuttingGiven): Aim {
   const priced = given.stock.filter((s) => s.cost !== undefined);
   if (given.aim === 'cost' && priced.length === 0)
-    throw new Refusal({
+    throw new InputError({
       field: 'stock',
-      says: 'got no cost, takes a cost for the boards when the cost is to be made least',
+      message: 'got no cost, takes a cost for the boards when the cost is to be made least',
     });
   if (given.aim) return given.aim;
   if (priced.some((s) => (s.cost as number) > 0)) return 'cost';
@@ -51,14 +51,14 @@ export function aimOf(given: CuttingGiven): Aim {
 
 /**
  * Parts and stock put together by section. Stock without a section serves any part, parts without one any stock.
- * @throws Refusal for parts that no board is long enough for, or has the section of
+ * @throws InputError for parts that no board is long enough for, or has the section of
  */
 export function sectionsOf(given: CuttingGiven): Section[] {
   const pieces = given.parts.reduce((s, p) => s + p.count, 0);
   if (pieces > 100_000)
-    throw new Refusal({ field: 'parts', says: `got ${pieces} parts in all, takes at most 100000` });
+    throw new InputError({ field: 'parts', message: `got ${pieces} parts in all, takes at most 100000` });
   const names = [...new Set(given.parts.map(sectionOf))];
-  const troubles: Trouble[] = [];
+  const issues: Issue[] = [];
   const sections = names.map((label): Section => {
     const stock = given.stock.filter(
       (s) => label === undefined || sectionOf(s) === undefined || sectionOf(s) === label,
@@ -67,14 +67,14 @@ export function sectionsOf(given: CuttingGiven): Section[] {
     given.parts.forEach((p, i) => {
       if (sectionOf(p) !== label) return;
       if (stock.length === 0)
-        troubles.push({
+        issues.push({
           field: `parts[${i + 1}]`,
-          says: `got the section ${label}, takes one that the stock has: ${[...new Set(given.stock.map(sectionOf))].join(', ')}`,
+          message: `got the section ${label}, takes one that the stock has: ${[...new Set(given.stock.map(sectionOf))].join(', ')}`,
         });
       else if (p.length > longest + 1e-10)
-        troubles.push({
+        issues.push({
           field: `parts[${i + 1}].length`,
-          says: `got ${mm(p.length)} mm, takes at most ${mm(longest)} mm: the longest that the stock leaves${given.trimEachEnd > 0 ? ' once both ends are docked' : ''}`,
+          message: `got ${mm(p.length)} mm, takes at most ${mm(longest)} mm: the longest that the stock leaves${given.trimEachEnd > 0 ? ' once both ends are docked' : ''}`,
         });
     });
     return {
@@ -86,11 +86,11 @@ export function sectionsOf(given: CuttingGiven): Section[] {
   // Boards with a count cannot serve two sections at once: who has them would depend on the order.
   given.stock.forEach((s, i) => {
     if (s.count !== undefined && sections.filter((x) => x.stock.includes(s)).length > 1)
-      troubles.push({
+      issues.push({
         field: `stock[${i + 1}].width`,
-        says: `missing; takes the board’s width and thickness, since ${s.count} board${s.count === 1 ? '' : 's'} cannot be shared among ${sections.length} sections of parts`,
+        message: `missing; takes the board’s width and thickness, since ${s.count} board${s.count === 1 ? '' : 's'} cannot be shared among ${sections.length} sections of parts`,
       });
   });
-  if (troubles.length > 0) throw new Refusal(troubles);
+  if (issues.length > 0) throw new InputError(issues);
   return sections;
 }

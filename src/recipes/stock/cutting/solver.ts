@@ -1,5 +1,5 @@
 import type { Highs } from 'highs';
-import type { Work } from '../../../recipe/work.js';
+import type { Trace } from '../../../engine/trace.js';
 import type { CuttingProblem } from './problem.js';
 import { search, type Outcome } from './search.js';
 
@@ -20,23 +20,23 @@ const [heard, unheard] = [0.3, 2];
 export async function solve(
   problem: CuttingProblem,
   seconds: number,
-  work: Work,
-  says: string,
+  trace: Trace,
+  label: string,
   unit: number,
 ): Promise<Outcome> {
   const start = performance.now();
   const shown = (cost: number): number => Number((cost * unit).toPrecision(8));
   return search(problem, {
     until: start + seconds * 1000,
-    stopped: () => work.signal?.aborted === true,
+    stopped: () => trace.signal?.aborted === true,
     changed: (best, bound, how) =>
-      work.progress({
-        says: `${says}${how}`,
+      trace.progress({
+        message: `${label}${how}`,
         best: shown(best),
         bound: shown(bound),
         done: Math.min(1, (performance.now() - start) / (seconds * 1000)),
       }),
-    patience: work.signal ? heard : unheard,
+    patience: trace.signal ? heard : unheard,
     loadSolver,
   });
 }

@@ -1,0 +1,35 @@
+import { renderSvg } from './svg.js';
+import type { ChartSpec } from './chart-spec.js';
+
+/** The same chart, which a notebook draws when it is the last thing in a cell. The specification itself stays plain data. */
+export function displayableChart(spec: ChartSpec): ChartSpec {
+  if (Object.hasOwn(spec, display)) return spec;
+  const chart = { ...spec };
+  Object.defineProperty(chart, display, {
+    value: async () => ({
+      'text/plain': `chart: ${titleOf(spec)}`,
+      'image/svg+xml': await renderSvg(spec),
+      'application/vnd.vegalite.v5+json': spec,
+    }),
+  });
+  return chart;
+}
+
+const display = Symbol.for('Jupyter.display');
+
+function titleOf(spec: ChartSpec): string {
+  const title = spec['title'] as string | { text?: string | readonly string[] } | undefined;
+  if (typeof title === 'string') return title;
+  return [title?.text ?? []].flat().join(' ') || 'untitled';
+}
+
+/** Charts one under the other, each at a fixed width, since a stack cannot take its container's. */
+export function stacked(specs: readonly ChartSpec[], width = 520): ChartSpec {
+  return {
+    vconcat: specs.map((s) => {
+      const { autosize: _a, usermeta: _u, ...rest } = s;
+      return { ...rest, width };
+    }),
+    spacing: 28,
+  };
+}

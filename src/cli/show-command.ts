@@ -1,0 +1,68 @@
+import type { Field } from '../engine/field.js';
+import type { AnyRecipe } from '../engine/any-recipe.js';
+import { citationText } from '../engine/source.js';
+import { findRecipe } from './recipe-arguments.js';
+import { optionsOf } from './usage.js';
+
+/** `reckoner show RECIPE`: what it takes and gives, formulas, sources, an example. */
+export async function show(words: readonly string[]): Promise<number> {
+  const { plain } = optionsOf(words, {});
+  process.stdout.write(`${describe(findRecipe(plain[0]))}\n`);
+  return 0;
+}
+
+export function describe(r: AnyRecipe): string {
+  const lines = [`${r.name}: ${r.title}  (${r.topic})`, '', r.about, '', 'Takes'];
+  for (const [name, f] of Object.entries(r.inputs)) lines.push(...fieldLines(name, f, '  '));
+  lines.push('', 'Gives');
+  for (const [name, o] of Object.entries(r.outputs))
+    lines.push(`  ${name}${o.optional ? '?' : ''}: ${o.label} (${o.kind})`);
+  if (r.formulas.length > 0) {
+    lines.push('', 'Formulas');
+    for (const f of r.formulas) {
+      lines.push(
+        `  ${f.plain}`,
+        `      ${f.result.label}${f.source ? `  [${citationText(f.source)}]` : `  [${f.basis}]`}`,
+      );
+      const letters = Object.entries(f.variables).map(([s, l]) => `${s} ${l.label}${l.unit ? ` in ${l.unit}` : ''}`);
+      lines.push(`      ${letters.join('; ')}`);
+    }
+  }
+  const sources = [
+    ...new Set([...r.sources, ...r.formulas.flatMap((f) => f.source ?? [])].map(citationText)),
+  ];
+  if (sources.length > 0) lines.push('', 'Sources', ...sources.map((s) => `  ${s}`));
+  lines.push('', 'Example', `  reckoner work ${r.name} ${wordsOf(r.example)}`, '', `  ${callOf(r)}`);
+  return lines.join('\n');
+}
+
+function fieldLines(name: string, f: Field, indent: string): string[] {
+  const tail =
+    f.default !== undefined
+      ? `; default ${typeof f.default === 'string' ? f.default : JSON.stringify(f.default)}`
+      : f.optional
+        ? '; may be left out'
+        : '';
+  return [`${indent}${name}${f.optional ? '?' : ''}: ${f.label}${tail}`, `${indent}    takes ${f.expects}`];
+}
+
+/** The example as a TypeScript call, for a cell. */
+export function callOf(r: AnyRecipe): string {
+  const literal = (v: unknown): string => {
+    if (typeof v === 'string') return `'${v.replace(/\\/g, '\\\\').replace(/'/g, "\\'")}'`;
+    if (Array.isArray(v)) return `[${v.map(literal).join(', ')}]`;
+    if (typeof v === 'object' && v !== null)
+      return `{ ${Object.entries(v)
+        .map(([k, x]) => `${/^[A-Za-z_]\w*$/.test(k) ? k : `'${k}'`}: ${literal(x)}`)
+        .join(', ')} }`;
+    return String(v);
+  };
+  return `${r.isAsync ? 'await ' : ''}${r.name}(${literal(r.example)})`;
+}
+
+function wordsOf(example: Readonly<Record<string, unknown>>): string {
+  const quote = (s: string): string => (/^[\w.,:/%+-]+$/.test(s) ? s : `'${s.replace(/'/g, "'\\''")}'`);
+  return Object.entries(example)
+    .map(([k, v]) => `${k}=${quote(typeof v === 'object' && v !== null ? JSON.stringify(v) : String(v))}`)
+    .join(' ');
+}

@@ -1,8 +1,0 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { packageFolder } from '../recipe/files.js';
-
-export function version(): string {
-  return (JSON.parse(readFileSync(join(packageFolder(), 'package.json'), 'utf8')) as { version: string })
-    .version;
-}

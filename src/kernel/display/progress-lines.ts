@@ -1,0 +1,37 @@
+/** Lines that tell how far long work of a cell is, each renewed in its place in the notebook. */
+import { randomUUID } from 'node:crypto';
+import { lineReporter, setProgressReporter, type ProgressHandle } from '../../engine/progress.js';
+import type { NbOutput } from '../message.js';
+
+export interface ProgressLines {
+  /** Whatever still runs was stopped, perhaps torn down before it could say so. */
+  stop(): void;
+  close(): void;
+}
+
+export function showProgress(emit: (output: NbOutput) => void, signal: () => AbortSignal): ProgressLines {
+  const open = new Set<ProgressHandle>();
+  const begin = lineReporter(() => {
+    const transient = { display_id: randomUUID() };
+    let output_type: 'display_data' | 'update_display_data' = 'display_data';
+    return (text) => {
+      emit({ output_type, data: { 'text/plain': text }, metadata: {}, transient });
+      output_type = 'update_display_data';
+    };
+  });
+  const close = setProgressReporter({
+    get signal() {
+      return signal();
+    },
+    start: (what) => {
+      const line = begin(what);
+      const following: ProgressHandle = {
+        report: (progress) => open.has(following) && line.report(progress),
+        end: (finished) => open.delete(following) && line.end(finished),
+      };
+      open.add(following);
+      return following;
+    },
+  });
+  return { stop: () => open.forEach((f) => f.end(false)), close };
+}

@@ -1,0 +1,170 @@
+/** Errors as a notebook shows them: in the cell's own words, lines and columns, without the kernel's insides. */
+import { SourceMap } from 'node:module';
+import type { CellProblem } from '../compiler/compile-cell.js';
+import { mark } from '../compiler/transform.js';
+import { textOf } from './mime-bundle.js';
+
+export interface CellError {
+  ename: string;
+  evalue: string;
+  traceback: string[];
+  line?: number;
+  column?: number;
+}
+
+interface SourcePosition {
+  label: string;
+  line: number;
+  column: number;
+}
+
+const red = (text: string): string => `\u001b[0;31m${text}\u001b[0m`;
+const dim = (text: string): string => `\u001b[2m${text}\u001b[0m`;
+
+/** Box accesses in a message, such as `(0 , ǀf.v) is not a function`, as the names the person wrote. */
+const plainNames = (text: string): string =>
+  text
+    .replace(new RegExp(`\\(0\\s*,\\s*${mark}(?:\\.pkg\\.)?([\\p{ID_Continue}$]+?)(?:\\.v)?\\)`, 'gu'), '$1')
+    .replace(new RegExp(`${mark}([\\p{ID_Continue}$]+)\\.v`, 'gu'), '$1')
+    .replaceAll(`${mark}.pkg.`, '');
+
+/** Remembers the cells of a session well enough to say where in them an error arose. */
+export class TracebackFormatter {
+  private readonly cells = new Map<string, { source: string; map: string; shift: number; ready?: SourceMap }>();
+
+  /** `shift` is how many columns the compiled text is ahead of the cell's own on its first line. */
+  registerSource(label: string, source: string, map: string, shift: number): void {
+    this.cells.delete(label);
+    this.cells.set(label, { source, map, shift });
+    if (this.cells.size > 2_000) this.cells.delete(this.cells.keys().next().value!);
+  }
+
+  private original(place: SourcePosition): SourcePosition | undefined {
+    const cell = this.cells.get(place.label);
+    if (!cell) return undefined;
+    cell.ready ??= new SourceMap(JSON.parse(cell.map) as ConstructorParameters<typeof SourceMap>[0]);
+    const entry = cell.ready.findEntry(place.line - 1, place.column - 1);
+    if (!('originalLine' in entry)) return undefined;
+    const lines = cell.source.split('\n');
+    const line = Math.min(entry.originalLine, lines.length - 1);
+    let column = Math.max(0, entry.originalColumn - (line === 0 ? cell.shift : 0));
+    // A call of a cell's own function is compiled to (0, box.v)(...): point at its name, not at the bracket after it.
+    if (lines[line]![column] === '(') while (column > 0 && /[\p{ID_Continue}$]/u.test(lines[line]![column - 1]!)) column--;
+    return { label: place.label, line: line + 1, column: column + 1 };
+  }
+
+  /** The cells' share of a stack, innermost first, and how each line of it reads. */
+  private frames(stack: string): { text: string; place?: SourcePosition }[] {
+    const frames: { text: string; place?: SourcePosition }[] = [];
+    for (const line of stack.split('\n')) {
+      if (!/^\s+at /.test(line)) continue;
+      const cell = /(In\[[^\]]*\]):(\d+):(\d+)/.exec(line);
+      if (cell) {
+        const place = this.original({ label: cell[1]!, line: Number(cell[2]), column: Number(cell[3]) });
+        if (!place) continue;
+        const named = /^\s+at (?:async )?([^(]+?) \(/.exec(line)?.[1];
+        const name = named && !/^(eval|Object\.<anonymous>|<anonymous>)$/.test(named) ? `${plainNames(named)} ` : '';
+        frames.push({ text: `    at ${name}${place.label}, line ${place.line}, column ${place.column}`, place });
+        // What called the cell itself is the kernel.
+        if (!named || /^eval$/.test(named)) continue;
+      } else if (/node:internal|node:vm|\/dist\/(?:chunks|kernel)\/|src\/kernel\/|node:events/.test(line)) {
+        continue;
+      } else {
+        frames.push({ text: line });
+      }
+    }
+    return frames.slice(0, 16);
+  }
+
+  /** An error thrown by a cell, or whatever else it threw. */
+  format(error: unknown): CellError {
+    if (!(error instanceof Error) && !isErrorLike(error)) {
+      return { ename: 'Thrown', evalue: textOf(error), traceback: [red(`Thrown: ${textOf(error)}`)] };
+    }
+    const { ename, evalue } = read(error);
+    const stack = readStack(error);
+    const frames = this.frames(stack);
+    const place = frames.find((frame) => frame.place)?.place ?? syntaxPlace(error, stack);
+    const head = red(`${ename}: ${evalue}`);
+    const excerpt = place ? this.excerpt(place, 1) : [];
+    const causes = [...causesOf(error)].map((cause) => {
+      const told = read(cause);
+      return `  caused by ${told.ename}: ${told.evalue}`;
+    });
+    return {
+      ename,
+      evalue,
+      traceback: [head, ...excerpt, ...frames.map((frame) => dim(frame.text)), ...causes],
+      ...(place ? { line: place.line, column: place.column } : {}),
+    };
+  }
+
+  /** Reasons why a cell was not run at all. */
+  fromDiagnostics(label: string, source: string, problems: CellProblem[]): CellError {
+    this.cells.set(label, { source, map: '', shift: 0 });
+    const first = problems[0]!;
+    const lines = problems.slice(0, 8).flatMap((p) => [
+      red(`${label}, line ${p.line}, column ${p.column}: ${p.message}`) + dim(` (TS${p.code})`),
+      ...this.excerpt({ label, line: p.line, column: p.column }, p.length),
+    ]);
+    if (problems.length > 8) lines.push(`and ${problems.length - 8} more`);
+    const syntax = first.code < 2000;
+    return {
+      ename: syntax ? 'SyntaxError' : 'TypeScriptError',
+      evalue: `line ${first.line}, column ${first.column}: ${first.message.split('\n')[0]} (TS${first.code})`,
+      traceback: lines,
+      line: first.line,
+      column: first.column,
+    };
+  }
+
+  /** The line of the cell with a pointer under the spot, and the line before it. */
+  private excerpt(place: SourcePosition, length: number): string[] {
+    const source = this.cells.get(place.label)?.source.split('\n');
+    const line = source?.[place.line - 1];
+    if (!source || line === undefined) return [];
+    const width = String(place.line).length;
+    const before = place.line > 1 ? [`${String(place.line - 1).padStart(width)} | ${source[place.line - 2]}`] : [];
+    const pointer = '^'.repeat(Math.max(1, Math.min(length, line.length - place.column + 1)));
+    const indent = line.slice(0, place.column - 1).replace(/[^\t]/g, ' ');
+    return [...before, `${place.line} | ${line}`, `${' '.repeat(width)} | ${indent}${red(pointer)}`];
+  }
+}
+
+function read(error: object): { ename: string; evalue: string } {
+  try {
+    const { name, message, code } = error as { name?: unknown; message?: unknown; code?: unknown };
+    const ename = typeof name === 'string' && name !== '' && name !== 'Error' ? name : ((error as object).constructor?.name || 'Error');
+    const tail = typeof code === 'string' && !String(message).includes(code) ? ` (${code})` : '';
+    return { ename, evalue: plainNames(String(message ?? '')) + tail };
+  } catch {
+    return { ename: 'Error', evalue: 'the error cannot be read' };
+  }
+}
+
+function readStack(error: object): string {
+  try {
+    return String((error as { stack?: unknown }).stack ?? '');
+  } catch {
+    return '';
+  }
+}
+
+function* causesOf(error: object): Generator<object> {
+  let cause = (error as { cause?: unknown }).cause;
+  for (let depth = 0; depth < 4 && typeof cause === 'object' && cause !== null; depth++) {
+    yield cause;
+    cause = (cause as { cause?: unknown }).cause;
+  }
+}
+
+function isErrorLike(value: unknown): value is Error {
+  return typeof value === 'object' && value !== null && 'message' in value && 'stack' in value;
+}
+
+/** A syntax error found only when the code is compiled names its place in the first line of the stack. */
+function syntaxPlace(error: object, stack: string): SourcePosition | undefined {
+  if ((error as Error).name !== 'SyntaxError') return undefined;
+  const found = /^(In\[[^\]]*\]):(\d+)/.exec(stack);
+  return found ? { label: found[1]!, line: Number(found[2]), column: 1 } : undefined;
+}

@@ -1,0 +1,75 @@
+/**
+ * Makes the frozen start, in processes of its own. It only saves time: where it cannot be made (a read-only folder, an
+ * engine that refuses), kernels start the longer way.
+ */
+import { spawn } from 'node:child_process';
+import { access, constants, mkdtemp, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { distPath } from '../dist-path.js';
+import { compilerFile } from '../compiler/tslab.js';
+import { blob, blobKey, canUseSnapshot, compilerTextVariable, buildFlags, key, nodeFlags } from './snapshot-paths.js';
+
+const builderScript = distPath('kernel/build-snapshot.cjs');
+const ageOf = async (file: string): Promise<number> => (await stat(file)).mtimeMs;
+
+/** Runs Node; resolves to its exit code, or null if it had to be stopped. Under `NODE_OPTIONS` of the person's own the engine would refuse the result elsewhere. */
+function node(flags: string[], args: string[], env: Record<string, string>): Promise<number | null> {
+  return new Promise((resolve) => {
+    const child = spawn(process.execPath, [...flags, ...args], {
+      env: { ...process.env, ...env, NODE_OPTIONS: '' },
+      stdio: 'ignore',
+      timeout: 60_000,
+    });
+    child.once('error', () => resolve(null));
+    child.once('exit', (code) => resolve(code));
+  });
+}
+
+/** Makes the frozen start unless a good one is there. Resolves to whether there is one now; never rejects. */
+export async function buildSnapshot(): Promise<boolean> {
+  if (canUseSnapshot({})) return true;
+  let folder: string | undefined;
+  try {
+    await access(dirname(blob), constants.W_OK);
+    const age = await ageOf(builderScript);
+    folder = await mkdtemp(join(tmpdir(), 'reckoner-start-'));
+    const { transform } = await import('esbuild');
+    const text = join(folder, 'compiler.js');
+    await writeFile(
+      text,
+      (
+        await transform(await readFile(compilerFile, 'utf8'), {
+          minifyWhitespace: true,
+          legalComments: 'none',
+          charset: 'ascii',
+          target: 'node20',
+        })
+      ).code,
+    );
+    // In the folder where it will stand: a rename does not go from disk to disk.
+    const draft = `${blob}.${process.pid}`;
+    try {
+      if (
+        (await node(buildFlags, ['--snapshot-blob', draft, '--build-snapshot', builderScript], {
+          [compilerTextVariable]: text,
+        })) !== 0
+      )
+        return false;
+      if ((await node(nodeFlags, ['--snapshot-blob', draft, distPath('kernel/main.js'), '--check'], {})) !== 0)
+        return false;
+      // Built anew meanwhile: what was frozen is no longer what the package is.
+      if ((await ageOf(builderScript)) !== age) return false;
+      await writeFile(`${blobKey}.${process.pid}`, `${key()}\n`);
+      await rename(`${blobKey}.${process.pid}`, blobKey);
+      await rename(draft, blob);
+      return true;
+    } finally {
+      await rm(draft, { force: true });
+    }
+  } catch {
+    return false;
+  } finally {
+    if (folder !== undefined) await rm(folder, { recursive: true, force: true });
+  }
+}

@@ -1,0 +1,52 @@
+/** Stops the main thread from the wires' thread, also when it loops or waits for a child process and hears nothing. */
+import { readFileSync, readdirSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import inspector from 'node:inspector';
+
+// Typings of Node 20 lack it, though it is there since 20.11: a session that speaks to the main thread from a worker.
+type WorkerSession = inspector.Session & { connectToMainThread(): void };
+
+let session: WorkerSession | undefined;
+
+/** Ends the JavaScript that the main thread runs now; with none running it would end the next. */
+export function terminateExecution(): void {
+  if (!session) {
+    session = new inspector.Session() as WorkerSession;
+    session.connectToMainThread();
+  }
+  session.post('Runtime.terminateExecution');
+}
+
+/** Lets go of the main thread: while held, it could not end. */
+export function detachInspector(): void {
+  session?.disconnect();
+  session = undefined;
+}
+
+/** Sends SIGINT to the processes that this one waits for: `execSync` returns only when its child does. */
+export function signalChildren(): void {
+  for (const pid of childrenOf(process.pid)) {
+    try {
+      process.kill(pid, 'SIGINT');
+    } catch {
+      // It has ended by itself.
+    }
+  }
+}
+
+function childrenOf(pid: number): number[] {
+  const found = directChildren(pid);
+  return [...found, ...found.flatMap(childrenOf)];
+}
+
+function directChildren(pid: number): number[] {
+  const numbers = (text: string): number[] => text.split(/\s+/).filter(Boolean).map(Number);
+  try {
+    return readdirSync(`/proc/${pid}/task`).flatMap((task) => numbers(readFileSync(`/proc/${pid}/task/${task}/children`, 'utf8')));
+  } catch {
+    // No /proc here, or the process is gone.
+    if (process.platform === 'linux') return [];
+    const listed = spawnSync('pgrep', ['-P', String(pid)], { encoding: 'utf8' });
+    return listed.status === 0 ? numbers(listed.stdout) : [];
+  }
+}

@@ -1,0 +1,56 @@
+import { CodeCell } from '@jupyterlab/cells';
+import { NotebookActions, setCellExecutor, type Notebook } from '@jupyterlab/notebook';
+import { tell } from './dialog.js';
+import type { KernelSession } from './kernel-session.js';
+
+/** Cells are run by this: like the widgets' own, but what goes wrong is said on the page instead of in stock dialogs. */
+setCellExecutor({
+  async runCell({ cell, notebook, onCellExecuted, onCellExecutionScheduled, sessionContext }) {
+    if (cell.model.type === 'markdown') {
+      (cell as unknown as { rendered: boolean }).rendered = true;
+      onCellExecuted({ cell, success: true });
+      return true;
+    }
+    if (!(cell instanceof CodeCell) || sessionContext === undefined) return true;
+    if (sessionContext.hasNoKernel || sessionContext.session?.kernel?.isDisposed) {
+      tell('There is no kernel to run this. Restart it with the round arrow.');
+      return false;
+    }
+    if (sessionContext.pendingInput) {
+      tell('A cell waits for an answer in its input line; give that first.');
+      return false;
+    }
+    onCellExecutionScheduled({ cell });
+    const deleted = notebook.deletedCells;
+    try {
+      const reply = await CodeCell.execute(cell, sessionContext, { deletedCells: deleted, recordTiming: false });
+      deleted.splice(0, deleted.length);
+      const success = !cell.isDisposed && reply?.content.status !== 'error' && (reply?.content.status as string) !== 'abort';
+      onCellExecuted({ cell, success });
+      return success;
+    } catch {
+      // The kernel went away while the cell ran; that is said where the kernel is watched.
+      if (!cell.isDisposed) onCellExecuted({ cell, success: false });
+      return false;
+    }
+  },
+});
+
+export interface Running {
+  run(): void;
+  runAndStep(): void;
+  runAndInsert(): void;
+  runAll(): Promise<unknown>;
+  runFromHere(): void;
+}
+
+export function runningOf(notebook: Notebook, kernel: KernelSession): Running {
+  const { context } = kernel;
+  return {
+    run: () => void NotebookActions.run(notebook, context),
+    runAndStep: () => void NotebookActions.runAndAdvance(notebook, context),
+    runAndInsert: () => void NotebookActions.runAndInsert(notebook, context),
+    runAll: () => NotebookActions.runAll(notebook, context),
+    runFromHere: () => void NotebookActions.runAllBelow(notebook, context),
+  };
+}

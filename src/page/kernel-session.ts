@@ -1,0 +1,94 @@
+import { SessionContext } from '@jupyterlab/apputils';
+import { KernelManager, KernelSpecManager, ServerConnection, SessionManager } from '@jupyterlab/services';
+import { ask } from './dialog.js';
+
+export type KernelWord = 'starting' | 'ready' | 'working' | 'stopped' | 'restarting' | 'away';
+
+/** The notebook's kernel: started with the page, shared by every tab on the same notebook. */
+export class KernelSession {
+  readonly context: SessionContext;
+  word: KernelWord = 'starting';
+  readonly #listeners: (() => void)[] = [];
+  /** The dead kernel that was already spoken of: its death is told once. */
+  #told: unknown;
+  /** Set by the page: runs every cell once a kernel is back. */
+  runAll: () => unknown = () => undefined;
+
+  constructor(path: string) {
+    const serverSettings = ServerConnection.makeSettings({ baseUrl: `${location.origin}/`, wsUrl: `${location.origin.replace(/^http/, 'ws')}/`, appUrl: '', token: '', appendToken: false });
+    const kernelManager = new KernelManager({ serverSettings, standby: 'when-hidden' });
+    this.context = new SessionContext({
+      kernelManager,
+      sessionManager: new SessionManager({ serverSettings, kernelManager, standby: 'when-hidden' }),
+      specsManager: new KernelSpecManager({ serverSettings, standby: 'when-hidden' }),
+      path,
+      name: path.split('/').at(-1) ?? path,
+      type: 'notebook',
+      kernelPreference: { name: 'reckoner', autoStartDefault: true, canStart: true, shouldStart: true, shutdownOnDispose: false },
+    });
+    this.context.statusChanged.connect(() => this.#look());
+    this.context.connectionStatusChanged.connect(() => this.#look());
+    this.context.kernelChanged.connect(() => this.#look());
+  }
+
+  onWord(listener: () => void): void {
+    this.#listeners.push(listener);
+  }
+
+  async start(): Promise<void> {
+    const mustChoose = await this.context.initialize();
+    // A kernel we do not know the name of, as in a notebook made elsewhere: ours runs it.
+    if (mustChoose) await this.context.changeKernel({ name: 'reckoner' });
+    this.#look();
+  }
+
+  async interrupt(): Promise<void> {
+    await this.context.session?.kernel?.interrupt();
+  }
+
+  async restart(): Promise<void> {
+    const kernel = this.context.session?.kernel;
+    if (kernel && !kernel.isDisposed && kernel.status !== 'dead') await kernel.restart();
+    else await this.context.changeKernel({ name: 'reckoner' });
+    this.#look();
+  }
+
+  #look(): void {
+    const status = this.context.kernelDisplayStatus;
+    const connection = this.context.session?.kernel?.connectionStatus;
+    const dead = this.context.session?.kernel?.status === 'dead' || status === 'dead';
+    this.word = dead
+      ? 'stopped'
+      : status === 'restarting' || status === 'autorestarting'
+        ? 'restarting'
+        : connection !== undefined && connection !== 'connected'
+          ? this.word === 'starting' || connection === 'connecting' && this.word === 'restarting' ? this.word : 'away'
+          : status === 'busy'
+            ? 'working'
+            : status === 'idle'
+              ? 'ready'
+              : 'starting';
+    for (const listener of this.#listeners) listener();
+    if (dead) void this.#offerRestart();
+  }
+
+  async #offerRestart(): Promise<void> {
+    const kernel = this.context.session?.kernel;
+    if (this.#told === kernel) return;
+    this.#told = kernel;
+    const answer = await ask({
+      title: 'The kernel has stopped',
+      text: ['The process that runs your cells ended by itself, perhaps for want of memory. Your text and the results on the page are kept; only the values in the kernel are gone.'],
+      choices: [
+        { value: 'start', words: 'Start it again', first: true },
+        { value: 'all', words: 'Start and run all cells' },
+        { value: 'leave', words: 'Leave it stopped' },
+      ],
+      class: 'crash',
+    });
+    // A second word of the same death may come while the new kernel starts: it is not asked about again.
+    if (answer !== 'start' && answer !== 'all') return;
+    await this.restart();
+    if (answer === 'all') await this.runAll();
+  }
+}

@@ -1,0 +1,43 @@
+import { el, iconButton } from './element.js';
+
+export interface Panel {
+  readonly name: string;
+  readonly words: string;
+  readonly node: HTMLElement;
+  /** Called each time the part comes to view. */
+  opened(): void;
+}
+
+/** The drawer beside the notebook; on a phone it slides over it. */
+export function sidePanel(parts: readonly Panel[]): { node: HTMLElement; open(name: string): void; toggle(): void } {
+  const body = el('div', { class: 'drawer-body' }, ...parts.map((part) => part.node));
+  const heads = parts.map((part) => el('button', { type: 'button', role: 'tab', id: `head-${part.name}`, 'aria-controls': `part-${part.name}`, onclick: () => open(part.name) }, part.words));
+  const node = el('aside', { class: 'drawer', 'aria-label': 'Recipes and build notes', hidden: true },
+    el('div', { class: 'drawer-head' }, el('div', { role: 'tablist', class: 'heads' }, ...heads), iconButton('close', 'Close the drawer', () => close())),
+    body,
+  );
+  for (const part of parts) {
+    part.node.id = `part-${part.name}`;
+    part.node.setAttribute('role', 'tabpanel');
+    part.node.setAttribute('aria-labelledby', `head-${part.name}`);
+  }
+  let current = parts[0]?.name ?? '';
+  function open(name: string): void {
+    current = name;
+    node.hidden = false;
+    document.body.classList.add('drawer-open');
+    for (const [at, part] of parts.entries()) {
+      part.node.hidden = part.name !== name;
+      heads[at]?.setAttribute('aria-selected', String(part.name === name));
+    }
+    parts.find((part) => part.name === name)?.opened();
+  }
+  function close(): void {
+    node.hidden = true;
+    document.body.classList.remove('drawer-open');
+  }
+  node.addEventListener('keydown', (event) => {
+    if (event.key === 'Escape') close();
+  });
+  return { node, open, toggle: () => (node.hidden ? open(current) : close()) };
+}

@@ -1,0 +1,111 @@
+import { cumulativeNormal, quantileNormal } from 'vega-statistics';
+import { InputError } from '../../units/input-error.js';
+import { field, type Parsed } from '../../engine/field.js';
+import { mm } from './salvage-caution.js';
+import { seeded } from './seeded.js';
+
+/** Columns of the table of parts. */
+export const columns = {
+  name: field.text({ label: 'name of the part', default: 'part' }),
+  nominal: field.length({
+    label: 'size it should have; less than nothing for what is taken off',
+    min: '-20 m',
+    max: '20 m',
+  }),
+  plusMinus: field.length({
+    label: 'how far a piece may be off, either way; or give sd',
+    min: '0 mm',
+    max: '1 m',
+    optional: true,
+  }),
+  sd: field.length({
+    label: 'standard deviation of the pieces, from measuring some; or give plusMinus',
+    min: '0 mm',
+    max: '1 m',
+    optional: true,
+  }),
+  count: field.count({ label: 'pieces alike, each off by itself', min: 1, max: 1000, default: 1 }),
+} as const;
+/** How pieces err. */
+export const shapes = ['normal', 'even'] as const;
+
+/** How many stacks are simulated. */
+export const draws = 20_000;
+
+/** A part in numbers. */
+export interface Part {
+  readonly nominal: number;
+  /** Errs by at most this, either way; of a part given by its standard deviation, the agreed number of them. */
+  readonly most: number;
+  readonly sd: number;
+  readonly count: number;
+}
+interface Given {
+  readonly parts: readonly Parsed<typeof columns>[];
+  readonly sigmas: number;
+  readonly shape: (typeof shapes)[number];
+  readonly target: number | undefined;
+  readonly limits: number | { readonly low: number; readonly high: number } | undefined;
+}
+
+/** The parts in numbers; `sdOf` turns plus-or-minus into a standard deviation. @throws InputError */
+export function partsOf(given: Given, sdOf: (plusMinus: number) => number): Part[] {
+  return given.parts.map((p, i) => {
+    if ((p.plusMinus === undefined) === (p.sd === undefined))
+      throw new InputError({
+        field: `parts[${i + 1}].plusMinus`,
+        message: `got ${p.sd === undefined ? 'neither plusMinus nor sd' : 'both plusMinus and sd'}, takes one of them`,
+      });
+    if (p.plusMinus === undefined)
+      return {
+        nominal: p.nominal,
+        most: (p.sd as number) * given.sigmas,
+        sd: p.sd as number,
+        count: p.count,
+      };
+    // Evenly between -t and t the standard deviation is t / sqrt(3), whatever was agreed.
+    return {
+      nominal: p.nominal,
+      most: p.plusMinus,
+      sd: given.shape === 'even' ? p.plusMinus / Math.sqrt(3) : sdOf(p.plusMinus),
+      count: p.count,
+    };
+  });
+}
+
+/** Least and most of the stack, where limits were given. @throws InputError */
+export function limitsOf(given: Given, nominal: number): { low: number; high: number } | undefined {
+  if (given.limits === undefined) return undefined;
+  if (typeof given.limits === 'number')
+    return { low: (given.target ?? nominal) - given.limits, high: (given.target ?? nominal) + given.limits };
+  if (given.limits.low > given.limits.high)
+    throw new InputError({
+      field: 'limits',
+      message: `got a least of ${mm(given.limits.low)} above a most of ${mm(given.limits.high)}, takes them the other way round`,
+    });
+  return given.limits;
+}
+
+/** Chance that a normal stack falls inside. */
+export function chance(limits: { low: number; high: number }, N: number, S: number): number {
+  if (S === 0) return N >= limits.low - 1e-12 && N <= limits.high + 1e-12 ? 1 : 0;
+  return Math.max(0, cumulativeNormal(limits.high, N, S) - cumulativeNormal(limits.low, N, S));
+}
+
+/** Sizes of simulated stacks, m. Many alike pieces that err evenly add up to a normal sum, and are drawn as one. */
+export function simulate(parts: readonly Part[], shape: (typeof shapes)[number], seed: number): Float64Array {
+  const random = seeded(seed);
+  const normal = (): number => quantileNormal(Math.max(random(), 1e-12));
+  const stacks = new Float64Array(draws);
+  for (let i = 0; i < draws; i++) {
+    let x = 0;
+    for (const p of parts) {
+      x += p.count * p.nominal;
+      if (shape === 'even' && p.count <= 12)
+        for (let k = 0; k < p.count; k++) x += (2 * random() - 1) * p.sd * Math.sqrt(3);
+      else x += normal() * p.sd * Math.sqrt(p.count);
+    }
+    stacks[i] = x;
+  }
+  return stacks;
+}

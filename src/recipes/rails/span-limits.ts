@@ -1,0 +1,223 @@
+import { InputError } from '../../units/input-error.js';
+import { field, type Parsed } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import { cite } from '../../engine/source.js';
+import { nullTrace, type Trace } from '../../engine/trace.js';
+import { g0, longFactor, ownWeightOf } from './loads-and-creep.js';
+import { creepField, sagLimitField, type SagLimit } from './sag-limit.js';
+import { sectionField, type Section } from './section.js';
+import { sectionFacts, type SectionFacts } from './section-properties.js';
+import { materialFields } from './material-fields.js';
+import { materialFormulas } from './material-formulas.js';
+import { materialOf, type Material } from './design-values.js';
+
+const handbook = (what: string) => cite('fpl-gtr-190', `Eq. 9-2 and Table 9-1, p. 9-2${what}`);
+const q = variable('lineLoad', 'load by length', { unit: 'N/mm' });
+const E = variable('modulus', 'modulus of elasticity', { unit: 'MPa' });
+const I = variable('secondMoment', 'second moment of area', { unit: 'mm4' });
+const K = variable('ratio', 'sag in the long run over the first sag');
+const span = (label: string) => variable('length', label, { unit: 'mm' });
+
+export const secondMoment = formula({
+  symbol: 'I',
+  result: I,
+  expression: 'b h^3 / 12',
+  variables: {
+    b: variable('length', 'width of the rail', { unit: 'mm' }),
+    h: variable('length', 'depth of the rail', { unit: 'mm' }),
+  },
+  source: cite('fpl-gtr-190', 'Eq. 9-3, p. 9-2'),
+});
+const spanByShare = formula({
+  symbol: 'L_d',
+  result: span('span at which the sag is the share of it allowed'),
+  expression: 'cbrt(384 E I / (5 n K q))',
+  variables: { E, I, n: variable('ratio', 'span over allowed sag'), K, q },
+  source: handbook(', turned round'),
+});
+const spanByLength = formula({
+  symbol: 'L_d',
+  result: span('span at which the sag is the length allowed'),
+  expression: '(384 E I d / (5 K q))^(1/4)',
+  variables: { E, I, d: variable('length', 'allowed sag', { unit: 'mm' }), K, q },
+  source: handbook(', turned round'),
+});
+const sagBent = formula({
+  symbol: 'delta',
+  result: variable('length', 'sag at midspan', { unit: 'mm' }),
+  expression: '5 K q L^4 / (384 E I)',
+  variables: { K, q, L: span('span'), E, I },
+  source: handbook(', bending alone'),
+});
+const sagWhole = formula({
+  symbol: 'delta',
+  result: variable('length', 'sag at midspan', { unit: 'mm' }),
+  expression: 'K * (5 q L^4 / (384 E I) + q L^2 / (8 G A_s))',
+  variables: {
+    K,
+    q,
+    L: span('span'),
+    E,
+    I,
+    G: variable('modulus', 'shear modulus', { unit: 'MPa' }),
+    A_s: variable('area', 'area that works in shear, 5/6 of a rectangle', { unit: 'mm2' }),
+  },
+  source: handbook(', bending and shear'),
+});
+const spanByBending = formula({
+  symbol: 'L_b',
+  result: span('span at which the bending stress is the one allowed'),
+  expression: 'sqrt(8 f_b W / q)',
+  variables: {
+    f_b: variable('stress', 'bending stress to stay under', { unit: 'MPa' }),
+    W: variable('sectionModulus', 'section modulus', { unit: 'mm3' }),
+    q,
+  },
+  basis: 'definition', // statics: M = q L²/8, stress M/W
+});
+const spanByShear = formula({
+  symbol: 'L_v',
+  result: span('span at which the shear stress is the one allowed'),
+  expression: '2 f_v A_v / q',
+  variables: {
+    f_v: variable('stress', 'shear stress to stay under', { unit: 'MPa' }),
+    A_v: variable('area', 'shear force over greatest shear stress, 2/3 of a rectangle', { unit: 'mm2' }),
+    q,
+  },
+  basis: 'definition', // statics: V = q L/2, stress V/A_v
+});
+
+export const spanFormulas = [
+  secondMoment,
+  longFactor,
+  ownWeightOf,
+  spanByShare,
+  spanByLength,
+  spanByBending,
+  spanByShear,
+  sagBent,
+  sagWhole,
+  ...materialFormulas,
+];
+
+export const spanInputs = {
+  section: sectionField({ label: 'width by depth of the rail, depth in the direction of the load' }),
+  load: field.lineLoad({ symbol: 'q', label: 'load on the rail by length', above: '0 N/m', max: '1000 kN/m' }),
+  limit: sagLimitField({ label: 'how far it may sag: a share of the span or a length', default: 'L/300' }),
+  long: creepField({ label: 'how much more it sags in the long run', default: 'no creep' }),
+  longShare: field.share({
+    label: 'share of the load that stays on for months',
+    min: '0 %',
+    max: '100 %',
+    default: '100 %',
+  }),
+  ownWeight: field.flag({ label: 'whether the rail carries its own weight beside the load', default: false }),
+  ...materialFields,
+} as const;
+export type SpanGiven = Parsed<typeof spanInputs>;
+
+export interface Spans {
+  readonly deflection: number;
+  readonly bending: number | undefined;
+  readonly shear: number | undefined;
+}
+
+export function wholeLoad(given: SpanGiven, stuff: Material, facts: SectionFacts, trace: Trace): number {
+  if (!given.ownWeight) return given.load;
+  if (stuff.density === undefined)
+    throw new InputError({
+      field: 'ownWeight',
+      message: 'got yes, takes it only with a density; give density such as "500 kg/m3"',
+    });
+  return given.load + trace.evaluate(ownWeightOf, { rho: stuff.density, A: facts.area, g: g0 });
+}
+
+export function spansOf(
+  facts: SectionFacts,
+  stuff: Material,
+  load: number,
+  limit: SagLimit,
+  creep: number,
+  trace: Trace,
+): Spans {
+  return {
+    deflection: byDeflection(facts, stuff, load, limit, creep, trace),
+    bending:
+      stuff.bending === undefined
+        ? undefined
+        : trace.evaluate(spanByBending, { f_b: stuff.bending, W: 1 / facts.stressByMoment, q: load }),
+    shear:
+      stuff.shear === undefined
+        ? undefined
+        : trace.evaluate(spanByShear, { f_v: stuff.shear, A_v: 1 / facts.stressByShear, q: load }),
+  };
+}
+
+/** The formula of the sag turned round, with its shear where the shear modulus is known. */
+function byDeflection(
+  facts: SectionFacts,
+  stuff: Material,
+  load: number,
+  limit: SagLimit,
+  creep: number,
+  trace: Trace,
+): number {
+  const I = facts.EI / stuff.E;
+  if (stuff.G === undefined) {
+    return limit.of === 'span'
+      ? trace.evaluate(spanByShare, { E: stuff.E, I, n: limit.ratio, K: creep, q: load })
+      : trace.evaluate(spanByLength, { E: stuff.E, I, d: limit.most, K: creep, q: load });
+  }
+  const a = (5 * creep * load) / (384 * facts.EI);
+  const b = (creep * load) / (8 * facts.GA);
+  // A length is met by a quadratic in L², written so that nothing cancels; a share by the one root of a L³ + b L = 1/n.
+  const L =
+    limit.of === 'length'
+      ? Math.sqrt((2 * limit.most) / (b + Math.sqrt(b * b + 4 * a * limit.most)))
+      : 2 *
+        Math.sqrt(b / (3 * a)) *
+        Math.sinh(Math.asinh((1.5 * Math.sqrt((3 * a) / b)) / (limit.ratio * b)) / 3);
+  trace.note(`Longest span for the sag, bending and shear together: ${(L * 1000).toFixed(1)} mm.`);
+  return L;
+}
+
+export function sagAt(
+  facts: SectionFacts,
+  stuff: Material,
+  load: number,
+  L: number,
+  creep: number,
+  trace: Trace,
+): number {
+  const I = facts.EI / stuff.E;
+  const label = 'check: sag at that span in the long run';
+  if (stuff.G === undefined) return trace.evaluate(sagBent, { K: creep, q: load, L, E: stuff.E, I }, label);
+  return trace.evaluate(
+    sagWhole,
+    { K: creep, q: load, L, E: stuff.E, I, G: stuff.G, A_s: facts.GA / stuff.G },
+    label,
+  );
+}
+
+export function leastOf(spans: Spans): [number, string] {
+  let best: [number, string] = [spans.deflection, 'deflection'];
+  for (const by of ['bending', 'shear'] as const) {
+    const L = spans[by] ?? Infinity;
+    if (L < best[0]) best = [L, by];
+  }
+  return best;
+}
+
+/** The least of the three spans and what it is for, without workings: for charts and ranges. */
+export function leastSpan(
+  given: SpanGiven,
+  section: Section,
+  at?: 'low' | 'middle' | 'high',
+): [number, string] {
+  const stuff = materialOf(given, nullTrace, at);
+  const facts = sectionFacts(section, stuff.E, stuff.G);
+  const creep = longFactor.evaluate({ k: given.long.factor, s: given.longShare });
+  return leastOf(
+    spansOf(facts, stuff, wholeLoad(given, stuff, facts, nullTrace), given.limit, creep, nullTrace),
+  );
+}

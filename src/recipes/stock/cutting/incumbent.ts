@@ -1,0 +1,58 @@
+import { meets } from './bounds.js';
+import type { Packing } from './problem.js';
+
+/** Hears of each better plan and each better bound. */
+export type Changed = (best: number, bound: number, label: string) => void;
+
+/** The best plan and the best bound so far, and how they were come by, in words. A plan there is from the start. */
+export class Incumbent {
+  readonly told: string[] = [];
+  #best: Packing;
+  #bound = 0;
+
+  constructor(
+    first: { readonly packing: Packing; readonly how: string },
+    readonly changed: Changed,
+  ) {
+    this.#best = first.packing;
+    this.#news(`plan by ${first.how}`);
+  }
+
+  get best(): Packing {
+    return this.#best;
+  }
+  get bound(): number {
+    return this.#bound;
+  }
+  /** Whether the plan is as cheap as the bound allows. */
+  get done(): boolean {
+    return meets(this.#best.cost, this.#bound);
+  }
+
+  raise(bound: number, how: string): void {
+    if (bound <= this.#bound + 1e-9) return;
+    this.#bound = bound;
+    this.#news(`bound from ${how}`);
+  }
+
+  take(packing: Packing, how: string): void {
+    if (packing.cost >= this.#best.cost - 1e-9) return;
+    this.#best = packing;
+    this.#news(`plan by ${how}`);
+  }
+
+  /** Notes what was done. */
+  note(label: string): void {
+    this.told.push(label);
+  }
+
+  /** Tells whoever watches what is being tried. */
+  tell(label: string): void {
+    this.changed(this.#best.cost, this.#bound, label);
+  }
+
+  #news(label: string): void {
+    this.note(label);
+    this.tell(label);
+  }
+}

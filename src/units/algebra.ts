@@ -1,0 +1,319 @@
+// The one place that touches mathjs: formulas become trees here, units are checked here, and nothing of mathjs
+// leaves but plain functions and text. Only the parts named below are bundled.
+import {
+  create,
+  parseDependencies,
+  unitDependencies,
+  equalDependencies,
+  addDependencies,
+  subtractDependencies,
+  multiplyDependencies,
+  divideDependencies,
+  powDependencies,
+  sqrtDependencies,
+  unaryMinusDependencies,
+  unaryPlusDependencies,
+  sinDependencies,
+  cosDependencies,
+  tanDependencies,
+  asinDependencies,
+  acosDependencies,
+  atanDependencies,
+  atan2Dependencies,
+  absDependencies,
+  minDependencies,
+  maxDependencies,
+  ceilDependencies,
+  floorDependencies,
+  expDependencies,
+  logDependencies,
+  log10Dependencies,
+  cbrtDependencies,
+  smallerDependencies,
+  largerDependencies,
+  smallerEqDependencies,
+  largerEqDependencies,
+  piDependencies,
+  createUnitDependencies,
+  type FactoryFunctionMap,
+  type MathNode,
+} from 'mathjs';
+
+const parts = {
+  parseDependencies,
+  unitDependencies,
+  equalDependencies,
+  addDependencies,
+  subtractDependencies,
+  multiplyDependencies,
+  divideDependencies,
+  powDependencies,
+  sqrtDependencies,
+  unaryMinusDependencies,
+  unaryPlusDependencies,
+  sinDependencies,
+  cosDependencies,
+  tanDependencies,
+  asinDependencies,
+  acosDependencies,
+  atanDependencies,
+  atan2Dependencies,
+  absDependencies,
+  minDependencies,
+  maxDependencies,
+  ceilDependencies,
+  floorDependencies,
+  expDependencies,
+  logDependencies,
+  log10Dependencies,
+  cbrtDependencies,
+  smallerDependencies,
+  largerDependencies,
+  smallerEqDependencies,
+  largerEqDependencies,
+  piDependencies,
+  createUnitDependencies,
+};
+const math = create(parts as FactoryFunctionMap);
+
+/** Scale of the unit `name` to `base`, by mathjs; undefined when mathjs does not know it or the dimension differs. */
+export function scaleByAlgebra(name: string, base: string): number | undefined {
+  if (!/^[A-Za-z0-9 */^.-]+$/.test(name)) return undefined;
+  // The algebra drops a number inside a unit without a word ("200 mm" would be mm): none but exponents and 1/ may stand.
+  if (/\d/.test(name.replace(/^1 ?\//, '').replace(/\^ ?-?\d+(?:\.\d+)?|(?<=[A-Za-z])[234](?![\d.])/g, '')))
+    return undefined;
+  try {
+    // Throws where the dimensions differ.
+    const scale = math.unit(1, name.replace(/([A-Za-z])([234])(?![0-9])/g, '$1^$2')).toNumber(base);
+    return Number.isFinite(scale) && scale > 0 ? scale : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** A parsed expression, opaque outside this file. */
+export interface Tree {
+  readonly node: MathNode;
+  readonly symbols: readonly string[];
+}
+
+const functions = new Set([
+  'sqrt',
+  'cbrt',
+  'sin',
+  'cos',
+  'tan',
+  'asin',
+  'acos',
+  'atan',
+  'atan2',
+  'abs',
+  'min',
+  'max',
+  'ceil',
+  'floor',
+  'exp',
+  'log',
+  'log10',
+  'pow',
+]);
+const constants = new Set(['pi']);
+
+/** Parses an expression in mathjs syntax. @throws Error (a fault of the recipe's author, not of its user) on unknown functions. */
+export function parseTree(text: string): Tree {
+  const node = math.parse(text);
+  const symbols = new Set<string>();
+  node.traverse((n, path) => {
+    const any = n as unknown as { type: string; name: string };
+    if (any.type === 'FunctionNode' && !functions.has(any.name))
+      throw new Error(`formula "${text}": no function ${any.name}`);
+    if (any.type === 'ConstantNode' && typeof (n as unknown as { value: unknown }).value !== 'number')
+      throw new Error(`formula "${text}": takes numbers alone`);
+    if (any.type === 'SymbolNode' && path !== 'fn' && !constants.has(any.name)) symbols.add(any.name);
+  });
+  return { node, symbols: [...symbols] };
+}
+
+interface AnyNode {
+  readonly type: string;
+  readonly name: string;
+  readonly value: number;
+  readonly op: string;
+  readonly fn: string & { name: string };
+  readonly args: AnyNode[];
+  readonly content: AnyNode;
+  readonly condition: AnyNode;
+  readonly trueExpr: AnyNode;
+  readonly falseExpr: AnyNode;
+  readonly conditionals: readonly string[];
+  readonly params: AnyNode[];
+}
+
+const relations: Readonly<Record<string, string>> = {
+  smaller: '<',
+  larger: '>',
+  smallerEq: '<=',
+  largerEq: '>=',
+};
+
+/** JavaScript source of the tree; each symbol is written by `name`. */
+export function javascriptOf(tree: Tree, name: (symbol: string) => string): string {
+  const go = (n: AnyNode): string => {
+    switch (n.type) {
+      case 'ConstantNode':
+        return String(n.value);
+      case 'SymbolNode':
+        return n.name === 'pi' ? 'Math.PI' : name(n.name);
+      case 'ParenthesisNode':
+        return `(${go(n.content)})`;
+      case 'ConditionalNode':
+        return `(${go(n.condition)} ? ${go(n.trueExpr)} : ${go(n.falseExpr)})`;
+      case 'FunctionNode':
+        return `Math.${n.fn.name}(${n.args.map(go).join(', ')})`;
+      case 'OperatorNode': {
+        const [a, b] = n.args.map(go) as [string, string | undefined];
+        if (b === undefined) return `(${n.op}${a})`;
+        if (n.op === '^') {
+          const e = n.args[1] as AnyNode;
+          // Small whole powers multiply: several times faster than Math.pow and as exact.
+          if ([2, 3, 4].includes(e.value) && /^[A-Za-z_$][\w$]*$/.test(a))
+            return `(${Array(e.value).fill(a).join(' * ')})`;
+          return `Math.pow(${a}, ${b})`;
+        }
+        return `(${a} ${relations[n.fn] ?? n.op} ${b})`;
+      }
+      default:
+        throw new Error(`a formula may not hold a ${n.type}`);
+    }
+  };
+  return go(tree.node as unknown as AnyNode);
+}
+
+/** The same as a function over `values`, without generating code: for pages whose policy forbids it. */
+export function closureOf(tree: Tree): (values: Readonly<Record<string, number>>) => number {
+  type F = (v: Readonly<Record<string, number>>) => number;
+  const m = Math as unknown as Record<string, (...x: number[]) => number>;
+  const go = (n: AnyNode): F => {
+    switch (n.type) {
+      case 'ConstantNode': {
+        const c = n.value;
+        return () => c;
+      }
+      case 'SymbolNode': {
+        const s = n.name;
+        return s === 'pi' ? () => Math.PI : (v) => v[s] as number;
+      }
+      case 'ParenthesisNode':
+        return go(n.content);
+      case 'ConditionalNode': {
+        const [c, t, f] = [go(n.condition), go(n.trueExpr), go(n.falseExpr)];
+        return (v) => (c(v) ? t(v) : f(v));
+      }
+      case 'FunctionNode': {
+        const fn = m[n.fn.name] as (...x: number[]) => number;
+        const args = n.args.map(go);
+        return (v) => fn(...args.map((a) => a(v)));
+      }
+      case 'OperatorNode': {
+        const [a, b] = n.args.map(go) as [F, F | undefined];
+        if (!b) return n.op === '-' ? (v) => -a(v) : a;
+        switch (n.op) {
+          case '+':
+            return (v) => a(v) + b(v);
+          case '-':
+            return (v) => a(v) - b(v);
+          case '*':
+            return (v) => a(v) * b(v);
+          case '/':
+            return (v) => a(v) / b(v);
+          case '^':
+            return (v) => a(v) ** b(v);
+          case '<':
+            return (v) => Number(a(v) < b(v));
+          case '>':
+            return (v) => Number(a(v) > b(v));
+          case '<=':
+            return (v) => Number(a(v) <= b(v));
+          case '>=':
+            return (v) => Number(a(v) >= b(v));
+        }
+      }
+    }
+    throw new Error(`a formula may not hold a ${n.type}`);
+  };
+  return go(tree.node as unknown as AnyNode);
+}
+
+/** How a letter is written; `power` is true where it is raised to a power and a unit needs brackets. */
+export type WriteLetter = (name: string, power: boolean) => string;
+
+function handlerFor(
+  letter: WriteLetter,
+  pi: string,
+  raised: (base: string, exponent: string) => string,
+  write: (n: MathNode, options: object) => string,
+) {
+  const handler = (n: AnyNode, options: object): string | undefined => {
+    if (n.type === 'SymbolNode')
+      return n.name === 'pi' ? pi : functions.has(n.name) ? undefined : letter(n.name, false);
+    if (n.op === '^' && n.args[0]?.type === 'SymbolNode') {
+      return raised(
+        n.args[0].name === 'pi' ? pi : letter(n.args[0].name, true),
+        write(n.args[1] as unknown as MathNode, options),
+      );
+    }
+    return undefined;
+  };
+  return handler as never;
+}
+
+/** LaTeX of the tree, each letter written by `letter`. `shown`: every multiplication gets its sign, as numbers need and letters do not. */
+export function latexOf(tree: Tree, letter: WriteLetter, multiply: 'hidden' | 'shown' = 'hidden'): string {
+  const handler = handlerFor(
+    letter,
+    '\\pi',
+    (b, e) => `${b}^{${e}}`,
+    (n, o) => n.toTex(o),
+  );
+  return tree.node
+    .toTex({ parenthesis: 'auto', implicit: multiply === 'shown' ? 'show' : 'hide', handler })
+    .replace(/~/g, '\\,')
+    .replace(/\\cdot/g, multiply === 'shown' ? ' \\times ' : ' \\cdot ')
+    .replace(/ {2,}/g, ' ');
+}
+
+/** The tree as a line of plain text, each letter written by `letter`. */
+export function plainOf(tree: Tree, letter: WriteLetter): string {
+  const handler = handlerFor(
+    letter,
+    'π',
+    (b, e) => `${b}^${e}`,
+    (n, o) => n.toString(o),
+  );
+  return tree.node
+    .toString({ parenthesis: 'auto', implicit: 'show', handler })
+    .replace(/ ?\* ?/g, ' × ')
+    .replace(/ \^ /g, '^')
+    .replace(/(?<= )- /g, '− ');
+}
+
+/**
+ * Reckons the tree with units on every symbol and gives the number in `unit`. A formula whose two sides differ in
+ * dimension throws; one that is right gives the same number as the compiled function.
+ */
+export function evaluateWithUnits(
+  tree: Tree,
+  values: Readonly<Record<string, { value: number; unit: string }>>,
+  unit: string,
+): number {
+  const scope: Record<string, unknown> = {};
+  for (const [name, v] of Object.entries(values))
+    scope[name] = v.unit === '' ? v.value : math.unit(v.value, v.unit);
+  const result: unknown = tree.node.compile().evaluate(scope);
+  if (typeof result === 'number') {
+    if (unit !== '') throw new Error(`gives a plain number, ${unit} was declared`);
+    return result;
+  }
+  if (unit === '') throw new Error(`gives ${String(result)}, a plain number was declared`);
+  return (result as { toNumber(u: string): number }).toNumber(unit);
+}

@@ -1,0 +1,223 @@
+import { tryParse } from './try-parse.js';
+import { kinds, kindNames, type Kind } from './kind.js';
+import { Quantity, tidy } from './quantity.js';
+import { InputError, inspectValue } from './input-error.js';
+import { unitOf, type Unit } from './unit.js';
+
+const longest = 120;
+const fractions: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '⅓': '1/3',
+  '⅔': '2/3',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+};
+const signs: Readonly<Record<string, string>> = {
+  '\u00a0': ' ',
+  '\u2009': ' ',
+  '\u202f': ' ',
+  '\t': ' ',
+  '″': '"',
+  '”': '"',
+  '“': '"',
+  '′': "'",
+  '’': "'",
+  '−': '-',
+  '–': '-',
+  µ: 'u',
+  μ: 'u',
+  '²': '2',
+  '³': '3',
+  '⁴': '4',
+  '·': ' ',
+  '×': 'x',
+  '°': 'deg',
+};
+
+/**
+ * Reads one quantity of a kind: `900 mm`, `0.9 m`, `35 7/16 in`, `5' 10 1/2"`, `3/4"`, `8 %`, `21 degC`, `70 degF`,
+ * `$12.50`, `4.20/m`. Runs once over the text, so its time grows with the length and no faster.
+ * @throws InputError saying what was got and what is taken.
+ */
+export function parseQuantity<K extends Kind>(text: string, kind: K): Quantity<K> {
+  const takes = `takes ${kinds[kind].called} such as ${inspectValue(kinds[kind].example)}`;
+  if (text.length > longest) throw new InputError(`got a text of ${text.length} characters, ${takes}`);
+  const plain = normalise(text);
+  if (plain === '') throw new InputError(`got an empty text, ${takes}`);
+  const reader = new Reader(plain);
+  let currency = '';
+  let sign = 1;
+  if (kind === 'money' || kind.startsWith('price')) {
+    // -$12.50, as money below nought is shown.
+    if (reader.match(/-(?=[A-Z$£€¥])/y)) sign = -1;
+    currency = reader.match(/(?:[A-Z]{0,3}[$£€¥]|[A-Z]{3}\b) ?/y)?.trim() ?? '';
+  }
+  const first = reader.number();
+  if (first === undefined) throw new InputError(`got ${inspectValue(text)}, ${takes}`);
+  if (reader.peek(','))
+    throw new InputError(`got ${inspectValue(text)}, ${takes}; write a point for decimals and no thousands mark`);
+  reader.match(/ +/y);
+
+  if (currency || kind === 'money' || kind.startsWith('price')) {
+    const rest = reader.rest();
+    const after = /^([A-Z]{3})?\s*(?:(?:\/|per )\s*(.+))?$/.exec(rest);
+    if (!after) throw new InputError(`got ${inspectValue(text)}, ${takes}`);
+    const u = unitOf(kind, after[2] ? `money/${canonical(after[2])}` : 'money');
+    return finite(kind, sign * first * u.scale, text, currency || after[1] || undefined);
+  }
+
+  const feet =
+    kind === 'length' || kind === 'thickness' ? reader.match(/(?:'(?!')|ft\b|feet\b|foot\b)/y) : undefined;
+  if (feet !== undefined) {
+    reader.match(/[ -]*/y);
+    if (reader.rest() === '') return finite(kind, first * 0.3048, text);
+    const second = reader.number();
+    const unit = reader.match(/ *(?:"|''|in(?:ch(?:es)?)?)$/y);
+    if (second === undefined || unit === undefined) {
+      throw new InputError(`got ${inspectValue(text)}, ${takes}; feet and inches are written 5' 10 1/2"`);
+    }
+    const negative = plain.startsWith('-');
+    return finite(kind, first * 0.3048 + (negative ? -second : second) * 0.0254, text);
+  }
+
+  const unit = reader.rest();
+  if (/^\d/.test(unit) && !unit.startsWith('1/'))
+    throw new InputError(`got ${inspectValue(text)}, ${takes}; write one number, with no space inside it`);
+  const u = unitOf(kind, unit);
+  return finite(kind, toBase(u, first), text);
+}
+
+/** Reads text, a quantity, or for plain kinds a number, into a quantity of `kind`. @throws InputError */
+export function toQuantity<K extends Kind>(value: unknown, kind: K): Quantity<K> {
+  const facts = kinds[kind];
+  if (value instanceof Quantity) {
+    if (value.kind === kind) return value as Quantity<K>;
+    if (sameMeasure(value.kind, kind)) return new Quantity(kind, value.value, value.currency);
+    throw new InputError(
+      `got ${inspectValue(value.toString())} (${kinds[value.kind as Kind].called}), takes ${facts.called} such as ${inspectValue(facts.example)}`,
+    );
+  }
+  if (typeof value === 'string') return parseQuantity(value, kind);
+  if (typeof value === 'number' && facts.plain) {
+    if (!Number.isFinite(value))
+      throw new InputError(`got ${value}, takes ${facts.called} such as ${facts.example}`);
+    return new Quantity(kind, value);
+  }
+  if (typeof value === 'number') {
+    throw new InputError(`got ${value} with no unit, takes ${facts.called} such as ${inspectValue(facts.example)}`);
+  }
+  if (isJsonQuantity(value)) return parseQuantity(`${value.value} ${value.unit}`, kind);
+  throw new InputError(`got ${inspectValue(value)}, takes ${facts.called} such as ${inspectValue(facts.example)}`);
+}
+
+/** `{ value, unit }`, as results print themselves in JSON, reads back. */
+function isJsonQuantity(value: unknown): value is { value: number; unit: string } {
+  const parts = value as { value?: unknown; unit?: unknown } | null | undefined;
+  return typeof parts?.value === 'number' && typeof parts.unit === 'string';
+}
+
+/** Kinds that measure the same thing for different purposes (a film is a length, a stress a pressure) pass into each other. */
+function sameMeasure(a: Kind, b: Kind): boolean {
+  const groups: readonly (readonly Kind[])[] = [
+    ['length', 'thickness'],
+    ['volume', 'liquid', 'boardFeet', 'superFeet'],
+    ['pressure', 'stress', 'modulus', 'areaLoad'],
+    ['density', 'concentration'],
+    ['ratio', 'count'],
+  ];
+  return groups.some((g) => g.includes(a) && g.includes(b));
+}
+
+/** Reads a quantity of whatever kind its unit first fits: for free text in a notebook. @throws InputError */
+export function anyQuantity(text: string): Quantity {
+  for (const kind of kindNames) {
+    if (kinds[kind].plain) continue;
+    const read = tryParse(() => parseQuantity(text, kind));
+    if (!(read instanceof InputError)) return read;
+  }
+  return parseQuantity(text, 'ratio');
+}
+
+function finite<K extends Kind>(kind: K, value: number, text: string, currency?: string): Quantity<K> {
+  if (!(Math.abs(value) <= 1e200))
+    throw new InputError(
+      `got ${inspectValue(text)}, takes ${kinds[kind].called} that is a finite number, at most 1e200`,
+    );
+  if (kind === 'temperature' && value < -273.15 - 1e-9)
+    throw new InputError(`got ${inspectValue(text)}, takes a temperature above absolute zero, -273.15 °C`);
+  return new Quantity(kind, value, currency);
+}
+
+/** 700 mm is 700 / 1000 m, not 700 * 0.001 m, which is off by the last binary digit. */
+function toBase(u: Unit, n: number): number {
+  const many = tidy(1 / u.scale);
+  return (Number.isInteger(many) ? n / many : n * u.scale) + u.offset;
+}
+
+/** Thin and unbreakable spaces that set thousands apart, as {@link formatQuantity} writes them. */
+const thousands = /(?<=\d)[\u00a0\u2009\u202f](?=\d{3}(?!\d| ?\/))/g;
+
+function normalise(text: string): string {
+  let out = '';
+  for (const c of text.replace(thousands, '')) {
+    const f = fractions[c];
+    out += f ? (/\d$/.test(out) ? ` ${f}` : f) : (signs[c] ?? c);
+  }
+  return out.trim();
+}
+
+/** `m^2` and `m2` are one; spaces inside are single. */
+function canonical(unit: string): string {
+  return unit
+    .trim()
+    .replace(/\^/g, '')
+    .replace(/ +/g, ' ')
+    .replace(/^board f(?:oo|ee)t$|^bd ft$/, 'bf');
+}
+
+class Reader {
+  #at = 0;
+  constructor(readonly text: string) {}
+
+  match(sticky: RegExp): string | undefined {
+    sticky.lastIndex = this.#at;
+    const found = sticky.exec(this.text);
+    if (!found) return undefined;
+    this.#at = sticky.lastIndex;
+    return found[0];
+  }
+
+  peek(c: string): boolean {
+    return this.text[this.#at] === c;
+  }
+
+  rest(): string {
+    return this.text.slice(this.#at).trim();
+  }
+
+  /** A decimal number, a fraction, or a whole number and a fraction (35 7/16, 35-7/16). */
+  number(): number | undefined {
+    const sign = this.match(/[+-] ?/y)?.startsWith('-') ? -1 : 1;
+    const fraction = this.match(/\d{1,15} ?\/ ?\d{1,9}(?![\d.])/y);
+    if (fraction) return sign * divide(fraction);
+    const decimal = this.match(/(?:\d{1,40}(?:\.\d{0,40})?|\.\d{1,40})(?:[eE][+-]?\d{1,4}(?![a-zA-Z]))?/y);
+    if (decimal === undefined) return undefined;
+    const n = Number(decimal);
+    if (/^\d+$/.test(decimal)) {
+      const extra = this.match(/[ -]\d{1,9} ?\/ ?\d{1,9}(?![\d.])/y);
+      if (extra) return sign * (n + divide(extra.slice(1)));
+    }
+    return sign * n;
+  }
+}
+
+function divide(fraction: string): number {
+  const [a, b] = fraction.split('/').map(Number) as [number, number];
+  if (b === 0)
+    throw new InputError(`got the fraction ${inspectValue(fraction)}, takes one whose lower number is not 0`);
+  return a / b;
+}

@@ -1,8 +1,0 @@
-// Bundled and started by killed.test.ts: the server itself on a folder, to be killed at any moment.
-import { startServer } from '../../src/notebook/server/server.ts';
-import { spawnFakeKernel } from './fakeKernel.ts';
-
-const [notebooks = '', page = ''] = process.argv.slice(2);
-const server = await startServer({ notebooks, page, port: 0, token: 'abc', version: '0', spawnKernel: spawnFakeKernel });
-process.send?.(server.port);
-process.on('disconnect', () => process.exit(0));

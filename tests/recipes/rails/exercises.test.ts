@@ -1,0 +1,55 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import * as library from '../../../src/index.js';
+
+// The class exercises of the two notebooks, each with an answer reckoned by hand and a slip that pupils make.
+const byHand: Readonly<Record<string, Readonly<Record<string, readonly [right: unknown, wrong: unknown]>>>> =
+  {
+    '06-what-the-rails-carry': {
+      r1: [8, 2], // 2 x 2 x 2
+      r2: ['500 N m', '1000 N m'], // 500 N x 1 m
+      r3: ['3.125 mm', '0.625 mm'], // 5 x 0.4 x 1000^4 / (384 x 10000 x 250 x 20^3 / 12)
+      r4: ['-200 N', '200 N'], // 600 x 0.5 / 1.5, held down
+      r5: ['65.4 N', '131 N'], // 30 x 9.81 x 200 / 900
+      r6: ['4.69 mm', '3.125 mm'], // half as much again
+    },
+    '07-joints-that-go-together': {
+      j1: ['1700 mm', '1150 mm'], // 15, 8, 17
+      j2: ['left', 'right'],
+      j3: ['13.5 mm', '27 mm'],
+      j4: ['22.5 deg', '45 deg'],
+      j5: ['2128.5 mm', '2120 mm'], // 1200 + 2 x 450 + 2 x 10 + 2 x 3 x 1.4142
+      j6: ['11.925 mm', '11.85 mm'],
+    },
+  };
+
+describe.each(Object.entries(byHand))('class exercises of %s', (notebook, answers) => {
+  const { cells } = JSON.parse(
+    readFileSync(new URL(`../../../notebooks/${notebook}.ipynb`, import.meta.url), 'utf8'),
+  ) as { cells: { cell_type: string; source: string[] }[] };
+  const sources = cells.filter((c) => c.cell_type === 'code').map((c) => c.source.join(''));
+  const definitions = sources.filter((s) => s.includes('= exercise('));
+  const names = Object.keys(library);
+  const body = `${definitions
+    .join('\n')
+    .replace(/^import .*$/gm, '')
+    .replace(/\]!/g, ']')}\nreturn { ${Object.keys(answers).join(', ')} };`;
+  const made = new Function(...names, body)(
+    ...names.map((n) => (library as Record<string, unknown>)[n]),
+  ) as Record<string, library.Exercise>;
+
+  it('are all asked, and all answered here', () => {
+    expect(definitions.join('').match(/= exercise\(/g)).toHaveLength(Object.keys(answers).length);
+    for (const name of Object.keys(answers)) expect(sources).toContain(`${name}.check('?')`);
+  });
+  it.each(Object.entries(answers))(
+    '%s takes the answer by hand and not the usual slip',
+    (name, [right, wrong]) => {
+      const exercise = made[name] as library.Exercise;
+      expect(exercise.check(right).message, String(right)).toMatch(/^Right/);
+      expect(exercise.check(wrong).right, String(wrong)).toBe(false);
+      expect(exercise.check('?').right).toBe(false);
+      expect(exercise.question).toMatch(/\?$/);
+    },
+  );
+});
