@@ -14,7 +14,7 @@ export interface DataRow {
   /** The name as the source prints it. */
   readonly printedAs: string;
   readonly citation: Citation;
-  readonly read: 'text' | 'memory';
+  readonly read: 'text' | 'memory' | 'choice';
   readonly doubt: string;
   /** False where another source is preferred; `preferReason` says why. */
   readonly preferred: boolean;
@@ -65,8 +65,8 @@ function rowOf(file: string, line: number, cells: Record<string, string>): DataR
       `the source ${JSON.stringify(source)} is not in data/sources.json; a row without a source does not load`,
     );
   const read = text('read');
-  if (read !== 'text' && read !== 'memory')
-    return refuse(`read is ${JSON.stringify(read)}, takes "text" or "memory"`);
+  if (read !== 'text' && read !== 'memory' && read !== 'choice')
+    return refuse(`read is ${JSON.stringify(read)}, takes "text", "memory" or "choice"`);
   if (!text('locator')) refuse('locator is empty, takes the table, equation or page');
   return {
     table: file.replace(/\.csv$/, ''),

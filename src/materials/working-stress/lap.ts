@@ -1,0 +1,67 @@
+import { formula, variable } from '../../engine/formula.js';
+import { cite } from '../../engine/source.js';
+
+const mm = (label: string) => variable('length', label, { unit: 'mm' });
+
+/** Rolling shear across a glued crossing: the wood of one face rolls. */
+export const rollingShear = formula({
+  symbol: 'f_R',
+  result: variable('stress', 'working rolling shear', { unit: 'MPa' }),
+  expression: 'f_v / 3',
+  variables: { f_v: variable('stress', 'working shear stress along the grain', { unit: 'MPa' }) },
+  source: cite('fpl-report-1522', 'shear across the grain a third of shear along it'),
+});
+/** Polar second moment of a glued crossing. */
+export const crossingPolar = formula({
+  symbol: 'I_p',
+  result: variable('secondMoment', 'polar second moment of the glued face', { unit: 'mm4' }),
+  expression: 'a * b * (a^2 + b^2) / 12',
+  variables: { a: mm('one side of the glued face'), b: mm('other side of the glued face') },
+  basis: 'geometry',
+});
+/** Twist that a glued crossing carries. */
+export const crossingTorque = formula({
+  symbol: 'T',
+  result: variable('moment', 'twist that the crossing carries', { unit: 'N mm' }),
+  expression: '2 tau I_p / max(a, b)',
+  variables: {
+    tau: variable('stress', 'working torsional shear of a glued crossing', { unit: 'MPa' }),
+    I_p: variable('secondMoment', 'polar second moment of the glued face', { unit: 'mm4' }),
+    a: mm('one side of the glued face'),
+    b: mm('other side of the glued face'),
+  },
+  basis: 'estimate',
+});
+/** Stiffness of a glued crossing against turning; a radian is a pure number. */
+export const crossingStiffness = formula({
+  symbol: 'k',
+  result: variable('moment', 'stiffness of the crossing: moment for each radian', { unit: 'N mm' }),
+  expression: 'k_s I_p',
+  variables: {
+    k_s: variable('stress', 'stiffness of the face by area: 5 N/mm³ for each millimetre', {
+      unit: 'MPa',
+      dimensionless: true,
+    }),
+    I_p: variable('secondMoment', 'polar second moment of the glued face', {
+      unit: 'mm4',
+      dimensionless: true,
+    }),
+  },
+  basis: 'estimate',
+});
+/** Sway of a frame with hinged feet and corners that give. */
+export const frameSway = formula({
+  symbol: 'delta',
+  result: mm('sway at the top'),
+  expression: 'H h^2 / 2 * (h / (3 E I_leg) + L / (6 E I_rail) + 1 / k)',
+  variables: {
+    H: variable('force', 'force along the top'),
+    h: mm('height to the middle of the rail'),
+    L: mm('width between the legs, middle to middle'),
+    E: variable('modulus', 'modulus of elasticity', { unit: 'MPa' }),
+    I_leg: variable('secondMoment', 'second moment of a leg', { unit: 'mm4' }),
+    I_rail: variable('secondMoment', 'second moment of the rail', { unit: 'mm4' }),
+    k: variable('moment', 'stiffness of one corner: moment for each radian', { unit: 'N mm' }),
+  },
+  basis: 'estimate',
+});
