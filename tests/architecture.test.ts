@@ -124,8 +124,8 @@ describe('architecture', () => {
       [
         ['registry', 'npmjs', 'org'].join('\\.'),
         ['deb', 'debian', 'org'].join('\\.'),
-        `/${'work'}/(?:main|shared)`,
-        `/${'root'}/`,
+        `/work/(?:main|shared)`,
+        `/root/`,
       ].join('|'),
     );
     const texts = ['src', 'tests', 'notebooks', 'data']

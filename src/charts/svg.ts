@@ -23,11 +23,11 @@ export async function renderSvg(spec: ChartSpec, options: SvgOptions = {}): Prom
     measureByTable(vega);
     const full = fitWidth(themed(spec, options.ground), options.width);
     // The grammar is the same in 5 and 6; only the number in $schema differs, which vega-lite would warn of.
-    const compiled = lite.compile(full as never, { logger: logger as never }).spec;
+    const compiled = lite.compile(full as never, { logger: logger }).spec;
     const view = new vega.View(vega.parse(compiled), {
       renderer: 'none',
-      logger: logger as never,
-      loader: refusingLoader() as never,
+      logger: logger,
+      loader: refusingLoader(),
     });
     try {
       vega.resetSVGDefIds();
@@ -111,7 +111,8 @@ function refusingLoader() {
 
 function refuseAddresses(value: unknown, path: string, depth = 0): void {
   if (depth > 200) throw new ChartError(path, 'nested more than 200 deep');
-  if (Array.isArray(value)) return value.forEach((v, i) => refuseAddresses(v, `${path}[${i}]`, depth + 1));
+  if (Array.isArray(value))
+    return void value.forEach((v, i) => refuseAddresses(v, `${path}[${i}]`, depth + 1));
   if (typeof value !== 'object' || value === null) return;
   for (const [key, inner] of Object.entries(value)) {
     if (key === 'values' || key === 'datasets') continue; // rows of a table may well have a column called url

@@ -24,7 +24,9 @@ export function describe(r: AnyRecipe): string {
         `  ${f.plain}`,
         `      ${f.result.label}${f.source ? `  [${citationText(f.source)}]` : `  [${f.basis}]`}`,
       );
-      const letters = Object.entries(f.variables).map(([s, l]) => `${s} ${l.label}${l.unit ? ` in ${l.unit}` : ''}`);
+      const letters = Object.entries(f.variables).map(
+        ([s, l]) => `${s} ${l.label}${l.unit ? ` in ${l.unit}` : ''}`,
+      );
       lines.push(`      ${letters.join('; ')}`);
     }
   }

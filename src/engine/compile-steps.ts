@@ -10,7 +10,8 @@ import type { Outputs, RawOutput } from './output.js';
 
 /** The error of a number that is left out or outside the limits of its field, one of a kind of quantity. */
 export function refuseNumber(recipe: string, name: string, f: Field, value: unknown): never {
-  if (value === undefined) throw new InputError({ field: name, message: `missing; takes ${f.expects}` }, recipe);
+  if (value === undefined)
+    throw new InputError({ field: name, message: `missing; takes ${f.expects}` }, recipe);
   const got =
     typeof value === 'number' && Number.isFinite(value)
       ? formatQuantity({ kind: f.kind as Kind, value })
@@ -21,9 +22,12 @@ export function refuseNumber(recipe: string, name: string, f: Field, value: unkn
 const isNumeric = (f: Field): boolean => Object.hasOwn(kinds, f.kind);
 
 /** Fills in defaults and checks numbers against the limits; anything else is read as a person would write it. */
-export function makeBoundsCheck<F extends Fields>(recipe: string, fields: F): (numbers: Partial<Parsed<F>>) => Parsed<F> {
+export function makeBoundsCheck<F extends Fields>(
+  recipe: string,
+  fields: F,
+): (numbers: Partial<Parsed<F>>) => Parsed<F> {
   const plan = Object.entries(fields).map(([name, field]) => {
-    const f = field as Field;
+    const f = field;
     return {
       name,
       f,
@@ -68,7 +72,7 @@ export function compileSteps<F extends Fields, O extends Outputs>(
   const lines: string[] = [];
   const known = new Set<string>();
   for (const [name, field] of Object.entries(fields)) {
-    const f = field as Field;
+    const f = field;
     if (!f.symbol || !isNumeric(f)) continue;
     const v = variable(f.symbol);
     known.add(f.symbol);

@@ -50,15 +50,15 @@ export function listField<I, Out, const O extends ListOptions>(
       },
     },
     options,
-    { items: [item as Field] },
+    { items: [item] },
   );
 }
 
 /** A field that takes an object of named parts, each a field of its own. */
-export function groupField<const F extends Fields, const O extends BaseFieldOptions & { readonly default?: object }>(
-  fields: F,
-  options: O,
-): Field<Input<F>, MaybeOut<O, Parsed<F>>, IsOptional<O>> {
+export function groupField<
+  const F extends Fields,
+  const O extends BaseFieldOptions & { readonly default?: object },
+>(fields: F, options: O): Field<Input<F>, MaybeOut<O, Parsed<F>>, IsOptional<O>> {
   const check = makeParser(fields);
   const takes = `an object with ${Object.entries(fields)
     .map(([n, f]) => `${n}${f.optional ? '?' : ''} (${f.label})`)
@@ -71,7 +71,7 @@ export function groupField<const F extends Fields, const O extends BaseFieldOpti
       format: (g) =>
         assertAccepted(isPlainObject(g), g) &&
         Object.entries(fields)
-          .map(([n, f]) => `${n} ${(f.format as (v: unknown) => string)(g[n as keyof F])}`)
+          .map(([n, f]) => `${n} ${f.format(g[n as keyof F])}`)
           .join(', '),
       read: (v) => {
         if (!isPlainObject(v)) throw new InputError(`got ${inspectValue(v)}, takes ${takes}`);
@@ -117,7 +117,9 @@ export function recordField<I, Out, const O extends BaseFieldOptions & { readonl
           throw new InputError(`got ${inspectValue(v)}, takes ${takes}`);
         // '2:1:1' has no names, and a name given twice would lose its first value without a word.
         if (typeof v === 'string' && entries.some((e) => e.length !== 2))
-          throw new InputError(`got ${inspectValue(v)}, takes name:value pairs set apart by commas; ${takes}`);
+          throw new InputError(
+            `got ${inspectValue(v)}, takes name:value pairs set apart by commas; ${takes}`,
+          );
         const twice = entries.find(([n], i) => entries.findIndex(([m]) => m === n) !== i);
         if (twice) throw new InputError(`got ${inspectValue(twice[0])} twice, takes each name once`);
         const values = collectIssues(entries.map(([n, x]) => [n, () => item.read(x)] as const));
@@ -125,6 +127,6 @@ export function recordField<I, Out, const O extends BaseFieldOptions & { readonl
       },
     },
     options,
-    { items: [item as Field] },
+    { items: [item] },
   );
 }

@@ -29,5 +29,5 @@ export function readCsv(text: string): { readonly rows: readonly CsvRow[]; reado
     return row;
   });
   const bad = parsed.errors.find((e) => e.type === 'Quotes');
-  return { rows, ...(bad ? { badQuote: 1 + breaks(plain.slice(0, bad.index as number)) } : {}) };
+  return { rows, ...(bad ? { badQuote: 1 + breaks(plain.slice(0, bad.index)) } : {}) };
 }

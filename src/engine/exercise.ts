@@ -101,7 +101,7 @@ export function exercise(spec: ExerciseSpec): Exercise {
       [exerciseType]: data(),
     }),
     [Symbol.for('nodejs.util.inspect.custom')]: () => spec.question,
-  } as Exercise;
+  };
 }
 
 // A sign and a word, so that colour is not needed to tell.
@@ -124,7 +124,7 @@ function verdict(kind: keyof typeof looks, message: string, about: () => Exercis
       [exerciseType]: about(),
     }),
     [Symbol.for('nodejs.util.inspect.custom')]: () => text,
-  } as Verdict;
+  };
 }
 
 /** What is wrong with an answer, undefined when nothing is. */
@@ -151,10 +151,11 @@ function faultOf(
         : typeof given === 'string' && given.trim() !== ''
           ? Number(given)
           : NaN;
-    if (!Number.isFinite(n)) return `Got ${inspectValue(given)}; a plain number is asked for, without a unit.`;
+    if (!Number.isFinite(n))
+      return `Got ${inspectValue(given)}; a plain number is asked for, without a unit.`;
     return compare(n, right, tolerance, '');
   }
-  const kind = right.kind as Kind;
+  const kind = right.kind;
   const got = given instanceof Quantity ? given : readAs(given, kind);
   if (typeof got === 'string') return got;
   if (got.kind !== kind)

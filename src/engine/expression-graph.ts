@@ -48,7 +48,8 @@ export class ExpressionGraph implements NumberOps<Operand> {
 
   evaluate(f: Formula, args: Readonly<Record<string, Operand>>): Operand {
     const terms = Object.values(args);
-    if (terms.every((t) => typeof t === 'number')) return f.evaluate(args as Readonly<Record<string, number>>);
+    if (terms.every((t) => typeof t === 'number'))
+      return f.evaluate(args as Readonly<Record<string, number>>);
     return this.#point(
       f.toJavaScript((s) => this.#written(args[s] as Operand)),
       terms,
@@ -99,7 +100,10 @@ export class ExpressionGraph implements NumberOps<Operand> {
    * The loop that reckons `outputs` and nothing that they do not need, and keeps the peaks of those named; undefined where
    * code may not be made at run time.
    */
-  compile(outputs: Readonly<Record<string, Operand>>, peaks: readonly string[] = []): CompiledLoop | undefined {
+  compile(
+    outputs: Readonly<Record<string, Operand>>,
+    peaks: readonly string[] = [],
+  ): CompiledLoop | undefined {
     const needed = new Set(Object.values(outputs));
     // A point stands after those it is reckoned from, so one pass from the last to the first finds all.
     const all = [...this.#points.values()];
@@ -160,7 +164,8 @@ type Made = (k: readonly number[], ...of: Required<Parameters<CompiledLoop>>) =>
 const made = new Map<string, Made>();
 
 function compiled(text: string): Made | undefined {
-  const now = made.get(text) ?? compileFunction<Made>(['k', 'first', 'end', 'columns', 'outs', 'peaks'], text);
+  const now =
+    made.get(text) ?? compileFunction<Made>(['k', 'first', 'end', 'columns', 'outs', 'peaks'], text);
   // A bound on memory; what falls out is made again.
   if (made.size >= 200) made.clear();
   if (now) made.set(text, now);

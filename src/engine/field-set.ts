@@ -63,7 +63,9 @@ export function makeParser<F extends Fields>(fields: F): (value: unknown) => Par
         });
       }
       if (issue.code !== 'custom')
-        return [{ field: '', message: `got ${inspectValue(value)}, takes an object with ${names.join(', ')}` }];
+        return [
+          { field: '', message: `got ${inspectValue(value)}, takes an object with ${names.join(', ')}` },
+        ];
       const { below } = issue.params as { readonly below: string };
       return [{ field: under(issue.path.join('.'), below), message: issue.message }];
     });

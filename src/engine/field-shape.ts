@@ -39,7 +39,9 @@ export type ParsedOf<F> = F extends { readonly '~types'?: { readonly out: infer 
 type OptionalNames<F extends Fields> = { [K in keyof F]: F[K]['optional'] extends true ? K : never }[keyof F];
 
 /** What a person writes for a set of fields. */
-export type Input<F extends Fields> = { readonly [K in Exclude<keyof F, OptionalNames<F>>]: InputOf<F[K]> } & {
+export type Input<F extends Fields> = {
+  readonly [K in Exclude<keyof F, OptionalNames<F>>]: InputOf<F[K]>;
+} & {
   readonly [K in OptionalNames<F>]?: InputOf<F[K]>;
 };
 /** What the recipe gets: numbers in base units, checked, defaults filled in. */
@@ -76,11 +78,11 @@ export function makeField<In, Out, const O extends BaseFieldOptions & { readonly
   const optional = (options.optional === true || options.default !== undefined) as IsOptional<O>;
   const read = (value: unknown): MaybeOut<O, Out> => {
     if (value === undefined) {
-      if (options.default !== undefined) return parts.read(options.default) as MaybeOut<O, Out>;
+      if (options.default !== undefined) return parts.read(options.default);
       if (options.optional) return undefined as MaybeOut<O, Out>;
       throw new InputError(`missing; takes ${parts.expects}`);
     }
-    return parts.read(value) as MaybeOut<O, Out>;
+    return parts.read(value);
   };
   return {
     kind: parts.kind,
@@ -90,7 +92,7 @@ export function makeField<In, Out, const O extends BaseFieldOptions & { readonly
     ...(options.default !== undefined ? { default: options.default } : {}),
     ...more,
     read,
-    format: (value) => (value === undefined ? 'not given' : parts.format(value as Out)),
+    format: (value) => (value === undefined ? 'not given' : parts.format(value)),
     accepts: parts.accepts,
   };
 }

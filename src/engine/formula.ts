@@ -76,7 +76,8 @@ export function formula<const L extends Readonly<Record<string, Variable>>>(spec
     if (parsed) return parsed;
     parsed = parseTree(spec.expression);
     for (const s of parsed.symbols)
-      if (!Object.hasOwn(spec.variables, s)) throw new Error(`formula "${spec.expression}": ${s} is not described`);
+      if (!Object.hasOwn(spec.variables, s))
+        throw new Error(`formula "${spec.expression}": ${s} is not described`);
     for (const s of Object.keys(spec.variables))
       if (!parsed.symbols.includes(s))
         throw new Error(`formula "${spec.expression}": ${s} is described but not used`);
@@ -120,7 +121,12 @@ export function formula<const L extends Readonly<Record<string, Variable>>>(spec
       const numbers = latexOf(
         tree(),
         (s, power) =>
-          parenthesised(texNumber(spec.variables[s] as Variable, args[s] as number), power, '\\left(', '\\right)'),
+          parenthesised(
+            texNumber(spec.variables[s] as Variable, args[s] as number),
+            power,
+            '\\left(',
+            '\\right)',
+          ),
         'shown',
       );
       return `${left()} = ${numbers} = ${texNumber(spec.result, value(args))}`;
@@ -156,7 +162,9 @@ function isDimensionless(l: Variable): boolean {
 }
 
 function algebraic(l: Variable, value: number): { value: number; unit: string } {
-  return isDimensionless(l) ? { value: formulaValue(l, value), unit: '' } : { value, unit: kinds[l.kind].base };
+  return isDimensionless(l)
+    ? { value: formulaValue(l, value), unit: '' }
+    : { value, unit: kinds[l.kind].base };
 }
 
 function unitScale(l: Variable): { scale: number; offset: number } | undefined {

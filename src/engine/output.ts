@@ -25,7 +25,9 @@ type OptionalNames<O extends Outputs> = {
 }[keyof O];
 
 /** What `solve` returns: numbers in base units, rows, words. */
-export type RawOutput<O extends Outputs> = { readonly [K in Exclude<keyof O, OptionalNames<O>>]: RawOf<O[K]> } & {
+export type RawOutput<O extends Outputs> = {
+  readonly [K in Exclude<keyof O, OptionalNames<O>>]: RawOf<O[K]>;
+} & {
   readonly [K in OptionalNames<O>]?: RawOf<O[K]> | undefined;
 };
 /** What the person gets: quantities, plain numbers for counts and ratios, rows, words. */
@@ -137,12 +139,16 @@ function recordOutput<R, S, const O extends Options>(
 }
 
 /** Makes a whole set of raw outputs what the person gets. */
-export function wrapAll<O extends Outputs>(outputs: O, raw: RawOutput<O>, currency?: string): OutputValues<O> {
+export function wrapAll<O extends Outputs>(
+  outputs: O,
+  raw: RawOutput<O>,
+  currency?: string,
+): OutputValues<O> {
   const shown: Record<string, unknown> = {};
   for (const [name, output] of Object.entries(outputs)) {
     const value = (raw as Record<string, unknown>)[name];
     if (value === undefined) continue;
-    shown[name] = (output as Output).wrap(value, currency);
+    shown[name] = output.wrap(value, currency);
   }
   return shown as OutputValues<O>;
 }

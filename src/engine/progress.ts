@@ -52,7 +52,11 @@ function startProgress(own: RunControl, what: string): ProgressContext {
 const nothing = (): void => undefined;
 
 /** Does long work as {@link startProgress} has it. */
-export async function withProgress<T>(own: RunControl, what: string, run: (watch: ProgressContext) => Promise<T>): Promise<T> {
+export async function withProgress<T>(
+  own: RunControl,
+  what: string,
+  run: (watch: ProgressContext) => Promise<T>,
+): Promise<T> {
   const watch = startProgress(own, what);
   let finished = false;
   try {

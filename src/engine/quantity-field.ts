@@ -3,7 +3,14 @@ import { kinds, type Kind, type PlainKind } from '../units/kind.js';
 import { toQuantity } from '../units/parse-quantity.js';
 import { both, Quantity } from '../units/quantity.js';
 import { InputError, inspectValue } from '../units/input-error.js';
-import { makeField, assertAccepted, type BaseFieldOptions, type Field, type IsOptional, type MaybeOut } from './field-shape.js';
+import {
+  makeField,
+  assertAccepted,
+  type BaseFieldOptions,
+  type Field,
+  type IsOptional,
+  type MaybeOut,
+} from './field-shape.js';
 
 export interface QuantityOptions extends BaseFieldOptions {
   readonly symbol?: string;
@@ -58,14 +65,17 @@ export function quantityField<K extends Kind, const O extends QuantityOptions>(
         const q = toQuantity(v, kind);
         const n = q.value;
         if (q.currency) currencySeen(q.currency);
-        if (kind === 'count' && !Number.isInteger(n)) throw new InputError(`got ${inspectValue(v)}, takes ${takes}`);
+        if (kind === 'count' && !Number.isInteger(n))
+          throw new InputError(`got ${inspectValue(v)}, takes ${takes}`);
         // A millionth of slack: 0.9 m written as 35.4330708 in must not fall off its limit.
         if (
           (min !== undefined && n < min - Math.abs(min) * 1e-12) ||
           (max !== undefined && n > max + Math.abs(max) * 1e-12) ||
           (above !== undefined && n <= above)
         ) {
-          throw new InputError(`got ${inspectValue(v instanceof Quantity ? v.toString() : v)}, takes ${takes}`);
+          throw new InputError(
+            `got ${inspectValue(v instanceof Quantity ? v.toString() : v)}, takes ${takes}`,
+          );
         }
         return n;
       },

@@ -101,7 +101,10 @@ export interface Recipe<F extends Fields = Fields, O extends Outputs = Outputs> 
   evaluate(numbers: Partial<Parsed<F>>): RawOutput<O>;
 }
 
-export interface AsyncRecipe<F extends Fields = Fields, O extends Outputs = Outputs> extends RecipeMetadata<F, O> {
+export interface AsyncRecipe<F extends Fields = Fields, O extends Outputs = Outputs> extends RecipeMetadata<
+  F,
+  O
+> {
   (given: Input<F>, options?: RunOptions): Promise<Result<O>>;
   evaluate(numbers: Partial<Parsed<F>>, options?: RunOptions): Promise<RawOutput<O>>;
 }
@@ -210,14 +213,11 @@ export function recipe<const F extends Fields, const O extends Outputs>(
   vectorizedSolves.set(
     made,
     (steps
-      ? (row: ExpressionGraph, given: Readonly<Record<string, unknown>>) => vectorizeSteps(row, def, steps, given)
+      ? (row: ExpressionGraph, given: Readonly<Record<string, unknown>>) =>
+          vectorizeSteps(row, def, steps, given)
       : (def as SolveDefinition<F, O>).vectorized) as VectorizedSolve | undefined,
   );
-  uncheckedSolves.set(
-    made,
-    (given) =>
-      named(def.name, () => solve(given as Parsed<F>, nullTrace)) as Readonly<Record<string, unknown>>,
-  );
+  uncheckedSolves.set(made, (given) => named(def.name, () => solve(given as Parsed<F>, nullTrace)));
   return made;
 }
 
@@ -225,7 +225,8 @@ type UncheckedSolve = (given: object) => Readonly<Record<string, unknown>>;
 const uncheckedSolves = new WeakMap<object, UncheckedSolve>();
 
 /** The reckoning alone, of a recipe that answers at once, on inputs that were read and checked: for many draws round a checked middle. */
-export const uncheckedSolve = (recipe: object): UncheckedSolve => uncheckedSolves.get(recipe) as UncheckedSolve;
+export const uncheckedSolve = (recipe: object): UncheckedSolve =>
+  uncheckedSolves.get(recipe) as UncheckedSolve;
 
 /** Whether a recipe is a row of formulas and nothing else. */
 export function isFormulaChain(recipe: object): boolean {
@@ -249,7 +250,10 @@ export function compileSweep(
   recipe: { readonly name: string },
   base: Readonly<Record<string, unknown>>,
   varying: readonly string[] | ((row: ExpressionGraph) => Readonly<Record<string, Operand>>),
-  wanted: (row: ExpressionGraph, answer: Readonly<Record<string, Operand | undefined>>) => Readonly<Record<string, Operand>>,
+  wanted: (
+    row: ExpressionGraph,
+    answer: Readonly<Record<string, Operand | undefined>>,
+  ) => Readonly<Record<string, Operand>>,
   peaks: readonly string[] = [],
 ): CompiledLoop | undefined {
   const row = new ExpressionGraph();

@@ -16,7 +16,7 @@ export function textOf(a: ResultInternals): string {
   block(a.inputs);
   out.push('', 'Answer');
   block(lines);
-  for (const t of tables) out.push('', `${t.label}`, ...textTable(t));
+  for (const t of tables) out.push('', t.label, ...textTable(t));
   const workings = a.workings();
   if (workings.length > 0) {
     out.push('', 'Workings');

@@ -98,7 +98,7 @@ export function makeResult<F extends Fields, O extends Outputs>(
   const given_ = Object.entries(own.inputs).flatMap(([name, f]): ValueLine[] => {
     const value = given[name as keyof F] as unknown;
     if (value === undefined) return [];
-    const text = (f.format as (v: unknown) => string)(value);
+    const text = f.format(value);
     const inBrackets =
       /^([^()]*\S) \(([^()]*(?:in|ft|lb|lbf|oz|psi|psf|°F|ft²|in²|ft³|gal|mil|floz)[^()]*)\)$/.exec(text);
     return [{ name, label: f.label, metric: inBrackets?.[1] ?? text, inch: inBrackets?.[2] ?? '' }];
@@ -111,8 +111,8 @@ export function makeResult<F extends Fields, O extends Outputs>(
     title: own.title,
     about: own.about,
     outputs: own.outputs,
-    raw: raw as Record<string, unknown>,
-    shown: shown as Record<string, unknown>,
+    raw: raw,
+    shown: shown,
     inputs: given_,
     rawInputs: written,
     currency,

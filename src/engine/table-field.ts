@@ -105,7 +105,8 @@ function rowsOf(
         [
           `[${i + 1}]`,
           (): Record<string, unknown> => {
-            if (!isPlainObject(row)) throw new InputError(`got ${inspectValue(row)}, takes a row as an object`);
+            if (!isPlainObject(row))
+              throw new InputError(`got ${inspectValue(row)}, takes a row as an object`);
             return row;
           },
         ] as const,
@@ -125,7 +126,8 @@ function csvRows(
   let text = value;
   let name = 'the text';
   if (!/[\r\n]/.test(value)) {
-    if (!/\.(csv|tsv|txt)$/i.test(value.trim())) throw new InputError(`got ${inspectValue(value)}, takes ${takes}`);
+    if (!/\.(csv|tsv|txt)$/i.test(value.trim()))
+      throw new InputError(`got ${inspectValue(value)}, takes ${takes}`);
     name = value.trim();
     try {
       text = readOwnFile(name);
@@ -176,8 +178,8 @@ function headerOf(rows: readonly Record<string, unknown>[], names: readonly stri
     const inBracket = bracket && names.find((n) => plain(n) === plain(bracket[1] as string));
     const inTail = tail && names.find((n) => plain(n) === plain(tail[1] as string));
     if (exact) map.set(w, { name: exact });
-    else if (inBracket) map.set(w, { name: inBracket, unit: bracket[2] as string });
-    else if (inTail) map.set(w, { name: inTail, unit: tail[2] === 'pct' ? '%' : (tail[2] as string) });
+    else if (inBracket) map.set(w, { name: inBracket, unit: bracket[2] });
+    else if (inTail) map.set(w, { name: inTail, unit: tail[2] === 'pct' ? '%' : tail[2] });
     else map.set(w, { name: w });
   }
   return map;

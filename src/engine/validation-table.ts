@@ -110,5 +110,5 @@ export function validationTable(outcomes: readonly CheckOutcome[]): ValidationTa
       'text/html': html(),
     }),
     [Symbol.for('nodejs.util.inspect.custom')]: text,
-  } as ValidationTable;
+  };
 }

@@ -6,7 +6,7 @@ export function valueLines(a: ResultInternals): { lines: ValueLine[]; tables: Ta
   const lines: ValueLine[] = [];
   const tables: TableBlock[] = [];
   for (const [name, o] of Object.entries(a.outputs)) {
-    const output = o as Output;
+    const output = o;
     const raw = a.raw[name];
     if (raw === undefined) continue;
     if (output.columns === undefined)

@@ -1,5 +1,12 @@
 import { InputError, nearest, inspectValue } from '../units/input-error.js';
-import { makeField, assertAccepted, type BaseFieldOptions, type Field, type IsOptional, type MaybeOut } from './field-shape.js';
+import {
+  makeField,
+  assertAccepted,
+  type BaseFieldOptions,
+  type Field,
+  type IsOptional,
+  type MaybeOut,
+} from './field-shape.js';
 
 /** A field that takes one of a few words. */
 export function choiceField<
@@ -18,7 +25,9 @@ export function choiceField<
         const found = typeof v === 'string' ? choices.find((c) => plain(c) === plain(v)) : undefined;
         if (found !== undefined) return found;
         const near = typeof v === 'string' ? nearest(v, choices) : undefined;
-        throw new InputError(`got ${inspectValue(v)}, takes ${takes}${near ? `; did you mean ${inspectValue(near)}?` : ''}`);
+        throw new InputError(
+          `got ${inspectValue(v)}, takes ${takes}${near ? `; did you mean ${inspectValue(near)}?` : ''}`,
+        );
       },
     },
     options,

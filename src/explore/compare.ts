@@ -96,15 +96,12 @@ function makeComparison<O extends Outputs>(
     head: ['', ...names.map((n) => (n === best ? `${n} (best)` : n))],
     body: Object.entries(r.outputs).flatMap(([name, o]) => {
       const values = names.map((n) => resultInternals(results[n])?.raw[name]);
-      if (values.every((v) => v === undefined) || ['table', 'list', 'record'].includes((o as Output).kind))
-        return [];
+      if (values.every((v) => v === undefined) || ['table', 'list', 'record'].includes(o.kind)) return [];
       return [
         [
-          (o as Output).label,
+          o.label,
           ...values.map((v, i) =>
-            v === undefined
-              ? ''
-              : (o as Output).format(v, resultInternals(results[names[i] as string])?.currency).metric,
+            v === undefined ? '' : o.format(v, resultInternals(results[names[i] as string])?.currency).metric,
           ),
         ],
       ];

@@ -35,7 +35,8 @@ export const uniform = (low: unknown, high: unknown): never =>
 export const triangular = (low: unknown, mode: unknown, high: unknown): never =>
   new DistributionSpec('triangular', [low, mode, high]) as never;
 /** A list of measurements: values between them are drawn as often as the list has them. */
-export const empirical = (values: readonly unknown[]): never => new DistributionSpec('measured', values) as never;
+export const empirical = (values: readonly unknown[]): never =>
+  new DistributionSpec('measured', values) as never;
 
 /**
  * Reads what was written for an input: a spread, `'900 mm +- 2 mm'` (normal, 95 % within the two bounds, the coverage
@@ -96,7 +97,10 @@ export function inputDistribution(name: string, whole: Field, value: unknown): I
     case 'uniform': {
       const [low, high] = numbers(written.values) as [number, number];
       if (!(low <= high))
-        throw new InputError({ field: name, message: 'got a low end above the high one, takes low, then high' });
+        throw new InputError({
+          field: name,
+          message: 'got a low end above the high one, takes low, then high',
+        });
       return { name, label: 'uniform', numeric: true, quantile: (u) => low + (high - low) * u };
     }
     case 'triangular': {

@@ -116,7 +116,9 @@ function csvRows(name: string): Record<string, unknown>[] {
 /** Rows with one plain value a cell. Each column keeps one unit, that of its largest value. */
 export function flatRows(rows: readonly object[]): Record<string, string | number | boolean>[] {
   const units = new Map<string, { unit: string; size: number }>();
-  const listed = rows.map((row) => Object.entries(resultInternals(row)?.shown ?? (row as Record<string, unknown>)));
+  const listed = rows.map((row) =>
+    Object.entries(resultInternals(row)?.shown ?? (row as Record<string, unknown>)),
+  );
   for (const row of listed) {
     for (const [name, value] of row) {
       if (!(value instanceof Quantity)) continue;

@@ -5,7 +5,11 @@ import type { InputDistribution } from './distributions.js';
 import { inChunks, maxChunk, type ProgressOptions } from './chunked-work.js';
 
 /** Reckons one output for `n` draws of a sequence; `dimension` tells which of its dimensions an input takes. */
-export type Sampler = (n: number, draws: Sequence, dimension: (input: number) => number) => Promise<Float64Array>;
+export type Sampler = (
+  n: number,
+  draws: Sequence,
+  dimension: (input: number) => number,
+) => Promise<Float64Array>;
 
 /**
  * What reckons a recipe's output for many draws round a middle that was read and checked: as one compiled loop where
@@ -25,7 +29,8 @@ export function makeSampler(
   let before = 0;
   const ofAll = (n: number): ProgressOptions => ({
     signal: watch.signal,
-    onProgress: ({ done, message: message }) => watch.onProgress?.({ done: (before + (done as number) * n) / all, message: message }),
+    onProgress: ({ done, message: message }) =>
+      watch.onProgress?.({ done: (before + (done as number) * n) / all, message: message }),
   });
   return async (n, draws, dimension) => {
     const values = new Float64Array(n);
@@ -43,7 +48,12 @@ export function makeSampler(
 }
 
 /** Takes a column of shares from 0 to 1 for each spread, which it may overwrite, and fills the answers of points `start` to before `end`. */
-type BatchEvaluator = (shares: readonly Float64Array[], answers: Float64Array, start: number, end: number) => void;
+type BatchEvaluator = (
+  shares: readonly Float64Array[],
+  answers: Float64Array,
+  start: number,
+  end: number,
+) => void;
 
 function compiledBatch(
   r: AnyRecipe,

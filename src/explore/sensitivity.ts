@@ -41,7 +41,11 @@ export async function sensitivityOf(
       total += ((a[i] as number) - (ab[i] as number)) ** 2;
     }
     const share = (x: number): number => (variance > 0 ? Math.min(1, Math.max(0, x / variance)) : 0);
-    out.push({ input: (spreads[k] as InputDistribution).name, first: share(first / n), total: share(total / (2 * n)) });
+    out.push({
+      input: (spreads[k] as InputDistribution).name,
+      first: share(first / n),
+      total: share(total / (2 * n)),
+    });
   }
   return out.sort((x, y) => y.total - x.total);
 }

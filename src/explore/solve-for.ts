@@ -51,7 +51,7 @@ export function solveFor<F extends Fields, O extends Outputs>(
   options: SolveOptions = {},
 ): Solution {
   const r = recipe as unknown as AnyRecipe;
-  const whole = r.inputs[input] as Field | undefined;
+  const whole = r.inputs[input];
   // Where a moisture or air is taken, the moisture is what can be sought.
   const field = whole && quantityPart(whole);
   if (!field || !isNumberField(field)) {
@@ -229,8 +229,8 @@ function makeSolution(
     recipe: r.name,
     input,
     output,
-    roots: roots.map(wrapIn) as Solution['roots'],
-    nearest: near as Solution['nearest'],
+    roots: roots.map(wrapIn),
+    nearest: near,
     get chart() {
       // Drawn round what was found, not over a range of six powers of ten.
       const centre = roots.length > 0 ? roots : [xs[best] as number];

@@ -95,7 +95,10 @@ function axisOf(r: AnyRecipe, name: string, value: Range | ValueList, steps: num
     };
   }
   if (!isNumberField(field))
-    throw new InputError({ field: name, message: `got a range, takes ${field.expects}; use each([...])` }, r.name);
+    throw new InputError(
+      { field: name, message: `got a range, takes ${field.expects}; use each([...])` },
+      r.name,
+    );
   const [from, to] = [read(value.from) as number, read(value.to) as number];
   if (from === to)
     throw new InputError(
@@ -107,7 +110,10 @@ function axisOf(r: AnyRecipe, name: string, value: Range | ValueList, steps: num
     );
   const count = field.kind === 'count' ? Math.abs(to - from) + 1 : (value.count ?? steps);
   if (!(count >= 2 && count <= 1_000_000))
-    throw new InputError({ field: name, message: `got a range of ${count} values, takes 2 to 1 000 000` }, r.name);
+    throw new InputError(
+      { field: name, message: `got a range of ${count} values, takes 2 to 1 000 000` },
+      r.name,
+    );
   const last = count - 1;
   const at = (i: number): number => (i === last ? to : from + ((to - from) * i) / last);
   return {

@@ -31,7 +31,7 @@ export async function sweep<F extends Fields, O extends Outputs>(
   options: SweepOptions = {},
 ): Promise<Sweep> {
   const r = recipe as unknown as AnyRecipe;
-  const { axes, base } = axesOf(r, inputs as Readonly<Record<string, unknown>>, options.steps);
+  const { axes, base } = axesOf(r, inputs, options.steps);
   const names = numberOutputs(r.outputs);
   const wanted = options.output ?? names[0];
   if (wanted === undefined || !names.includes(wanted))

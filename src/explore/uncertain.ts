@@ -42,13 +42,19 @@ export async function uncertain<F extends Fields, O extends Outputs>(
   const draws = options.samples ?? 65_536;
   if (!(Number.isInteger(draws) && draws >= 100 && draws <= 5_000_000))
     throw new InputError(
-      { field: 'draws', message: `got ${inspectValue(options.samples)}, takes a whole number from 100 to 5 000 000` },
+      {
+        field: 'draws',
+        message: `got ${inspectValue(options.samples)}, takes a whole number from 100 to 5 000 000`,
+      },
       r.name,
     );
   if (options.seed !== undefined && !Number.isInteger(options.seed))
-    throw new InputError({ field: 'seed', message: `got ${inspectValue(options.seed)}, takes a whole number` }, r.name);
+    throw new InputError(
+      { field: 'seed', message: `got ${inspectValue(options.seed)}, takes a whole number` },
+      r.name,
+    );
   const names = numberOutputs(r.outputs);
-  const output = options.output ?? (names[0] as string);
+  const output = options.output ?? names[0];
   if (!names.includes(output))
     throw new InputError(
       { field: 'output', message: `got ${inspectValue(options.output)}, takes one of ${names.join(', ')}` },
@@ -57,7 +63,7 @@ export async function uncertain<F extends Fields, O extends Outputs>(
   const spreads: InputDistribution[] = [];
   const middle: Record<string, unknown> = {};
   for (const [name, value] of Object.entries(inputs)) {
-    const field = r.inputs[name] as Field | undefined;
+    const field = r.inputs[name];
     const spread = field ? inputDistribution(name, field, value) : undefined;
     if (spread) spreads.push(spread);
     else middle[name] = value;

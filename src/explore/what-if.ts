@@ -136,7 +136,7 @@ function live(
   const x = slid[0] as Slid;
   const expression = new Map<string, string>();
   for (const [name, field] of Object.entries(r.inputs)) {
-    const f = field as Field;
+    const f = field;
     if (!f.symbol || !isNumberField(f)) continue;
     const s = slid.find((k) => k.axis.name === name);
     const source = s === undefined ? String(base[name]) : s === x ? 'datum.x' : `s_${name}`;

@@ -14,7 +14,8 @@ function findRoot(): string {
       if (name === packageName) return folder;
     }
     const above = dirname(folder);
-    if (above === folder) throw new Error(`${packageName}: its package.json was not found above ${import.meta.url}`);
+    if (above === folder)
+      throw new Error(`${packageName}: its package.json was not found above ${import.meta.url}`);
     folder = above;
   }
 }

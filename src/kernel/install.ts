@@ -25,7 +25,9 @@ function userData(): string {
 }
 
 export function kernelFolder({ prefix }: InstallPlace = {}): string {
-  return prefix ? join(resolve(prefix), 'share', 'jupyter', 'kernels', kernelName) : join(userData(), 'kernels', kernelName);
+  return prefix
+    ? join(resolve(prefix), 'share', 'jupyter', 'kernels', kernelName)
+    : join(userData(), 'kernels', kernelName);
 }
 
 /** The command by which Jupyter starts the kernel: where there is a shell, by way of kernel.sh, which looks for the frozen start. */
@@ -39,7 +41,8 @@ function argv(program: string): string[] {
 /** Writes the kernelspec `reckoner`; returns the folder it wrote. */
 export async function installKernel(place: InstallPlace = {}): Promise<string> {
   const program = distPath('kernel/main.js');
-  if (!existsSync(program)) throw new Error(`the kernel is not built: ${program} is missing; run \`npm run build\` first`);
+  if (!existsSync(program))
+    throw new Error(`the kernel is not built: ${program} is missing; run \`npm run build\` first`);
   await buildSnapshot();
   const folder = kernelFolder(place);
   const spec = {

@@ -27,9 +27,13 @@ export interface KernelProcess {
 const channel = 3;
 
 /** Starts a kernel whose cells run in `cwd`. Rejects if the process cannot be started. */
-export async function spawnKernel(options: { cwd: string; env?: Record<string, string> }): Promise<KernelProcess> {
+export async function spawnKernel(options: {
+  cwd: string;
+  env?: Record<string, string>;
+}): Promise<KernelProcess> {
   const program = distPath('kernel/main.js');
-  if (!existsSync(program)) throw new Error(`the kernel is not built: ${program} is missing; run \`npm run build\``);
+  if (!existsSync(program))
+    throw new Error(`the kernel is not built: ${program} is missing; run \`npm run build\``);
   if (!existsSync(options.cwd)) throw new Error(`the kernel cannot start: there is no folder ${options.cwd}`);
   const env = { ...process.env, ...options.env };
   const child = spawn(process.execPath, [...startOptions(env), program, '--pipe', String(channel)], {
@@ -68,7 +72,14 @@ export async function spawnKernel(options: { cwd: string; env?: Record<string, s
         resolve();
       });
       void exited.then(() => (off(), resolve()));
-      const header = { msg_id, session: 'server', username: 'server', date: new Date().toISOString(), msg_type: type, version: '5.3' };
+      const header = {
+        msg_id,
+        session: 'server',
+        username: 'server',
+        date: new Date().toISOString(),
+        msg_type: type,
+        version: '5.3',
+      };
       send({ channel: 'control', header, parent_header: {}, metadata: {}, content });
     });
 

@@ -12,7 +12,9 @@ function transport(args: string[]): IoThreadData['transport'] {
   const [option, value] = args;
   if (option === '--connection' && value) return { connectionFile: value };
   if (option === '--pipe' && /^\d+$/.test(value ?? '')) return { descriptor: Number(value) };
-  process.stderr.write('reckoner kernel: takes --connection FILE (from Jupyter) or --pipe DESCRIPTOR (from its own notebook server)\n');
+  process.stderr.write(
+    'reckoner kernel: takes --connection FILE (from Jupyter) or --pipe DESCRIPTOR (from its own notebook server)\n',
+  );
   process.exit(2);
 }
 
@@ -25,10 +27,18 @@ const flags = new Int32Array(new SharedArrayBuffer(SharedState.size * 4));
 Atomics.store(flags, SharedState.phase, ExecutionPhase.compiling);
 const requests = new MessageChannel();
 const answers = new MessageChannel();
-const worker = new Worker(distPath('connectionFile' in wires ? 'kernel/zmq-worker.js' : 'kernel/stdio-worker.js'), {
-  workerData: { transport: wires, flags, port: requests.port2, answers: answers.port2 } satisfies IoThreadData,
-  transferList: [requests.port2, answers.port2],
-});
+const worker = new Worker(
+  distPath('connectionFile' in wires ? 'kernel/zmq-worker.js' : 'kernel/stdio-worker.js'),
+  {
+    workerData: {
+      transport: wires,
+      flags,
+      port: requests.port2,
+      answers: answers.port2,
+    } satisfies IoThreadData,
+    transferList: [requests.port2, answers.port2],
+  },
+);
 const say = process.stderr.write.bind(process.stderr);
 const exit = process.exit.bind(process);
 worker.on('error', (error) => {
@@ -37,21 +47,32 @@ worker.on('error', (error) => {
 });
 
 // The wires' thread is on its way; only now is the larger part of the kernel read.
-const [{ KernelDispatcher }, { keepCompilerCode }] = await Promise.all([import('./dispatcher/dispatcher.js'), import('./compiler/tslab.js')]);
-const dispatcher = new KernelDispatcher({ transport: wires, flags, port: requests.port1, answers: answers.port1 }, process.cwd(), () => exit(0));
+const [{ KernelDispatcher }, { keepCompilerCode }] = await Promise.all([
+  import('./dispatcher/dispatcher.js'),
+  import('./compiler/tslab.js'),
+]);
+const dispatcher = new KernelDispatcher(
+  { transport: wires, flags, port: requests.port1, answers: answers.port1 },
+  process.cwd(),
+  () => exit(0),
+);
 process.on('uncaughtException', (error) => dispatcher.session.reportUncaught(error));
 process.on('unhandledRejection', (error) => dispatcher.session.reportUncaught(error));
 // From a terminal; Jupyter asks by message.
 process.on('SIGINT', () => dispatcher.session.interrupt());
-process.exit = (() => {
-  throw new Error("process.exit() would end the kernel and every cell's values with it; use Restart or Shut down instead");
-}) as typeof process.exit;
+process.exit = () => {
+  throw new Error(
+    "process.exit() would end the kernel and every cell's values with it; use Restart or Shut down instead",
+  );
+};
 void dispatcher.session.executor.warm().catch((error: unknown) => dispatcher.session.reportUncaught(error));
 dispatcher.start();
 if (!snapshotState()) {
   // Once the first cells have run: the next start is to be quicker than this one.
   setTimeout(() => {
     keepCompilerCode();
-    spawn(process.execPath, [distPath('kernel/snapshot-main.js')], { detached: true, stdio: 'ignore' }).on('error', () => undefined).unref();
+    spawn(process.execPath, [distPath('kernel/snapshot-main.js')], { detached: true, stdio: 'ignore' })
+      .on('error', () => undefined)
+      .unref();
   }, 2_500).unref();
 }

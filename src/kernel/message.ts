@@ -17,8 +17,23 @@ export type MimeBundle = Record<string, unknown>;
 /** An output as a notebook file (nbformat 4.5) stores it, and the two notices that change an earlier output. */
 export type NbOutput =
   | { output_type: 'stream'; name: 'stdout' | 'stderr'; text: string }
-  | { output_type: 'display_data'; data: MimeBundle; metadata: Record<string, unknown>; transient?: { display_id?: string } }
-  | { output_type: 'update_display_data'; data: MimeBundle; metadata: Record<string, unknown>; transient: { display_id: string } }
-  | { output_type: 'execute_result'; execution_count: number; data: MimeBundle; metadata: Record<string, unknown> }
+  | {
+      output_type: 'display_data';
+      data: MimeBundle;
+      metadata: Record<string, unknown>;
+      transient?: { display_id?: string };
+    }
+  | {
+      output_type: 'update_display_data';
+      data: MimeBundle;
+      metadata: Record<string, unknown>;
+      transient: { display_id: string };
+    }
+  | {
+      output_type: 'execute_result';
+      execution_count: number;
+      data: MimeBundle;
+      metadata: Record<string, unknown>;
+    }
   | { output_type: 'error'; ename: string; evalue: string; traceback: string[] }
   | { output_type: 'clear_output'; wait: boolean };

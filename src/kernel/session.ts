@@ -86,7 +86,11 @@ export class KernelSession implements CellSession {
       ...options.globals,
     });
     if (options.keepConsole) this.capture.start();
-    if (options.progress) this.progress = showProgress((output) => this.emit(output), () => this.executor.signal);
+    if (options.progress)
+      this.progress = showProgress(
+        (output) => this.emit(output),
+        () => this.executor.signal,
+      );
   }
 
   run(code: string, onOutput: (output: NbOutput) => void, options: RunOptions = {}): Promise<CellOutcome> {
@@ -105,7 +109,11 @@ export class KernelSession implements CellSession {
    * The outcome rests on callbacks, not on code after the call into the cell: the engine may tear a looping cell down,
    * and everything on the stack below it, and only the interrupt that follows tells this session so.
    */
-  private runNow(code: string, onOutput: (output: NbOutput) => void, { silent = false, storeHistory: countsUp = !silent }: RunOptions): Promise<CellOutcome> {
+  private runNow(
+    code: string,
+    onOutput: (output: NbOutput) => void,
+    { silent = false, storeHistory: countsUp = !silent }: RunOptions,
+  ): Promise<CellOutcome> {
     if (countsUp) this.executionCount++;
     const executionCount = this.executionCount;
     const label = countsUp ? `In[${executionCount}]` : `In[quiet ${++this.silentCount}]`;
@@ -120,7 +128,13 @@ export class KernelSession implements CellSession {
         over = true;
         this.cancelCurrent = undefined;
         if (error === interruption) this.progress?.stop();
-        if (error) this.emit({ output_type: 'error', ename: error.ename, evalue: error.evalue, traceback: error.traceback });
+        if (error)
+          this.emit({
+            output_type: 'error',
+            ename: error.ename,
+            evalue: error.evalue,
+            traceback: error.traceback,
+          });
         this.printed.flush();
         if (!this.options.keepConsole) this.capture.stop();
         resolve(error ? { status: 'error', executionCount, error } : { status: 'ok', executionCount });
@@ -139,9 +153,12 @@ export class KernelSession implements CellSession {
       const { cell } = compiled;
       this.traces.registerSource(label, code, cell.map, cell.shift);
       this.executor.run(cell, label, (how: ExecutionResult, set) => {
-        cell.publish((name) => set.has(name) || ('value' in how && cell.declares.some((d) => d.name === name)));
+        cell.publish(
+          (name) => set.has(name) || ('value' in how && cell.declares.some((d) => d.name === name)),
+        );
         if ('interrupted' in how) return end(interruption);
-        if ('error' in how) return end(how.error instanceof Interrupted ? interruption : this.traces.format(how.error));
+        if ('error' in how)
+          return end(how.error instanceof Interrupted ? interruption : this.traces.format(how.error));
         if (how.value === undefined || silent) return end();
         this.show(how.value, executionCount, end);
       });
@@ -171,8 +188,11 @@ export class KernelSession implements CellSession {
   async evaluate(expression: string): Promise<{ data: MimeBundle } | { error: CellError }> {
     const label = `In[expression ${++this.silentCount}]`;
     const compiled = this.compile(`(${expression}\n)`);
-    if ('problems' in compiled) return { error: this.traces.fromDiagnostics(label, `(${expression}\n)`, compiled.problems) };
-    const how = await new Promise<ExecutionResult>((resolve) => this.executor.run(compiled.cell, label, resolve));
+    if ('problems' in compiled)
+      return { error: this.traces.fromDiagnostics(label, `(${expression}\n)`, compiled.problems) };
+    const how = await new Promise<ExecutionResult>((resolve) =>
+      this.executor.run(compiled.cell, label, resolve),
+    );
     if ('interrupted' in how) return { error: interruption };
     if ('error' in how) return { error: this.traces.format(how.error) };
     try {

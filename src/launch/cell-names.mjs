@@ -11,10 +11,18 @@ export function writeCellNames(root) {
   rmSync(out, { force: true });
   if (!existsSync(face)) return;
   const ts = createRequire(join(root, 'package.json'))('typescript');
-  const program = ts.createProgram([face], { noLib: true, types: [], skipLibCheck: true, module: ts.ModuleKind.ESNext, moduleResolution: ts.ModuleResolutionKind.Bundler });
+  const program = ts.createProgram([face], {
+    noLib: true,
+    types: [],
+    skipLibCheck: true,
+    module: ts.ModuleKind.ESNext,
+    moduleResolution: ts.ModuleResolutionKind.Bundler,
+  });
   const checker = program.getTypeChecker();
   const names = {};
-  for (const exported of checker.getExportsOfModule(checker.getSymbolAtLocation(program.getSourceFile(face)))) {
+  for (const exported of checker.getExportsOfModule(
+    checker.getSymbolAtLocation(program.getSourceFile(face)),
+  )) {
     const meant = exported.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(exported) : exported;
     const file = meant.declarations?.[0]?.getSourceFile();
     if (file && file.isDeclarationFile && checker.getSymbolAtLocation(file)?.exports?.has(meant.name)) {
@@ -36,7 +44,9 @@ function nameOwnFiles(dist, names) {
     const text = readFileSync(path, 'utf8');
     const direct = text.replace(/import\("(?:\.\.?\/)+index\.js"\)\.([\w$]+)/g, (whole, name) => {
       if (!Object.hasOwn(names, name) || names[name][1] !== name) return whole;
-      const to = relative(dirname(path), join(dist, names[name][0])).replaceAll('\\', '/').replace(/d\.ts$/, 'js');
+      const to = relative(dirname(path), join(dist, names[name][0]))
+        .replaceAll('\\', '/')
+        .replace(/d\.ts$/, 'js');
       return `import("${to.startsWith('.') ? to : `./${to}`}").${name}`;
     });
     if (direct !== text) writeFileSync(path, direct);

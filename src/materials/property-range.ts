@@ -20,7 +20,11 @@ export function exactly(value: number | undefined, scale = 1): PropertyRange | u
 }
 
 /** A printed range; its middle is halfway. */
-export function between(low: number | undefined, high: number | undefined, scale = 1): PropertyRange | undefined {
+export function between(
+  low: number | undefined,
+  high: number | undefined,
+  scale = 1,
+): PropertyRange | undefined {
   if (low === undefined || high === undefined) return exactly(low ?? high, scale);
   return { low: low * scale, middle: ((low + high) / 2) * scale, high: high * scale };
 }

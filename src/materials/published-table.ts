@@ -122,5 +122,5 @@ function tableOf(name: string, columns: readonly string[], rows: readonly DataRo
     toString: text,
     [Symbol.for('Jupyter.display')]: () => ({ 'text/plain': text(), 'text/html': html() }),
     [Symbol.for('nodejs.util.inspect.custom')]: text,
-  } as PublishedTable;
+  };
 }

@@ -37,7 +37,8 @@ export function gravityOf(species: string, condition: Condition): Gravity | unde
     const row = rowsOf(table, species).find(
       (r) => r.text('condition') === condition && r.number('specific_gravity') !== undefined,
     );
-    if (row) return { gravity: exactly(row.number('specific_gravity')) as PropertyRange, rows: [row], count: 1 };
+    if (row)
+      return { gravity: exactly(row.number('specific_gravity')) as PropertyRange, rows: [row], count: 1 };
   }
   for (const [table, column] of others) {
     const other = pick(species, table, column);
@@ -72,7 +73,10 @@ export function densityOf(species: string): Density | undefined {
     const row = rowsOf(table, species).find((r) => r.number('density_12_low_kg_m3') !== undefined);
     if (row)
       return {
-        density: between(row.number('density_12_low_kg_m3'), row.number('density_12_high_kg_m3')) as PropertyRange,
+        density: between(
+          row.number('density_12_low_kg_m3'),
+          row.number('density_12_high_kg_m3'),
+        ) as PropertyRange,
         derived: false,
         rows: [row],
         count: 1,
@@ -128,4 +132,8 @@ export function greenMoistureOf(
   return row && { moisture: (row.number('green_mc_pct') as number) / 100, row };
 }
 
-const times = (s: PropertyRange, k: number): PropertyRange => ({ low: s.low * k, middle: s.middle * k, high: s.high * k });
+const times = (s: PropertyRange, k: number): PropertyRange => ({
+  low: s.low * k,
+  middle: s.middle * k,
+  high: s.high * k,
+});

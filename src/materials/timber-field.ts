@@ -5,7 +5,12 @@ import type { Trace } from '../engine/trace.js';
 import type { Grade } from './grades.js';
 import { allGroups, findSpecies } from './species.js';
 import type { Sourced } from './property-range.js';
-import { isStructuralMaterial, structuralMaterial, timberOrGrade, type StructuralMaterial } from './elastic-properties.js';
+import {
+  isStructuralMaterial,
+  structuralMaterial,
+  timberOrGrade,
+  type StructuralMaterial,
+} from './elastic-properties.js';
 import { propertyWords, Timber, type Property } from './timber.js';
 
 interface TimberOptions {
@@ -38,7 +43,8 @@ export function timberField<const O extends TimberOptions>(
             : t.name,
       read: (v) => {
         if (v instanceof Timber) return withData(v, needs);
-        if (typeof v !== 'string' || v.trim() === '') throw new InputError(`got ${inspectValue(v)}, takes ${example}`);
+        if (typeof v !== 'string' || v.trim() === '')
+          throw new InputError(`got ${inspectValue(v)}, takes ${example}`);
         return withData(findSpecies(v), needs);
       },
     },

@@ -123,8 +123,9 @@ export class Timber implements TimberFacts {
       if (!this.isGroup) return mechanicalOf(this.id, condition);
       const all = this.#members((id) => mechanicalOf(id, condition));
       if (all.length === 0) return undefined;
-      const take = (k: 'modulus' | 'bending' | 'hardness' | 'shear' | 'tensionAcross'): PropertyRange | undefined =>
-        spreadOver(all.map((m) => m[k]));
+      const take = (
+        k: 'modulus' | 'bending' | 'hardness' | 'shear' | 'tensionAcross',
+      ): PropertyRange | undefined => spreadOver(all.map((m) => m[k]));
       const modulus = take('modulus');
       const bending = take('bending');
       if (!modulus && !bending) return undefined;

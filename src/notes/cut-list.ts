@@ -46,10 +46,9 @@ export function cutList(result: unknown): CutList {
     optimal: boolean;
     missing?: CutSheet['missing'];
   };
-  const bound = (answer.outputs['lowerBound'] as { format(raw: unknown, c?: string): { metric: string } }).format(
-    answer.raw['lowerBound'],
-    answer.currency,
-  ).metric;
+  const bound = (
+    answer.outputs['lowerBound'] as { format(raw: unknown, c?: string): { metric: string } }
+  ).format(answer.raw['lowerBound'], answer.currency).metric;
   const sheet: CutSheet = {
     summary: `${raw.boardsUsed} board${raw.boardsUsed === 1 ? '' : 's'}, ${Number((raw.waste * 100).toFixed(1))} % waste. ${raw.optimal ? 'Proved: no plan does better.' : `No plan can go below ${bound}.`}`,
     rows: rowsOf(raw.plan),

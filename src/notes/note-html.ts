@@ -76,7 +76,7 @@ function sheetHtml(
 /** A thing that only knows how to show itself, by the richest of what it offers that a still page can hold. */
 function bundleHtml(bundle: Readonly<Record<string, unknown>>, taken: Set<string>): string {
   const text = (type: string): string | undefined =>
-    typeof bundle[type] === 'string' ? (bundle[type] as string) : undefined;
+    typeof bundle[type] === 'string' ? bundle[type] : undefined;
   const svg = text('image/svg+xml');
   const picture =
     svg === undefined

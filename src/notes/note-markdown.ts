@@ -70,7 +70,7 @@ function sheetLines(sheet: Sheet, place: PlaceDrawing): string[] {
       ];
     case 'shown': {
       const text = (type: string): string | undefined =>
-        typeof sheet.bundle[type] === 'string' ? (sheet.bundle[type] as string) : undefined;
+        typeof sheet.bundle[type] === 'string' ? sheet.bundle[type] : undefined;
       const words =
         text('text/markdown') ??
         (text('text/plain') === undefined ? '' : `\`\`\`\n${text('text/plain')}\n\`\`\``);

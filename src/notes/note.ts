@@ -46,7 +46,9 @@ export interface NoteOptions {
 /** Starts build notes. `buildNotes('Tea counter').add(result, 'as measured on Tuesday').save('counter.html')` */
 export function buildNotes(title: string, options: NoteOptions = {}): BuildNotes {
   if (typeof title !== 'string' || title.trim() === '')
-    throw new InputError(`title: got ${inspectValue(title)}, takes the name of the build, such as "Tea counter"`);
+    throw new InputError(
+      `title: got ${inspectValue(title)}, takes the name of the build, such as "Tea counter"`,
+    );
   const date = options.date ?? new Date().toISOString().slice(0, 10);
   if (typeof date !== 'string' || !/^\d{4}-\d\d-\d\d$/.test(date) || Number.isNaN(Date.parse(date)))
     throw new InputError(`date: got ${inspectValue(date)}, takes a date such as "2026-03-08"`);
@@ -195,9 +197,7 @@ function partOf(thing: unknown, remark: string | undefined): NotePart | Promise<
 
 /** The text parts of a bundle; a chart specification is left to its own SVG. */
 function stringsOf(bundle: unknown): Record<string, unknown> {
-  return Object.fromEntries(
-    Object.entries((bundle ?? {}) as object).filter(([, v]) => typeof v === 'string'),
-  );
+  return Object.fromEntries(Object.entries(bundle ?? {}).filter(([, v]) => typeof v === 'string'));
 }
 
 const pictureTypes: Readonly<Record<string, string>> = {

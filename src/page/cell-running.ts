@@ -23,9 +23,15 @@ setCellExecutor({
     onCellExecutionScheduled({ cell });
     const deleted = notebook.deletedCells;
     try {
-      const reply = await CodeCell.execute(cell, sessionContext, { deletedCells: deleted, recordTiming: false });
+      const reply = await CodeCell.execute(cell, sessionContext, {
+        deletedCells: deleted,
+        recordTiming: false,
+      });
       deleted.splice(0, deleted.length);
-      const success = !cell.isDisposed && reply?.content.status !== 'error' && (reply?.content.status as string) !== 'abort';
+      const success =
+        !cell.isDisposed &&
+        reply?.content.status !== 'error' &&
+        (reply?.content.status as string) !== 'abort';
       onCellExecuted({ cell, success });
       return success;
     } catch {

@@ -5,17 +5,24 @@ import type { Running } from './cell-running.js';
 
 /** The small row of tools on the active cell. It is moved from cell to cell, so a notebook of a thousand cells has one. */
 export function cellTools(notebook: Notebook, running: Running, addNote: (cellId: string) => void): void {
-  const note = iconButton('note', 'Add the result to the build notes', () => {
-    const cell = notebook.activeCell;
-    if (cell) addNote(cell.model.id);
-  }, { words: 'Note' });
+  const note = iconButton(
+    'note',
+    'Add the result to the build notes',
+    () => {
+      const cell = notebook.activeCell;
+      if (cell) addNote(cell.model.id);
+    },
+    { words: 'Note' },
+  );
   const kind = iconButton('edit', 'Edit this text', () => {
     const cell = notebook.activeCell;
     if (cell?.model.type !== 'markdown') return;
     notebook.mode = 'edit';
     (cell as unknown as { rendered: boolean }).rendered = false;
   });
-  const row = el('div', { class: 'cell-tools', role: 'toolbar', 'aria-label': 'This cell' },
+  const row = el(
+    'div',
+    { class: 'cell-tools', role: 'toolbar', 'aria-label': 'This cell' },
     iconButton('run', 'Run this cell', running.run, { keys: 'Ctrl + Enter' }),
     kind,
     note,
@@ -25,7 +32,8 @@ export function cellTools(notebook: Notebook, running: Running, addNote: (cellId
     iconButton('bin', 'Delete this cell', () => NotebookActions.deleteCells(notebook), { keys: 'D, D' }),
   );
   // The notebook takes the focus on a press inside it; the row's own buttons must keep their click.
-  for (const name of ['mousedown', 'pointerdown', 'dblclick', 'keydown']) row.addEventListener(name, (event) => event.stopPropagation());
+  for (const name of ['mousedown', 'pointerdown', 'dblclick', 'keydown'])
+    row.addEventListener(name, (event) => event.stopPropagation());
   const place = (): void => {
     const cell = notebook.activeCell;
     if (!cell) return row.remove();

@@ -1,4 +1,10 @@
-import { Completer, CompleterModel, CompletionHandler, KernelCompleterProvider, ProviderReconciliator } from '@jupyterlab/completer';
+import {
+  Completer,
+  CompleterModel,
+  CompletionHandler,
+  KernelCompleterProvider,
+  ProviderReconciliator,
+} from '@jupyterlab/completer';
 import type { Notebook } from '@jupyterlab/notebook';
 import type { IRenderMimeRegistry } from '@jupyterlab/rendermime';
 import { Text } from '@jupyterlab/coreutils';
@@ -16,14 +22,23 @@ export interface TypingHelp {
 }
 
 /** Completion and explanation at the cursor, both asked of the kernel. */
-export function typingHelp(notebook: Notebook, kernel: KernelSession, rendermime: IRenderMimeRegistry): TypingHelp {
+export function typingHelp(
+  notebook: Notebook,
+  kernel: KernelSession,
+  rendermime: IRenderMimeRegistry,
+): TypingHelp {
   const completer = new Completer({ editor: null, model: new CompleterModel() });
   completer.showDocsPanel = true;
   completer.hide();
   Widget.attach(completer, document.body);
   const reconciliator = (): ProviderReconciliator =>
     new ProviderReconciliator({
-      context: { widget: notebook, editor: notebook.activeCell?.editor ?? null, session: kernel.context.session, sanitizer: rendermime.sanitizer },
+      context: {
+        widget: notebook,
+        editor: notebook.activeCell?.editor ?? null,
+        session: kernel.context.session,
+        sanitizer: rendermime.sanitizer,
+      },
       providers: [new KernelCompleterProvider()],
       timeout: 4000,
     });

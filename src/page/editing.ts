@@ -1,10 +1,24 @@
 import { javascript } from '@codemirror/lang-javascript';
 import { markdown } from '@codemirror/lang-markdown';
 import { Sanitizer } from '@jupyterlab/apputils';
-import { CodeMirrorEditorFactory, CodeMirrorMimeTypeService, EditorExtensionRegistry, EditorLanguageRegistry, EditorThemeRegistry, ybinding } from '@jupyterlab/codemirror';
+import {
+  CodeMirrorEditorFactory,
+  CodeMirrorMimeTypeService,
+  EditorExtensionRegistry,
+  EditorLanguageRegistry,
+  EditorThemeRegistry,
+  ybinding,
+} from '@jupyterlab/codemirror';
 import type { ISharedText } from '@jupyter/ydoc';
 import { Notebook, NotebookModel, StaticNotebook } from '@jupyterlab/notebook';
-import { htmlRendererFactory, RenderedHTML, RenderedSVG, standardRendererFactories, svgRendererFactory, type RenderMimeRegistry } from '@jupyterlab/rendermime';
+import {
+  htmlRendererFactory,
+  RenderedHTML,
+  RenderedSVG,
+  standardRendererFactories,
+  svgRendererFactory,
+  type RenderMimeRegistry,
+} from '@jupyterlab/rendermime';
 import type { IRenderMime } from '@jupyterlab/rendermime-interfaces';
 import { chartFactory } from './chart-mime-renderer.js';
 import { markdownParser } from './markdown-renderer.js';
@@ -17,13 +31,25 @@ export function makeRendering(path: string): RenderMimeRegistry {
   const folder = path.includes('/') ? path.slice(0, path.lastIndexOf('/') + 1) : '';
   const registry = new ResultRegistry({
     // SVG is shown as a picture, in which nothing runs: it needs no trust.
-    initialFactories: standardRendererFactories.map((factory) => (factory === svgRendererFactory ? { ...factory, safe: true, createRenderer: (options) => new Picture(options) } : factory === htmlRendererFactory ? { ...factory, createRenderer: (options) => new TypesetHtml(options) } : factory)),
+    initialFactories: standardRendererFactories.map((factory) =>
+      factory === svgRendererFactory
+        ? { ...factory, safe: true, createRenderer: (options) => new Picture(options) }
+        : factory === htmlRendererFactory
+          ? { ...factory, createRenderer: (options) => new TypesetHtml(options) }
+          : factory,
+    ),
     sanitizer: makeSanitizer(),
     latexTypesetter: { typeset },
     markdownParser,
     resolver: {
-      resolveUrl: (url: string) => Promise.resolve(/^[a-z][a-z+.-]*:|^[/#]/i.test(url) ? url : new URL(url, `http://here/${folder}`).pathname.slice(1)),
-      getDownloadUrl: (url: string) => Promise.resolve(url.endsWith('.ipynb') ? notebookAddress(decodeURI(url)) : filesAddress(decodeURI(url))),
+      resolveUrl: (url: string) =>
+        Promise.resolve(
+          /^[a-z][a-z+.-]*:|^[/#]/i.test(url) ? url : new URL(url, `http://here/${folder}`).pathname.slice(1),
+        ),
+      getDownloadUrl: (url: string) =>
+        Promise.resolve(
+          url.endsWith('.ipynb') ? notebookAddress(decodeURI(url)) : filesAddress(decodeURI(url)),
+        ),
       isLocal: (url: string) => !/^[a-z][a-z+.-]*:|^\/\/|^#/i.test(url),
     },
     linkHandler: {
@@ -46,40 +72,93 @@ class TypesetHtml extends RenderedHTML {
 /** An SVG is put into an image element, where nothing in it runs or loads: trust makes no difference to it. */
 class Picture extends RenderedSVG {
   override render(model: IRenderMime.IMimeModel): Promise<void> {
-    return super.render({ data: model.data, metadata: model.metadata, trusted: true, setData: (options) => model.setData(options) });
+    return super.render({
+      data: model.data,
+      metadata: model.metadata,
+      trusted: true,
+      setData: (options) => model.setData(options),
+    });
   }
 }
 
 /** Nothing a stranger's result needs, and each could mislead: a form that sends, a frame or a field that looks like ours. */
-const misleading = ['form', 'iframe', 'input', 'button', 'select', 'option', 'optgroup', 'textarea', 'datalist', 'fieldset', 'legend', 'keygen', 'dialog', 'base', 'link', 'meta', 'style', 'map', 'area'];
+const misleading = [
+  'form',
+  'iframe',
+  'input',
+  'button',
+  'select',
+  'option',
+  'optgroup',
+  'textarea',
+  'datalist',
+  'fieldset',
+  'legend',
+  'keygen',
+  'dialog',
+  'base',
+  'link',
+  'meta',
+  'style',
+  'map',
+  'area',
+];
 
 /** The widgets' own rules for HTML, less what misleads, and with the one attribute in which a recipe's workings keep their formula. */
 function makeSanitizer(): IRenderMime.ISanitizer {
   const base = new Sanitizer();
-  const rules = (base as unknown as { _options?: { allowedAttributes?: Record<string, unknown[]>; allowedTags?: string[] } })._options ?? {};
-  const allowedAttributes = { ...rules.allowedAttributes, code: [...(rules.allowedAttributes?.['code'] ?? []), 'data-latex', 'style'] };
+  const rules =
+    (
+      base as unknown as {
+        _options?: { allowedAttributes?: Record<string, unknown[]>; allowedTags?: string[] };
+      }
+    )._options ?? {};
+  const allowedAttributes = {
+    ...rules.allowedAttributes,
+    code: [...(rules.allowedAttributes?.['code'] ?? []), 'data-latex', 'style'],
+  };
   const allowedTags = (rules.allowedTags ?? []).filter((tag) => !misleading.includes(tag));
-  return { sanitize: (dirty, options) => base.sanitize(dirty, { allowedAttributes, allowedTags, ...options } as typeof options) };
+  return {
+    sanitize: (dirty, options) =>
+      base.sanitize(dirty, { allowedAttributes, allowedTags, ...options } as typeof options),
+  };
 }
 
 const typescript = javascript({ typescript: true });
 
 function makeEditors(): { factory: CodeMirrorEditorFactory; mimeTypes: CodeMirrorMimeTypeService } {
   const languages = new EditorLanguageRegistry();
-  languages.addLanguage({ name: 'typescript', alias: ['ts', 'javascript', 'js'], mime: ['text/typescript', 'text/x-typescript', 'application/typescript', 'text/javascript'], extensions: ['ts', 'js'], support: typescript });
-  languages.addLanguage({ name: 'markdown', mime: ['text/x-ipythongfm', 'text/x-markdown', 'text/x-gfm'], extensions: ['md'], support: markdown({ codeLanguages: () => typescript.language as never }) });
+  languages.addLanguage({
+    name: 'typescript',
+    alias: ['ts', 'javascript', 'js'],
+    mime: ['text/typescript', 'text/x-typescript', 'application/typescript', 'text/javascript'],
+    extensions: ['ts', 'js'],
+    support: typescript,
+  });
+  languages.addLanguage({
+    name: 'markdown',
+    mime: ['text/x-ipythongfm', 'text/x-markdown', 'text/x-gfm'],
+    extensions: ['md'],
+    support: markdown({ codeLanguages: () => typescript.language }),
+  });
   const themes = new EditorThemeRegistry();
   for (const theme of EditorThemeRegistry.getDefaultThemes()) themes.addTheme(theme);
   const extensions = new EditorExtensionRegistry();
-  for (const extension of EditorExtensionRegistry.getDefaultExtensions({ themes })) extensions.addExtension(extension);
+  for (const extension of EditorExtensionRegistry.getDefaultExtensions({ themes }))
+    extensions.addExtension(extension);
   extensions.addExtension({
     name: 'shared-model-binding',
     factory: (options) => {
       const text = options.model.sharedModel as ISharedText & { ysource: never; undoManager: never };
-      return EditorExtensionRegistry.createImmutableExtension(ybinding({ ytext: text.ysource, undoManager: text.undoManager ?? undefined }));
+      return EditorExtensionRegistry.createImmutableExtension(
+        ybinding({ ytext: text.ysource, undoManager: text.undoManager ?? undefined }),
+      );
     },
   });
-  return { factory: new CodeMirrorEditorFactory({ extensions, languages }), mimeTypes: new CodeMirrorMimeTypeService(languages) };
+  return {
+    factory: new CodeMirrorEditorFactory({ extensions, languages }),
+    mimeTypes: new CodeMirrorMimeTypeService(languages),
+  };
 }
 
 /** The notebook widget, with editors for TypeScript and Markdown. */
@@ -89,14 +168,28 @@ export function makeNotebook(rendermime: RenderMimeRegistry): Notebook {
     rendermime,
     contentFactory: new Notebook.ContentFactory({ editorFactory: factory.newInlineEditor }),
     // Every notebook here is TypeScript, also one that does not say so.
-    mimeTypeService: { getMimeTypeByLanguage: () => 'text/typescript', getMimeTypeByFilePath: (file: string) => mimeTypes.getMimeTypeByFilePath(file) },
+    mimeTypeService: {
+      getMimeTypeByLanguage: () => 'text/typescript',
+      getMimeTypeByFilePath: (file: string) => mimeTypes.getMimeTypeByFilePath(file),
+    },
     languagePreference: 'typescript',
     editorConfig: {
       ...StaticNotebook.defaultEditorConfig,
-      code: { ...StaticNotebook.defaultEditorConfig.code, lineNumbers: false, autoClosingBrackets: true, lineWrap: true, tabFocusable: false },
+      code: {
+        ...StaticNotebook.defaultEditorConfig.code,
+        lineNumbers: false,
+        autoClosingBrackets: true,
+        lineWrap: true,
+        tabFocusable: false,
+      },
       markdown: { ...StaticNotebook.defaultEditorConfig.markdown, lineWrap: true, matchBrackets: false },
     },
-    notebookConfig: { ...StaticNotebook.defaultNotebookConfig, scrollPastEnd: false, showInputPlaceholder: false, showHiddenCellsButton: true },
+    notebookConfig: {
+      ...StaticNotebook.defaultNotebookConfig,
+      scrollPastEnd: false,
+      showInputPlaceholder: false,
+      showHiddenCellsButton: true,
+    },
   });
   notebook.model = new NotebookModel({ languagePreference: 'typescript' });
   return notebook;

@@ -2,7 +2,11 @@ type Child = Node | string | undefined;
 type Attributes = Readonly<Record<string, string | boolean | undefined | ((event: never) => void)>>;
 
 /** Makes an HTML element. Attributes that begin with `on` are listeners; true is an empty attribute; undefined leaves it out. */
-export function el<K extends keyof HTMLElementTagNameMap>(tag: K, attributes: Attributes = {}, ...children: Child[]): HTMLElementTagNameMap[K] {
+export function el<K extends keyof HTMLElementTagNameMap>(
+  tag: K,
+  attributes: Attributes = {},
+  ...children: Child[]
+): HTMLElementTagNameMap[K] {
   const node = document.createElement(tag);
   for (const [name, value] of Object.entries(attributes)) {
     if (typeof value === 'function') node.addEventListener(name.slice(2), value as EventListener);
@@ -51,7 +55,25 @@ export function icon(name: Icon): SVGSVGElement {
 }
 
 /** A button with a drawing. `keys` is how the keyboard does the same, told in the hint. */
-export function iconButton(name: Icon, label: string, act: (event: MouseEvent) => void, more: { keys?: string; words?: string; class?: string; long?: boolean } = {}): HTMLButtonElement {
+export function iconButton(
+  name: Icon,
+  label: string,
+  act: (event: MouseEvent) => void,
+  more: { keys?: string; words?: string; class?: string; long?: boolean } = {},
+): HTMLButtonElement {
   const hint = more.keys === undefined ? label : `${label} (${more.keys})`;
-  return el('button', { type: 'button', title: hint, 'aria-label': label, class: `tool ${more.class ?? ''}`.trim(), onclick: act as (event: never) => void }, icon(name), more.words === undefined ? undefined : el('span', { class: more.long ? 'words long' : 'words' }, more.words));
+  return el(
+    'button',
+    {
+      type: 'button',
+      title: hint,
+      'aria-label': label,
+      class: `tool ${more.class ?? ''}`.trim(),
+      onclick: act as (event: never) => void,
+    },
+    icon(name),
+    more.words === undefined
+      ? undefined
+      : el('span', { class: more.long ? 'words long' : 'words' }, more.words),
+  );
 }

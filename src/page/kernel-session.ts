@@ -15,7 +15,13 @@ export class KernelSession {
   runAll: () => unknown = () => undefined;
 
   constructor(path: string) {
-    const serverSettings = ServerConnection.makeSettings({ baseUrl: `${location.origin}/`, wsUrl: `${location.origin.replace(/^http/, 'ws')}/`, appUrl: '', token: '', appendToken: false });
+    const serverSettings = ServerConnection.makeSettings({
+      baseUrl: `${location.origin}/`,
+      wsUrl: `${location.origin.replace(/^http/, 'ws')}/`,
+      appUrl: '',
+      token: '',
+      appendToken: false,
+    });
     const kernelManager = new KernelManager({ serverSettings, standby: 'when-hidden' });
     this.context = new SessionContext({
       kernelManager,
@@ -24,7 +30,13 @@ export class KernelSession {
       path,
       name: path.split('/').at(-1) ?? path,
       type: 'notebook',
-      kernelPreference: { name: 'reckoner', autoStartDefault: true, canStart: true, shouldStart: true, shutdownOnDispose: false },
+      kernelPreference: {
+        name: 'reckoner',
+        autoStartDefault: true,
+        canStart: true,
+        shouldStart: true,
+        shutdownOnDispose: false,
+      },
     });
     this.context.statusChanged.connect(() => this.#look());
     this.context.connectionStatusChanged.connect(() => this.#look());
@@ -62,7 +74,9 @@ export class KernelSession {
       : status === 'restarting' || status === 'autorestarting'
         ? 'restarting'
         : connection !== undefined && connection !== 'connected'
-          ? this.word === 'starting' || connection === 'connecting' && this.word === 'restarting' ? this.word : 'away'
+          ? this.word === 'starting' || (connection === 'connecting' && this.word === 'restarting')
+            ? this.word
+            : 'away'
           : status === 'busy'
             ? 'working'
             : status === 'idle'
@@ -78,7 +92,9 @@ export class KernelSession {
     this.#told = kernel;
     const answer = await ask({
       title: 'The kernel has stopped',
-      text: ['The process that runs your cells ended by itself, perhaps for want of memory. Your text and the results on the page are kept; only the values in the kernel are gone.'],
+      text: [
+        'The process that runs your cells ended by itself, perhaps for want of memory. Your text and the results on the page are kept; only the values in the kernel are gone.',
+      ],
       choices: [
         { value: 'start', words: 'Start it again', first: true },
         { value: 'all', words: 'Start and run all cells' },

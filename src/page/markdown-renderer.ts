@@ -8,8 +8,16 @@ markdown.core.ruler.push('heading_ids', (state) => {
   for (const [at, token] of state.tokens.entries()) {
     if (token.type !== 'heading_open') continue;
     const words = state.tokens[at + 1]?.content ?? '';
-    token.attrSet('id', words.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, ''));
+    token.attrSet(
+      'id',
+      words
+        .toLowerCase()
+        .replace(/[^\p{L}\p{N}]+/gu, '-')
+        .replace(/^-|-$/g, ''),
+    );
   }
 });
 
-export const markdownParser = { render: (source: string): Promise<string> => Promise.resolve(markdown.render(source)) };
+export const markdownParser = {
+  render: (source: string): Promise<string> => Promise.resolve(markdown.render(source)),
+};

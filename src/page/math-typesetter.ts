@@ -4,10 +4,14 @@ import 'katex/dist/katex.min.css';
 /** Typesets `\(..\)`, `\[..\]`, `$..$` and `$$..$$` in the text of an element, code left alone. A formula that cannot be read stays as text. */
 export function typeset(element: HTMLElement): void {
   const walker = document.createTreeWalker(element, NodeFilter.SHOW_TEXT, {
-    acceptNode: (node) => (node.parentElement?.closest('code, pre, .katex, script, style, textarea') ? NodeFilter.FILTER_REJECT : NodeFilter.FILTER_ACCEPT),
+    acceptNode: (node) =>
+      node.parentElement?.closest('code, pre, .katex, script, style, textarea')
+        ? NodeFilter.FILTER_REJECT
+        : NodeFilter.FILTER_ACCEPT,
   });
   const texts: Text[] = [];
-  while (walker.nextNode()) if (/\$|\\[([]/.test(walker.currentNode.textContent ?? '')) texts.push(walker.currentNode as Text);
+  while (walker.nextNode())
+    if (/\$|\\[([]/.test(walker.currentNode.textContent ?? '')) texts.push(walker.currentNode as Text);
   for (const text of texts) text.replaceWith(...pieces(text.data));
 }
 
@@ -28,6 +32,14 @@ function pieces(text: string): (Node | string)[] {
 
 export function formulaNode(latex: string, display: boolean): HTMLElement {
   const node = document.createElement('span');
-  katex.render(latex, node, { displayMode: display, throwOnError: false, output: 'htmlAndMathml', strict: 'ignore', trust: false, maxExpand: 200, maxSize: 20 });
+  katex.render(latex, node, {
+    displayMode: display,
+    throwOnError: false,
+    output: 'htmlAndMathml',
+    strict: 'ignore',
+    trust: false,
+    maxExpand: 200,
+    maxSize: 20,
+  });
   return node;
 }

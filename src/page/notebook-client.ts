@@ -31,7 +31,9 @@ export class NotebookFile {
     this.#listeners.push(listener);
   }
 
-  async load(reading = server.get<FileModel>(`${contentsAddress(this.path)}?hash=1&type=notebook`)): Promise<void> {
+  async load(
+    reading = server.get<FileModel>(`${contentsAddress(this.path)}?hash=1&type=notebook`),
+  ): Promise<void> {
     const file = await reading;
     this.model.fromJSON(file.content as INotebookContent);
     this.model.sharedModel.clearUndoHistory();
@@ -72,7 +74,9 @@ export class NotebookFile {
   /** Is the file on disk still the one we opened? If not and nothing was typed here, it is simply read again. */
   async lookAtDisk(): Promise<void> {
     if (this.#asking || this.#saving !== undefined || this.#hash === undefined) return;
-    const now = await server.get<FileModel>(`${contentsAddress(this.path)}?content=0&hash=1`).catch(() => undefined);
+    const now = await server
+      .get<FileModel>(`${contentsAddress(this.path)}?content=0&hash=1`)
+      .catch(() => undefined);
     if (now === undefined || now.hash === this.#hash || this.#saving !== undefined) return;
     if (this.#text() === this.#saved) {
       await this.load();
@@ -96,7 +100,12 @@ export class NotebookFile {
     const text = this.#text();
     this.#set('saving');
     try {
-      const saved = await server.put<FileModel>(contentsAddress(this.path), { type: 'notebook', format: 'json', content: JSON.parse(text) as unknown, expected_hash: this.#hash ?? null });
+      const saved = await server.put<FileModel>(contentsAddress(this.path), {
+        type: 'notebook',
+        format: 'json',
+        content: JSON.parse(text) as unknown,
+        expected_hash: this.#hash ?? null,
+      });
       this.#hash = saved.hash;
       this.#saved = text;
       this.model.dirty = false;
@@ -115,7 +124,10 @@ export class NotebookFile {
     try {
       const answer = await ask({
         title: 'This notebook was also changed elsewhere',
-        text: ['Another tab, editor or program has saved it since you opened it here. Nothing was overwritten. Which text shall carry the name?', 'The other one is kept beside it as a copy.'],
+        text: [
+          'Another tab, editor or program has saved it since you opened it here. Nothing was overwritten. Which text shall carry the name?',
+          'The other one is kept beside it as a copy.',
+        ],
         choices: [
           { value: 'mine', words: 'Mine, from this page', first: true },
           { value: 'theirs', words: 'The one on disk' },
@@ -134,7 +146,9 @@ export class NotebookFile {
   }
 
   async #keepMine(): Promise<void> {
-    const disk = await server.get<FileModel>(`${contentsAddress(this.path)}?hash=1&type=file`).catch(() => undefined);
+    const disk = await server
+      .get<FileModel>(`${contentsAddress(this.path)}?hash=1&type=file`)
+      .catch(() => undefined);
     if (disk !== undefined) {
       const copy = await server.post<FileModel>('/api/contents', { copy_from: this.path });
       tell(`The other text is kept as ${copy.path}.`, 10);
@@ -144,8 +158,17 @@ export class NotebookFile {
   }
 
   async #takeTheirs(): Promise<void> {
-    const copy = await server.post<FileModel>('/api/contents', { type: 'notebook', name: this.path.replace(/\.ipynb$/, '-mine').split('/').at(-1) });
-    await server.put(contentsAddress(copy.path), { type: 'notebook', content: JSON.parse(this.#text()) as unknown });
+    const copy = await server.post<FileModel>('/api/contents', {
+      type: 'notebook',
+      name: this.path
+        .replace(/\.ipynb$/, '-mine')
+        .split('/')
+        .at(-1),
+    });
+    await server.put(contentsAddress(copy.path), {
+      type: 'notebook',
+      content: JSON.parse(this.#text()) as unknown,
+    });
     tell(`Your text is kept as ${copy.path}.`, 10);
     await this.load();
   }

@@ -29,7 +29,15 @@ const reading = server.get<FileModel>(`${contentsAddress(path)}?hash=1&type=note
 const kernel = new KernelSession(path);
 open().catch((error: unknown) => {
   app.removeAttribute('aria-busy');
-  app.replaceChildren(el('div', { class: 'closed' }, el('h1', {}, 'This notebook cannot be opened'), el('p', {}, error instanceof Error ? error.message : String(error)), el('p', {}, el('a', { href: '/' }, 'All notebooks'))));
+  app.replaceChildren(
+    el(
+      'div',
+      { class: 'closed' },
+      el('h1', {}, 'This notebook cannot be opened'),
+      el('p', {}, error instanceof Error ? error.message : String(error)),
+      el('p', {}, el('a', { href: '/' }, 'All notebooks')),
+    ),
+  );
 });
 
 async function open(): Promise<void> {
@@ -38,18 +46,28 @@ async function open(): Promise<void> {
   const notebook = makeNotebook(rendermime);
   const file = new NotebookFile(path, notebook.model as NonNullable<typeof notebook.model>);
   await file.load(reading);
-  void kernel.start().catch((error: unknown) => tell(`The kernel does not start: ${error instanceof Error ? error.message : String(error)}`, 15));
+  void kernel
+    .start()
+    .catch((error: unknown) =>
+      tell(`The kernel does not start: ${error instanceof Error ? error.message : String(error)}`, 15),
+    );
 
   const running = runningOf(notebook, kernel);
   kernel.runAll = running.runAll;
   const find = searchBar(notebook);
   const notes = notePanel(notebook, () => file.path);
   const side = sidePanel([recipePanel((code) => insertCell(notebook, code)), notes]);
-  const interrupt = (): void => void kernel.interrupt().catch(() => tell('The kernel does not answer; restart it with the round arrow.'));
+  const interrupt = (): void =>
+    void kernel.interrupt().catch(() => tell('The kernel does not answer; restart it with the round arrow.'));
   const restart = (): void => void askRestart();
   const showKeys = (): void => void keyTable();
   const top = toolbar({
-    running, file, kernel, interrupt, restart, showKeys,
+    running,
+    file,
+    kernel,
+    interrupt,
+    restart,
+    showKeys,
     rename: () => void rename(file),
     addCell: () => NotebookActions.insertBelow(notebook),
     find: find.open,
@@ -58,7 +76,12 @@ async function open(): Promise<void> {
   // The second class is how the widgets find the room that offers and explanations may take.
   const host = el('div', { class: 'sheet jp-MainAreaWidget' });
   app.removeAttribute('aria-busy');
-  app.replaceChildren(top.node, find.node, trustLine(notebook), el('div', { class: 'bench' }, host, side.node));
+  app.replaceChildren(
+    top.node,
+    find.node,
+    trustLine(notebook),
+    el('div', { class: 'bench' }, host, side.node),
+  );
   Widget.attach(notebook, host);
   notebook.activate();
   cellTools(notebook, running, (cell) => {
@@ -68,7 +91,17 @@ async function open(): Promise<void> {
   top.noteCount(notes.count());
   notes.onChange(() => top.noteCount(notes.count()));
   const help = typingHelp(notebook, kernel, rendermime);
-  const keys = actions({ notebook, running, help, interrupt, restart, showKeys, save: () => void file.save(true), find: find.open, recipes: () => side.open('recipes') });
+  const keys = actions({
+    notebook,
+    running,
+    help,
+    interrupt,
+    restart,
+    showKeys,
+    save: () => void file.save(true),
+    find: find.open,
+    recipes: () => side.open('recipes'),
+  });
   bindKeys(keys);
   file.watch();
   notebook.node.focus();
@@ -78,7 +111,11 @@ async function open(): Promise<void> {
     const answer = await ask({
       title: 'Restart the kernel?',
       text: ['What the cells have reckoned so far is forgotten; the text and the results on the page stay.'],
-      choices: [{ value: 'restart', words: 'Restart', first: true }, { value: 'all', words: 'Restart and run all cells' }, { value: 'no', words: 'Leave it running' }],
+      choices: [
+        { value: 'restart', words: 'Restart', first: true },
+        { value: 'all', words: 'Restart and run all cells' },
+        { value: 'no', words: 'Leave it running' },
+      ],
     });
     if (answer !== 'restart' && answer !== 'all') return;
     await kernel.restart();
@@ -86,8 +123,28 @@ async function open(): Promise<void> {
   }
 
   async function keyTable(): Promise<void> {
-    const rows = keys.filter((key) => !key.name.startsWith('heading')).map((key) => el('tr', {}, el('td', {}, ...key.keys.filter((k, n) => n === 0 || !k.startsWith('Accel')).map((k) => el('kbd', {}, keyWords(k)))), el('td', {}, key.label)));
-    await ask({ title: 'Keys', text: [el('table', { class: 'keys-table' }, el('tbody', {}, ...rows))], choices: [{ value: 'ok', words: 'Close', first: true }], class: 'keys' });
+    const rows = keys
+      .filter((key) => !key.name.startsWith('heading'))
+      .map((key) =>
+        el(
+          'tr',
+          {},
+          el(
+            'td',
+            {},
+            ...key.keys
+              .filter((k, n) => n === 0 || !k.startsWith('Accel'))
+              .map((k) => el('kbd', {}, keyWords(k))),
+          ),
+          el('td', {}, key.label),
+        ),
+      );
+    await ask({
+      title: 'Keys',
+      text: [el('table', { class: 'keys-table' }, el('tbody', {}, ...rows))],
+      choices: [{ value: 'ok', words: 'Close', first: true }],
+      class: 'keys',
+    });
   }
 }
 
@@ -99,16 +156,26 @@ function insertCell(notebook: Notebook, code: string): void {
   notebook.activeCell?.model.sharedModel.setSource(code);
   notebook.mode = 'command';
   void notebook.scrollToItem(notebook.activeCellIndex, 'smart');
-  if (matchMedia('(max-width: 900px)').matches) tell('The cell is in the notebook, below the one you were at.', 3);
+  if (matchMedia('(max-width: 900px)').matches)
+    tell('The cell is in the notebook, below the one you were at.', 3);
 }
 
 async function rename(file: NotebookFile): Promise<void> {
-  const old = file.path.split('/').at(-1)?.replace(/\.ipynb$/, '') ?? '';
+  const old =
+    file.path
+      .split('/')
+      .at(-1)
+      ?.replace(/\.ipynb$/, '') ?? '';
   const name = await askLine('Another name', 'Name of the notebook', old, 'Rename');
   if (name === undefined || name === old) return;
   const folder = file.path.includes('/') ? file.path.slice(0, file.path.lastIndexOf('/') + 1) : '';
   try {
-    await file.rename(`${folder}${name.replace(/[\\/:*?"<>|\0]+/g, ' ').trim().replace(/\.ipynb$/, '')}.ipynb`);
+    await file.rename(
+      `${folder}${name
+        .replace(/[\\/:*?"<>|\0]+/g, ' ')
+        .trim()
+        .replace(/\.ipynb$/, '')}.ipynb`,
+    );
     history.replaceState(null, '', notebookAddress(file.path));
     await kernel.context.session?.setPath(file.path);
     await file.lookAtDisk();
@@ -120,11 +187,31 @@ async function rename(file: NotebookFile): Promise<void> {
 
 /** Said only when the file brought results that are shown without their active parts. */
 function trustLine(notebook: Notebook): HTMLElement {
-  const active = [...(notebook.model?.cells ?? [])].some((cell) => cell.type === 'code' && !cell.trusted && (cell.sharedModel.toJSON() as { outputs?: { data?: Record<string, unknown> }[] }).outputs?.some((output) => /<(script|iframe|form|object|embed)|\son\w+=/i.test(String(output.data?.['text/html'] ?? ''))));
-  const line = el('p', { class: 'trust', hidden: !active }, 'Some results in this file hold active HTML. They are shown without it. ',
-    el('button', { type: 'button', class: 'button small', onclick: () => {
-      for (const cell of notebook.model?.cells ?? []) cell.trusted = true;
-      line.remove();
-    } }, 'I know where it comes from'));
+  const active = [...(notebook.model?.cells ?? [])].some(
+    (cell) =>
+      cell.type === 'code' &&
+      !cell.trusted &&
+      (cell.sharedModel.toJSON() as { outputs?: { data?: Record<string, unknown> }[] }).outputs?.some(
+        (output) =>
+          /<(script|iframe|form|object|embed)|\son\w+=/i.test(String(output.data?.['text/html'] ?? '')),
+      ),
+  );
+  const line = el(
+    'p',
+    { class: 'trust', hidden: !active },
+    'Some results in this file hold active HTML. They are shown without it. ',
+    el(
+      'button',
+      {
+        type: 'button',
+        class: 'button small',
+        onclick: () => {
+          for (const cell of notebook.model?.cells ?? []) cell.trusted = true;
+          line.remove();
+        },
+      },
+      'I know where it comes from',
+    ),
+  );
   return line;
 }

@@ -6,20 +6,40 @@ import { server } from './server-api.js';
 
 /** Recipes by topic and word: what each takes and gives, its formula and sources, and one press that puts a ready cell into the notebook. */
 export function recipePanel(insert: (code: string) => void): Panel {
-  const search = el('input', { type: 'search', placeholder: 'A word: width, glue, sag …', 'aria-label': 'Search recipes', spellcheck: 'false' });
+  const search = el('input', {
+    type: 'search',
+    placeholder: 'A word: width, glue, sag …',
+    'aria-label': 'Search recipes',
+    spellcheck: 'false',
+  });
   const list = el('div', { class: 'recipe-list' });
   const node = el('div', { class: 'part recipes' }, search, list);
   let cards: readonly RecipeCard[] | undefined;
 
   const show = (): void => {
     const words = search.value.toLowerCase().split(/\s+/).filter(Boolean);
-    const found = (cards ?? []).map((card) => ({ card, rank: rankOf(card, words) })).filter(({ rank }) => rank > 0);
+    const found = (cards ?? [])
+      .map((card) => ({ card, rank: rankOf(card, words) }))
+      .filter(({ rank }) => rank > 0);
     if (words.length > 0) found.sort((a, b) => b.rank - a.rank);
     const topics = [...new Set(found.map(({ card }) => card.topic))];
     const open = found.length === 1;
     list.replaceChildren(
-      ...(found.length === 0 ? [el('p', { class: 'says' }, cards === undefined ? 'Reading the recipes…' : 'No recipe speaks of that. Try another word for it.')] : []),
-      ...topics.flatMap((topic) => [el('h3', {}, topicWords(topic)), ...found.filter(({ card }) => card.topic === topic).map(({ card }) => cardNode(card, insert, open))]),
+      ...(found.length === 0
+        ? [
+            el(
+              'p',
+              { class: 'says' },
+              cards === undefined
+                ? 'Reading the recipes…'
+                : 'No recipe speaks of that. Try another word for it.',
+            ),
+          ]
+        : []),
+      ...topics.flatMap((topic) => [
+        el('h3', {}, topicWords(topic)),
+        ...found.filter(({ card }) => card.topic === topic).map(({ card }) => cardNode(card, insert, open)),
+      ]),
     );
   };
   search.addEventListener('input', show);
@@ -31,10 +51,16 @@ export function recipePanel(insert: (code: string) => void): Panel {
       if (matchMedia('(min-width: 700px)').matches) search.focus();
       if (cards !== undefined) return;
       show();
-      server.get<RecipeCard[]>('/reckoner/recipes').then((read) => {
-        cards = read;
-        show();
-      }, (error: unknown) => list.replaceChildren(el('p', { class: 'problem' }, error instanceof Error ? error.message : String(error))));
+      server.get<RecipeCard[]>('/reckoner/recipes').then(
+        (read) => {
+          cards = read;
+          show();
+        },
+        (error: unknown) =>
+          list.replaceChildren(
+            el('p', { class: 'problem' }, error instanceof Error ? error.message : String(error)),
+          ),
+      );
     },
   };
 }
@@ -42,12 +68,19 @@ export function recipePanel(insert: (code: string) => void): Panel {
 /** How well a recipe fits the words: title counts most; 0 when one of them is found nowhere. */
 function rankOf(card: RecipeCard, words: readonly string[]): number {
   const fields: [number, string][] = [
-    [8, card.title], [8, card.name], [4, card.topic], [3, card.about],
-    [2, [...card.inputs, ...card.outputs].map((field) => `${field.name} ${field.label}`).join(' ')], [1, card.sources.join(' ')],
+    [8, card.title],
+    [8, card.name],
+    [4, card.topic],
+    [3, card.about],
+    [2, [...card.inputs, ...card.outputs].map((field) => `${field.name} ${field.label}`).join(' ')],
+    [1, card.sources.join(' ')],
   ];
   let sum = 1;
   for (const word of words) {
-    const rank = Math.max(0, ...fields.map(([weight, text]) => (text.toLowerCase().includes(word) ? weight : 0)));
+    const rank = Math.max(
+      0,
+      ...fields.map(([weight, text]) => (text.toLowerCase().includes(word) ? weight : 0)),
+    );
     if (rank === 0) return 0;
     sum += rank;
   }
@@ -56,18 +89,59 @@ function rankOf(card: RecipeCard, words: readonly string[]): number {
 
 function cardNode(card: RecipeCard, insert: (code: string) => void, open: boolean): HTMLElement {
   const detail = el('div', { class: 'recipe-detail' });
-  const node = el('details', { class: 'recipe', 'data-recipe': card.name, ...(open ? { open: true } : {}) }, el('summary', {}, el('strong', {}, card.title), el('code', {}, card.name)), detail);
+  const node = el(
+    'details',
+    { class: 'recipe', 'data-recipe': card.name, ...(open ? { open: true } : {}) },
+    el('summary', {}, el('strong', {}, card.title), el('code', {}, card.name)),
+    detail,
+  );
   const fill = (): void => {
     if (detail.childElementCount > 0) return;
     detail.append(
       el('p', {}, card.about),
-      el('button', { type: 'button', class: 'button first', 'data-insert': card.name, onclick: () => insert(card.cell) }, icon('plus'), 'Put a cell into the notebook'),
+      el(
+        'button',
+        { type: 'button', class: 'button first', 'data-insert': card.name, onclick: () => insert(card.cell) },
+        icon('plus'),
+        'Put a cell into the notebook',
+      ),
       el('h4', {}, 'Takes'),
-      el('dl', {}, ...card.inputs.flatMap((field) => [el('dt', {}, el('code', {}, field.name), field.note === '' ? undefined : el('em', {}, field.note)), el('dd', {}, field.label, el('span', { class: 'takes' }, field.expects))])),
+      el(
+        'dl',
+        {},
+        ...card.inputs.flatMap((field) => [
+          el('dt', {}, el('code', {}, field.name), field.note === '' ? undefined : el('em', {}, field.note)),
+          el('dd', {}, field.label, el('span', { class: 'takes' }, field.expects)),
+        ]),
+      ),
       el('h4', {}, 'Gives'),
-      el('dl', {}, ...card.outputs.flatMap((field) => [el('dt', {}, el('code', {}, field.name)), el('dd', {}, field.label)])),
-      ...(card.formulas.length === 0 ? [] : [el('h4', {}, card.formulas.length === 1 ? 'Formula' : 'Formulas'), ...card.formulas.map((formula) => el('div', { class: 'formula' }, formulaNode(formula.latex, true), el('span', { class: 'takes' }, formula.label)))]),
-      ...(card.sources.length === 0 ? [] : [el('h4', {}, 'Sources'), el('ul', { class: 'sources' }, ...card.sources.map((source) => el('li', {}, source)))]),
+      el(
+        'dl',
+        {},
+        ...card.outputs.flatMap((field) => [
+          el('dt', {}, el('code', {}, field.name)),
+          el('dd', {}, field.label),
+        ]),
+      ),
+      ...(card.formulas.length === 0
+        ? []
+        : [
+            el('h4', {}, card.formulas.length === 1 ? 'Formula' : 'Formulas'),
+            ...card.formulas.map((formula) =>
+              el(
+                'div',
+                { class: 'formula' },
+                formulaNode(formula.latex, true),
+                el('span', { class: 'takes' }, formula.label),
+              ),
+            ),
+          ]),
+      ...(card.sources.length === 0
+        ? []
+        : [
+            el('h4', {}, 'Sources'),
+            el('ul', { class: 'sources' }, ...card.sources.map((source) => el('li', {}, source))),
+          ]),
     );
   };
   if (open) fill();

@@ -12,10 +12,18 @@ const chartType = /^application\/vnd\.vegalite\.v[456]\+json$/;
 export class ResultRegistry extends RenderMimeRegistry {
   constructor(options: RenderMimeRegistry.IOptions) {
     super(options);
-    this.addFactory({ safe: true, mimeTypes: [whole], defaultRank: 20, createRenderer: () => new WholeResult(this) });
+    this.addFactory({
+      safe: true,
+      mimeTypes: [whole],
+      defaultRank: 20,
+      createRenderer: () => new WholeResult(this),
+    });
   }
 
-  override preferredMimeType(bundle: ReadonlyPartialJSONObject, safe: 'ensure' | 'prefer' | 'any' = 'ensure'): string | undefined {
+  override preferredMimeType(
+    bundle: ReadonlyPartialJSONObject,
+    safe: 'ensure' | 'prefer' | 'any' = 'ensure',
+  ): string | undefined {
     if ('text/html' in bundle && Object.keys(bundle).some((type) => chartType.test(type))) return whole;
     return super.preferredMimeType(bundle, safe);
   }

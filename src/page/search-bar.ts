@@ -9,8 +9,18 @@ interface Hit {
 
 /** Finds words in the text of all cells, goes from one to the next, and puts other words in their place. */
 export function searchBar(notebook: Notebook): { open(): void; node: HTMLElement } {
-  const word = el('input', { type: 'search', placeholder: 'Find in this notebook', 'aria-label': 'Find', spellcheck: 'false' });
-  const other = el('input', { type: 'text', placeholder: 'Replace by', 'aria-label': 'Replace by', spellcheck: 'false' });
+  const word = el('input', {
+    type: 'search',
+    placeholder: 'Find in this notebook',
+    'aria-label': 'Find',
+    spellcheck: 'false',
+  });
+  const other = el('input', {
+    type: 'text',
+    placeholder: 'Replace by',
+    'aria-label': 'Replace by',
+    spellcheck: 'false',
+  });
   const count = el('span', { class: 'count', role: 'status' });
   let hits: Hit[] = [];
   let at = -1;
@@ -21,18 +31,27 @@ export function searchBar(notebook: Notebook): { open(): void; node: HTMLElement
     if (wanted !== '') {
       for (const [cell, widget] of notebook.widgets.entries()) {
         const text = widget.model.sharedModel.getSource().toLowerCase();
-        for (let from = text.indexOf(wanted); from >= 0; from = text.indexOf(wanted, from + wanted.length)) hits.push({ cell, start: from, end: from + wanted.length });
+        for (let from = text.indexOf(wanted); from >= 0; from = text.indexOf(wanted, from + wanted.length))
+          hits.push({ cell, start: from, end: from + wanted.length });
       }
     }
     at = Math.min(at, hits.length - 1);
-    count.textContent = wanted === '' ? '' : hits.length === 0 ? 'not found' : at < 0 ? `${hits.length} found` : `${at + 1} of ${hits.length}`;
+    count.textContent =
+      wanted === ''
+        ? ''
+        : hits.length === 0
+          ? 'not found'
+          : at < 0
+            ? `${hits.length} found`
+            : `${at + 1} of ${hits.length}`;
     paint();
   };
 
   /** Every place is tinted in what is shown on the page, where the browser can (it needs no change to the text). */
   const paint = (): void => {
     const registry = (CSS as unknown as { highlights?: Map<string, unknown> }).highlights;
-    const HighlightOf = (globalThis as unknown as { Highlight?: new (...ranges: Range[]) => unknown }).Highlight;
+    const HighlightOf = (globalThis as unknown as { Highlight?: new (...ranges: Range[]) => unknown })
+      .Highlight;
     if (registry === undefined || HighlightOf === undefined) return;
     registry.delete('found');
     const wanted = word.value.toLowerCase();
@@ -72,7 +91,8 @@ export function searchBar(notebook: Notebook): { open(): void; node: HTMLElement
     setTimeout(paint, 60);
   };
 
-  const replaceAt = (hit: Hit): void => notebook.widgets[hit.cell]?.model.sharedModel.updateSource(hit.start, hit.end, other.value);
+  const replaceAt = (hit: Hit): void =>
+    notebook.widgets[hit.cell]?.model.sharedModel.updateSource(hit.start, hit.end, other.value);
   const replaceOne = (): void => {
     const hit = hits[at];
     if (hit === undefined) return void go(1);
@@ -94,8 +114,11 @@ export function searchBar(notebook: Notebook): { open(): void; node: HTMLElement
     notebook.node.focus();
   };
 
-  const node = el('div', { class: 'find', role: 'search', hidden: true },
-    word, count,
+  const node = el(
+    'div',
+    { class: 'find', role: 'search', hidden: true },
+    word,
+    count,
     iconButton('up', 'Previous', () => void go(-1), { keys: 'Shift + Enter' }),
     iconButton('down', 'Next', () => void go(1), { keys: 'Enter' }),
     other,

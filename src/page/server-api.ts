@@ -18,23 +18,36 @@ export interface FileModel {
 }
 
 async function send(method: string, address: string, body?: unknown): Promise<Response> {
-  const answer = await fetch(address, { method, ...(body === undefined ? {} : { body: JSON.stringify(body), headers: { 'Content-Type': 'application/json' } }) }).catch(() => {
+  const answer = await fetch(address, {
+    method,
+    ...(body === undefined
+      ? {}
+      : { body: JSON.stringify(body), headers: { 'Content-Type': 'application/json' } }),
+  }).catch(() => {
     throw new ServerError(0, 'The notebook server does not answer. Is it still running in the terminal?', {});
   });
   if (answer.ok) return answer;
   const detail = (await answer.json().catch(() => ({}))) as Record<string, unknown>;
-  throw new ServerError(answer.status, typeof detail['message'] === 'string' ? detail['message'] : `The server answered ${answer.status}.`, detail);
+  throw new ServerError(
+    answer.status,
+    typeof detail['message'] === 'string' ? detail['message'] : `The server answered ${answer.status}.`,
+    detail,
+  );
 }
 
 const json = async <T>(answer: Promise<Response>): Promise<T> => (await (await answer).json()) as T;
-export const contentsAddress = (path: string): string => `/api/contents/${path.split('/').map(encodeURIComponent).join('/')}`;
-export const notebookAddress = (path: string): string => `/notebook/${path.split('/').map(encodeURIComponent).join('/')}`;
-export const filesAddress = (path: string): string => `/files/${path.split('/').map(encodeURIComponent).join('/')}`;
+export const contentsAddress = (path: string): string =>
+  `/api/contents/${path.split('/').map(encodeURIComponent).join('/')}`;
+export const notebookAddress = (path: string): string =>
+  `/notebook/${path.split('/').map(encodeURIComponent).join('/')}`;
+export const filesAddress = (path: string): string =>
+  `/files/${path.split('/').map(encodeURIComponent).join('/')}`;
 
 export const server = {
   get: <T>(address: string): Promise<T> => json<T>(send('GET', address)),
   post: <T>(address: string, body: unknown): Promise<T> => json<T>(send('POST', address, body)),
-  postForText: async (address: string, body: unknown): Promise<string> => (await send('POST', address, body)).text(),
+  postForText: async (address: string, body: unknown): Promise<string> =>
+    (await send('POST', address, body)).text(),
   put: <T>(address: string, body: unknown): Promise<T> => json<T>(send('PUT', address, body)),
   patch: <T>(address: string, body: unknown): Promise<T> => json<T>(send('PATCH', address, body)),
   remove: async (address: string): Promise<void> => void (await send('DELETE', address)),
@@ -50,7 +63,9 @@ export function hideKey(): void {
 
 /** Offers a text as a file. */
 export function download(name: string, content: string | Blob, type = 'text/plain'): void {
-  const address = URL.createObjectURL(content instanceof Blob ? content : new Blob([content], { type: `${type};charset=utf-8` }));
+  const address = URL.createObjectURL(
+    content instanceof Blob ? content : new Blob([content], { type: `${type};charset=utf-8` }),
+  );
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

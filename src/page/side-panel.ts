@@ -9,11 +9,34 @@ export interface Panel {
 }
 
 /** The drawer beside the notebook; on a phone it slides over it. */
-export function sidePanel(parts: readonly Panel[]): { node: HTMLElement; open(name: string): void; toggle(): void } {
+export function sidePanel(parts: readonly Panel[]): {
+  node: HTMLElement;
+  open(name: string): void;
+  toggle(): void;
+} {
   const body = el('div', { class: 'drawer-body' }, ...parts.map((part) => part.node));
-  const heads = parts.map((part) => el('button', { type: 'button', role: 'tab', id: `head-${part.name}`, 'aria-controls': `part-${part.name}`, onclick: () => open(part.name) }, part.words));
-  const node = el('aside', { class: 'drawer', 'aria-label': 'Recipes and build notes', hidden: true },
-    el('div', { class: 'drawer-head' }, el('div', { role: 'tablist', class: 'heads' }, ...heads), iconButton('close', 'Close the drawer', () => close())),
+  const heads = parts.map((part) =>
+    el(
+      'button',
+      {
+        type: 'button',
+        role: 'tab',
+        id: `head-${part.name}`,
+        'aria-controls': `part-${part.name}`,
+        onclick: () => open(part.name),
+      },
+      part.words,
+    ),
+  );
+  const node = el(
+    'aside',
+    { class: 'drawer', 'aria-label': 'Recipes and build notes', hidden: true },
+    el(
+      'div',
+      { class: 'drawer-head' },
+      el('div', { role: 'tablist', class: 'heads' }, ...heads),
+      iconButton('close', 'Close the drawer', () => close()),
+    ),
     body,
   );
   for (const part of parts) {

@@ -10,7 +10,9 @@ export function onThemeChange(listener: () => void): void {
 
 /** Light or dark page: the system's own wish until the person says otherwise. */
 export function themeToggle(): HTMLButtonElement {
-  return iconButton('sun', 'Light or dark', () => set(isDark() ? 'light' : 'dark', true), { class: 'theme-toggle' });
+  return iconButton('sun', 'Light or dark', () => set(isDark() ? 'light' : 'dark', true), {
+    class: 'theme-toggle',
+  });
 }
 
 function set(theme: 'light' | 'dark', keep: boolean): void {

@@ -49,7 +49,7 @@ const procedures: Readonly<Record<string, Answering>> = {
 /** What answers a row: a recipe of the catalogue, or a procedure. */
 export function answering(name: string): Answering | undefined {
   if (Object.hasOwn(procedures, name)) return procedures[name];
-  return catalogue.find((r) => r.name === name) as Answering | undefined;
+  return catalogue.find((r) => r.name === name);
 }
 
 const readAsked = makeParser({

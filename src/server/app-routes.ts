@@ -26,13 +26,24 @@ export interface PageFiles {
 let cards: readonly RecipeCard[] | undefined;
 
 const types: Record<string, string> = {
-  '.js': 'text/javascript; charset=utf-8', '.css': 'text/css; charset=utf-8', '.svg': 'image/svg+xml', '.woff2': 'font/woff2', '.woff': 'font/woff', '.ttf': 'font/ttf', '.png': 'image/png', '.map': 'application/json', '.json': 'application/json',
+  '.js': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.woff2': 'font/woff2',
+  '.woff': 'font/woff',
+  '.ttf': 'font/ttf',
+  '.png': 'image/png',
+  '.map': 'application/json',
+  '.json': 'application/json',
 };
 const html = { 'Content-Type': 'text/html; charset=utf-8' };
 
 /** What is our own beside the Jupyter API: the two pages and their files, finished chapters, recipes, build notes. */
 export function appRoutes({ contents, collection, folder, version }: Parts): PageFiles {
-  const shell = (page: PageName, title: string): Response => ({ headers: html, body: pageHtmlFor(page, readManifest(folder), title) });
+  const shell = (page: PageName, title: string): Response => ({
+    headers: html,
+    body: pageHtmlFor(page, readManifest(folder), title),
+  });
   const routes = new Router()
     .on('GET', '/', () => shell('home', "Joiner's Reckoner"))
     .on('GET', '/notebook/*path', ({ params: parts }) => {
@@ -46,9 +57,18 @@ export function appRoutes({ contents, collection, folder, version }: Parts): Pag
         throw new HttpError(404, `path: no file ${JSON.stringify(path)}`);
       });
       const name = encodeURIComponent(path.split('/').at(-1) ?? 'file');
-      return { headers: { ...documentHeaders, 'Content-Type': 'application/octet-stream', 'Content-Disposition': `attachment; filename*=UTF-8''${name}` }, body: bytes };
+      return {
+        headers: {
+          ...documentHeaders,
+          'Content-Type': 'application/octet-stream',
+          'Content-Disposition': `attachment; filename*=UTF-8''${name}`,
+        },
+        body: bytes,
+      };
     })
-    .on('GET', '/reckoner/chapters', async () => ({ body: { ...(await chapters(contents)), pages: collection?.states() ?? [] } }))
+    .on('GET', '/reckoner/chapters', async () => ({
+      body: { ...(await chapters(contents)), pages: collection?.states() ?? [] },
+    }))
     .on('GET', '/reckoner/recipes', () => ({ body: (cards ??= catalogue.map(recipeCard)) }))
     .on('POST', '/reckoner/notes', async ({ json }) => notesPage(await json(largeBody), version));
   if (collection !== undefined) {
@@ -56,7 +76,10 @@ export function appRoutes({ contents, collection, folder, version }: Parts): Pag
       .on('GET', '/pages/', () => ({ headers: html, body: listHtml(collection) }))
       .on('GET', '/pages/:name', async ({ params: parts }) => {
         const name = (parts['name'] ?? '').replace(/\.html$/, '.ipynb');
-        return { headers: { ...html, ...documentHeaders }, body: withWayBack(await collection.page(name), name) };
+        return {
+          headers: { ...html, ...documentHeaders },
+          body: withWayBack(await collection.page(name), name),
+        };
       });
   }
   return { routes };
@@ -69,11 +92,22 @@ async function pageFile(folder: string, path: string): Promise<Response> {
     throw new HttpError(404, `page: no file ${JSON.stringify(path)}`);
   });
   const lasting = /-[A-Z0-9]{8}\./.test(path);
-  return { headers: { 'Content-Type': types[extname(path)] ?? 'application/octet-stream', 'Cache-Control': lasting ? 'public, max-age=31536000, immutable' : 'no-cache' }, body };
+  return {
+    headers: {
+      'Content-Type': types[extname(path)] ?? 'application/octet-stream',
+      'Cache-Control': lasting ? 'public, max-age=31536000, immutable' : 'no-cache',
+    },
+    body,
+  };
 }
 
 function listHtml(collection: NotebookIndex): string {
-  const rows = collection.states().map(({ name, state }) => `<li><a href="/pages/${encodeURIComponent(name.replace(/\.ipynb$/, '.html'))}">${escapeHtml(name.replace(/\.ipynb$/, ''))}</a>${state === 'done' ? '' : ` (${state})`}</li>`);
+  const rows = collection
+    .states()
+    .map(
+      ({ name, state }) =>
+        `<li><a href="/pages/${encodeURIComponent(name.replace(/\.ipynb$/, '.html'))}">${escapeHtml(name.replace(/\.ipynb$/, ''))}</a>${state === 'done' ? '' : ` (${state})`}</li>`,
+    );
   return noticeHtml('Finished chapters', '').replace('<p></p>', `<ul>${rows.join('')}</ul>`);
 }
 

@@ -22,12 +22,18 @@ export function authenticate(request: IncomingMessage, door: AuthConfig): Creden
   checkHostAndOrigin(request, door);
   const asks = request.headers['sec-fetch-site'];
   const opensPage = request.method === 'GET' && request.headers['sec-fetch-mode'] === 'navigate';
-  if ((asks === 'cross-site' || asks === 'same-site') && !opensPage) throw new HttpError(403, 'this request comes from another site');
+  if ((asks === 'cross-site' || asks === 'same-site') && !opensPage)
+    throw new HttpError(403, 'this request comes from another site');
   const url = new URL(request.url ?? '/', 'http://local');
-  const given = url.searchParams.get('token') ?? /^(?:token|bearer) (.+)$/i.exec(request.headers.authorization ?? '')?.[1];
+  const given =
+    url.searchParams.get('token') ??
+    /^(?:token|bearer) (.+)$/i.exec(request.headers.authorization ?? '')?.[1];
   if (given !== undefined && given !== null) {
     if (same(given, door.token)) return 'token';
-    throw new HttpError(403, 'token: this is not the token of this run; use the address the terminal printed');
+    throw new HttpError(
+      403,
+      'token: this is not the token of this run; use the address the terminal printed',
+    );
   }
   if (same(cookies(request)[cookieName(door)] ?? '', door.token)) return 'cookie';
   throw new HttpError(403, 'token: missing; use the address the terminal printed, it ends in ?token=...');
@@ -36,7 +42,8 @@ export function authenticate(request: IncomingMessage, door: AuthConfig): Creden
 /** Host and Origin only: enough for the page's own code and style, which hold nothing of the person's. */
 export function checkHostAndOrigin(request: IncomingMessage, door: AuthConfig): void {
   const hosts = [`127.0.0.1:${door.port}`, `localhost:${door.port}`, `[::1]:${door.port}`];
-  if (!hosts.includes(request.headers.host ?? '')) throw new HttpError(403, `Host: got ${quoted(request.headers.host)}, takes ${hosts[0]}`);
+  if (!hosts.includes(request.headers.host ?? ''))
+    throw new HttpError(403, `Host: got ${quoted(request.headers.host)}, takes ${hosts[0]}`);
   const origin = request.headers.origin;
   if (origin !== undefined && !hosts.some((host) => origin === `http://${host}`)) {
     throw new HttpError(403, `Origin: got ${quoted(origin)}, takes http://${hosts[0]}`);
@@ -50,9 +57,16 @@ export function checkHostAndOrigin(request: IncomingMessage, door: AuthConfig): 
 export function pageHeaders(door: AuthConfig): Record<string, string> {
   return {
     'Content-Security-Policy': [
-      "default-src 'none'", "script-src 'self'", "style-src 'self' 'unsafe-inline'", "img-src 'self' data: blob:", "font-src 'self' data:",
+      "default-src 'none'",
+      "script-src 'self'",
+      "style-src 'self' 'unsafe-inline'",
+      "img-src 'self' data: blob:",
+      "font-src 'self' data:",
       `connect-src 'self' ws://127.0.0.1:${door.port} ws://localhost:${door.port}`,
-      "form-action 'self'", "base-uri 'none'", "object-src 'none'", "frame-ancestors 'none'",
+      "form-action 'self'",
+      "base-uri 'none'",
+      "object-src 'none'",
+      "frame-ancestors 'none'",
     ].join('; '),
     ...plainHeaders,
   };
@@ -87,4 +101,5 @@ function same(a: string, b: string): boolean {
   return timingSafeEqual(hash(a), hash(b));
 }
 
-const quoted = (text: string | undefined): string => (text === undefined ? 'nothing' : JSON.stringify(text.slice(0, 80)));
+const quoted = (text: string | undefined): string =>
+  text === undefined ? 'nothing' : JSON.stringify(text.slice(0, 80));

@@ -43,7 +43,11 @@ export class Checkpoints {
 
   async #known(path: string, id: string): Promise<string> {
     const spot = await this.#spot(path);
-    if (id !== 'checkpoint' || (await stat(spot).catch(() => undefined)) === undefined) throw new HttpError(404, `checkpoint: ${JSON.stringify(path)} has none called ${JSON.stringify(id.slice(0, 40))}`);
+    if (id !== 'checkpoint' || (await stat(spot).catch(() => undefined)) === undefined)
+      throw new HttpError(
+        404,
+        `checkpoint: ${JSON.stringify(path)} has none called ${JSON.stringify(id.slice(0, 40))}`,
+      );
     return spot;
   }
 

@@ -28,7 +28,16 @@ export interface ReadOptions {
   readonly format?: string | null;
 }
 
-const mimes: Record<string, string> = { '.csv': 'text/csv', '.md': 'text/markdown', '.html': 'text/html', '.json': 'application/json', '.txt': 'text/plain', '.svg': 'image/svg+xml', '.png': 'image/png', '.pdf': 'application/pdf' };
+const mimes: Record<string, string> = {
+  '.csv': 'text/csv',
+  '.md': 'text/markdown',
+  '.html': 'text/html',
+  '.json': 'application/json',
+  '.txt': 'text/plain',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+  '.pdf': 'application/pdf',
+};
 
 /** Reading and writing in the one folder of notebooks. Every path is checked by `place`; every write is whole or not at all. */
 export class Contents {
@@ -40,18 +49,35 @@ export class Contents {
   async read(path: string, options: ReadOptions = {}): Promise<ContentsModel> {
     const real = await this.place.resolve(path);
     const model = await this.#describe(path, real);
-    if (options.type && options.type !== model.type && !(options.type === 'file' && model.type === 'notebook')) {
-      throw new HttpError(400, `type: ${JSON.stringify(path)} is a ${model.type}, asked for as ${options.type}`);
+    if (
+      options.type &&
+      options.type !== model.type &&
+      !(options.type === 'file' && model.type === 'notebook')
+    ) {
+      throw new HttpError(
+        400,
+        `type: ${JSON.stringify(path)} is a ${model.type}, asked for as ${options.type}`,
+      );
     }
     if (options.content === false && !options.hash) return model;
-    if (model.type === 'directory') return options.content === false ? model : { ...model, format: 'json', content: await this.#list(path, real) };
+    if (model.type === 'directory')
+      return options.content === false
+        ? model
+        : { ...model, format: 'json', content: await this.#list(path, real) };
     const bytes = await readFile(real);
     if (options.hash ?? true) Object.assign(model, { hash: hashOf(bytes), hash_algorithm: 'sha256' });
     if (options.content === false) return model;
-    if (model.type === 'notebook' && options.type !== 'file') return { ...model, format: 'json', content: notebookForPage(bytes.toString('utf8'), model.name) };
+    if (model.type === 'notebook' && options.type !== 'file')
+      return { ...model, format: 'json', content: notebookForPage(bytes.toString('utf8'), model.name) };
     const text = options.format === 'base64' ? undefined : utf8(bytes);
-    if (text === undefined && options.format === 'text') throw new HttpError(400, `format: ${JSON.stringify(path)} is not text; ask for base64`);
-    return { ...model, type: 'file', format: text === undefined ? 'base64' : 'text', content: text ?? bytes.toString('base64') };
+    if (text === undefined && options.format === 'text')
+      throw new HttpError(400, `format: ${JSON.stringify(path)} is not text; ask for base64`);
+    return {
+      ...model,
+      type: 'file',
+      format: text === undefined ? 'base64' : 'text',
+      content: text ?? bytes.toString('base64'),
+    };
   }
 
   /**
@@ -71,11 +97,18 @@ export class Contents {
     return this.turns.take(real, async () => {
       const now = await readFile(real).catch((error: NodeJS.ErrnoException) => {
         if (error.code === 'ENOENT') return undefined;
-        throw new HttpError(400, `path: ${JSON.stringify(path)} cannot be written over (${error.code ?? 'unreadable'})`);
+        throw new HttpError(
+          400,
+          `path: ${JSON.stringify(path)} cannot be written over (${error.code ?? 'unreadable'})`,
+        );
       });
       const found = now === undefined ? null : hashOf(now);
       if (model['expected_hash'] !== undefined && model['expected_hash'] !== found) {
-        throw new HttpError(409, `${basename(path)}: changed on disk since it was opened; nothing was saved`, { hash: found, reason: 'changed' });
+        throw new HttpError(
+          409,
+          `${basename(path)}: changed on disk since it was opened; nothing was saved`,
+          { hash: found, reason: 'changed' },
+        );
       }
       await writeAtomically(real, bytes);
       const saved = await this.#describe(path, real);
@@ -100,33 +133,54 @@ export class Contents {
     const type = wish['type'] ?? 'file';
     if (type === 'directory') return this.write(await this.#freeName(inFolder, 'folder', ''), { type });
     if (type === 'notebook') {
-      const stem = typeof wish['name'] === 'string' && wish['name'].trim() !== '' ? wish['name'].trim().replace(/\.ipynb$/, '') : 'untitled';
+      const stem =
+        typeof wish['name'] === 'string' && wish['name'].trim() !== ''
+          ? wish['name'].trim().replace(/\.ipynb$/, '')
+          : 'untitled';
       return this.write(await this.#freeName(inFolder, stem, '.ipynb'), { type, content: emptyNotebook });
     }
-    return this.write(await this.#freeName(inFolder, 'untitled', typeof wish['ext'] === 'string' ? wish['ext'] : '.txt'), { type: 'file', format: 'text', content: '' });
+    return this.write(
+      await this.#freeName(inFolder, 'untitled', typeof wish['ext'] === 'string' ? wish['ext'] : '.txt'),
+      { type: 'file', format: 'text', content: '' },
+    );
   }
 
   async rename(path: string, to: unknown): Promise<ContentsModel> {
     if (typeof to !== 'string' || to === '') throw new HttpError(400, 'path: takes the new path as text');
     const [source, target] = [await this.place.resolve(path), await this.place.resolve(to)];
     await stat(source).catch(() => notThere(path));
-    if (source !== target && (await stat(target).then(() => true, () => false))) throw new HttpError(409, `path: ${JSON.stringify(to)} is there already`);
+    if (
+      source !== target &&
+      (await stat(target).then(
+        () => true,
+        () => false,
+      ))
+    )
+      throw new HttpError(409, `path: ${JSON.stringify(to)} is there already`);
     await rename(source, target);
     return this.read(to, { content: false });
   }
 
   async remove(path: string): Promise<void> {
-    if (this.place.split(path).length === 0) throw new HttpError(400, 'path: the notebooks folder itself stays');
+    if (this.place.split(path).length === 0)
+      throw new HttpError(400, 'path: the notebooks folder itself stays');
     const real = await this.place.resolve(path);
     const found = await stat(real).catch(() => notThere(path));
-    if (found.isDirectory() && (await readdir(real)).length > 0) throw new HttpError(400, `path: folder ${JSON.stringify(path)} is not empty`);
+    if (found.isDirectory() && (await readdir(real)).length > 0)
+      throw new HttpError(400, `path: folder ${JSON.stringify(path)} is not empty`);
     await rm(real, { recursive: found.isDirectory() });
   }
 
   async #freeName(inFolder: (name: string) => string, stem: string, extension: string): Promise<string> {
     for (let n = 0; ; n += 1) {
       const path = inFolder(`${stem}${n === 0 ? '' : `-${n + 1}`}${extension}`);
-      if (!(await stat(await this.place.resolve(path)).then(() => true, () => false))) return path;
+      if (
+        !(await stat(await this.place.resolve(path)).then(
+          () => true,
+          () => false,
+        ))
+      )
+        return path;
     }
   }
 
@@ -147,11 +201,16 @@ export class Contents {
     const name = path === '' ? '' : basename(path);
     const type = found.isDirectory() ? 'directory' : name.endsWith('.ipynb') ? 'notebook' : 'file';
     return {
-      name, path, type,
+      name,
+      path,
+      type,
       created: found.birthtime.toISOString(),
       last_modified: found.mtime.toISOString(),
       size: type === 'directory' ? null : found.size,
-      writable: await access(real, constants.W_OK).then(() => true, () => false),
+      writable: await access(real, constants.W_OK).then(
+        () => true,
+        () => false,
+      ),
       mimetype: type === 'file' ? (mimes[extname(name).toLowerCase()] ?? 'application/octet-stream') : null,
       format: null,
       content: null,
@@ -164,7 +223,11 @@ function bytesOf(path: string, model: Record<string, unknown>): Buffer {
   if (model['type'] === 'notebook' || (model['type'] === undefined && path.endsWith('.ipynb'))) {
     return Buffer.from(notebookForDisk(content));
   }
-  if (typeof content !== 'string') throw new HttpError(400, `content: takes text, got ${content === undefined ? 'nothing' : `a ${typeof content}`}; nothing was saved`);
+  if (typeof content !== 'string')
+    throw new HttpError(
+      400,
+      `content: takes text, got ${content === undefined ? 'nothing' : `a ${typeof content}`}; nothing was saved`,
+    );
   const bytes = Buffer.from(content, model['format'] === 'base64' ? 'base64' : 'utf8');
   if (path.endsWith('.ipynb')) notebookForPage(bytes.toString('utf8'), basename(path));
   return bytes;

@@ -14,7 +14,14 @@ interface Parts {
 
 const kernelSpec = {
   name: kernelName,
-  spec: { argv: [], env: {}, display_name: 'TypeScript (Reckoner)', language: 'typescript', interrupt_mode: 'message', metadata: {} },
+  spec: {
+    argv: [],
+    env: {},
+    display_name: 'TypeScript (Reckoner)',
+    language: 'typescript',
+    interrupt_mode: 'message',
+    metadata: {},
+  },
   resources: {},
 };
 
@@ -25,19 +32,47 @@ export function jupyterRoutes({ contents, checkpoints, kernels, sessions, versio
   routes
     .on('GET', '/api', () => ({ body: { version } }))
     .on('GET', '/api/status', () => ({
-      body: { started, last_activity: new Date().toISOString(), connections: kernels.list().reduce((sum, k) => sum + k.connections, 0), kernels: kernels.list().length },
+      body: {
+        started,
+        last_activity: new Date().toISOString(),
+        connections: kernels.list().reduce((sum, k) => sum + k.connections, 0),
+        kernels: kernels.list().length,
+      },
     }))
-    .on('GET', '/api/me', () => ({ body: { identity: { username: 'local', name: 'local', display_name: 'local', initials: 'L', avatar_url: null, color: null }, permissions: {} } }))
-    .on('GET', '/api/kernelspecs', () => ({ body: { default: kernelName, kernelspecs: { [kernelName]: kernelSpec } } }))
-    .on('GET', '/api/kernelspecs/:name', ({ params: parts }) => (parts['name'] === kernelName ? { body: kernelSpec } : { status: 404, body: { message: `kernel spec: takes ${kernelName}` } }))
+    .on('GET', '/api/me', () => ({
+      body: {
+        identity: {
+          username: 'local',
+          name: 'local',
+          display_name: 'local',
+          initials: 'L',
+          avatar_url: null,
+          color: null,
+        },
+        permissions: {},
+      },
+    }))
+    .on('GET', '/api/kernelspecs', () => ({
+      body: { default: kernelName, kernelspecs: { [kernelName]: kernelSpec } },
+    }))
+    .on('GET', '/api/kernelspecs/:name', ({ params: parts }) =>
+      parts['name'] === kernelName
+        ? { body: kernelSpec }
+        : { status: 404, body: { message: `kernel spec: takes ${kernelName}` } },
+    )
     .on('GET', '/api/terminals', () => ({ body: [] }))
     .on('GET', '/api/config/*section', () => ({ body: {} }))
     .on('PUT', '/api/config/*section', async ({ json }) => ({ body: await json() }))
     .on('PATCH', '/api/config/*section', async ({ json }) => ({ body: await json() }));
 
   routes
-    .on('GET', '/api/contents/*path/checkpoints', async ({ params: parts }) => ({ body: await checkpoints.list(parts['path'] ?? '') }))
-    .on('POST', '/api/contents/*path/checkpoints', async ({ params: parts }) => ({ status: 201, body: await checkpoints.create(parts['path'] ?? '') }))
+    .on('GET', '/api/contents/*path/checkpoints', async ({ params: parts }) => ({
+      body: await checkpoints.list(parts['path'] ?? ''),
+    }))
+    .on('POST', '/api/contents/*path/checkpoints', async ({ params: parts }) => ({
+      status: 201,
+      body: await checkpoints.create(parts['path'] ?? ''),
+    }))
     .on('POST', '/api/contents/*path/checkpoints/:id', async ({ params: parts }) => {
       await checkpoints.restore(parts['path'] ?? '', parts['id'] ?? '');
       return { status: 204 };
@@ -47,10 +82,20 @@ export function jupyterRoutes({ contents, checkpoints, kernels, sessions, versio
       return { status: 204 };
     })
     .on('GET', '/api/contents/*path', async ({ params: parts, query }) => ({
-      body: await contents.read(parts['path'] ?? '', { content: query.get('content') !== '0', hash: query.get('hash') === '1', type: query.get('type'), format: query.get('format') }),
+      body: await contents.read(parts['path'] ?? '', {
+        content: query.get('content') !== '0',
+        hash: query.get('hash') === '1',
+        type: query.get('type'),
+        format: query.get('format'),
+      }),
     }))
-    .on('PUT', '/api/contents/*path', async ({ params: parts, json }) => ({ body: await contents.write(parts['path'] ?? '', await json(largeBody)) }))
-    .on('POST', '/api/contents/*path', async ({ params: parts, json }) => ({ status: 201, body: await contents.create(parts['path'] ?? '', await json()) }))
+    .on('PUT', '/api/contents/*path', async ({ params: parts, json }) => ({
+      body: await contents.write(parts['path'] ?? '', await json(largeBody)),
+    }))
+    .on('POST', '/api/contents/*path', async ({ params: parts, json }) => ({
+      status: 201,
+      body: await contents.create(parts['path'] ?? '', await json()),
+    }))
     .on('PATCH', '/api/contents/*path', async ({ params: parts, json }) => {
       const model = await contents.rename(parts['path'] ?? '', (await json())['path']);
       sessions.moved(parts['path'] ?? '', model.path);
@@ -85,9 +130,14 @@ export function jupyterRoutes({ contents, checkpoints, kernels, sessions, versio
 
   return routes
     .on('GET', '/api/sessions', () => ({ body: sessions.list() }))
-    .on('POST', '/api/sessions', async ({ json }) => ({ status: 201, body: await sessions.open(await json()) }))
+    .on('POST', '/api/sessions', async ({ json }) => ({
+      status: 201,
+      body: await sessions.open(await json()),
+    }))
     .on('GET', '/api/sessions/:id', ({ params: parts }) => ({ body: sessions.get(parts['id'] ?? '') }))
-    .on('PATCH', '/api/sessions/:id', async ({ params: parts, json }) => ({ body: await sessions.change(parts['id'] ?? '', await json()) }))
+    .on('PATCH', '/api/sessions/:id', async ({ params: parts, json }) => ({
+      body: await sessions.change(parts['id'] ?? '', await json()),
+    }))
     .on('DELETE', '/api/sessions/:id', async ({ params: parts }) => {
       await sessions.close(parts['id'] ?? '');
       return { status: 204 };

@@ -40,7 +40,11 @@ export function connectWebSocket(socket: WebSocket, kernel: Kernel): void {
 
 function read(data: RawData, isBinary: boolean, v1: boolean): JupyterMessage | undefined {
   try {
-    const bytes = Buffer.isBuffer(data) ? data : Array.isArray(data) ? Buffer.concat(data) : Buffer.from(data);
+    const bytes = Buffer.isBuffer(data)
+      ? data
+      : Array.isArray(data)
+        ? Buffer.concat(data)
+        : Buffer.from(data);
     const message = isBinary && v1 ? decode(bytes) : (JSON.parse(bytes.toString('utf8')) as JupyterMessage);
     return isMessage(message) ? message : undefined;
   } catch {
@@ -53,10 +57,23 @@ const channels = new Set(['shell', 'control', 'stdin']);
 function isMessage(value: unknown): value is JupyterMessage {
   if (typeof value !== 'object' || value === null) return false;
   const { channel, header, content } = value as Partial<JupyterMessage>;
-  return channels.has(String(channel)) && typeof header === 'object' && header !== null && typeof header['msg_id'] === 'string' && typeof header['msg_type'] === 'string' && typeof content === 'object' && content !== null;
+  return (
+    channels.has(String(channel)) &&
+    typeof header === 'object' &&
+    header !== null &&
+    typeof header['msg_id'] === 'string' &&
+    typeof header['msg_type'] === 'string' &&
+    typeof content === 'object' &&
+    content !== null
+  );
 }
 
-const asText = (message: JupyterMessage): object => ({ ...message, buffers: [], msg_id: message.header['msg_id'], msg_type: message.header['msg_type'] });
+const asText = (message: JupyterMessage): object => ({
+  ...message,
+  buffers: [],
+  msg_id: message.header['msg_id'],
+  msg_type: message.header['msg_type'],
+});
 
 /**
  * Protocol v1: a count of offsets, the offsets (64-bit little-endian), then channel, header, parent header, metadata, content and any
@@ -64,7 +81,14 @@ const asText = (message: JupyterMessage): object => ({ ...message, buffers: [], 
  */
 export function encode(message: JupyterMessage): Buffer {
   const json = (value: unknown): Buffer => Buffer.from(JSON.stringify(value));
-  const parts = [Buffer.from(message.channel), json(message.header), json(message.parent_header), json(message.metadata), json(message.content), ...(message.buffers ?? []).map((b) => Buffer.from(b))];
+  const parts = [
+    Buffer.from(message.channel),
+    json(message.header),
+    json(message.parent_header),
+    json(message.metadata),
+    json(message.content),
+    ...(message.buffers ?? []).map((b) => Buffer.from(b)),
+  ];
   const head = Buffer.alloc(8 * (parts.length + 2));
   head.writeBigUInt64LE(BigInt(parts.length + 1), 0);
   let offset = head.length;
@@ -80,12 +104,17 @@ export function decode(bytes: Buffer): JupyterMessage {
   const count = Number(bytes.readBigUInt64LE(0));
   if (count < 6 || count > 1000 || bytes.length < 8 * (count + 1)) throw new RangeError('offsets');
   const offsets = Array.from({ length: count }, (_, n) => Number(bytes.readBigUInt64LE(8 * (n + 1))));
-  for (let n = 1; n < count; n += 1) if ((offsets[n] ?? 0) < (offsets[n - 1] ?? 0) || (offsets[n] ?? 0) > bytes.length) throw new RangeError('offsets');
+  for (let n = 1; n < count; n += 1)
+    if ((offsets[n] ?? 0) < (offsets[n - 1] ?? 0) || (offsets[n] ?? 0) > bytes.length)
+      throw new RangeError('offsets');
   const part = (n: number): Buffer => bytes.subarray(offsets[n], offsets[n + 1]);
   const json = (n: number): unknown => JSON.parse(part(n).toString('utf8'));
   return {
     channel: part(0).toString('utf8'),
-    header: json(1), parent_header: json(2), metadata: json(3), content: json(4),
+    header: json(1),
+    parent_header: json(2),
+    metadata: json(3),
+    content: json(4),
     buffers: Array.from({ length: count - 6 }, (_, n) => new Uint8Array(part(n + 5))),
   } as JupyterMessage;
 }

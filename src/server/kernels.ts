@@ -39,7 +39,13 @@ export class Kernel {
   }
 
   get model(): KernelModel {
-    return { id: this.id, name: kernelName, last_activity: this.lastActivity.toISOString(), execution_state: this.state, connections: this.connections };
+    return {
+      id: this.id,
+      name: kernelName,
+      last_activity: this.lastActivity.toISOString(),
+      execution_state: this.state,
+      connections: this.connections,
+    };
   }
 
   get pid(): number | undefined {
@@ -51,9 +57,12 @@ export class Kernel {
     this.lastActivity = new Date();
     if (this.state === 'dead') return;
     const process = this.#process;
-    void process.then((child) => {
-      if (process === this.#process) child.send(message);
-    }, () => undefined);
+    void process.then(
+      (child) => {
+        if (process === this.#process) child.send(message);
+      },
+      () => undefined,
+    );
   }
 
   listen(listener: (message: JupyterMessage) => void): () => void {
@@ -84,9 +93,11 @@ export class Kernel {
       child.onMessage((message) => {
         if (this.#process === starting) this.#heard(message);
       });
-      void child.exited.catch(() => undefined).then(() => {
-        if (this.#process === starting && this.state !== 'dead') this.#tell('dead');
-      });
+      void child.exited
+        .catch(() => undefined)
+        .then(() => {
+          if (this.#process === starting && this.state !== 'dead') this.#tell('dead');
+        });
       return child;
     });
     starting.catch(() => {
@@ -107,8 +118,22 @@ export class Kernel {
   /** A state the kernel cannot tell itself, sent as if it had. */
   #tell(state: KernelState): void {
     this.state = state;
-    const header = { msg_id: randomUUID(), msg_type: 'status', session: this.id, username: 'kernel', version: '5.3', date: new Date().toISOString() };
-    for (const listener of this.#listeners) listener({ channel: 'iopub', header, parent_header: {}, metadata: {}, content: { execution_state: state } });
+    const header = {
+      msg_id: randomUUID(),
+      msg_type: 'status',
+      session: this.id,
+      username: 'kernel',
+      version: '5.3',
+      date: new Date().toISOString(),
+    };
+    for (const listener of this.#listeners)
+      listener({
+        channel: 'iopub',
+        header,
+        parent_header: {},
+        metadata: {},
+        content: { execution_state: state },
+      });
   }
 }
 
@@ -123,9 +148,13 @@ export class Kernels {
 
   start(cwd: string, name: unknown): Kernel {
     if (name !== undefined && name !== null && name !== '' && name !== kernelName) {
-      throw new HttpError(404, `name: no kernel ${JSON.stringify(String(name).slice(0, 60))}, takes ${kernelName}`);
+      throw new HttpError(
+        404,
+        `name: no kernel ${JSON.stringify(String(name).slice(0, 60))}, takes ${kernelName}`,
+      );
     }
-    if (this.#kernels.size >= most) throw new HttpError(503, `kernels: ${most} are running already; close a notebook first`);
+    if (this.#kernels.size >= most)
+      throw new HttpError(503, `kernels: ${most} are running already; close a notebook first`);
     const kernel = new Kernel(this.spawn, cwd);
     this.#kernels.set(kernel.id, kernel);
     return kernel;
@@ -133,7 +162,8 @@ export class Kernels {
 
   get(id: string): Kernel {
     const kernel = this.#kernels.get(id);
-    if (kernel === undefined) throw new HttpError(404, `kernel: none with id ${JSON.stringify(id.slice(0, 60))}`);
+    if (kernel === undefined)
+      throw new HttpError(404, `kernel: none with id ${JSON.stringify(id.slice(0, 60))}`);
     return kernel;
   }
 
@@ -145,7 +175,12 @@ export class Kernels {
 
   /** Ends kernels that nobody has open and that have been still for `idleMs`; each holds some 150 MB. The number ended. */
   async sweepIdle(idleMs: number): Promise<number> {
-    const idle = this.list().filter((kernel) => kernel.connections === 0 && kernel.state !== 'busy' && Date.now() - kernel.lastActivity.getTime() > idleMs);
+    const idle = this.list().filter(
+      (kernel) =>
+        kernel.connections === 0 &&
+        kernel.state !== 'busy' &&
+        Date.now() - kernel.lastActivity.getTime() > idleMs,
+    );
     await Promise.all(idle.map((kernel) => this.remove(kernel.id)));
     return idle.length;
   }

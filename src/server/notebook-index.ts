@@ -19,7 +19,13 @@ export interface NotebookIndexOptions {
   readonly say: (line: string) => void;
 }
 
-export type RenderStatus = { readonly name: string; readonly state: 'waiting' | 'running' | 'done' | 'failed'; readonly cell?: number; readonly cells?: number; readonly label?: string };
+export type RenderStatus = {
+  readonly name: string;
+  readonly state: 'waiting' | 'running' | 'done' | 'failed';
+  readonly cell?: number;
+  readonly cells?: number;
+  readonly label?: string;
+};
 
 interface Job {
   readonly path: string;
@@ -42,12 +48,19 @@ export class NotebookIndex {
 
   /** Makes the pages that are missing, one after the other; the number made. */
   async makeAll(): Promise<number> {
-    const names = (await readdir(this.options.contents.place.root)).filter((name) => name.endsWith('.ipynb') && !name.startsWith('.')).sort();
+    const names = (await readdir(this.options.contents.place.root))
+      .filter((name) => name.endsWith('.ipynb') && !name.startsWith('.'))
+      .sort();
     for (const name of names) this.#states.set(name, { name, state: 'waiting' });
     let failed = 0;
     for (const name of names) if (!this.#closed) await this.page(name, false).catch(() => (failed += 1));
     failed = this.states().filter(({ state }) => state === 'failed').length || failed;
-    if (!this.#closed && names.length > 0) this.options.say(failed === 0 ? `All ${names.length} notebooks have a finished page.` : `${failed} of ${names.length} notebooks have no finished page.`);
+    if (!this.#closed && names.length > 0)
+      this.options.say(
+        failed === 0
+          ? `All ${names.length} notebooks have a finished page.`
+          : `${failed} of ${names.length} notebooks have no finished page.`,
+      );
     return names.length - failed;
   }
 
@@ -101,7 +114,11 @@ export class NotebookIndex {
   }
 
   #startMaker(): ChildProcess {
-    const child = fork(this.options.maker, [...this.options.makerArguments], { stdio: ['ignore', 'ignore', 'pipe', 'ipc'], execArgv: ['--max-old-space-size=1024'], serialization: 'advanced' });
+    const child = fork(this.options.maker, [...this.options.makerArguments], {
+      stdio: ['ignore', 'ignore', 'pipe', 'ipc'],
+      execArgv: ['--max-old-space-size=1024'],
+      serialization: 'advanced',
+    });
     let complaint = '';
     child.stderr?.on('data', (bytes: Buffer) => (complaint = (complaint + bytes.toString()).slice(-2000)));
     child.on('message', (message) => this.#heard(message as RenderEvent));
@@ -109,7 +126,11 @@ export class NotebookIndex {
       if (this.#child === child) this.#child = undefined;
       const job = this.#running;
       if (job === undefined || this.#child !== undefined) return;
-      this.#end(job, undefined, `the process that ran it ended (${signal ?? code ?? 'unknown'})${complaint === '' ? '' : `: ${complaint.trim().split('\n').at(-1) ?? ''}`}`);
+      this.#end(
+        job,
+        undefined,
+        `the process that ran it ended (${signal ?? code ?? 'unknown'})${complaint === '' ? '' : `: ${complaint.trim().split('\n').at(-1) ?? ''}`}`,
+      );
     });
     child.on('error', () => child.kill('SIGKILL'));
     return child;
@@ -119,19 +140,37 @@ export class NotebookIndex {
     const job = this.#running;
     if (job === undefined || message.name !== job.path) return;
     if (message.kind === 'cell') {
-      this.#states.set(job.path, { name: job.path, state: 'running', cell: message.cell, cells: message.cells });
+      this.#states.set(job.path, {
+        name: job.path,
+        state: 'running',
+        cell: message.cell,
+        cells: message.cells,
+      });
       this.options.say(`  ${job.path}: cell ${message.cell} of ${message.cells}`);
     } else this.#end(job, message.html, message.failure, message.seconds);
   }
 
   #end(job: Job, html: string | undefined, failure: string | undefined, seconds = 0): void {
     this.#running = undefined;
-    this.#states.set(job.path, { name: job.path, state: failure === undefined ? 'done' : 'failed', ...(failure === undefined ? {} : { label: failure }) });
-    if (!this.#closed) this.options.say(failure === undefined ? `  ${job.path}: page written in ${seconds.toFixed(1)} s` : `  ${job.path}: stopped. ${failure}`);
+    this.#states.set(job.path, {
+      name: job.path,
+      state: failure === undefined ? 'done' : 'failed',
+      ...(failure === undefined ? {} : { label: failure }),
+    });
+    if (!this.#closed)
+      this.options.say(
+        failure === undefined
+          ? `  ${job.path}: page written in ${seconds.toFixed(1)} s`
+          : `  ${job.path}: stopped. ${failure}`,
+      );
     if (html === undefined) job.fail(new HttpError(500, `${job.path}: ${failure ?? 'no page came out'}`));
     // A page that shows where its notebook stopped is shown, but not kept: the next start tries again.
     else if (failure !== undefined) job.finish(html);
-    else void this.#keep(job, html).then(() => job.finish(html), (error: Error) => job.fail(error));
+    else
+      void this.#keep(job, html).then(
+        () => job.finish(html),
+        (error: Error) => job.fail(error),
+      );
     this.#next();
   }
 
@@ -154,10 +193,19 @@ export class NotebookIndex {
   async #readSurroundings(): Promise<string> {
     const hash = createHash('sha256');
     const walk = async (folder: string, wanted: RegExp): Promise<void> => {
-      for (const entry of (await readdir(folder, { withFileTypes: true }).catch(() => [])).sort((a, b) => (a.name < b.name ? -1 : 1))) {
+      for (const entry of (await readdir(folder, { withFileTypes: true }).catch(() => [])).sort((a, b) =>
+        a.name < b.name ? -1 : 1,
+      )) {
         const path = join(folder, entry.name);
-        if (entry.isDirectory() && !entry.name.startsWith('.') && entry.name !== 'pages' && entry.name !== 'page') await walk(path, wanted);
-        else if (wanted.test(entry.name) && (await stat(path)).size < 5_000_000) hash.update(entry.name).update(await readFile(path));
+        if (
+          entry.isDirectory() &&
+          !entry.name.startsWith('.') &&
+          entry.name !== 'pages' &&
+          entry.name !== 'page'
+        )
+          await walk(path, wanted);
+        else if (wanted.test(entry.name) && (await stat(path)).size < 5_000_000)
+          hash.update(entry.name).update(await readFile(path));
       }
     };
     await walk(this.options.program, /\.js$/);

@@ -14,14 +14,28 @@ export interface NotebookSummary {
 }
 
 /** The notebooks of the folder: numbered chapters first. Title and sentence are the notebook's own first heading and first sentence. */
-export async function chapters(contents: Contents): Promise<{ chapters: NotebookSummary[]; files: { path: string; size: number }[] }> {
-  const listing = (await contents.read('')).content as { path: string; name: string; type: string; last_modified: string; size: number | null }[];
+export async function chapters(
+  contents: Contents,
+): Promise<{ chapters: NotebookSummary[]; files: { path: string; size: number }[] }> {
+  const listing = (await contents.read('')).content as {
+    path: string;
+    name: string;
+    type: string;
+    last_modified: string;
+    size: number | null;
+  }[];
   const out: NotebookSummary[] = [];
   for (const entry of listing.filter((item) => item.type === 'notebook')) {
     const number = /^(\d+)[-_]/.exec(entry.name)?.[1];
-    let [title, label, problem]: [string, string, string | undefined] = [plainName(entry.name), '', undefined];
+    let [title, label, problem]: [string, string, string | undefined] = [
+      plainName(entry.name),
+      '',
+      undefined,
+    ];
     try {
-      const opened = JSON.parse(await readFile(await contents.place.resolve(entry.path), 'utf8')) as { cells?: { cell_type?: string; source?: string | string[] }[] };
+      const opened = JSON.parse(await readFile(await contents.place.resolve(entry.path), 'utf8')) as {
+        cells?: { cell_type?: string; source?: string | string[] }[];
+      };
       const first = opened.cells?.find((cell) => cell.cell_type === 'markdown')?.source ?? '';
       const heading = headingAndSentence(Array.isArray(first) ? first.join('') : first);
       title = heading.title ?? title;
@@ -31,7 +45,9 @@ export async function chapters(contents: Contents): Promise<{ chapters: Notebook
     }
     out.push({ path: entry.path, number, title, summary: label, modified: entry.last_modified, problem });
   }
-  const files = listing.filter((item) => item.type === 'file').map((item) => ({ path: item.path, size: item.size ?? 0 }));
+  const files = listing
+    .filter((item) => item.type === 'file')
+    .map((item) => ({ path: item.path, size: item.size ?? 0 }));
   return { chapters: out, files };
 }
 
@@ -51,8 +67,15 @@ export function headingAndSentence(markdown: string): { title: string | undefine
   return { title, label: sentence.length > 220 ? `${sentence.slice(0, 217).trimEnd()}...` : sentence };
 }
 
-const plain = (text: string): string => text.replace(/\[([^\]]*)\]\([^)]*\)/g, '$1').replace(/[*_`]+/g, '').trim();
+const plain = (text: string): string =>
+  text
+    .replace(/\[([^\]]*)\]\([^)]*\)/g, '$1')
+    .replace(/[*_`]+/g, '')
+    .trim();
 const plainName = (name: string): string => {
-  const words = name.replace(/\.ipynb$/, '').replace(/^\d+[-_]/, '').replace(/[-_]+/g, ' ');
+  const words = name
+    .replace(/\.ipynb$/, '')
+    .replace(/^\d+[-_]/, '')
+    .replace(/[-_]+/g, ' ');
   return words.charAt(0).toUpperCase() + words.slice(1);
 };

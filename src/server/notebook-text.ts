@@ -6,7 +6,10 @@ import { HttpError } from './http-error.js';
 /** A notebook of no cells, as a new file starts. */
 export const emptyNotebook: Notebook = {
   cells: [],
-  metadata: { kernelspec: { name: 'reckoner', display_name: 'TypeScript (Reckoner)', language: 'typescript' }, language_info: { name: 'typescript' } },
+  metadata: {
+    kernelspec: { name: 'reckoner', display_name: 'TypeScript (Reckoner)', language: 'typescript' },
+    language_info: { name: 'typescript' },
+  },
   nbformat: 4,
   nbformat_minor: 5,
 };
@@ -19,7 +22,8 @@ export function notebookForPage(text: string, name: string): Notebook {
   try {
     return withoutTrust(parseNotebook(text, name));
   } catch (error) {
-    if (error instanceof NotebookError) throw new HttpError(422, `${error.message}. The file was left as it is.`);
+    if (error instanceof NotebookError)
+      throw new HttpError(422, `${error.message}. The file was left as it is.`);
     throw error;
   }
 }

@@ -3,7 +3,8 @@ import { join } from 'node:path';
 
 /** What the page's build leaves behind: which files each of the two pages starts with. */
 interface Manifest {
-  readonly [page: string]: { readonly js: string; readonly css: readonly string[]; readonly preload: readonly string[] } | undefined;
+  readonly [page: string]:
+    { readonly js: string; readonly css: readonly string[]; readonly preload: readonly string[] } | undefined;
 }
 
 export type PageName = 'home' | 'notebook';

@@ -7,7 +7,12 @@ export interface RecipeCard {
   readonly title: string;
   readonly topic: string;
   readonly about: string;
-  readonly inputs: readonly { readonly name: string; readonly label: string; readonly expects: string; readonly note: string }[];
+  readonly inputs: readonly {
+    readonly name: string;
+    readonly label: string;
+    readonly expects: string;
+    readonly note: string;
+  }[];
   readonly outputs: readonly { readonly name: string; readonly label: string }[];
   readonly formulas: readonly { readonly latex: string; readonly label: string }[];
   readonly sources: readonly string[];
@@ -21,7 +26,12 @@ export function recipeCard(recipe: AnyRecipe): RecipeCard {
     title: recipe.title,
     topic: recipe.topic,
     about: recipe.about,
-    inputs: Object.entries(recipe.inputs).map(([name, field]) => ({ name, label: field.label, expects: field.expects, note: noteOf(field) })),
+    inputs: Object.entries(recipe.inputs).map(([name, field]) => ({
+      name,
+      label: field.label,
+      expects: field.expects,
+      note: noteOf(field),
+    })),
     outputs: Object.entries(recipe.outputs).map(([name, output]) => ({ name, label: output.label })),
     formulas: recipe.formulas.map((formula) => ({ latex: formula.latex, label: formula.result.label })),
     sources: recipe.sources.map(citationText),
@@ -30,8 +40,14 @@ export function recipeCard(recipe: AnyRecipe): RecipeCard {
 }
 
 /** The recipe's own example as a cell, one field a line. */
-export function exampleCell(recipe: { readonly name: string; readonly example: Readonly<Record<string, unknown>>; readonly isAsync: boolean }): string {
-  const fields = Object.entries(recipe.example).map(([name, value]) => `  ${name}: ${literal(value, '  ')},\n`);
+export function exampleCell(recipe: {
+  readonly name: string;
+  readonly example: Readonly<Record<string, unknown>>;
+  readonly isAsync: boolean;
+}): string {
+  const fields = Object.entries(recipe.example).map(
+    ([name, value]) => `  ${name}: ${literal(value, '  ')},\n`,
+  );
   return `${recipe.isAsync ? 'await ' : ''}${recipe.name}({\n${fields.join('')}})`;
 }
 
@@ -42,13 +58,25 @@ function noteOf(field: { readonly optional: boolean; readonly default?: unknown 
 
 /** A plain value as TypeScript: short lists and objects on one line, long ones an item a line. */
 function literal(value: unknown, indent: string): string {
-  if (typeof value === 'string') return `'${value.replace(/\\/g, '\\\\').replace(/'/g, "\\'").replace(/\n/g, '\\n')}'`;
+  if (typeof value === 'string')
+    return `'${value.replace(/\\/g, '\\\\').replace(/'/g, "\\'").replace(/\n/g, '\\n')}'`;
   const more = `${indent}  `;
-  if (Array.isArray(value)) return fold(value.map((item) => literal(item, more)), '[', ']', indent);
+  if (Array.isArray(value))
+    return fold(
+      value.map((item) => literal(item, more)),
+      '[',
+      ']',
+      indent,
+    );
   if (typeof value === 'object' && value !== null) {
     if (Object.getPrototypeOf(value) !== Object.prototype) return `'${String(value)}'`;
     const key = (name: string): string => (/^[A-Za-z_$][\w$]*$/.test(name) ? name : literal(name, ''));
-    return fold(Object.entries(value).map(([name, item]) => `${key(name)}: ${literal(item, more)}`), '{ ', ' }', indent);
+    return fold(
+      Object.entries(value).map(([name, item]) => `${key(name)}: ${literal(item, more)}`),
+      '{ ',
+      ' }',
+      indent,
+    );
   }
   return String(value);
 }

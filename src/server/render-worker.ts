@@ -8,7 +8,13 @@ export interface RenderRequest {
 }
 export type RenderEvent =
   | { readonly kind: 'cell'; readonly name: string; readonly cell: number; readonly cells: number }
-  | { readonly kind: 'page'; readonly name: string; readonly html?: string; readonly failure?: string; readonly seconds: number };
+  | {
+      readonly kind: 'page';
+      readonly name: string;
+      readonly html?: string;
+      readonly failure?: string;
+      readonly seconds: number;
+    };
 
 /**
  * The page maker's whole life: told a notebook, it runs every cell and answers with the finished page. It has a process of its own,
@@ -30,7 +36,9 @@ async function make({ file, name }: RenderRequest): Promise<void> {
     });
     tell({ kind: 'page', name, html: await notebookToHtml(notebook), seconds: seconds() });
   } catch (error) {
-    const failure = (error instanceof Error ? error.message : String(error)).split('\n')[0]?.replace(file, name) ?? 'unknown';
+    const failure =
+      (error instanceof Error ? error.message : String(error)).split('\n')[0]?.replace(file, name) ??
+      'unknown';
     const html = error instanceof RunError ? await notebookToHtml(error.notebook) : undefined;
     tell({ kind: 'page', name, failure, seconds: seconds(), ...(html === undefined ? {} : { html }) });
   }

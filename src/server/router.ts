@@ -52,9 +52,19 @@ export class Router {
       }
       const parts: Record<string, string> = {};
       for (const [name, raw] of Object.entries(match.groups ?? {})) parts[name] = decoded(raw ?? '');
-      return route.handler({ request, params: parts, query: url.searchParams, bytes: (limit) => readBody(request, limit), json: (limit) => readJson(request, limit) });
+      return route.handler({
+        request,
+        params: parts,
+        query: url.searchParams,
+        bytes: (limit) => readBody(request, limit),
+        json: (limit) => readJson(request, limit),
+      });
     }
-    if (allowed.length > 0) throw new HttpError(405, `${request.method ?? ''}: this address takes ${[...new Set(allowed)].join(', ')}`);
+    if (allowed.length > 0)
+      throw new HttpError(
+        405,
+        `${request.method ?? ''}: this address takes ${[...new Set(allowed)].join(', ')}`,
+      );
     throw new HttpError(404, `no such address: ${url.pathname.slice(0, 120)}`);
   }
 }
@@ -68,7 +78,11 @@ function decoded(raw: string): string {
 }
 
 async function readBody(request: IncomingMessage, limit: number): Promise<Buffer> {
-  const tooLarge = (): HttpError => new HttpError(413, `body: larger than ${Math.round(limit / 1024 / 1024)} MB, the most this address takes`);
+  const tooLarge = (): HttpError =>
+    new HttpError(
+      413,
+      `body: larger than ${Math.round(limit / 1024 / 1024)} MB, the most this address takes`,
+    );
   if (Number(request.headers['content-length'] ?? 0) > limit) throw tooLarge();
   const chunks: Buffer[] = [];
   let size = 0;
@@ -87,8 +101,12 @@ async function readJson(request: IncomingMessage, limit = smallBody): Promise<Re
   try {
     value = JSON.parse(bytes.toString('utf8'));
   } catch (error) {
-    throw new HttpError(400, `body: not JSON (${error instanceof Error ? error.message.slice(0, 120) : 'unreadable'})`);
+    throw new HttpError(
+      400,
+      `body: not JSON (${error instanceof Error ? error.message.slice(0, 120) : 'unreadable'})`,
+    );
   }
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) throw new HttpError(400, 'body: takes a JSON object');
+  if (typeof value !== 'object' || value === null || Array.isArray(value))
+    throw new HttpError(400, 'body: takes a JSON object');
   return value as Record<string, unknown>;
 }

@@ -17,8 +17,13 @@ export class ContentsRoot {
   split(path: string): string[] {
     const names = path.split('/').filter((name) => name !== '');
     for (const name of names) {
-      if (name === '..' || name === '.' || /[\0\\]/.test(name)) throw new HttpError(403, `path: ${JSON.stringify(path.slice(0, 120))} leaves the notebooks folder`);
-      if (name.startsWith('.')) throw new HttpError(404, `path: hidden files are not shown, got ${JSON.stringify(name.slice(0, 80))}`);
+      if (name === '..' || name === '.' || /[\0\\]/.test(name))
+        throw new HttpError(403, `path: ${JSON.stringify(path.slice(0, 120))} leaves the notebooks folder`);
+      if (name.startsWith('.'))
+        throw new HttpError(
+          404,
+          `path: hidden files are not shown, got ${JSON.stringify(name.slice(0, 80))}`,
+        );
       if (Buffer.byteLength(name) > 200) throw new HttpError(400, 'path: a name takes at most 200 bytes');
     }
     return names;
@@ -44,6 +49,10 @@ export class ContentsRoot {
   }
 
   #inside(real: string, path: string): void {
-    if (real !== this.root && !real.startsWith(this.root + sep)) throw new HttpError(403, `path: ${JSON.stringify(path.slice(0, 120))} leads outside the notebooks folder`);
+    if (real !== this.root && !real.startsWith(this.root + sep))
+      throw new HttpError(
+        403,
+        `path: ${JSON.stringify(path.slice(0, 120))} leads outside the notebooks folder`,
+      );
   }
 }

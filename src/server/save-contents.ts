@@ -22,7 +22,9 @@ export async function sweepLeftovers(folder: string, olderThanMs = 60_000): Prom
   for (const name of await readdir(folder).catch(() => [])) {
     if (!leftover.test(name)) continue;
     const path = join(folder, name);
-    const age = await stat(path).then((s) => Date.now() - s.mtimeMs).catch(() => 0);
+    const age = await stat(path)
+      .then((s) => Date.now() - s.mtimeMs)
+      .catch(() => 0);
     if (age < olderThanMs) continue;
     await rm(path, { force: true });
     swept += 1;
@@ -30,7 +32,8 @@ export async function sweepLeftovers(folder: string, olderThanMs = 60_000): Prom
   return swept;
 }
 
-export const hashOf = (content: Buffer | string): string => createHash('sha256').update(content).digest('hex');
+export const hashOf = (content: Buffer | string): string =>
+  createHash('sha256').update(content).digest('hex');
 
 /** Work on one file queues up behind the last, so that 'compare, then write' cannot be interleaved. */
 export class WriteQueue {

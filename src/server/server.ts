@@ -8,7 +8,14 @@ import { binaryProtocol, connectWebSocket } from './kernel-websocket.js';
 import { Checkpoints } from './checkpoints.js';
 import { NotebookIndex } from './notebook-index.js';
 import { Contents } from './contents.js';
-import { authenticate, checkHostAndOrigin, cookieName, pageHeaders, plainHeaders, type AuthConfig } from './auth.js';
+import {
+  authenticate,
+  checkHostAndOrigin,
+  cookieName,
+  pageHeaders,
+  plainHeaders,
+  type AuthConfig,
+} from './auth.js';
 import { Kernels, type SpawnKernel } from './kernels.js';
 import { appRoutes, type PageFiles } from './app-routes.js';
 import { ContentsRoot } from './safe-path.js';
@@ -28,7 +35,12 @@ export interface ServerOptions {
   /** Folder of the built page. */
   readonly page: string;
   /** How finished pages are made; without it there are none. */
-  readonly pages?: { readonly maker: string; readonly makerArguments: readonly string[]; readonly cache: string; readonly program: string };
+  readonly pages?: {
+    readonly maker: string;
+    readonly makerArguments: readonly string[];
+    readonly cache: string;
+    readonly program: string;
+  };
   readonly token?: string;
   readonly say?: (line: string) => void;
 }
@@ -54,14 +66,25 @@ export async function startServer(options: ServerOptions): Promise<NotebookServe
   const contents = new Contents(place, new WriteQueue());
   const kernels = new Kernels(options.spawnKernel);
   const sessions = new Sessions(kernels, place);
-  const collection = options.pages === undefined ? undefined : new NotebookIndex({ contents, say, ...options.pages });
+  const collection =
+    options.pages === undefined ? undefined : new NotebookIndex({ contents, say, ...options.pages });
   const token = options.token ?? randomBytes(24).toString('hex');
   const door: { port: number; token: string } = { port: options.port, token };
-  const api = jupyterRoutes({ contents, checkpoints: new Checkpoints(contents), kernels, sessions, version: options.version });
+  const api = jupyterRoutes({
+    contents,
+    checkpoints: new Checkpoints(contents),
+    kernels,
+    sessions,
+    version: options.version,
+  });
   const own: PageFiles = appRoutes({ contents, collection, folder: options.page, version: options.version });
 
   const server = createServer((request, response) => void answer(request, response));
-  const sockets = new WebSocketServer({ noServer: true, maxPayload: mostMessage, handleProtocols: (offered) => (offered.has(binaryProtocol) ? binaryProtocol : false) });
+  const sockets = new WebSocketServer({
+    noServer: true,
+    maxPayload: mostMessage,
+    handleProtocols: (offered) => (offered.has(binaryProtocol) ? binaryProtocol : false),
+  });
   server.on('upgrade', upgrade);
   server.headersTimeout = 20_000;
 
@@ -71,15 +94,33 @@ export async function startServer(options: ServerOptions): Promise<NotebookServe
       // The page's own code holds nothing of the person's: it needs no token, so that it can be cached.
       const open = path.startsWith('/page/');
       const shown = open ? checkHostAndOrigin(request, door) : authenticate(request, door);
-      const headers: Record<string, string> = shown === 'token' && request.method === 'GET' ? { 'Set-Cookie': `${cookieName(door)}=${token}; HttpOnly; SameSite=Strict; Path=/` } : {};
+      const headers: Record<string, string> =
+        shown === 'token' && request.method === 'GET'
+          ? { 'Set-Cookie': `${cookieName(door)}=${token}; HttpOnly; SameSite=Strict; Path=/` }
+          : {};
       const given = await (path.startsWith('/api') ? api : own.routes).handle(request);
       send(response, request, door, { ...given, headers: { ...headers, ...given.headers } });
     } catch (error) {
-      const refusal = error instanceof HttpError ? error : new HttpError(500, 'the server stumbled; its own message stands in the terminal');
-      if (!(error instanceof HttpError)) say(`${request.method ?? ''} ${(request.url ?? '').split('?')[0]}: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`);
+      const refusal =
+        error instanceof HttpError
+          ? error
+          : new HttpError(500, 'the server stumbled; its own message stands in the terminal');
+      if (!(error instanceof HttpError))
+        say(
+          `${request.method ?? ''} ${(request.url ?? '').split('?')[0]}: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`,
+        );
       const wantsPage = request.method === 'GET' && /text\/html/.test(request.headers.accept ?? '');
-      const body = wantsPage ? noticeHtml(refusal.status === 403 ? 'This address needs its key' : 'Not to be had', refusal.message) : { message: refusal.message, reason: null, ...refusal.detail };
-      send(response, request, door, { status: refusal.status, body, headers: { ...(wantsPage ? { 'Content-Type': 'text/html; charset=utf-8' } : {}), ...(refusal.status === 413 ? { Connection: 'close' } : {}) } });
+      const body = wantsPage
+        ? noticeHtml(refusal.status === 403 ? 'This address needs its key' : 'Not to be had', refusal.message)
+        : { message: refusal.message, reason: null, ...refusal.detail };
+      send(response, request, door, {
+        status: refusal.status,
+        body,
+        headers: {
+          ...(wantsPage ? { 'Content-Type': 'text/html; charset=utf-8' } : {}),
+          ...(refusal.status === 413 ? { Connection: 'close' } : {}),
+        },
+      });
     }
   }
 
@@ -98,7 +139,9 @@ export async function startServer(options: ServerOptions): Promise<NotebookServe
       });
     } catch (error) {
       const status = error instanceof HttpError ? error.status : 500;
-      socket.end(`HTTP/1.1 ${status} ${status === 403 ? 'Forbidden' : 'Not Found'}\r\nConnection: close\r\nContent-Length: 0\r\n\r\n`);
+      socket.end(
+        `HTTP/1.1 ${status} ${status === 403 ? 'Forbidden' : 'Not Found'}\r\nConnection: close\r\nContent-Length: 0\r\n\r\n`,
+      );
     }
   }
 
@@ -135,7 +178,12 @@ function send(response: ServerResponse, request: IncomingMessage, door: AuthConf
   if (response.headersSent || response.destroyed) return;
   const { body = null, status = 200, headers = {} } = answer;
   const json = body !== null && typeof body === 'object' && !Buffer.isBuffer(body);
-  const bytes = body === null ? Buffer.alloc(0) : Buffer.isBuffer(body) ? body : Buffer.from(json ? JSON.stringify(body) : (body as string));
+  const bytes =
+    body === null
+      ? Buffer.alloc(0)
+      : Buffer.isBuffer(body)
+        ? body
+        : Buffer.from(json ? JSON.stringify(body) : (body as string));
   response.writeHead(status, {
     ...pageHeaders(door),
     ...plainHeaders,

@@ -32,7 +32,9 @@ export class Sessions {
   ) {}
 
   list(): SessionModel[] {
-    return [...this.#sessions.values()].filter((session) => this.kernels.list().includes(session.kernel)).map(model);
+    return [...this.#sessions.values()]
+      .filter((session) => this.kernels.list().includes(session.kernel))
+      .map(model);
   }
 
   get(id: string): SessionModel {
@@ -43,10 +45,21 @@ export class Sessions {
   async open(wish: Record<string, unknown>): Promise<SessionModel> {
     const path = text(wish['path'], 'path');
     const wanted = asRecord(wish['kernel']);
-    const known = [...this.#sessions.values()].find((session) => session.path === path && this.kernels.list().includes(session.kernel));
+    const known = [...this.#sessions.values()].find(
+      (session) => session.path === path && this.kernels.list().includes(session.kernel),
+    );
     if (known !== undefined) return model(known);
-    const kernel = typeof wanted['id'] === 'string' ? this.kernels.get(wanted['id']) : this.kernels.start(await this.folderOf(path), wanted['name']);
-    const session: Session = { id: randomUUID(), path, name: typeof wish['name'] === 'string' ? wish['name'] : path, type: typeof wish['type'] === 'string' ? wish['type'] : 'notebook', kernel };
+    const kernel =
+      typeof wanted['id'] === 'string'
+        ? this.kernels.get(wanted['id'])
+        : this.kernels.start(await this.folderOf(path), wanted['name']);
+    const session: Session = {
+      id: randomUUID(),
+      path,
+      name: typeof wish['name'] === 'string' ? wish['name'] : path,
+      type: typeof wish['type'] === 'string' ? wish['type'] : 'notebook',
+      kernel,
+    };
     this.#sessions.set(session.id, session);
     return model(session);
   }
@@ -57,7 +70,8 @@ export class Sessions {
     if (typeof wish['name'] === 'string') session.name = wish['name'];
     if (typeof wish['type'] === 'string') session.type = wish['type'];
     const wanted = asRecord(wish['kernel']);
-    if (typeof wanted['id'] === 'string' && wanted['id'] !== session.kernel.id) session.kernel = this.kernels.get(wanted['id']);
+    if (typeof wanted['id'] === 'string' && wanted['id'] !== session.kernel.id)
+      session.kernel = this.kernels.get(wanted['id']);
     else if (typeof wanted['name'] === 'string') {
       const old = session.kernel;
       session.kernel = this.kernels.start(await this.folderOf(session.path), wanted['name']);
@@ -84,25 +98,35 @@ export class Sessions {
       if (error instanceof HttpError && error.status === 404) return this.place.root;
       throw error;
     });
-    const isFolder = await stat(real).then((s) => s.isDirectory(), () => false);
+    const isFolder = await stat(real).then(
+      (s) => s.isDirectory(),
+      () => false,
+    );
     return isFolder ? real : dirname(real);
   }
 
   #find(id: string): Session {
     const session = this.#sessions.get(id);
-    if (session === undefined) throw new HttpError(404, `session: none with id ${JSON.stringify(id.slice(0, 60))}`);
+    if (session === undefined)
+      throw new HttpError(404, `session: none with id ${JSON.stringify(id.slice(0, 60))}`);
     return session;
   }
 }
 
 const model = (session: Session): SessionModel => ({
-  id: session.id, path: session.path, name: session.name, type: session.type, kernel: session.kernel.model,
+  id: session.id,
+  path: session.path,
+  name: session.name,
+  type: session.type,
+  kernel: session.kernel.model,
   ...(session.type === 'notebook' ? { notebook: { path: session.path, name: session.name } } : {}),
 });
 
-const asRecord = (value: unknown): Record<string, unknown> => (typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {});
+const asRecord = (value: unknown): Record<string, unknown> =>
+  typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
 
 function text(value: unknown, field: string): string {
-  if (typeof value !== 'string' || value === '') throw new HttpError(400, `${field}: takes text, got ${JSON.stringify(value) ?? 'nothing'}`);
+  if (typeof value !== 'string' || value === '')
+    throw new HttpError(400, `${field}: takes text, got ${JSON.stringify(value) ?? 'nothing'}`);
   return value;
 }

@@ -101,7 +101,7 @@ export function inches(n: number, fraction?: number): string {
   }
   let parts = Math.round(n * d);
   if (parts === 0) return `${number(n, 2)} in`;
-  let whole = Math.floor(parts / d);
+  const whole = Math.floor(parts / d);
   parts -= whole * d;
   let den = d;
   while (parts > 0 && parts % 2 === 0) {

@@ -27,7 +27,7 @@ export class InputError extends Error {
 }
 
 // Control characters and line ends would break the one-line promise.
-// eslint-disable-next-line no-control-regex
+
 const oneLine = (text: string): string => text.replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]+/g, ' ');
 
 /** Shows any value in one short line, for error messages: never throws, never longer than 60 characters. */

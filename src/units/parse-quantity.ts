@@ -59,7 +59,9 @@ export function parseQuantity<K extends Kind>(text: string, kind: K): Quantity<K
   const first = reader.number();
   if (first === undefined) throw new InputError(`got ${inspectValue(text)}, ${takes}`);
   if (reader.peek(','))
-    throw new InputError(`got ${inspectValue(text)}, ${takes}; write a point for decimals and no thousands mark`);
+    throw new InputError(
+      `got ${inspectValue(text)}, ${takes}; write a point for decimals and no thousands mark`,
+    );
   reader.match(/ +/y);
 
   if (currency || kind === 'money' || kind.startsWith('price')) {
@@ -108,10 +110,14 @@ export function toQuantity<K extends Kind>(value: unknown, kind: K): Quantity<K>
     return new Quantity(kind, value);
   }
   if (typeof value === 'number') {
-    throw new InputError(`got ${value} with no unit, takes ${facts.called} such as ${inspectValue(facts.example)}`);
+    throw new InputError(
+      `got ${value} with no unit, takes ${facts.called} such as ${inspectValue(facts.example)}`,
+    );
   }
   if (isJsonQuantity(value)) return parseQuantity(`${value.value} ${value.unit}`, kind);
-  throw new InputError(`got ${inspectValue(value)}, takes ${facts.called} such as ${inspectValue(facts.example)}`);
+  throw new InputError(
+    `got ${inspectValue(value)}, takes ${facts.called} such as ${inspectValue(facts.example)}`,
+  );
 }
 
 /** `{ value, unit }`, as results print themselves in JSON, reads back. */

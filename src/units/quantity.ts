@@ -16,7 +16,9 @@ export class Quantity<K extends Kind = Kind> {
 
   constructor(kind: K, value: number, currency?: string) {
     if (!Object.hasOwn(kinds, kind))
-      throw new InputError(`no kind of quantity ${inspectValue(kind)}; there are ${Object.keys(kinds).join(', ')}`);
+      throw new InputError(
+        `no kind of quantity ${inspectValue(kind)}; there are ${Object.keys(kinds).join(', ')}`,
+      );
     // Far beyond any use, and far enough from the end of the numbers that every unit of the kind can still show it.
     if (typeof value !== 'number' || !(Math.abs(value) <= 1e200)) {
       throw new InputError(

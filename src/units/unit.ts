@@ -108,7 +108,12 @@ const byKind: Readonly<Record<Kind, Readonly<Record<string, number>>>> = {
   mass,
   density: perVolume,
   concentration: perVolume,
-  applicationRate: { 'g/m2': 1e-3, 'kg/m2': 1, 'lb/1000ft2': pound / (1000 * foot ** 2), 'lb/ft2': pound / foot ** 2 },
+  applicationRate: {
+    'g/m2': 1e-3,
+    'kg/m2': 1,
+    'lb/1000ft2': pound / (1000 * foot ** 2),
+    'lb/ft2': pound / foot ** 2,
+  },
   coverage: {
     'm2/L': 1000,
     'm2/m3': 1,
@@ -347,7 +352,8 @@ function lookUp(kind: Kind, written: string): Unit {
     if (scale !== undefined) return { name, scale, offset: 0 };
   }
   const other = (Object.keys(byKind) as Kind[]).find((k) => Object.hasOwn(byKind[k], name));
-  if (other) throw new InputError(`got the unit ${inspectValue(written)} of ${kinds[other].called}, ${takes}`);
+  if (other)
+    throw new InputError(`got the unit ${inspectValue(written)} of ${kinds[other].called}, ${takes}`);
   const near = nearest(name, [
     ...Object.keys(table),
     ...Object.keys(aliases).filter((a) => Object.hasOwn(table, aliases[a] as string)),

@@ -64,17 +64,24 @@ function assignment(items, capacity, bins) {
     model.run();
     const solved = model.getModelStatus() === highs.constants.modelStatus.optimal;
     const value = model.getObjectiveValue();
-    return { bins: Number.isFinite(value) && value > 0 && value <= bins ? Math.round(value) : undefined, solved };
+    return {
+      bins: Number.isFinite(value) && value > 0 && value <= bins ? Math.round(value) : undefined,
+      solved,
+    };
   } finally {
     model.dispose();
   }
 }
 
-const files = readdirSync(folder).filter((f) => f.endsWith('.json')).sort();
+const files = readdirSync(folder)
+  .filter((f) => f.endsWith('.json'))
+  .sort();
 const times = [];
 const plainTimes = [];
 let wrong = 0;
-console.log(`Cutting plans on ${files.length} public instances (plain model stopped after ${plainSeconds} s)`);
+console.log(
+  `Cutting plans on ${files.length} public instances (plain model stopped after ${plainSeconds} s)`,
+);
 console.log('  instance    items  best  first-fit  best-fit  plain model        this plan  proved');
 for (const file of files) {
   const { items, capacity, optimum } = JSON.parse(readFileSync(join(folder, file), 'utf8'));
@@ -83,7 +90,12 @@ for (const file of files) {
   const parts = [...count].map(([l, n]) => ({ length: `${l} mm`, count: n }));
   const ffd = fit(items, capacity, false);
   let start = performance.now();
-  const plan = await cuttingPlan({ parts, stock: [{ length: `${capacity} mm` }], kerf: '0 mm', timeLimit: '60 s' });
+  const plan = await cuttingPlan({
+    parts,
+    stock: [{ length: `${capacity} mm` }],
+    kerf: '0 mm',
+    timeLimit: '60 s',
+  });
   const took = performance.now() - start;
   times.push(took);
   start = performance.now();
@@ -92,7 +104,11 @@ for (const file of files) {
   plainTimes.push(plain.solved ? plainTook : Infinity);
   if (plan.boardsUsed !== optimum || !plan.optimal) wrong++;
   const say = (v, w) => String(v).padStart(w);
-  console.log(`  ${basename(file, '.json').padEnd(10)}${say(items.length, 7)}${say(optimum ?? '?', 6)}${say(ffd, 11)}${say(fit(items, capacity, true), 10)}${say(`${plain.bins ?? 'none'}${plain.solved ? '' : ' (open)'} ${plainTook.toFixed(0)} ms`, 20)}${say(`${plan.boardsUsed} ${took.toFixed(0)} ms`, 14)}${say(plan.optimal ? 'yes' : 'no', 8)}`);
+  console.log(
+    `  ${basename(file, '.json').padEnd(10)}${say(items.length, 7)}${say(optimum ?? '?', 6)}${say(ffd, 11)}${say(fit(items, capacity, true), 10)}${say(`${plain.bins ?? 'none'}${plain.solved ? '' : ' (open)'} ${plainTook.toFixed(0)} ms`, 20)}${say(`${plan.boardsUsed} ${took.toFixed(0)} ms`, 14)}${say(plan.optimal ? 'yes' : 'no', 8)}`,
+  );
 }
-console.log(`  this plan: ${files.length - wrong} of ${files.length} at the known best and proved, median ${median(times).toFixed(0)} ms; plain model solved ${plainTimes.filter(Number.isFinite).length} of ${files.length}`);
+console.log(
+  `  this plan: ${files.length - wrong} of ${files.length} at the known best and proved, median ${median(times).toFixed(0)} ms; plain model solved ${plainTimes.filter(Number.isFinite).length} of ${files.length}`,
+);
 if (wrong > 0) process.exitCode = 1;

@@ -66,7 +66,10 @@ export default {
       'the axes have labels',
     );
     assert.match(await output(page, 2).innerText(), /Answer[\s\S]*9\.2/);
-    await until('the workings are typeset', async () => (await output(page, 2).locator('.katex').count()) > 0);
+    await until(
+      'the workings are typeset',
+      async () => (await output(page, 2).locator('.katex').count()) > 0,
+    );
     assert.match(await output(page, 1).innerText(), /901/);
     await until('the print', async () => /done/.test((await output(page, 3).allInnerTexts()).join('')));
     await me.shot('ran');
@@ -118,7 +121,9 @@ export default {
     await cell(page, 1).locator('.cm-content').click();
     await page.keyboard.press('Shift+Enter');
     // The first cell must be through, or the stop would hit it instead of the loop.
-    await until('the first cell is through', async () => /\[1\]/.test(await cell(page, 1).locator('.jp-InputPrompt').innerText()));
+    await until('the first cell is through', async () =>
+      /\[1\]/.test(await cell(page, 1).locator('.jp-InputPrompt').innerText()),
+    );
     await page.keyboard.press('Shift+Enter');
     await page.waitForSelector('.kernel.working');
     await new Promise((resolve) => setTimeout(resolve, 300));

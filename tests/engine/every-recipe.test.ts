@@ -16,7 +16,7 @@ describe.each(catalogue.map((r) => [r.name, r] as const))('%s', (_name, recipe) 
     TraceRecorder.prototype.evaluate = function (this: TraceRecorder, f: never, args: never, label?: string) {
       seen.push({ f, args });
       return apply.call(this, f, args, label) as number;
-    } as typeof apply;
+    };
     try {
       return await recipe(recipe.example);
     } finally {

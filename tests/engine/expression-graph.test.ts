@@ -49,8 +49,16 @@ describe('an arithmetic', () => {
 
   it.each([
     ['both vary', (row: ExpressionGraph): [Operand, Operand] => [row.input('x'), row.input('y')], byHand],
-    ['the first is fixed', (row: ExpressionGraph): [Operand, Operand] => [3, row.input('y')], byHand.slice(0, 1)],
-    ['the second is fixed', (row: ExpressionGraph): [Operand, Operand] => [row.input('x'), -2], byHand.slice(0, 1)],
+    [
+      'the first is fixed',
+      (row: ExpressionGraph): [Operand, Operand] => [3, row.input('y')],
+      byHand.slice(0, 1),
+    ],
+    [
+      'the second is fixed',
+      (row: ExpressionGraph): [Operand, Operand] => [row.input('x'), -2],
+      byHand.slice(0, 1),
+    ],
   ])('of a row runs over columns where %s', (_, terms, rows) => {
     const row = new ExpressionGraph();
     const outs = Object.fromEntries(names.map((n) => [n, new Float64Array(rows.length)]));

@@ -58,8 +58,12 @@ describe('formula', () => {
   it('refuses letters that are not described or not used', () => {
     expect(
       () =>
-        formula({ symbol: 'x', result: variable('ratio', 'x'), expression: 'a b', variables: { a: variable('ratio', 'a') } })
-          .plain,
+        formula({
+          symbol: 'x',
+          result: variable('ratio', 'x'),
+          expression: 'a b',
+          variables: { a: variable('ratio', 'a') },
+        }).plain,
     ).toThrow(/b is not described/);
     expect(
       () =>

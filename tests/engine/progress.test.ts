@@ -1,6 +1,12 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { progressOnTerminal } from '../../src/cli/terminal-progress.js';
-import { lineReporter, withProgress, withProgressSync, setProgressReporter, type ProgressReporter } from '../../src/engine/progress.js';
+import {
+  lineReporter,
+  withProgress,
+  withProgressSync,
+  setProgressReporter,
+  type ProgressReporter,
+} from '../../src/engine/progress.js';
 import type { Progress } from '../../src/engine/trace.js';
 
 beforeEach(() => void vi.useFakeTimers({ toFake: ['performance'] }));

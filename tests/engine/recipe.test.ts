@@ -157,7 +157,7 @@ describe('a recipe on numbers', () => {
 
 describe('a fault of whoever wrote a recipe', () => {
   it('is said when a formula uses a letter that has no value yet', () => {
-    const wrong = recipe({ ...common, ...board, name: 'wrong', title: 'x', steps: [weight, area] } as never);
+    const wrong = recipe({ ...common, ...board, name: 'wrong', title: 'x', steps: [weight, area] });
     expect(() => wrong.evaluate(numbers as never)).toThrow('wrong: the letter A has no value yet');
   });
 
@@ -183,8 +183,8 @@ describe('a fault of whoever wrote a recipe', () => {
       },
     };
     const shape = { ...common, title: 'x', outputs: { n: out.count({ label: 'n' }) }, example: {} } as const;
-    const reading = recipe({ ...shape, name: 'r', inputs: { w: broken }, solve: () => ({ n: 1 }) } as never);
-    expect(() => reading({ w: '1 m' } as never)).toThrow(TypeError);
+    const reading = recipe({ ...shape, name: 'r', inputs: { w: broken }, solve: () => ({ n: 1 }) });
+    expect(() => reading({ w: '1 m' })).toThrow(TypeError);
     const reckoning = recipe({
       ...shape,
       name: 'r',

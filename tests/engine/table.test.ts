@@ -66,7 +66,7 @@ describe('a table', () => {
   });
 
   it('refuses what is no table and a row that is no object', () => {
-    expect(refusalOf(() => boards.read(5 as never))).toMatch(/^got 5, takes a table/);
+    expect(refusalOf(() => boards.read(5))).toMatch(/^got 5, takes a table/);
     expect(refusalOf(() => boards.read([{ length: '1 m' }, 7 as never]))).toBe(
       '[2]: got 7, takes a row as an object',
     );

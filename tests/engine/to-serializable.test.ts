@@ -21,12 +21,14 @@ it.each([
 });
 
 it('keeps lists, parts, plain values and frames; a timber by its id', () => {
-  expect(toSerializable({ parts: [{ length: toQuantity('1 m', 'length'), n: 2 }], note: 'x', flag: true })).toEqual(
-    { parts: [{ length: '1000 mm', n: 2 }], note: 'x', flag: true },
+  expect(
+    toSerializable({ parts: [{ length: toQuantity('1 m', 'length'), n: 2 }], note: 'x', flag: true }),
+  ).toEqual({ parts: [{ length: '1000 mm', n: 2 }], note: 'x', flag: true });
+  expect(toSerializable({ columns: ['a'], values: [[1], [toQuantity('5 mm', 'length')]], other: 1 })).toEqual(
+    {
+      columns: ['a'],
+      values: [[1], ['5 mm']],
+    },
   );
-  expect(toSerializable({ columns: ['a'], values: [[1], [toQuantity('5 mm', 'length')]], other: 1 })).toEqual({
-    columns: ['a'],
-    values: [[1], ['5 mm']],
-  });
   expect(toSerializable(findSpecies('white oak'))).toBe(findSpecies('white oak').id);
 });

@@ -65,7 +65,7 @@ describe('every recipe without code made at run time', () => {
     z.config({ jitless: false });
   });
   it('answers its example as with it, and refuses the same', { timeout: 60_000 }, async () => {
-    const made = (await import('../../src/recipes/catalogue.js')).catalogue as readonly AnyRecipe[];
+    const made = (await import('../../src/recipes/catalogue.js')).catalogue;
     let formulas = 0;
     for (const recipe of made) {
       if (recipe.isAsync) continue;

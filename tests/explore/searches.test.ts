@@ -110,7 +110,7 @@ describe('how an input spreads', () => {
     ['one measurement', empirical(['1 m']), /h: got 1 measurements, takes at least 2/],
     ['a deviation of another kind', normal('1 m', '1 kg'), /h: got the unit "kg"/],
   ])('refuses %s', async (_, h, message) => {
-    await expect(uncertain(arch, { x: 0.5, h } as never, options)).rejects.toThrow(message);
+    await expect(uncertain(arch, { x: 0.5, h }, options)).rejects.toThrow(message);
   });
 
   it('refuses a seed that is no whole number and an input there is not', async () => {
@@ -230,7 +230,10 @@ describe('compare', () => {
     const told: unknown[] = [];
     const off = setProgressReporter({
       signal: control.signal,
-      start: (what) => ({ report: (p) => told.push([what, p.message, p.done]), end: (done) => told.push(done) }),
+      start: (what) => ({
+        report: (p) => told.push([what, p.message, p.done]),
+        end: (done) => told.push(done),
+      }),
     });
     seen.signals.length = 0;
     try {
@@ -292,6 +295,8 @@ describe('compare', () => {
     [{ least: 'totl' }, /least: got "totl", takes one of total, rebate, ratio; did you mean "total"/],
     [{ most: 'qqqqqqq' }, /most: got "qqqqqqq", takes one of total, rebate, ratio$/],
   ])('refuses %j', async (rule, message) => {
-    await expect(compare(price, { a: { pieces: 1 }, b: { pieces: 2 } }, rule as never)).rejects.toThrow(message);
+    await expect(compare(price, { a: { pieces: 1 }, b: { pieces: 2 } }, rule as never)).rejects.toThrow(
+      message,
+    );
   });
 });

@@ -76,7 +76,7 @@ describe('stripLayout refuses', () => {
       ],
       'length (mm),tone,count\n600,light,2\n400,dark,2\n',
     ]) {
-      const a = await stripLayout({ ...good, lengths: lengths as never });
+      const a = await stripLayout({ ...good, lengths: lengths });
       expect(a.waste.value).toBe(0);
       expect(a.rows).toHaveLength(2);
     }

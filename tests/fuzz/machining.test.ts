@@ -26,11 +26,7 @@ describe('machining refuses', () => {
     ],
     ['a length of nothing', () => planingTime({ ...time, totalLength: '0 m' }), 'totalLength'],
     ['handling below nothing', () => planingTime({ ...time, handling: '-1 s' }), 'handling'],
-    [
-      'no volume and half an area',
-      () => chipVolume({ area: '1 m2', density: '500 kg/m3' }),
-      'volumeRemoved',
-    ],
+    ['no volume and half an area', () => chipVolume({ area: '1 m2', density: '500 kg/m3' }), 'volumeRemoved'],
     ['a volume and an area', () => chipVolume({ ...dust, area: '1 m2', depth: '1 mm' }), 'volumeRemoved'],
     ['timber as heavy as stone', () => chipVolume({ ...dust, density: '2600 kg/m3' }), 'density'],
     ['waste nobody knows', () => chipVolume({ ...dust, waste: 'chips' as never }), 'waste'],

@@ -35,7 +35,6 @@ it(
         seen.refused++;
         const message = (error as Error).message;
         if (!(error instanceof InputError)) fault(String(error));
-        // eslint-disable-next-line no-control-regex
         else if (/[\u0000-\u001f\u2028]|NaN|undefined/.test(unquoted(message)) || message.length > 400)
           fault(`refused with ${JSON.stringify(message)}`);
       }

@@ -65,7 +65,7 @@ async function faultOf(
   const stop = new AbortController();
   const timer = recipe.isAsync ? setTimeout(() => stop.abort(), 200) : undefined;
   try {
-    result = await recipe(given as never, recipe.isAsync ? { signal: stop.signal } : undefined);
+    result = await recipe(given, recipe.isAsync ? { signal: stop.signal } : undefined);
   } catch (error) {
     seen.refused++;
     if (!(error instanceof InputError))

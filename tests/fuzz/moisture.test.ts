@@ -185,7 +185,7 @@ describe('strips', () => {
       strips: 'timber,width (mm),cut\nwhite oak,80,flat-sawn\nteak,60,\n',
       from: '8 %',
       to: '12 %',
-    } as never);
+    });
     expect(r.change.in('mm')).toBeCloseTo(80 * 0.00365 * 4 + 60 * 0.00186 * 4, 9);
   });
 });

@@ -82,7 +82,7 @@ function corrupt(random: () => number, source: unknown): Buffer {
       }
       const keys = Object.keys(node);
       const key = keys.length === 0 ? 'x' : pick(keys);
-      const target = node as Record<string, unknown>;
+      const target = node;
       if (random() < 0.25) delete target[key];
       else if (random() < 0.2)
         target[pick(['__proto__x', 'toString', '', 'id', 'cells', 'hasOwnProperty'])] = pick(junk);

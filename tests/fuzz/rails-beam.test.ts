@@ -63,7 +63,7 @@ describe('beam refuses', () => {
   it.each(bad)('%s', (_, part, message) => {
     let error: unknown;
     try {
-      beam({ ...good, ...part } as never);
+      beam({ ...good, ...part });
     } catch (e) {
       error = e;
     }

@@ -349,8 +349,8 @@ describe('which values a field is meant for', () => {
 
 describe('a beam whose own weight is asked for', () => {
   it('is refused without a density', () => {
-    expect(() =>
-      beam({ ...beam.example, grade: undefined, modulus: '9 GPa', ownWeight: true } as never),
-    ).toThrow(/ownWeight: got yes, takes it only with a density/);
+    expect(() => beam({ ...beam.example, grade: undefined, modulus: '9 GPa', ownWeight: true })).toThrow(
+      /ownWeight: got yes, takes it only with a density/,
+    );
   });
 });

@@ -59,7 +59,7 @@ describe('bad sizes are refused by name', () => {
   it.each(['length', 'width', 'thickness'])('board measure, %s', (field) => {
     for (const value of junk) {
       const r = refused(() =>
-        boardMeasure({ length: '2 m', width: '100 mm', thickness: '25 mm', [field]: value } as never),
+        boardMeasure({ length: '2 m', width: '100 mm', thickness: '25 mm', [field]: value }),
       );
       expect(r.issues.map((t) => t.field.split(/[.[]/)[0])).toContain(field);
     }
@@ -81,7 +81,7 @@ describe('bad sizes are refused by name', () => {
         if (value === undefined && !['thickness', 'width', 'length'].includes(field)) continue;
         if (value === 0 && ['rips', 'crosscuts'].includes(field)) continue;
         const r = refused(() =>
-          flatteningLoss({ thickness: '40 mm', width: '200 mm', length: '2 m', [field]: value } as never),
+          flatteningLoss({ thickness: '40 mm', width: '200 mm', length: '2 m', [field]: value }),
         );
         expect(r.issues.map((t) => t.field)).toContain(field);
       }
@@ -139,11 +139,7 @@ describe('a bad survey', () => {
         ],
       }),
     );
-    expect(r.issues.map((t) => t.field)).toEqual([
-      'boards[1].endLoss',
-      'boards[2].cup',
-      'boards[3].faults',
-    ]);
+    expect(r.issues.map((t) => t.field)).toEqual(['boards[1].endLoss', 'boards[2].cup', 'boards[3].faults']);
   });
 
   it('tells both what a cell and what a row has wrong, with its line', () => {
@@ -230,10 +226,7 @@ describe('the smaller recipes refuse by name', () => {
       () => partsCost({ parts: [{ name: 'a', length: '1 m', material: 'oak' }], prices: { ash: '9/m' } }),
       'prices.oak',
     ],
-    [
-      () => partsCost({ parts: [{ name: 'a', length: '1 m' }], price: '9/m', waste: 'some' as never }),
-      'waste',
-    ],
+    [() => partsCost({ parts: [{ name: 'a', length: '1 m' }], price: '9/m', waste: 'some' }), 'waste'],
     [
       () =>
         partsCost({

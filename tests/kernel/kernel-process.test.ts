@@ -12,9 +12,19 @@ import { distPath } from '../../src/kernel/dist-path.js';
 let kernel: KernelProcess;
 const heard: JupyterMessage[] = [];
 
-function request(channel: 'shell' | 'control' | 'stdin', msg_type: string, content: Record<string, unknown>): string {
+function request(
+  channel: 'shell' | 'control' | 'stdin',
+  msg_type: string,
+  content: Record<string, unknown>,
+): string {
   const msg_id = randomUUID();
-  kernel.send({ channel, header: { msg_id, session: 's', username: 'u', date: new Date().toISOString(), msg_type, version: '5.3' }, parent_header: {}, metadata: {}, content });
+  kernel.send({
+    channel,
+    header: { msg_id, session: 's', username: 'u', date: new Date().toISOString(), msg_type, version: '5.3' },
+    parent_header: {},
+    metadata: {},
+    content,
+  });
   return msg_id;
 }
 
@@ -26,8 +36,17 @@ async function until(found: (m: JupyterMessage) => boolean): Promise<JupyterMess
   throw new Error(`not heard among: ${heard.map((m) => m.header['msg_type']).join(' ')}`);
 }
 
-const reply = (id: string): Promise<JupyterMessage> => until((m) => m.parent_header['msg_id'] === id && String(m.header['msg_type']).endsWith('_reply'));
-const execute = (code: string): string => request('shell', 'execute_request', { code, silent: false, store_history: true, allow_stdin: true, stop_on_error: true, user_expressions: {} });
+const reply = (id: string): Promise<JupyterMessage> =>
+  until((m) => m.parent_header['msg_id'] === id && String(m.header['msg_type']).endsWith('_reply'));
+const execute = (code: string): string =>
+  request('shell', 'execute_request', {
+    code,
+    silent: false,
+    store_history: true,
+    allow_stdin: true,
+    stop_on_error: true,
+    user_expressions: {},
+  });
 
 describe('a kernel child', () => {
   beforeAll(async () => {
@@ -37,24 +56,34 @@ describe('a kernel child', () => {
   afterAll(() => kernel.shutdown());
 
   it('answers kernel_info and runs cells', async () => {
-    expect((await reply(request('shell', 'kernel_info_request', {}))).content).toMatchObject({ implementation: 'reckoner', protocol_version: '5.3' });
+    expect((await reply(request('shell', 'kernel_info_request', {}))).content).toMatchObject({
+      implementation: 'reckoner',
+      protocol_version: '5.3',
+    });
     const id = execute('const n: number = 6; n * 7');
     expect((await reply(id)).content).toMatchObject({ status: 'ok', execution_count: 1 });
-    const shown = await until((m) => m.parent_header['msg_id'] === id && m.header['msg_type'] === 'execute_result');
+    const shown = await until(
+      (m) => m.parent_header['msg_id'] === id && m.header['msg_type'] === 'execute_result',
+    );
     expect(shown).toMatchObject({ channel: 'iopub', content: { data: { 'text/plain': '42' } } });
   });
   it('gives cells the environment and the folder', async () => {
     const id = execute('[process.env["BENCH_HEIGHT"], process.cwd()]');
-    const shown = await until((m) => m.parent_header['msg_id'] === id && m.header['msg_type'] === 'execute_result');
+    const shown = await until(
+      (m) => m.parent_header['msg_id'] === id && m.header['msg_type'] === 'execute_result',
+    );
     expect((shown.content['data'] as Record<string, string>)['text/plain']).toContain('850');
   });
   it('stops a loop that hears nothing, keeps its values, and drops what was queued behind it', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'reckoner-loop-'));
     const sign = join(folder, 'turning');
-    const loop = execute(`import { writeFileSync } from 'node:fs';\nlet spun = 0; writeFileSync(${JSON.stringify(sign)}, ''); while (true) spun = 1`);
+    const loop = execute(
+      `import { writeFileSync } from 'node:fs';\nlet spun = 0; writeFileSync(${JSON.stringify(sign)}, ''); while (true) spun = 1`,
+    );
     const queued = execute('spun = 99');
     // The cell is announced before it is compiled, and what a loop prints waits until it gives way: a file is the sign that it turns.
-    for (const end = Date.now() + 15_000; !existsSync(sign) && Date.now() < end; ) await new Promise((r) => setTimeout(r, 5));
+    for (const end = Date.now() + 15_000; !existsSync(sign) && Date.now() < end;)
+      await new Promise((r) => setTimeout(r, 5));
     expect(existsSync(sign)).toBe(true);
     rmSync(folder, { recursive: true, force: true });
     const begin = Date.now();
@@ -63,7 +92,10 @@ describe('a kernel child', () => {
     expect((await reply(loop)).content).toMatchObject({ status: 'error', ename: 'Interrupted' });
     expect((await reply(queued)).content).toMatchObject({ status: 'aborted' });
     const id = execute('spun');
-    expect((await until((m) => m.parent_header['msg_id'] === id && m.header['msg_type'] === 'execute_result')).content).toMatchObject({ data: { 'text/plain': '1' } });
+    expect(
+      (await until((m) => m.parent_header['msg_id'] === id && m.header['msg_type'] === 'execute_result'))
+        .content,
+    ).toMatchObject({ data: { 'text/plain': '1' } });
   });
   it('runs a cell that is sent as soon as an error is seen', async () => {
     for (let round = 0; round < 40; round++) {
@@ -75,7 +107,27 @@ describe('a kernel child', () => {
           resolve(execute(`${round} + 1`));
         });
       });
-      kernel.send({ channel: 'shell', header: { msg_id: failing, session: 's', username: 'u', date: '', msg_type: 'execute_request', version: '5.3' }, parent_header: {}, metadata: {}, content: { code: 'throw new Error("no glue")', silent: false, store_history: true, allow_stdin: false, stop_on_error: true, user_expressions: {} } });
+      kernel.send({
+        channel: 'shell',
+        header: {
+          msg_id: failing,
+          session: 's',
+          username: 'u',
+          date: '',
+          msg_type: 'execute_request',
+          version: '5.3',
+        },
+        parent_header: {},
+        metadata: {},
+        content: {
+          code: 'throw new Error("no glue")',
+          silent: false,
+          store_history: true,
+          allow_stdin: false,
+          stop_on_error: true,
+          user_expressions: {},
+        },
+      });
       expect((await reply(await sent)).content['status'], `round ${round}`).toBe('ok');
     }
   });
@@ -83,17 +135,33 @@ describe('a kernel child', () => {
     const id = execute('prompt("length?") + "!"');
     await until((m) => m.channel === 'stdin' && m.parent_header['msg_id'] === id);
     request('stdin', 'input_reply', { value: '900' });
-    expect((await until((m) => m.parent_header['msg_id'] === id && m.header['msg_type'] === 'execute_result')).content).toMatchObject({ data: { 'text/plain': "'900!'" } });
+    expect(
+      (await until((m) => m.parent_header['msg_id'] === id && m.header['msg_type'] === 'execute_result'))
+        .content,
+    ).toMatchObject({ data: { 'text/plain': "'900!'" } });
   });
   it('carries buffers both ways', async () => {
-    await reply(execute("comms.register('raw', (c) => { c.onMessage = (_, buffers) => c.send({}, {}, buffers.map((b) => new Uint8Array(b).reverse())) })"));
+    await reply(
+      execute(
+        "comms.register('raw', (c) => { c.onMessage = (_, buffers) => c.send({}, {}, buffers.map((b) => new Uint8Array(b).reverse())) })",
+      ),
+    );
     request('shell', 'comm_open', { comm_id: 'r1', target_name: 'raw', data: {} });
-    kernel.send({ channel: 'shell', header: { msg_id: 'b1', session: 's', username: 'u', date: '', msg_type: 'comm_msg', version: '5.3' }, parent_header: {}, metadata: {}, content: { comm_id: 'r1', data: {} }, buffers: [new Uint8Array([1, 2, 3])] });
+    kernel.send({
+      channel: 'shell',
+      header: { msg_id: 'b1', session: 's', username: 'u', date: '', msg_type: 'comm_msg', version: '5.3' },
+      parent_header: {},
+      metadata: {},
+      content: { comm_id: 'r1', data: {} },
+      buffers: [new Uint8Array([1, 2, 3])],
+    });
     const back = await until((m) => m.header['msg_type'] === 'comm_msg');
     expect([...back.buffers![0]!]).toEqual([3, 2, 1]);
   });
   it('refuses a folder that is not there', async () => {
-    await expect(spawnKernel({ cwd: '/no/such/folder' })).rejects.toThrow('there is no folder /no/such/folder');
+    await expect(spawnKernel({ cwd: '/no/such/folder' })).rejects.toThrow(
+      'there is no folder /no/such/folder',
+    );
   });
   it('says how it ended when it dies', async () => {
     const short = await spawnKernel({ cwd: tmpdir() });
@@ -107,7 +175,21 @@ describe('a kernel child', () => {
     // Frozen while they come: what is sent now is certain not to be read.
     process.kill(short.pid, 'SIGSTOP');
     const content = { code: '1'.repeat(1000) };
-    for (let n = 0; n < 50; n++) short.send({ channel: 'shell', header: { msg_id: 'x', session: 's', username: 'u', date: '', msg_type: 'execute_request', version: '5.3' }, parent_header: {}, metadata: {}, content });
+    for (let n = 0; n < 50; n++)
+      short.send({
+        channel: 'shell',
+        header: {
+          msg_id: 'x',
+          session: 's',
+          username: 'u',
+          date: '',
+          msg_type: 'execute_request',
+          version: '5.3',
+        },
+        parent_header: {},
+        metadata: {},
+        content,
+      });
     await new Promise((r) => setTimeout(r, 50));
     process.kill(short.pid, 'SIGKILL');
     expect(await short.exited).toEqual({ code: null, signal: 'SIGKILL' });
@@ -118,7 +200,12 @@ describe('a kernel child', () => {
     const folder = mkdtempSync(join(tmpdir(), 'reckoner-orphan-'));
     const sign = join(folder, 'turning');
     const code = `import { writeFileSync } from 'node:fs';\nwriteFileSync(${JSON.stringify(sign)}, ''); while (true) {}`;
-    const server = spawn(process.execPath, ['--input-type=module', '--eval', `
+    const server = spawn(
+      process.execPath,
+      [
+        '--input-type=module',
+        '--eval',
+        `
       import { existsSync } from 'node:fs';
       import { spawnKernel } from ${JSON.stringify(pathToFileURL(distPath('kernel/kernel-process.js')).href)};
       const kernel = await spawnKernel({ cwd: ${JSON.stringify(folder)} });
@@ -131,7 +218,10 @@ describe('a kernel child', () => {
       await new Promise((r) => setTimeout(r, 0));
       for (const end = Date.now() + 100; Date.now() < end; );
       process.kill(process.pid, 'SIGKILL');
-    `], { stdio: ['ignore', 'pipe', 'pipe'] });
+    `,
+      ],
+      { stdio: ['ignore', 'pipe', 'pipe'] },
+    );
     const said: string[] = [];
     server.stdout.on('data', (bytes: Buffer) => said.push(String(bytes)));
     const complained: string[] = [];
@@ -147,7 +237,20 @@ describe('a kernel child', () => {
   });
   it('shuts down cleanly, also out of a loop', async () => {
     const other = await spawnKernel({ cwd: tmpdir() });
-    other.send({ channel: 'shell', header: { msg_id: 'x', session: 's', username: 'u', date: '', msg_type: 'execute_request', version: '5.3' }, parent_header: {}, metadata: {}, content: { code: 'while (true) {}' } });
+    other.send({
+      channel: 'shell',
+      header: {
+        msg_id: 'x',
+        session: 's',
+        username: 'u',
+        date: '',
+        msg_type: 'execute_request',
+        version: '5.3',
+      },
+      parent_header: {},
+      metadata: {},
+      content: { code: 'while (true) {}' },
+    });
     await new Promise((r) => setTimeout(r, 900));
     await other.shutdown();
     expect((await other.exited).signal === null || (await other.exited).signal === 'SIGKILL').toBe(true);

@@ -1,5 +1,10 @@
 // A session and its outputs, for the tests of this folder.
-import { createSession, type CellOutcome, type CellSession, type NbOutput } from '../../src/kernel/session.js';
+import {
+  createSession,
+  type CellOutcome,
+  type CellSession,
+  type NbOutput,
+} from '../../src/kernel/session.js';
 
 export interface Ran extends CellOutcome {
   outputs: NbOutput[];
@@ -7,7 +12,9 @@ export interface Ran extends CellOutcome {
   result: string | undefined;
 }
 
-export async function openNotebook(cwd: string): Promise<{ session: CellSession; run(code: string): Promise<Ran> }> {
+export async function openNotebook(
+  cwd: string,
+): Promise<{ session: CellSession; run(code: string): Promise<Ran> }> {
   const session = await createSession({ cwd });
   return {
     session,
@@ -16,7 +23,12 @@ export async function openNotebook(cwd: string): Promise<{ session: CellSession;
       const outcome = await session.run(code, (output) => outputs.push(output));
       const text = outputs.map((o) => (o.output_type === 'stream' ? o.text : '')).join('');
       const shown = outputs.find((o) => o.output_type === 'execute_result');
-      return { ...outcome, outputs, text, result: shown?.output_type === 'execute_result' ? String(shown.data['text/plain']) : undefined };
+      return {
+        ...outcome,
+        outputs,
+        text,
+        result: shown?.output_type === 'execute_result' ? String(shown.data['text/plain']) : undefined,
+      };
     },
   };
 }

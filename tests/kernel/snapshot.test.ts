@@ -12,7 +12,8 @@ import { canUseSnapshot, startOptions } from '../../src/kernel/snapshot/snapshot
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
 beforeAll(
-  () => void execFileSync(process.execPath, [join(root, 'dist/kernel/snapshot-main.js')], { stdio: 'inherit' }),
+  () =>
+    void execFileSync(process.execPath, [join(root, 'dist/kernel/snapshot-main.js')], { stdio: 'inherit' }),
   180_000,
 );
 

@@ -3,7 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { allSpecies, findSpecies, speciesNames, speciesWith } from '../../src/materials/species.js';
 import { findClimate } from '../../src/materials/climate.js';
 import { findGrade } from '../../src/materials/grades.js';
-import { structuralMaterial, timberOrGrade, type TimberOrGrade } from '../../src/materials/elastic-properties.js';
+import {
+  structuralMaterial,
+  timberOrGrade,
+  type TimberOrGrade,
+} from '../../src/materials/elastic-properties.js';
 import { percentile } from '../../src/materials/property-range.js';
 
 describe('a timber is found', () => {

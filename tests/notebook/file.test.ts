@@ -2,7 +2,12 @@ import { mkdtemp, readFile, readdir, rm, symlink, writeFile, lstat, chmod, stat 
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { notebookText, parseNotebook, readNotebook, writeNotebook } from '../../src/notebook/format/notebook-file.js';
+import {
+  notebookText,
+  parseNotebook,
+  readNotebook,
+  writeNotebook,
+} from '../../src/notebook/format/notebook-file.js';
 import { NotebookError, type Fault } from '../../src/notebook/format/notebook.js';
 import { schemaFaults } from './nbformat-schema.js';
 import { full, older } from './samples.js';

@@ -126,7 +126,7 @@ describe('a handout', { timeout: 60_000 }, () => {
   it('puts a table given as a file into the page, and says so when the file is gone', async () => {
     const here = process.cwd();
     const nb = await notebookWith(
-      pileYield({ boards: join(folder, 'pile.csv'), plane: '4 mm', kerf: '3 mm' } as never),
+      pileYield({ boards: join(folder, 'pile.csv'), plane: '4 mm', kerf: '3 mm' }),
     );
     const page = await handout(nb, { cwd: here });
     expect(dataOf(page.page).results[0]?.inputs['boards']).toEqual([

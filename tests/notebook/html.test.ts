@@ -131,7 +131,7 @@ describe('as a page', () => {
       ...notebook(
         words('![pile](attachment:pile.png)', {
           attachments: { 'pile.png': { 'image/png': dot } },
-        } as Partial<Cell>),
+        }),
         code('secret()', [shown({ 'text/plain': 'open' })], { jupyter: { source_hidden: true } }),
         code('open()', [shown({ 'text/plain': 'secret' })], { jupyter: { outputs_hidden: true } }),
       ),
@@ -172,7 +172,7 @@ describe('as Markdown', () => {
       notebook(
         words('# A\n\n![p](attachment:pile.png)', {
           attachments: { 'pile.png': { 'image/png': dot } },
-        } as Partial<Cell>),
+        }),
         code('const s = "```";', [
           { output_type: 'stream', name: 'stdout', text: 'one\n' },
           shown({ 'text/plain': 'the chart', 'application/vnd.vegalite.v5+json': chart }),

@@ -36,7 +36,7 @@ describe.each(catalogue.map((r) => [r.name, r] as const))('%s', (_name, recipe) 
     TraceRecorder.prototype.evaluate = function (this: TraceRecorder, f: never, args: never, label?: string) {
       if (used.length < 60) used.push({ f, args });
       return apply.call(this, f, args, label) as number;
-    } as typeof apply;
+    };
     try {
       await recipe(recipe.example);
     } finally {

@@ -151,7 +151,7 @@ describe('movement', () => {
             timber: 'teak',
             from: '8 %',
             to: '12 %',
-            fixedAt: fixedAt as never,
+            fixedAt: fixedAt,
           });
         const whole = at('edge').change.value;
         expect(at('edge').perSide.value).toBeCloseTo(whole, 13);

@@ -100,7 +100,7 @@ describe('thinning shellac, the chart of 27 entries', () => {
         shellacCut({
           cut: r.number('to_cut') as number,
           existing: '1 L',
-          existingCut: r.number('from_cut') as number,
+          existingCut: r.number('from_cut'),
         }).cautions.find((c) => c.level === 'data')?.text,
       ).toContain(r.text('printed_parts'));
   });

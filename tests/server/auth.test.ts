@@ -19,7 +19,17 @@ describe('the token', () => {
     ['a wrong one as cookie', { Cookie: 'reckoner-1=abc' }, 403],
     ['an empty one', { Authorization: 'token ' }, 403],
   ])('%s opens nothing', async (_name, headers, status) => {
-    for (const path of ['/', '/api', '/api/contents', '/api/kernels', '/notebook/a.ipynb', '/files/a.csv', '/reckoner/recipes', '/pages/a.html']) expect((await raw(port, path, headers)).status, path).toBe(status);
+    for (const path of [
+      '/',
+      '/api',
+      '/api/contents',
+      '/api/kernels',
+      '/notebook/a.ipynb',
+      '/files/a.csv',
+      '/reckoner/recipes',
+      '/pages/a.html',
+    ])
+      expect((await raw(port, path, headers)).status, path).toBe(status);
   });
 
   it('opens as header, in the address, and then as a cookie that scripts cannot read and other sites do not send', async () => {
@@ -42,28 +52,70 @@ describe('the token', () => {
 
 describe('where a request comes from', () => {
   it('a foreign Host is refused even with the token (a name that resolves to this machine)', async () => {
-    for (const host of ['evil.example', `evil.example:${port}`, `127.0.0.1:${port}.evil.example`, '127.0.0.1', `127.0.0.1:${port + 1}`]) {
+    for (const host of [
+      'evil.example',
+      `evil.example:${port}`,
+      `127.0.0.1:${port}.evil.example`,
+      '127.0.0.1',
+      `127.0.0.1:${port + 1}`,
+    ]) {
       expect((await raw(port, '/api/contents', { ...key, Host: host })).status, host).toBe(403);
       expect((await raw(port, '/page/home-ABCDEFGH.js', { Host: host })).status, host).toBe(403);
     }
-    for (const host of [`localhost:${port}`, `127.0.0.1:${port}`]) expect((await raw(port, '/api/contents', { ...key, Host: host })).status, host).toBe(200);
+    for (const host of [`localhost:${port}`, `127.0.0.1:${port}`])
+      expect((await raw(port, '/api/contents', { ...key, Host: host })).status, host).toBe(200);
   });
 
   it('a foreign Origin is refused', async () => {
-    for (const origin of ['http://evil.example', 'null', `http://127.0.0.1:${port + 1}`, `https://127.0.0.1:${port}`, `http://127.0.0.1:${port}.evil.example`]) {
-      expect((await raw(port, '/api/contents', { ...key, Origin: origin }, 'POST', '{}')).status, origin).toBe(403);
+    for (const origin of [
+      'http://evil.example',
+      'null',
+      `http://127.0.0.1:${port + 1}`,
+      `https://127.0.0.1:${port}`,
+      `http://127.0.0.1:${port}.evil.example`,
+    ]) {
+      expect(
+        (await raw(port, '/api/contents', { ...key, Origin: origin }, 'POST', '{}')).status,
+        origin,
+      ).toBe(403);
     }
-    expect((await raw(port, '/api/contents', { ...key, Origin: `http://127.0.0.1:${port}` })).status).toBe(200);
+    expect((await raw(port, '/api/contents', { ...key, Origin: `http://127.0.0.1:${port}` })).status).toBe(
+      200,
+    );
   });
 
   it('another local port cannot use the cookie: the browser tells it is another site', async () => {
-    expect((await raw(port, '/api/contents', { ...key, 'Sec-Fetch-Site': 'same-site', 'Sec-Fetch-Mode': 'no-cors' })).status).toBe(403);
-    expect((await raw(port, '/api/contents', { ...key, 'Sec-Fetch-Site': 'cross-site', 'Sec-Fetch-Mode': 'cors' })).status).toBe(403);
-    expect((await raw(port, '/api/contents', { ...key, 'Sec-Fetch-Site': 'same-origin', 'Sec-Fetch-Mode': 'cors' })).status).toBe(200);
+    expect(
+      (
+        await raw(port, '/api/contents', {
+          ...key,
+          'Sec-Fetch-Site': 'same-site',
+          'Sec-Fetch-Mode': 'no-cors',
+        })
+      ).status,
+    ).toBe(403);
+    expect(
+      (await raw(port, '/api/contents', { ...key, 'Sec-Fetch-Site': 'cross-site', 'Sec-Fetch-Mode': 'cors' }))
+        .status,
+    ).toBe(403);
+    expect(
+      (
+        await raw(port, '/api/contents', {
+          ...key,
+          'Sec-Fetch-Site': 'same-origin',
+          'Sec-Fetch-Mode': 'cors',
+        })
+      ).status,
+    ).toBe(200);
   });
 
   it('WebSockets go through the same door', async () => {
-    const session = await bench.ask('POST', '/api/sessions', { path: 'a.ipynb', name: 'a', type: 'notebook', kernel: { name: 'reckoner' } });
+    const session = await bench.ask('POST', '/api/sessions', {
+      path: 'a.ipynb',
+      name: 'a',
+      type: 'notebook',
+      kernel: { name: 'reckoner' },
+    });
     const path = `/api/kernels/${(session.body['kernel'] as { id: string }).id}/channels`;
     const opens = (address: string, headers: Record<string, string> = {}): Promise<boolean> =>
       new Promise((resolve) => {
@@ -77,9 +129,13 @@ describe('where a request comes from', () => {
     const there = `ws://127.0.0.1:${port}${path}`;
     expect(await opens(there)).toBe(false);
     expect(await opens(`${there}?token=wrong`)).toBe(false);
-    expect(await opens(`${there}?token=${bench.server.token}`, { Origin: 'http://evil.example' })).toBe(false);
+    expect(await opens(`${there}?token=${bench.server.token}`, { Origin: 'http://evil.example' })).toBe(
+      false,
+    );
     expect(await opens(`${there}?token=${bench.server.token}`, { Host: 'evil.example' })).toBe(false);
-    expect(await opens(`ws://127.0.0.1:${port}/api/kernels/none/channels?token=${bench.server.token}`)).toBe(false);
+    expect(await opens(`ws://127.0.0.1:${port}/api/kernels/none/channels?token=${bench.server.token}`)).toBe(
+      false,
+    );
     expect(await opens(`${there}?token=${bench.server.token}`)).toBe(true);
     expect(await opens(`ws://127.0.0.1:${port}/api/events/subscribe?token=${bench.server.token}`)).toBe(true);
   });
@@ -99,13 +155,21 @@ describe('what the browser may do with an answer', () => {
       expect(policy, path).toContain("base-uri 'none'");
       expect(policy, path).not.toContain('unsafe-eval');
       expect(/script-src[^;]*unsafe-inline/.test(policy), path).toBe(false);
-      expect(/https?:\/\//.test(policy.replaceAll(/ws:\/\/(127\.0\.0\.1|localhost):\d+/g, '')), path).toBe(false);
+      expect(/https?:\/\//.test(policy.replaceAll(/ws:\/\/(127\.0\.0\.1|localhost):\d+/g, '')), path).toBe(
+        false,
+      );
     }
   });
 
   it('types are not guessed, addresses not passed on, answers not kept', async () => {
     const { headers } = await raw(port, '/api/status', key);
-    expect(headers).toMatchObject({ 'x-content-type-options': 'nosniff', 'referrer-policy': 'no-referrer', 'cross-origin-resource-policy': 'same-origin', 'x-frame-options': 'DENY', 'cache-control': 'no-store' });
+    expect(headers).toMatchObject({
+      'x-content-type-options': 'nosniff',
+      'referrer-policy': 'no-referrer',
+      'cross-origin-resource-policy': 'same-origin',
+      'x-frame-options': 'DENY',
+      'cache-control': 'no-store',
+    });
   });
 
   it('a refused page says in words what is wanted', async () => {

@@ -9,7 +9,8 @@ beforeAll(async () => {
 });
 afterAll(() => bench.close());
 const onDisk = (name: string): Promise<string> => readFile(join(bench.folder, name), 'utf8');
-const save = (name: string, content: unknown, more: object = {}) => bench.ask('PUT', `/api/contents/${name}`, { type: 'notebook', format: 'json', content, ...more });
+const save = (name: string, content: unknown, more: object = {}) =>
+  bench.ask('PUT', `/api/contents/${name}`, { type: 'notebook', format: 'json', content, ...more });
 
 describe('saving and reading', () => {
   it('what is saved is read again, and lies on disk line by line', async () => {
@@ -17,8 +18,18 @@ describe('saving and reading', () => {
     expect(saved.status).toBe(200);
     expect(await onDisk('a.ipynb')).toContain('"const w = 900;\\n",\n');
     const read = await bench.ask('GET', '/api/contents/a.ipynb?hash=1');
-    expect(read.body).toMatchObject({ name: 'a.ipynb', path: 'a.ipynb', type: 'notebook', format: 'json', writable: true, hash: saved.body['hash'], hash_algorithm: 'sha256' });
-    expect((read.body['content'] as { cells: { source: string }[] }).cells[0]?.source).toBe('const w = 900;\nw + 1');
+    expect(read.body).toMatchObject({
+      name: 'a.ipynb',
+      path: 'a.ipynb',
+      type: 'notebook',
+      format: 'json',
+      writable: true,
+      hash: saved.body['hash'],
+      hash_algorithm: 'sha256',
+    });
+    expect((read.body['content'] as { cells: { source: string }[] }).cells[0]?.source).toBe(
+      'const w = 900;\nw + 1',
+    );
   });
 
   it('asked without content it gives facts alone', async () => {
@@ -32,22 +43,36 @@ describe('saving and reading', () => {
     (claims['cells'] as { metadata: object }[])[0]!.metadata = { trusted: true, tags: ['keep'] };
     await writeFile(join(bench.folder, 'claims.ipynb'), JSON.stringify(claims));
     const { body } = await bench.ask('GET', '/api/contents/claims.ipynb');
-    expect((body['content'] as { cells: { metadata: object }[] }).cells[0]?.metadata).toEqual({ tags: ['keep'] });
+    expect((body['content'] as { cells: { metadata: object }[] }).cells[0]?.metadata).toEqual({
+      tags: ['keep'],
+    });
     await save('claims.ipynb', claims);
     expect(await onDisk('claims.ipynb')).not.toContain('trusted');
   });
 
   it('new notebooks and copies take a free name', async () => {
     const names: unknown[] = [];
-    for (let n = 0; n < 3; n += 1) names.push((await bench.ask('POST', '/api/contents', { type: 'notebook', name: 'bench' })).body['name']);
-    for (let n = 0; n < 2; n += 1) names.push((await bench.ask('POST', '/api/contents', { copy_from: 'a.ipynb' })).body['name']);
-    expect(names).toEqual(['bench.ipynb', 'bench-2.ipynb', 'bench-3.ipynb', 'a-copy.ipynb', 'a-copy-2.ipynb']);
+    for (let n = 0; n < 3; n += 1)
+      names.push(
+        (await bench.ask('POST', '/api/contents', { type: 'notebook', name: 'bench' })).body['name'],
+      );
+    for (let n = 0; n < 2; n += 1)
+      names.push((await bench.ask('POST', '/api/contents', { copy_from: 'a.ipynb' })).body['name']);
+    expect(names).toEqual([
+      'bench.ipynb',
+      'bench-2.ipynb',
+      'bench-3.ipynb',
+      'a-copy.ipynb',
+      'a-copy-2.ipynb',
+    ]);
     expect(await onDisk('a-copy.ipynb')).toBe(await onDisk('a.ipynb'));
   });
 
   it('renames, but never onto another file', async () => {
     expect((await bench.ask('PATCH', '/api/contents/bench-3.ipynb', { path: 'a.ipynb' })).status).toBe(409);
-    expect((await bench.ask('PATCH', '/api/contents/bench-3.ipynb', { path: 'stool.ipynb' })).body['name']).toBe('stool.ipynb');
+    expect(
+      (await bench.ask('PATCH', '/api/contents/bench-3.ipynb', { path: 'stool.ipynb' })).body['name'],
+    ).toBe('stool.ipynb');
     expect((await bench.ask('GET', '/api/contents/bench-3.ipynb')).status).toBe(404);
   });
 
@@ -62,9 +87,16 @@ describe('saving and reading', () => {
 
   it('keeps bytes that are not text', async () => {
     const bytes = Buffer.from([0, 255, 137, 80, 78, 71, 10]);
-    await bench.ask('PUT', '/api/contents/p.png', { type: 'file', format: 'base64', content: bytes.toString('base64') });
+    await bench.ask('PUT', '/api/contents/p.png', {
+      type: 'file',
+      format: 'base64',
+      content: bytes.toString('base64'),
+    });
     expect(await readFile(join(bench.folder, 'p.png'))).toEqual(bytes);
-    expect((await bench.ask('GET', '/api/contents/p.png')).body).toMatchObject({ format: 'base64', content: bytes.toString('base64') });
+    expect((await bench.ask('GET', '/api/contents/p.png')).body).toMatchObject({
+      format: 'base64',
+      content: bytes.toString('base64'),
+    });
   });
 
   it('checkpoints are made, listed, put back and removed', async () => {
@@ -101,7 +133,11 @@ describe('a file changed elsewhere', () => {
 
   it('of forty saves at once from the same text exactly one wins, and the file is whole', async () => {
     const start = (await save('race.ipynb', notebookOf('start'))).body['hash'];
-    const answers = await Promise.all(Array.from({ length: 40 }, (_, n) => save('race.ipynb', notebookOf(`writer ${n} ${'x'.repeat(20_000)}`), { expected_hash: start })));
+    const answers = await Promise.all(
+      Array.from({ length: 40 }, (_, n) =>
+        save('race.ipynb', notebookOf(`writer ${n} ${'x'.repeat(20_000)}`), { expected_hash: start }),
+      ),
+    );
     expect(answers.filter(({ status }) => status === 200)).toHaveLength(1);
     expect(answers.filter(({ status }) => status === 409)).toHaveLength(39);
     const winner = answers.findIndex(({ status }) => status === 200);
@@ -126,8 +162,19 @@ describe('what cannot be read or saved', () => {
     ['a list', [], /content/],
     ['the wrong format', { ...notebookOf('x'), nbformat: 3 }, /nbformat/],
     ['cells that are no list', { ...notebookOf('x'), cells: 'x' }, /cells/],
-    ['a cell of an unknown kind', { ...notebookOf('x'), cells: [{ cell_type: 'slide', id: 'c', metadata: {}, source: '' }] }, /cell_type/],
-    ['a source that is a number', { ...notebookOf('x'), cells: [{ cell_type: 'code', id: 'c', metadata: {}, outputs: [], execution_count: null, source: 7 }] }, /source/],
+    [
+      'a cell of an unknown kind',
+      { ...notebookOf('x'), cells: [{ cell_type: 'slide', id: 'c', metadata: {}, source: '' }] },
+      /cell_type/,
+    ],
+    [
+      'a source that is a number',
+      {
+        ...notebookOf('x'),
+        cells: [{ cell_type: 'code', id: 'c', metadata: {}, outputs: [], execution_count: null, source: 7 }],
+      },
+      /source/,
+    ],
   ])('%s is refused, the field is named and nothing is written', async (_name, content, field) => {
     await save('kept.ipynb', notebookOf('kept'));
     const before = await onDisk('kept.ipynb');
@@ -140,30 +187,62 @@ describe('what cannot be read or saved', () => {
 
   it('bodies that are no JSON, or too large, are refused', async () => {
     const headers = { Authorization: `token ${bench.server.token}` };
-    expect((await raw(bench.server.port, '/api/contents/x.ipynb', headers, 'PUT', '{"type":')).status).toBe(400);
-    expect((await raw(bench.server.port, '/api/sessions', headers, 'POST', `{"path":"${'x'.repeat(1_100_000)}"}`)).status).toBe(413);
-    expect((await raw(bench.server.port, '/api/contents/x.ipynb', { ...headers, 'Content-Length': String(200 * 1024 * 1024) }, 'PUT').catch(() => ({ status: 413 }))).status).toBe(413);
+    expect((await raw(bench.server.port, '/api/contents/x.ipynb', headers, 'PUT', '{"type":')).status).toBe(
+      400,
+    );
+    expect(
+      (await raw(bench.server.port, '/api/sessions', headers, 'POST', `{"path":"${'x'.repeat(1_100_000)}"}`))
+        .status,
+    ).toBe(413);
+    expect(
+      (
+        await raw(
+          bench.server.port,
+          '/api/contents/x.ipynb',
+          { ...headers, 'Content-Length': String(200 * 1024 * 1024) },
+          'PUT',
+        ).catch(() => ({ status: 413 }))
+      ).status,
+    ).toBe(413);
     await expect(stat(join(bench.folder, 'x.ipynb'))).rejects.toThrow(/ENOENT/);
   });
 
   it('an unknown address is a 404, a wrong verb a 405, a bad escape a 400', async () => {
     expect((await bench.ask('GET', '/api/nothing')).status).toBe(404);
     expect((await bench.ask('DELETE', '/api/kernelspecs')).status).toBe(405);
-    expect((await raw(bench.server.port, '/api/contents/%zz', { Authorization: `token ${bench.server.token}` })).status).toBe(400);
+    expect(
+      (await raw(bench.server.port, '/api/contents/%zz', { Authorization: `token ${bench.server.token}` }))
+        .status,
+    ).toBe(400);
   });
 });
 
 describe('the list of chapters', () => {
   it('takes title and first sentence from the notebook itself', async () => {
     const page = await openBench();
-    const text = (source: string): object => ({ ...notebookOf(), cells: [{ cell_type: 'markdown', id: 'm', metadata: {}, source }] });
-    await writeFile(join(page.folder, '02-the-top.ipynb'), JSON.stringify(text('# 2. The *top* of it\n\nA hall wants a [counter](x): 1.95 m long, of salvaged pine. Then more.\n')));
+    const text = (source: string): object => ({
+      ...notebookOf(),
+      cells: [{ cell_type: 'markdown', id: 'm', metadata: {}, source }],
+    });
+    await writeFile(
+      join(page.folder, '02-the-top.ipynb'),
+      JSON.stringify(
+        text(
+          '# 2. The *top* of it\n\nA hall wants a [counter](x): 1.95 m long, of salvaged pine. Then more.\n',
+        ),
+      ),
+    );
     await writeFile(join(page.folder, 'own.ipynb'), JSON.stringify(notebookOf('1')));
     await writeFile(join(page.folder, 'torn.ipynb'), '{"cells": [');
     await writeFile(join(page.folder, 'survey.csv'), 'a,b\n');
     const { body } = await page.ask('GET', '/reckoner/chapters');
     expect(body['chapters']).toMatchObject([
-      { path: '02-the-top.ipynb', number: '02', title: 'The top of it', summary: 'A hall wants a counter: 1.95 m long, of salvaged pine.' },
+      {
+        path: '02-the-top.ipynb',
+        number: '02',
+        title: 'The top of it',
+        summary: 'A hall wants a counter: 1.95 m long, of salvaged pine.',
+      },
       { path: 'own.ipynb', title: 'Own', summary: '' },
       { path: 'torn.ipynb', problem: expect.stringContaining('not a whole notebook') as string },
     ]);

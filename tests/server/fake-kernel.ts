@@ -20,12 +20,34 @@ export function spawnFakeKernel({ cwd }: { cwd: string }): Promise<KernelProcess
   let waiting: JupyterMessage | undefined;
   let count = 0;
 
-  const say = (channel: JupyterMessage['channel'], type: string, parent: JupyterMessage, content: Record<string, unknown>): void => {
-    const message = { channel, header: { msg_id: randomUUID(), msg_type: type, session: 'fake', username: 'fake', version: '5.3', date: new Date().toISOString() }, parent_header: parent.header, metadata: {}, content };
+  const say = (
+    channel: JupyterMessage['channel'],
+    type: string,
+    parent: JupyterMessage,
+    content: Record<string, unknown>,
+  ): void => {
+    const message = {
+      channel,
+      header: {
+        msg_id: randomUUID(),
+        msg_type: type,
+        session: 'fake',
+        username: 'fake',
+        version: '5.3',
+        date: new Date().toISOString(),
+      },
+      parent_header: parent.header,
+      metadata: {},
+      content,
+    };
     for (const listener of listeners) listener(message);
   };
   const answer = (message: JupyterMessage, text: string): void => {
-    say('iopub', 'execute_result', message, { execution_count: count, data: { 'text/plain': text }, metadata: {} });
+    say('iopub', 'execute_result', message, {
+      execution_count: count,
+      data: { 'text/plain': text },
+      metadata: {},
+    });
     say('shell', 'execute_reply', message, { status: 'ok', execution_count: count, user_expressions: {} });
     say('iopub', 'status', message, { execution_state: 'idle' });
   };
@@ -41,10 +63,24 @@ export function spawnFakeKernel({ cwd }: { cwd: string }): Promise<KernelProcess
       seen.push(message);
       const type = message.header['msg_type'];
       setImmediate(() => {
-        if (type === 'input_reply' && waiting !== undefined) return answer(waiting, `got ${String(message.content['value'])}`);
+        if (type === 'input_reply' && waiting !== undefined)
+          return answer(waiting, `got ${String(message.content['value'])}`);
         say('iopub', 'status', message, { execution_state: 'busy' });
         if (type === 'kernel_info_request') {
-          say(message.channel, 'kernel_info_reply', message, { status: 'ok', protocol_version: '5.3', implementation: 'fake', implementation_version: '1', language_info: { name: 'typescript', version: '5', mimetype: 'text/typescript', file_extension: '.ts' }, banner: '', help_links: [] });
+          say(message.channel, 'kernel_info_reply', message, {
+            status: 'ok',
+            protocol_version: '5.3',
+            implementation: 'fake',
+            implementation_version: '1',
+            language_info: {
+              name: 'typescript',
+              version: '5',
+              mimetype: 'text/typescript',
+              file_extension: '.ts',
+            },
+            banner: '',
+            help_links: [],
+          });
         } else if (type === 'execute_request') {
           const code = String(message.content['code']);
           count += 1;
@@ -56,8 +92,18 @@ export function spawnFakeKernel({ cwd }: { cwd: string }): Promise<KernelProcess
             return say('stdin', 'input_request', message, { prompt: 'how wide?', password: false });
           }
           if (code === 'fail') {
-            say('iopub', 'error', message, { ename: 'InputError', evalue: 'width: got nothing', traceback: ['width: got nothing'] });
-            say('shell', 'execute_reply', message, { status: 'error', ename: 'InputError', evalue: 'width: got nothing', traceback: [], execution_count: count });
+            say('iopub', 'error', message, {
+              ename: 'InputError',
+              evalue: 'width: got nothing',
+              traceback: ['width: got nothing'],
+            });
+            say('shell', 'execute_reply', message, {
+              status: 'error',
+              ename: 'InputError',
+              evalue: 'width: got nothing',
+              traceback: [],
+              execution_count: count,
+            });
           } else return answer(message, code === 'cwd' ? cwd : code);
         }
         say('iopub', 'status', message, { execution_state: 'idle' });
@@ -65,7 +111,13 @@ export function spawnFakeKernel({ cwd }: { cwd: string }): Promise<KernelProcess
     },
     interrupt() {
       if (waiting !== undefined) {
-        say('shell', 'execute_reply', waiting, { status: 'error', ename: 'Interrupted', evalue: '', traceback: [], execution_count: count });
+        say('shell', 'execute_reply', waiting, {
+          status: 'error',
+          ename: 'Interrupted',
+          evalue: '',
+          traceback: [],
+          execution_count: count,
+        });
         say('iopub', 'status', waiting, { execution_state: 'idle' });
       }
       return Promise.resolve();

@@ -1,4 +1,11 @@
-import { KernelManager, KernelSpecManager, ContentsManager, ServerConnection, SessionManager, type Session } from '@jupyterlab/services';
+import {
+  KernelManager,
+  KernelSpecManager,
+  ContentsManager,
+  ServerConnection,
+  SessionManager,
+  type Session,
+} from '@jupyterlab/services';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import WebSocket from 'ws';
@@ -15,7 +22,16 @@ let kernels: KernelManager;
 
 beforeAll(async () => {
   bench = await openBench();
-  settings = ServerConnection.makeSettings({ baseUrl: bench.base, wsUrl: bench.base.replace('http', 'ws'), token: bench.server.token, appendToken: true, WebSocket: WebSocket as never, fetch, Request, Headers });
+  settings = ServerConnection.makeSettings({
+    baseUrl: bench.base,
+    wsUrl: bench.base.replace('http', 'ws'),
+    token: bench.server.token,
+    appendToken: true,
+    WebSocket: WebSocket as never,
+    fetch,
+    Request,
+    Headers,
+  });
   kernels = new KernelManager({ serverSettings: settings });
   sessions = new SessionManager({ serverSettings: settings, kernelManager: kernels });
 });
@@ -25,13 +41,18 @@ afterAll(async () => {
   await bench.close();
 });
 
-const start = (path: string): Promise<Session.ISessionConnection> => sessions.startNew({ path, name: path, type: 'notebook', kernel: { name: 'reckoner' } });
+const start = (path: string): Promise<Session.ISessionConnection> =>
+  sessions.startNew({ path, name: path, type: 'notebook', kernel: { name: 'reckoner' } });
 
-async function run(session: Session.ISessionConnection, code: string): Promise<{ status: string; text: string }> {
+async function run(
+  session: Session.ISessionConnection,
+  code: string,
+): Promise<{ status: string; text: string }> {
   const future = session.kernel!.requestExecute({ code });
   let text = '';
   future.onIOPub = (message) => {
-    if (message.header.msg_type === 'execute_result') text = String((message.content as { data: Record<string, unknown> }).data['text/plain']);
+    if (message.header.msg_type === 'execute_result')
+      text = String((message.content as { data: Record<string, unknown> }).data['text/plain']);
     if (message.header.msg_type === 'error') text = String((message.content as { evalue: string }).evalue);
   };
   const reply = await future.done;
@@ -55,7 +76,11 @@ describe('with the public Jupyter client', () => {
     expect(read.hash).toMatch(/^[0-9a-f]{64}$/);
     expect((await contents.newUntitled({ type: 'notebook' })).path).toBe('untitled.ipynb');
     expect((await contents.copy('client.ipynb', '')).path).toBe('client-copy.ipynb');
-    expect(((await contents.get('')).content as { name: string }[]).map(({ name }) => name)).toEqual(['client-copy.ipynb', 'client.ipynb', 'untitled.ipynb']);
+    expect(((await contents.get('')).content as { name: string }[]).map(({ name }) => name)).toEqual([
+      'client-copy.ipynb',
+      'client.ipynb',
+      'untitled.ipynb',
+    ]);
     const point = await contents.createCheckpoint('client.ipynb');
     expect(await contents.listCheckpoints('client.ipynb')).toEqual([point]);
     contents.dispose();
@@ -72,10 +97,12 @@ describe('with the public Jupyter client', () => {
   it('asks the person and hands the answer on', async () => {
     const session = await start('ask.ipynb');
     const future = session.kernel!.requestExecute({ code: 'ask', allow_stdin: true });
-    future.onStdin = () => future.sendInputReply({ status: 'ok', value: '640 mm' }, future.msg.header as never);
+    future.onStdin = () =>
+      future.sendInputReply({ status: 'ok', value: '640 mm' }, future.msg.header as never);
     let text = '';
     future.onIOPub = (message) => {
-      if (message.header.msg_type === 'execute_result') text = String((message.content as { data: Record<string, unknown> }).data['text/plain']);
+      if (message.header.msg_type === 'execute_result')
+        text = String((message.content as { data: Record<string, unknown> }).data['text/plain']);
     };
     await future.done;
     expect(text).toBe('got 640 mm');
@@ -106,7 +133,9 @@ describe('with the public Jupyter client', () => {
   it('tells that a kernel died, and starts another for the same notebook', async () => {
     const session = await start('dies.ipynb');
     await run(session, '1');
-    const dead = new Promise<string>((resolve) => session.statusChanged.connect((_, status) => status === 'dead' && resolve(status)));
+    const dead = new Promise<string>((resolve) =>
+      session.statusChanged.connect((_, status) => status === 'dead' && resolve(status)),
+    );
     session.kernel!.requestExecute({ code: 'crash' }).done.catch(() => undefined);
     expect(await dead).toBe('dead');
     await session.changeKernel({ name: 'reckoner' });
@@ -118,13 +147,21 @@ describe('with the public Jupyter client', () => {
     const one = await start('shared.ipynb');
     const otherKernels = new KernelManager({ serverSettings: settings });
     const other = new SessionManager({ serverSettings: settings, kernelManager: otherKernels });
-    const two = await other.startNew({ path: 'shared.ipynb', name: 'shared', type: 'notebook', kernel: { name: 'reckoner' } });
+    const two = await other.startNew({
+      path: 'shared.ipynb',
+      name: 'shared',
+      type: 'notebook',
+      kernel: { name: 'reckoner' },
+    });
     expect(two.kernel!.id).toBe(one.kernel!.id);
     await two.kernel!.info;
     const seen: string[] = [];
     two.iopubMessage.connect((_, message) => void seen.push(message.header.msg_type));
     const replies: string[] = [];
-    two.kernel!.anyMessage.connect((_, { msg, direction }) => void (direction === 'recv' && msg.channel === 'shell' && replies.push(msg.header.msg_type)));
+    two.kernel!.anyMessage.connect(
+      (_, { msg, direction }) =>
+        void (direction === 'recv' && msg.channel === 'shell' && replies.push(msg.header.msg_type)),
+    );
     await run(one, 'for both');
     await new Promise((resolve) => setTimeout(resolve, 60));
     expect(seen).toContain('execute_result');
@@ -145,19 +182,55 @@ describe('the binary message form', () => {
   const json = fc.dictionary(fc.string(), fc.oneof(fc.string(), fc.integer(), fc.boolean()), { maxKeys: 4 });
   it('reads back what it writes, buffers too', () => {
     fc.assert(
-      fc.property(fc.constantFrom('shell', 'iopub', 'stdin', 'control'), json, json, json, json, fc.array(fc.uint8Array({ maxLength: 50 }), { maxLength: 3 }), (channel, header, parent, metadata, content, buffers) => {
-        const message = { channel, header, parent_header: parent, metadata, content, buffers } as JupyterMessage;
-        const back = decode(encode(message));
-        expect({ ...back, buffers: back.buffers?.map((b) => [...b]) }).toEqual({ ...message, buffers: buffers.map((b) => [...b]) });
-      }),
+      fc.property(
+        fc.constantFrom('shell', 'iopub', 'stdin', 'control'),
+        json,
+        json,
+        json,
+        json,
+        fc.array(fc.uint8Array({ maxLength: 50 }), { maxLength: 3 }),
+        (channel, header, parent, metadata, content, buffers) => {
+          const message = {
+            channel,
+            header,
+            parent_header: parent,
+            metadata,
+            content,
+            buffers,
+          } as JupyterMessage;
+          const back = decode(encode(message));
+          expect({ ...back, buffers: back.buffers?.map((b) => [...b]) }).toEqual({
+            ...message,
+            buffers: buffers.map((b) => [...b]),
+          });
+        },
+      ),
     );
   });
 
   it('anything else closes that socket, and the kernel lives on', async () => {
     const session = await start('hostile.ipynb');
     const address = `${bench.base.replace('http', 'ws')}/api/kernels/${session.kernel!.id}/channels?token=${bench.server.token}`;
-    const good = encode({ channel: 'shell', header: { msg_id: '1', msg_type: 'x', session: 's' }, parent_header: {}, metadata: {}, content: {} });
-    const bad: (Buffer | string)[] = ['', 'nonsense', '{}', '[]', 'null', '{"channel":"iopub","header":{"msg_id":"1","msg_type":"x"},"content":{}}', Buffer.alloc(0), Buffer.alloc(7), Buffer.alloc(64, 255), good.subarray(0, 30), Buffer.concat([good.subarray(0, 8), Buffer.alloc(60, 3)])];
+    const good = encode({
+      channel: 'shell',
+      header: { msg_id: '1', msg_type: 'x', session: 's' },
+      parent_header: {},
+      metadata: {},
+      content: {},
+    });
+    const bad: (Buffer | string)[] = [
+      '',
+      'nonsense',
+      '{}',
+      '[]',
+      'null',
+      '{"channel":"iopub","header":{"msg_id":"1","msg_type":"x"},"content":{}}',
+      Buffer.alloc(0),
+      Buffer.alloc(7),
+      Buffer.alloc(64, 255),
+      good.subarray(0, 30),
+      Buffer.concat([good.subarray(0, 8), Buffer.alloc(60, 3)]),
+    ];
     for (const data of bad) {
       const code = await new Promise<number>((resolve) => {
         const socket = new WebSocket(address, [binaryProtocol]);

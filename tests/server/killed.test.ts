@@ -23,11 +23,24 @@ beforeAll(async () => {
     target: 'node20',
     alias: { 'jsonc-parser': 'jsonc-parser/lib/esm/main.js' },
     // Recipes, charts and notes take no part in saving and would only lengthen two hundred starts.
-    plugins: [{ name: 'only-saving', setup: (b) => {
-      b.onResolve({ filter: /recipes\/catalogue\.(ts|js)$|notes\/note\.(ts|js)$|recipe\/source\.(ts|js)$/ }, (args) => ({ path: args.path, namespace: 'none' }));
-      b.onLoad({ filter: /.*/, namespace: 'none' }, () => ({ contents: 'export const catalogue = []; export const notesWith = () => undefined; export const citationText = () => "";' }));
-    } }],
-    banner: { js: "import { createRequire as __makeRequire } from 'node:module'; const require = __makeRequire(import.meta.url);" },
+    plugins: [
+      {
+        name: 'only-saving',
+        setup: (b) => {
+          b.onResolve(
+            { filter: /recipes\/catalogue\.(ts|js)$|notes\/note\.(ts|js)$|recipe\/source\.(ts|js)$/ },
+            (args) => ({ path: args.path, namespace: 'none' }),
+          );
+          b.onLoad({ filter: /.*/, namespace: 'none' }, () => ({
+            contents:
+              'export const catalogue = []; export const notesWith = () => undefined; export const citationText = () => "";',
+          }));
+        },
+      },
+    ],
+    banner: {
+      js: "import { createRequire as __makeRequire } from 'node:module'; const require = __makeRequire(import.meta.url);",
+    },
     logLevel: 'error',
   });
 });
@@ -43,8 +56,24 @@ function start(): Promise<{ child: ChildProcess; port: number }> {
 
 /** About half a megabyte, so that a save takes long enough to be hit: the first cell tells which version it is, the last that it is whole. */
 function notebook(version: number): object {
-  const cell = (id: string, source: string): object => ({ cell_type: 'code', id, metadata: {}, execution_count: null, outputs: [], source });
-  return { nbformat: 4, nbformat_minor: 5, metadata: {}, cells: [cell('first', `version ${version}`), ...Array.from({ length: 150 }, (_, n) => cell(`c${n}`, `${version} `.repeat(600))), cell('last', `version ${version}`)] };
+  const cell = (id: string, source: string): object => ({
+    cell_type: 'code',
+    id,
+    metadata: {},
+    execution_count: null,
+    outputs: [],
+    source,
+  });
+  return {
+    nbformat: 4,
+    nbformat_minor: 5,
+    metadata: {},
+    cells: [
+      cell('first', `version ${version}`),
+      ...Array.from({ length: 150 }, (_, n) => cell(`c${n}`, `${version} `.repeat(600))),
+      cell('last', `version ${version}`),
+    ],
+  };
 }
 
 it(`a server killed ${kills} times in the middle of a save loses nothing that was saved`, async () => {
@@ -61,7 +90,11 @@ it(`a server killed ${kills} times in the middle of a save loses nothing that wa
     const gone = new Promise((resolve) => child.once('exit', resolve));
     const save = async (): Promise<void> => {
       const version = ++sent;
-      const answer = await fetch(`http://127.0.0.1:${port}/api/contents/counter.ipynb`, { method: 'PUT', headers: { Authorization: 'token abc' }, body: JSON.stringify({ type: 'notebook', content: notebook(version) }) });
+      const answer = await fetch(`http://127.0.0.1:${port}/api/contents/counter.ipynb`, {
+        method: 'PUT',
+        headers: { Authorization: 'token abc' },
+        body: JSON.stringify({ type: 'notebook', content: notebook(version) }),
+      });
       if (answer.ok) acknowledged = version;
       await answer.arrayBuffer();
     };
@@ -71,7 +104,10 @@ it(`a server killed ${kills} times in the middle of a save loses nothing that wa
       await save();
       onePass = performance.now() - began;
     }
-    const saving = save().then(() => false, () => true);
+    const saving = save().then(
+      () => false,
+      () => true,
+    );
     // Every other time the blow falls just after the temporary file has appeared; else anywhere from before the body has
     // arrived until after the answer.
     const kill = (): void => void child.kill('SIGKILL');
@@ -83,10 +119,13 @@ it(`a server killed ${kills} times in the middle of a save loses nothing that wa
         writing += 1;
         setTimeout(kill, (n >> 1) % 4);
       });
-      setTimeout(() => {
-        eye.close();
-        kill();
-      }, 20 * onePass + 500);
+      setTimeout(
+        () => {
+          eye.close();
+          kill();
+        },
+        20 * onePass + 500,
+      );
     }
     if (await saving) beforeAnswer += 1;
     await gone;
@@ -107,5 +146,7 @@ it(`a server killed ${kills} times in the middle of a save loses nothing that wa
   const leftovers = (await readdir(above)).filter((name) => name.endsWith('.part')).length;
   expect(await sweepLeftovers(above, -1)).toBe(leftovers);
   expect((await readdir(above)).filter((name) => name.endsWith('.part'))).toEqual([]);
-  process.stdout.write(`  ${kills} kills: ${beforeAnswer} before the answer, ${writing} once the temporary file was there; ${leftovers} half-written files were left, and swept\n`);
+  process.stdout.write(
+    `  ${kills} kills: ${beforeAnswer} before the answer, ${writing} once the temporary file was there; ${leftovers} half-written files were left, and swept\n`,
+  );
 }, 240_000);

@@ -22,11 +22,22 @@ let above = '';
 let bench: Bench;
 let said: string[] = [];
 const open = async (notebooks?: string): Promise<Bench> => {
-  const pages = { maker: join(above, 'maker.mjs'), makerArguments: [join(above, 'made.txt')], cache: join(above, 'pages'), program: join(above, 'program') };
-  return openBench({ pages, say: (line) => void said.push(line), ...(notebooks === undefined ? {} : { notebooks }) });
+  const pages = {
+    maker: join(above, 'maker.mjs'),
+    makerArguments: [join(above, 'made.txt')],
+    cache: join(above, 'pages'),
+    program: join(above, 'program'),
+  };
+  return openBench({
+    pages,
+    say: (line) => void said.push(line),
+    ...(notebooks === undefined ? {} : { notebooks }),
+  });
 };
-const made = async (): Promise<string[]> => (await readFile(join(above, 'made.txt'), 'utf8').catch(() => '')).split('\n').filter(Boolean);
-const put = (name: string, ...cells: string[]): Promise<void> => writeFile(join(bench.folder, name), JSON.stringify(notebookOf(...cells)));
+const made = async (): Promise<string[]> =>
+  (await readFile(join(above, 'made.txt'), 'utf8').catch(() => '')).split('\n').filter(Boolean);
+const put = (name: string, ...cells: string[]): Promise<void> =>
+  writeFile(join(bench.folder, name), JSON.stringify(notebookOf(...cells)));
 
 beforeEach(async () => {
   above = await mkdtemp(join(tmpdir(), 'reckoner-pages-'));
@@ -45,7 +56,13 @@ describe('finished pages', () => {
     await put('01-a.ipynb', 'a');
     expect(await bench.server.collection?.makeAll()).toBe(2);
     expect(await made()).toEqual(['01-a.ipynb', '02-b.ipynb']);
-    expect(said).toEqual(['  01-a.ipynb: cell 1 of 2', '  01-a.ipynb: page written in 0.1 s', '  02-b.ipynb: cell 1 of 2', '  02-b.ipynb: page written in 0.1 s', 'All 2 notebooks have a finished page.']);
+    expect(said).toEqual([
+      '  01-a.ipynb: cell 1 of 2',
+      '  01-a.ipynb: page written in 0.1 s',
+      '  02-b.ipynb: cell 1 of 2',
+      '  02-b.ipynb: page written in 0.1 s',
+      'All 2 notebooks have a finished page.',
+    ]);
     const page = await bench.ask('GET', '/pages/01-a.html');
     expect(page.status).toBe(200);
     expect(page.body['text']).toContain('<main>01-a.ipynb');
@@ -80,7 +97,9 @@ describe('finished pages', () => {
     await put('02-b.ipynb', 'fail');
     await put('03-c.ipynb', 'good');
     expect(await bench.server.collection?.makeAll()).toBe(1);
-    expect(said).toContainEqual(expect.stringMatching(/01-a\.ipynb: stopped\. the process that ran it ended \(7\)/));
+    expect(said).toContainEqual(
+      expect.stringMatching(/01-a\.ipynb: stopped\. the process that ran it ended \(7\)/),
+    );
     expect(said).toContain('  02-b.ipynb: stopped. cell 1, line 1: width: got nothing');
     expect(said.at(-1)).toBe('2 of 3 notebooks have no finished page.');
     expect((await bench.ask('GET', '/pages/01-a.html')).status).toBe(500);

@@ -22,16 +22,25 @@ describe('the drawer of recipes', () => {
     }
   });
 
-  it.each(catalogue.map((recipe) => [recipe.name, recipe] as const))('the cell of %s runs as it stands and gives what the example gives', async (name, recipe) => {
-    if (recipe.isAsync) return;
-    const cell = cards.find((card) => card.name === name)?.cell ?? '';
-    const fromCell = (await new Function(name, `return ${cell}`)(recipe)) as { toText(): string };
-    const fromExample = (await recipe(recipe.example)) as unknown as { toText(): string };
-    expect(fromCell.toText()).toBe(fromExample.toText());
-  });
+  it.each(catalogue.map((recipe) => [recipe.name, recipe] as const))(
+    'the cell of %s runs as it stands and gives what the example gives',
+    async (name, recipe) => {
+      if (recipe.isAsync) return;
+      const cell = cards.find((card) => card.name === name)?.cell ?? '';
+      const fromCell = (await new Function(name, `return ${cell}`)(recipe)) as { toText(): string };
+      const fromExample = (await recipe(recipe.example)) as unknown as { toText(): string };
+      expect(fromCell.toText()).toBe(fromExample.toText());
+    },
+  );
 
   it('writes values as a person would', () => {
-    expect(exampleCell({ name: 'r', isAsync: false, example: { width: '900 mm', n: 3, on: true, list: ['a', "it's"], part: { 'odd key': '1"', b: [] } } })).toBe(
+    expect(
+      exampleCell({
+        name: 'r',
+        isAsync: false,
+        example: { width: '900 mm', n: 3, on: true, list: ['a', "it's"], part: { 'odd key': '1"', b: [] } },
+      }),
+    ).toBe(
       "r({\n  width: '900 mm',\n  n: 3,\n  on: true,\n  list: ['a', 'it\\'s'],\n  part: { 'odd key': '1\"', b: [] },\n})",
     );
     expect(exampleCell({ name: 'r', isAsync: true, example: {} })).toBe('await r({\n})');
@@ -39,11 +48,25 @@ describe('the drawer of recipes', () => {
 });
 
 describe('build notes', () => {
-  const item = { remark: 'as *measured*', bundle: { 'text/plain': 'plain', 'text/html': '<h4>Top</h4><table><tr><td>900 mm</td></tr></table><script>alert(1)</script><img src=x onerror=alert(1)>' } };
+  const item = {
+    remark: 'as *measured*',
+    bundle: {
+      'text/plain': 'plain',
+      'text/html':
+        '<h4>Top</h4><table><tr><td>900 mm</td></tr></table><script>alert(1)</script><img src=x onerror=alert(1)>',
+    },
+  };
   it('become one page in which nothing foreign can run', async () => {
-    const { status, body } = await bench.ask('POST', '/reckoner/notes', { title: 'Tea <counter>', form: 'html', items: [item] });
+    const { status, body } = await bench.ask('POST', '/reckoner/notes', {
+      title: 'Tea <counter>',
+      form: 'html',
+      items: [item],
+    });
     // What the note remembers of its own results is data in an inert element, spelled so that no tag can arise in it.
-    const html = String(body['text']).replace(/<script type="application\/json" id="note-memory">[^<]*<\/script>/, '');
+    const html = String(body['text']).replace(
+      /<script type="application\/json" id="note-memory">[^<]*<\/script>/,
+      '',
+    );
     expect(status).toBe(200);
     expect(html).toContain('900 mm');
     expect(html).toContain('<em>measured</em>');
@@ -54,17 +77,35 @@ describe('build notes', () => {
 
   it('reckon a recipe again from what was given, and show as it was what cannot be reckoned', async () => {
     const type = 'application/vnd.joiners-reckoner.result+json';
-    const kept = { 'text/html': '<p>shown then</p>', [type]: { recipe: 'boardMeasure', inputs: catalogue.find(({ name }) => name === 'boardMeasure')?.example } };
+    const kept = {
+      'text/html': '<p>shown then</p>',
+      [type]: {
+        recipe: 'boardMeasure',
+        inputs: catalogue.find(({ name }) => name === 'boardMeasure')?.example,
+      },
+    };
     const gone = { 'text/html': '<p>shown then</p>', [type]: { recipe: 'noSuchRecipe', inputs: {} } };
-    const again = String((await bench.ask('POST', '/reckoner/notes', { title: 'x', form: 'html', items: [{ bundle: kept }] })).body['text']);
+    const again = String(
+      (await bench.ask('POST', '/reckoner/notes', { title: 'x', form: 'html', items: [{ bundle: kept }] }))
+        .body['text'],
+    );
     expect(again).not.toContain('<p>shown then</p>');
     expect(again).toMatch(/katex/);
     expect(again).toMatch(/<h2[^>]*>Sources/);
-    expect(String((await bench.ask('POST', '/reckoner/notes', { title: 'x', form: 'html', items: [{ bundle: gone }] })).body['text'])).toContain('<p>shown then</p>');
+    expect(
+      String(
+        (await bench.ask('POST', '/reckoner/notes', { title: 'x', form: 'html', items: [{ bundle: gone }] }))
+          .body['text'],
+      ),
+    ).toContain('<p>shown then</p>');
   });
 
   it('become Markdown', async () => {
-    const { body } = await bench.ask('POST', '/reckoner/notes', { title: 'Tea counter', form: 'md', items: [{ remark: 'dry', bundle: { 'text/markdown': ['### Top\n', '900 mm'] } }] });
+    const { body } = await bench.ask('POST', '/reckoner/notes', {
+      title: 'Tea counter',
+      form: 'md',
+      items: [{ remark: 'dry', bundle: { 'text/markdown': ['### Top\n', '900 mm'] } }],
+    });
     expect(String(body['text'])).toMatch(/^# Tea counter/);
     expect(String(body['text'])).toContain('900 mm');
     expect(String(body['text'])).toContain('dry');

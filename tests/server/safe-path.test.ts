@@ -30,8 +30,27 @@ afterAll(async () => {
 });
 
 const ways = [
-  '../beside.txt', '..%2fbeside.txt', '%2e%2e/beside.txt', '%2e%2e%2fbeside.txt', '..%5cbeside.txt', '%2e%2e%5cbeside.txt', '%252e%252e%252fbeside.txt', 'inner/..%2f..%2fbeside.txt', 'inner/%2e%2e/%2e%2e/beside.txt',
-  '/etc/passwd', '%2fetc%2fpasswd', '..%00/beside.txt', 'boards.csv%00.txt', '.hidden.txt', '%2ehidden.txt', 'link.txt', 'linked/secret.txt', 'linked', 'dangling.txt', '....//beside.txt', '..;/beside.txt',
+  '../beside.txt',
+  '..%2fbeside.txt',
+  '%2e%2e/beside.txt',
+  '%2e%2e%2fbeside.txt',
+  '..%5cbeside.txt',
+  '%2e%2e%5cbeside.txt',
+  '%252e%252e%252fbeside.txt',
+  'inner/..%2f..%2fbeside.txt',
+  'inner/%2e%2e/%2e%2e/beside.txt',
+  '/etc/passwd',
+  '%2fetc%2fpasswd',
+  '..%00/beside.txt',
+  'boards.csv%00.txt',
+  '.hidden.txt',
+  '%2ehidden.txt',
+  'link.txt',
+  'linked/secret.txt',
+  'linked',
+  'dangling.txt',
+  '....//beside.txt',
+  '..;/beside.txt',
 ];
 
 describe.each(['/api/contents/', '/files/'])('under %s', (front) => {
@@ -44,7 +63,8 @@ describe.each(['/api/contents/', '/files/'])('under %s', (front) => {
   });
 
   it('what lies inside is given, a link that stays inside too', async () => {
-    for (const path of ['boards.csv', 'inner/note.txt', 'inner%2fnote.txt', 'fair.txt']) expect((await raw(bench.server.port, front + path, key)).status, path).toBe(200);
+    for (const path of ['boards.csv', 'inner/note.txt', 'inner%2fnote.txt', 'fair.txt'])
+      expect((await raw(bench.server.port, front + path, key)).status, path).toBe(200);
   });
 });
 
@@ -74,10 +94,21 @@ describe('writing', () => {
 
   it('a listing leaves out what is hidden or leads outside', async () => {
     const listed = (await bench.ask('GET', '/api/contents')).body['content'] as { name: string }[];
-    expect(listed.map(({ name }) => name).filter((name) => !name.startsWith('%'))).toEqual(['boards.csv', 'fair.txt', 'inner']);
+    expect(listed.map(({ name }) => name).filter((name) => !name.startsWith('%'))).toEqual([
+      'boards.csv',
+      'fair.txt',
+      'inner',
+    ]);
   });
 
   it('the page folder gives only built files', async () => {
-    for (const path of ['../notebooks/boards.csv', '..%2fnotebooks%2fboards.csv', '%2e%2e%2fbeside.txt', 'home-ABCDEFGH.js%00', '.env']) expect((await raw(bench.server.port, `/page/${path}`, key)).status, path).toBeGreaterThanOrEqual(400);
+    for (const path of [
+      '../notebooks/boards.csv',
+      '..%2fnotebooks%2fboards.csv',
+      '%2e%2e%2fbeside.txt',
+      'home-ABCDEFGH.js%00',
+      '.env',
+    ])
+      expect((await raw(bench.server.port, `/page/${path}`, key)).status, path).toBeGreaterThanOrEqual(400);
   });
 });

@@ -10,7 +10,11 @@ export interface Bench {
   readonly folder: string;
   readonly base: string;
   /** A request with the token, JSON in and out. */
-  ask(method: string, path: string, body?: unknown): Promise<{ status: number; body: Record<string, unknown>; headers: Headers }>;
+  ask(
+    method: string,
+    path: string,
+    body?: unknown,
+  ): Promise<{ status: number; body: Record<string, unknown>; headers: Headers }>;
   close(): Promise<void>;
 }
 
@@ -21,16 +25,41 @@ export async function openBench(more: Partial<ServerOptions> = {}): Promise<Benc
   const page = join(above, 'page');
   await mkdir(folder);
   await mkdir(page);
-  await writeFile(join(page, 'manifest.json'), JSON.stringify({ home: { js: 'home-ABCDEFGH.js', css: [], preload: [] }, notebook: { js: 'notebook-ABCDEFGH.js', css: [], preload: [] } }));
+  await writeFile(
+    join(page, 'manifest.json'),
+    JSON.stringify({
+      home: { js: 'home-ABCDEFGH.js', css: [], preload: [] },
+      notebook: { js: 'notebook-ABCDEFGH.js', css: [], preload: [] },
+    }),
+  );
   await writeFile(join(page, 'home-ABCDEFGH.js'), 'export {};');
-  const server = await startServer({ notebooks: folder, port: 0, spawnKernel: spawnFakeKernel, version: '0.0.0', page, ...more });
+  const server = await startServer({
+    notebooks: folder,
+    port: 0,
+    spawnKernel: spawnFakeKernel,
+    version: '0.0.0',
+    page,
+    ...more,
+  });
   const base = `http://127.0.0.1:${server.port}`;
   return {
-    server, folder, base,
+    server,
+    folder,
+    base,
     async ask(method, path, body) {
-      const answer = await fetch(`${base}${path}`, { method, headers: { Authorization: `token ${server.token}` }, ...(body === undefined ? {} : { body: JSON.stringify(body) }) });
+      const answer = await fetch(`${base}${path}`, {
+        method,
+        headers: { Authorization: `token ${server.token}` },
+        ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+      });
       const text = await answer.text();
-      return { status: answer.status, headers: answer.headers, body: (/json/.test(answer.headers.get('content-type') ?? '') && text !== '' ? JSON.parse(text) : { text }) as Record<string, unknown> };
+      return {
+        status: answer.status,
+        headers: answer.headers,
+        body: (/json/.test(answer.headers.get('content-type') ?? '') && text !== ''
+          ? JSON.parse(text)
+          : { text }) as Record<string, unknown>,
+      };
     },
     async close() {
       await server.close();
@@ -40,13 +69,28 @@ export async function openBench(more: Partial<ServerOptions> = {}): Promise<Benc
 }
 
 /** A request exactly as written: fetch would tidy the path and forbid some headers. */
-export function raw(port: number, path: string, headers: Record<string, string>, method = 'GET', body?: Buffer | string): Promise<{ status: number; text: string; headers: Record<string, unknown> }> {
+export function raw(
+  port: number,
+  path: string,
+  headers: Record<string, string>,
+  method = 'GET',
+  body?: Buffer | string,
+): Promise<{ status: number; text: string; headers: Record<string, unknown> }> {
   return new Promise((resolve, reject) => {
-    const request = httpRequest({ host: '127.0.0.1', port, path, method, headers: { Host: `127.0.0.1:${port}`, ...headers } }, (response) => {
-      const chunks: Buffer[] = [];
-      response.on('data', (chunk: Buffer) => chunks.push(chunk));
-      response.on('end', () => resolve({ status: response.statusCode ?? 0, text: Buffer.concat(chunks).toString(), headers: response.headers }));
-    });
+    const request = httpRequest(
+      { host: '127.0.0.1', port, path, method, headers: { Host: `127.0.0.1:${port}`, ...headers } },
+      (response) => {
+        const chunks: Buffer[] = [];
+        response.on('data', (chunk: Buffer) => chunks.push(chunk));
+        response.on('end', () =>
+          resolve({
+            status: response.statusCode ?? 0,
+            text: Buffer.concat(chunks).toString(),
+            headers: response.headers,
+          }),
+        );
+      },
+    );
     request.on('error', reject);
     request.end(body);
   });
@@ -56,5 +100,12 @@ export const notebookOf = (...sources: string[]): Record<string, unknown> => ({
   nbformat: 4,
   nbformat_minor: 5,
   metadata: {},
-  cells: sources.map((source, n) => ({ cell_type: 'code', id: `cell-${n}`, metadata: {}, execution_count: null, outputs: [], source })),
+  cells: sources.map((source, n) => ({
+    cell_type: 'code',
+    id: `cell-${n}`,
+    metadata: {},
+    execution_count: null,
+    outputs: [],
+    source,
+  })),
 });

@@ -107,7 +107,9 @@ describe('a refusal', () => {
       { field: '', message: 'too much' },
     ]);
     expect(two.message).toBe('width: missing; too much');
-    expect(new InputError({ field: 'width', message: 'missing' }, 'beam').message).toBe('beam: width: missing');
+    expect(new InputError({ field: 'width', message: 'missing' }, 'beam').message).toBe(
+      'beam: width: missing',
+    );
   });
 
   it('shows what it got as a person wrote it, in at most 60 characters', () => {

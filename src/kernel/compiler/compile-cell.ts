@@ -57,12 +57,18 @@ export function compileCell(room: IncrementalProgram, source: string): Compiled 
   const asObject = /^\s*\{[\s\S]*\}\s*$/.test(source) && isExpression(ts, source);
   const text = asObject ? `(${source.replace(/\s+$/, '')})` : source;
   const file = room.add(text);
-  const found = room.diagnose(file).filter((d) => d.category === ts.DiagnosticCategory.Error && !tolerated.has(d.code));
+  const found = room
+    .diagnose(file)
+    .filter((d) => d.category === ts.DiagnosticCategory.Error && !tolerated.has(d.code));
   if (found.length > 0) {
     room.drop(file);
     // A name may be one of the package's whose types are not loaded yet.
     if (room.loadWholePackage()) return compileCell(room, source);
-    return { problems: found.map((d) => problem(ts, file, d, asObject)).sort((a, b) => a.line - b.line || a.column - b.column) };
+    return {
+      problems: found
+        .map((d) => problem(ts, file, d, asObject))
+        .sort((a, b) => a.line - b.line || a.column - b.column),
+    };
   }
 
   const own = room.namesOf(file);
@@ -100,19 +106,31 @@ export function compileCell(room: IncrementalProgram, source: string): Compiled 
 }
 
 function isExpression(ts: IncrementalProgram['ts'], source: string): boolean {
-  const errors = (text: string): number => (ts.createSourceFile('x.ts', text, ts.ScriptTarget.ES2022) as CellFile).parseDiagnostics.length;
+  const errors = (text: string): number =>
+    (ts.createSourceFile('x.ts', text, ts.ScriptTarget.ES2022) as CellFile).parseDiagnostics.length;
   const parsed = ts.createSourceFile('x.ts', source, ts.ScriptTarget.ES2022) as CellFile;
-  const block = parsed.statements.length === 1 && ts.isBlock(parsed.statements[0]!) ? parsed.statements[0] : undefined;
-  const looksLikeBlock = parsed.parseDiagnostics.length === 0 && !block?.statements.every((s) => ts.isLabeledStatement(s) || ts.isExpressionStatement(s));
+  const block =
+    parsed.statements.length === 1 && ts.isBlock(parsed.statements[0]!) ? parsed.statements[0] : undefined;
+  const looksLikeBlock =
+    parsed.parseDiagnostics.length === 0 &&
+    !block?.statements.every((s) => ts.isLabeledStatement(s) || ts.isExpressionStatement(s));
   return !looksLikeBlock && errors(`(${source})`) === 0;
 }
 
 function isLate(ts: IncrementalProgram['ts'], symbol: TS.Symbol): boolean {
   const { SymbolFlags } = ts;
-  return (symbol.flags & (SymbolFlags.BlockScopedVariable | SymbolFlags.Class | SymbolFlags.Enum | SymbolFlags.ValueModule)) !== 0 && (symbol.flags & SymbolFlags.Function) === 0;
+  return (
+    (symbol.flags &
+      (SymbolFlags.BlockScopedVariable | SymbolFlags.Class | SymbolFlags.Enum | SymbolFlags.ValueModule)) !==
+      0 && (symbol.flags & SymbolFlags.Function) === 0
+  );
 }
 
-function importsOf(ts: IncrementalProgram['ts'], file: TS.SourceFile, values: ReadonlySet<string>): CellImport[] {
+function importsOf(
+  ts: IncrementalProgram['ts'],
+  file: TS.SourceFile,
+  values: ReadonlySet<string>,
+): CellImport[] {
   const imports: CellImport[] = [];
   for (const statement of file.statements) {
     if (ts.isExportDeclaration(statement) && statement.moduleSpecifier && !statement.isTypeOnly) {
@@ -121,9 +139,11 @@ function importsOf(ts: IncrementalProgram['ts'], file: TS.SourceFile, values: Re
     if (!ts.isImportDeclaration(statement) || statement.importClause?.isTypeOnly) continue;
     const { importClause: clause } = statement;
     const names: ImportedName[] = [];
-    const add = (box: string, from: ImportedName['from']): unknown => values.has(box) && names.push({ binding: box, from });
+    const add = (box: string, from: ImportedName['from']): unknown =>
+      values.has(box) && names.push({ binding: box, from });
     if (clause?.name) add(clause.name.text, { kind: 'default' });
-    if (clause?.namedBindings && ts.isNamespaceImport(clause.namedBindings)) add(clause.namedBindings.name.text, { kind: 'all' });
+    if (clause?.namedBindings && ts.isNamespaceImport(clause.namedBindings))
+      add(clause.namedBindings.name.text, { kind: 'all' });
     if (clause?.namedBindings && ts.isNamedImports(clause.namedBindings)) {
       for (const one of clause.namedBindings.elements) {
         if (one.isTypeOnly) continue;
@@ -131,12 +151,18 @@ function importsOf(ts: IncrementalProgram['ts'], file: TS.SourceFile, values: Re
         add(one.name.text, name === 'default' ? { kind: 'default' } : { kind: 'name', name });
       }
     }
-    if (!clause || names.length > 0) imports.push({ specifier: (statement.moduleSpecifier as TS.StringLiteral).text, names });
+    if (!clause || names.length > 0)
+      imports.push({ specifier: (statement.moduleSpecifier as TS.StringLiteral).text, names });
   }
   return imports;
 }
 
-function problem(ts: IncrementalProgram['ts'], file: TS.SourceFile, d: TS.Diagnostic, shifted: boolean): CellProblem {
+function problem(
+  ts: IncrementalProgram['ts'],
+  file: TS.SourceFile,
+  d: TS.Diagnostic,
+  shifted: boolean,
+): CellProblem {
   const start = d.file === file && d.start !== undefined ? d.start : 0;
   const { line, character } = file.getLineAndCharacterOfPosition(start);
   return {

@@ -9,7 +9,9 @@ type Compiler = KernelSession['program']['ts'];
 export function nodeAt(ts: Compiler, file: CellFile, position: number): TS.Node {
   let node: TS.Node = file;
   for (;;) {
-    const inner: TS.Node | undefined = ts.forEachChild(node, (child) => (child.pos <= position && position <= child.end ? child : undefined));
+    const inner: TS.Node | undefined = ts.forEachChild(node, (child) =>
+      child.pos <= position && position <= child.end ? child : undefined,
+    );
     if (!inner) return node;
     node = inner;
   }
@@ -32,17 +34,22 @@ export function valueOf(session: KernelSession, path: readonly string[]): unknow
     if (Object(value) !== value) return undefined;
     let holder: object | null = value as object;
     let descriptor: PropertyDescriptor | undefined;
-    while (holder && !(descriptor = Object.getOwnPropertyDescriptor(holder, name))) holder = Object.getPrototypeOf(holder) as object | null;
+    while (holder && !(descriptor = Object.getOwnPropertyDescriptor(holder, name)))
+      holder = Object.getPrototypeOf(holder) as object | null;
     value = descriptor?.value as unknown;
   }
   return value;
 }
 
 /** The call whose first argument holds this node in an object literal, and the names of the fields on the way in. */
-export function fieldPath(ts: Compiler, node: TS.Node): { call: TS.CallExpression; fields: string[] } | undefined {
+export function fieldPath(
+  ts: Compiler,
+  node: TS.Node,
+): { call: TS.CallExpression; fields: string[] } | undefined {
   const fields: string[] = [];
   for (let at: TS.Node | undefined = node; at && !ts.isSourceFile(at); at = at.parent) {
-    if (ts.isPropertyAssignment(at) && (ts.isIdentifier(at.name) || ts.isStringLiteral(at.name))) fields.unshift(at.name.text);
+    if (ts.isPropertyAssignment(at) && (ts.isIdentifier(at.name) || ts.isStringLiteral(at.name)))
+      fields.unshift(at.name.text);
     if (ts.isCallExpression(at) && fields.length > 0) return { call: at, fields };
     if (ts.isFunctionLike(at)) return undefined;
   }

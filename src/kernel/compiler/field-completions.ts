@@ -29,11 +29,20 @@ export interface HintRecipe {
 export function isRecipe(value: unknown): value is HintRecipe {
   if (typeof value !== 'function' && (typeof value !== 'object' || value === null)) return false;
   const face = value as Partial<HintRecipe>;
-  return typeof face.title === 'string' && typeof face.inputs === 'object' && face.inputs !== null && Array.isArray(face.sources);
+  return (
+    typeof face.title === 'string' &&
+    typeof face.inputs === 'object' &&
+    face.inputs !== null &&
+    Array.isArray(face.sources)
+  );
 }
 
 /** The texts a recipe's field takes, for completion inside quotes. */
-export function valuesFor(pkg: Record<string, unknown> | undefined, recipe: HintRecipe, field: string): string[] {
+export function valuesFor(
+  pkg: Record<string, unknown> | undefined,
+  recipe: HintRecipe,
+  field: string,
+): string[] {
   const offered = pkg?.['__hints'];
   const found = new Set<string>();
   if (typeof offered === 'function') {
@@ -59,7 +68,12 @@ export function recipeCard(recipe: HintRecipe): { 'text/plain': string; 'text/ma
   const results = Object.entries(recipe.outputs ?? {});
   const tell = (field: HintField): string => {
     const unit = field.unit ? ` in ${field.unit}` : '';
-    const start = field.default === undefined ? (field.optional ? ', may be left out' : '') : `, default ${show(field.default)}`;
+    const start =
+      field.default === undefined
+        ? field.optional
+          ? ', may be left out'
+          : ''
+        : `, default ${show(field.default)}`;
     return `${field.kind ?? ''}${unit}${start}${field.label ? `: ${field.label}` : ''}`;
   };
   const sources = recipe.sources.map(sourceText);
@@ -67,16 +81,38 @@ export function recipeCard(recipe: HintRecipe): { 'text/plain': string; 'text/ma
   const plain = [
     `${recipe.title} (${recipe.topic})`,
     ...(recipe.about ? [recipe.about] : []),
-    '', 'Takes', ...fields.map(([name, field]) => `  ${name}: ${tell(field)}`),
-    ...(results.length ? ['', 'Gives', ...results.map(([name, out]) => `  ${name}: ${out.kind ?? ''}${out.unit ? ` in ${out.unit}` : ''}${out.label ? `: ${out.label}` : ''}`)] : []),
-    '', 'Sources', ...sources.map((text) => `  ${text}`),
+    '',
+    'Takes',
+    ...fields.map(([name, field]) => `  ${name}: ${tell(field)}`),
+    ...(results.length
+      ? [
+          '',
+          'Gives',
+          ...results.map(
+            ([name, out]) =>
+              `  ${name}: ${out.kind ?? ''}${out.unit ? ` in ${out.unit}` : ''}${out.label ? `: ${out.label}` : ''}`,
+          ),
+        ]
+      : []),
+    '',
+    'Sources',
+    ...sources.map((text) => `  ${text}`),
     ...(example.length ? ['', 'Example', ...example.map((text) => `  ${text}`)] : []),
   ];
   const markdown = [
     `**${recipe.title}** (${recipe.topic})`,
     ...(recipe.about ? [recipe.about] : []),
     fields.map(([name, field]) => `- \`${name}\`: ${tell(field)}`).join('\n'),
-    ...(results.length ? [results.map(([name, out]) => `- gives \`${name}\`${out.label ? `: ${out.label}` : ''}${out.unit ? ` (${out.unit})` : ''}`).join('\n')] : []),
+    ...(results.length
+      ? [
+          results
+            .map(
+              ([name, out]) =>
+                `- gives \`${name}\`${out.label ? `: ${out.label}` : ''}${out.unit ? ` (${out.unit})` : ''}`,
+            )
+            .join('\n'),
+        ]
+      : []),
     ...(sources.length ? [`Sources: ${sources.join('; ')}`] : []),
     ...example.map((text) => `\`\`\`typescript\n${text}\n\`\`\``),
   ];
@@ -87,6 +123,11 @@ const show = (value: unknown): string => (typeof value === 'string' ? `'${value}
 
 function sourceText(source: unknown): string {
   if (typeof source === 'string') return source;
-  const { id, source: name, title, locator } = source as { id?: string; source?: string; title?: string; locator?: string };
+  const {
+    id,
+    source: name,
+    title,
+    locator,
+  } = source as { id?: string; source?: string; title?: string; locator?: string };
   return [title ?? id ?? name, locator].filter(Boolean).join(', ') || JSON.stringify(source);
 }

@@ -116,9 +116,11 @@ export class IncrementalProgram {
     host.getDefaultLibFileName = () => join(libFolder, 'lib.d.ts');
     host.getCurrentDirectory = () => this.cwd;
     const texts: Record<string, () => string> = {
-      [this.virtual('globals')]: () => (this.fullNodeTypes ? `/// <reference types="node" />\n${kernelGlobals}` : `${nodeGlobals}\n`),
+      [this.virtual('globals')]: () =>
+        this.fullNodeTypes ? `/// <reference types="node" />\n${kernelGlobals}` : `${nodeGlobals}\n`,
       [this.virtual('kernel')]: () => kernelGlobals,
-      [this.virtual('imports')]: () => ['export {};', ...[...this.imported].map((name) => `import ${JSON.stringify(name)};`)].join('\n'),
+      [this.virtual('imports')]: () =>
+        ['export {};', ...[...this.imported].map((name) => `import ${JSON.stringify(name)};`)].join('\n'),
     };
     host.getSourceFile = (name, languageVersion) => {
       const text = texts[name];
@@ -146,13 +148,25 @@ export class IncrementalProgram {
     const ownTypes = distPath('').replaceAll('\\', '/');
     host.resolveModuleNames = (names, from) =>
       names.map((name) => {
-        const containing = from.startsWith(virtualFolder) ? join(this.cwd, 'cell.ts').replaceAll('\\', '/') : from;
+        const containing = from.startsWith(virtualFolder)
+          ? join(this.cwd, 'cell.ts').replaceAll('\\', '/')
+          : from;
         // Within our own build every import names a neighbour: no need to ask the disk.
         if (containing.startsWith(ownTypes) && /^\..*\.js$/.test(name)) {
-          return { resolvedFileName: posix.join(posix.dirname(containing), name.replace(/js$/, 'd.ts')), extension: ts.Extension.Dts };
+          return {
+            resolvedFileName: posix.join(posix.dirname(containing), name.replace(/js$/, 'd.ts')),
+            extension: ts.Extension.Dts,
+          };
         }
-        if (name === packageName && existsSync(face)) return { resolvedFileName: face, extension: ts.Extension.Dts };
-        const found = ts.resolveModuleName(name, containing, this.options, host, name.startsWith('.') ? undefined : cache).resolvedModule;
+        if (name === packageName && existsSync(face))
+          return { resolvedFileName: face, extension: ts.Extension.Dts };
+        const found = ts.resolveModuleName(
+          name,
+          containing,
+          this.options,
+          host,
+          name.startsWith('.') ? undefined : cache,
+        ).resolvedModule;
         if (found || name.startsWith('.') || isNodeModule(name)) return found;
         return ts.resolveModuleName(name, join(packageRoot, 'cell.ts'), this.options, host).resolvedModule;
       });
@@ -163,10 +177,15 @@ export class IncrementalProgram {
   private module(name: string, text: string): CellFile {
     const { ts } = this;
     const file = ts.createSourceFile(
-      name, text,
-      { languageVersion: ts.ScriptTarget.ES2022, setExternalModuleIndicator: (made) => ((made as CellFile).externalModuleIndicator ??= true) },
+      name,
+      text,
+      {
+        languageVersion: ts.ScriptTarget.ES2022,
+        setExternalModuleIndicator: (made) => ((made as CellFile).externalModuleIndicator ??= true),
+      },
       // The binder, which comes next, names each node's parent.
-      false, ts.ScriptKind.TS,
+      false,
+      ts.ScriptKind.TS,
     ) as CellFile;
     return file;
   }
@@ -186,7 +205,9 @@ export class IncrementalProgram {
     const flat = distPath('kernel/lib.d.ts');
     if (this.options.noLib) roots.unshift(flat);
     const face = distPath('index.d.ts');
-    const referencedExports = [...this.referencedExports].map((name) => [name, distPath(this.exportIndex![name]![0]), this.exportIndex![name]![1]] as const);
+    const referencedExports = [...this.referencedExports].map(
+      (name) => [name, distPath(this.exportIndex![name]![0]), this.exportIndex![name]![1]] as const,
+    );
     if (!this.wholePackage) roots.push(...new Set(referencedExports.map(([, path]) => path)));
     else if (existsSync(face)) roots.push(face);
     const program = ts.createProgram(roots, this.options, this.host, this.program);
@@ -202,7 +223,8 @@ export class IncrementalProgram {
       const symbol = (fileOf(path) as CellFile | undefined)?.symbol;
       return symbol ? checker.getExportsOfModule(symbol) : [];
     };
-    if (this.wholePackage) for (const exported of exportsOf(face)) this.package.locals.set(exported.name, exported);
+    if (this.wholePackage)
+      for (const exported of exportsOf(face)) this.package.locals.set(exported.name, exported);
     else {
       for (const [name, path, inside] of referencedExports) {
         const found = exportsOf(path).find((exported) => exported.name === inside);
@@ -228,13 +250,16 @@ export class IncrementalProgram {
     const { ts } = this;
     const file = this.module(name, text);
     const imports = /\b(?:import|export|require|reference)\b/.test(text);
-    const specifiers = imports ? ts.preProcessFile(text, true, true).importedFiles.map((found) => found.fileName) : [];
+    const specifiers = imports
+      ? ts.preProcessFile(text, true, true).importedFiles.map((found) => found.fileName)
+      : [];
     this.ensureTypes(specifiers, text);
     file.path = file.resolvedPath = file.originalFileName = name;
     file.imports = [];
     file.moduleAugmentations = [];
     file.ambientModuleNames = [];
-    file.resolvedModules = (this.program.getSourceFile(this.virtual('imports')) as CellFile | undefined)?.resolvedModules;
+    file.resolvedModules = (this.program.getSourceFile(this.virtual('imports')) as CellFile | undefined)
+      ?.resolvedModules;
     ts.bindSourceFile(file, this.options);
     file.parent = this.types;
     this.cells.set(name, file);
@@ -250,7 +275,8 @@ export class IncrementalProgram {
       if (name === packageName) this.wholePackage = true;
     }
     if (!this.wholePackage) {
-      for (const [word] of text.matchAll(/[\p{ID_Start}$_][\p{ID_Continue}$]*/gu)) if (Object.hasOwn(this.exportIndex!, word)) this.referencedExports.add(word);
+      for (const [word] of text.matchAll(/[\p{ID_Start}$_][\p{ID_Continue}$]*/gu))
+        if (Object.hasOwn(this.exportIndex!, word)) this.referencedExports.add(word);
     }
     const changed = specifiers.some((name) => name.startsWith('.')) && this.ownFilesChanged();
     if (this.imported.size + this.referencedExports.size > before || changed) this.rebuild();
@@ -265,7 +291,12 @@ export class IncrementalProgram {
 
   /** The names a cell declares at its top level. An exported one has two symbols; the outer one is the one others see. */
   namesOf(file: CellFile): Map<string, TS.Symbol> {
-    return new Map([...file.locals].map(([name, symbol]) => [name, (symbol as { exportSymbol?: TS.Symbol }).exportSymbol ?? symbol]));
+    return new Map(
+      [...file.locals].map(([name, symbol]) => [
+        name,
+        (symbol as { exportSymbol?: TS.Symbol }).exportSymbol ?? symbol,
+      ]),
+    );
   }
 
   /** Type errors of a cell, in the order they stand in it. */
@@ -277,7 +308,13 @@ export class IncrementalProgram {
   emit(file: CellFile, before: TS.TransformerFactory<TS.SourceFile>): { code: string; map: string } {
     let code = '';
     let map = '';
-    this.program.emit(file, (name, text) => (name.endsWith('.map') ? (map = text) : (code = text)), undefined, false, { before: [before] });
+    this.program.emit(
+      file,
+      (name, text) => (name.endsWith('.map') ? (map = text) : (code = text)),
+      undefined,
+      false,
+      { before: [before] },
+    );
     return { code, map };
   }
 
@@ -298,14 +335,23 @@ export class IncrementalProgram {
     const { SymbolFlags } = this.ts;
     let flags = symbol.flags;
     if (flags & SymbolFlags.Alias) {
-      const typeOnly = symbol.declarations?.every((d) => this.ts.isTypeOnlyImportOrExportDeclaration(d)) ?? false;
+      const typeOnly =
+        symbol.declarations?.every((d) => this.ts.isTypeOnlyImportOrExportDeclaration(d)) ?? false;
       const aliased = this.checker.getAliasedSymbol(symbol);
       // A module without typings has an unknown symbol behind it: it is a value.
       flags = aliased.flags;
-      const unknown = (this.checker as unknown as { isUnknownSymbol(s: TS.Symbol): boolean }).isUnknownSymbol(aliased);
-      return { value: !typeOnly && (unknown || (flags & SymbolFlags.Value) !== 0), type: (flags & (SymbolFlags.Type | SymbolFlags.Namespace)) !== 0 };
+      const unknown = (this.checker as unknown as { isUnknownSymbol(s: TS.Symbol): boolean }).isUnknownSymbol(
+        aliased,
+      );
+      return {
+        value: !typeOnly && (unknown || (flags & SymbolFlags.Value) !== 0),
+        type: (flags & (SymbolFlags.Type | SymbolFlags.Namespace)) !== 0,
+      };
     }
-    return { value: (flags & SymbolFlags.Value) !== 0, type: (flags & (SymbolFlags.Type | SymbolFlags.Namespace)) !== 0 };
+    return {
+      value: (flags & SymbolFlags.Value) !== 0,
+      type: (flags & (SymbolFlags.Type | SymbolFlags.Namespace)) !== 0,
+    };
   }
 
   /** Lets later cells see a name of this cell. */
@@ -322,7 +368,15 @@ export class IncrementalProgram {
   completions(file: CellFile, position: number): TS.CompletionInfo | undefined {
     const { ts } = this;
     return ts.Completions.getCompletionsAtPositionForTslab(
-      { getCompilerOptions: () => this.options }, this.program, () => undefined, file, position, {}, undefined, 1, neverCancelled,
+      { getCompilerOptions: () => this.options },
+      this.program,
+      () => undefined,
+      file,
+      position,
+      {},
+      undefined,
+      1,
+      neverCancelled,
     );
   }
 
@@ -349,10 +403,16 @@ export class IncrementalProgram {
 
 function readNames(): Record<string, [file: string, name: string]> | undefined {
   try {
-    return JSON.parse(readFileSync(distPath('kernel/names.json'), 'utf8')) as Record<string, [string, string]>;
+    return JSON.parse(readFileSync(distPath('kernel/names.json'), 'utf8')) as Record<
+      string,
+      [string, string]
+    >;
   } catch {
     return undefined;
   }
 }
 
-const neverCancelled = { isCancellationRequested: () => false, throwIfCancellationRequested: () => undefined };
+const neverCancelled = {
+  isCancellationRequested: () => false,
+  throwIfCancellationRequested: () => undefined,
+};

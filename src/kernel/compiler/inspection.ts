@@ -8,7 +8,12 @@ import { toUnits } from './cursor.js';
 import { dottedName, fieldPath, nodeAt, valueOf } from './cursor-context.js';
 import type { CellFile } from './incremental-program.js';
 
-export function inspectCell(session: KernelSession, code: string, cursor: number, inDepth: boolean): MimeBundle | undefined {
+export function inspectCell(
+  session: KernelSession,
+  code: string,
+  cursor: number,
+  inDepth: boolean,
+): MimeBundle | undefined {
   const { program: room } = session;
   room.loadWholePackage();
   const file = room.add(code);
@@ -19,12 +24,21 @@ export function inspectCell(session: KernelSession, code: string, cursor: number
   }
 }
 
-function inspect(session: KernelSession, file: CellFile, code: string, position: number, inDepth: boolean): MimeBundle | undefined {
+function inspect(
+  session: KernelSession,
+  file: CellFile,
+  code: string,
+  position: number,
+  inDepth: boolean,
+): MimeBundle | undefined {
   const { ts } = session.program;
   const node = nodeNear(session, file, code, position);
   if (!node) return undefined;
   const field = fieldPath(ts, node);
-  const path = dottedName(ts, ts.isPropertyAccessExpression(node.parent) && node.parent.name === node ? node.parent : node);
+  const path = dottedName(
+    ts,
+    ts.isPropertyAccessExpression(node.parent) && node.parent.name === node ? node.parent : node,
+  );
   const value = path && valueOf(session, path);
   if (isRecipe(value)) return recipeCard(value);
 
@@ -37,17 +51,32 @@ function inspect(session: KernelSession, file: CellFile, code: string, position:
     const callee = dottedName(ts, field.call.expression);
     const recipe = callee && valueOf(session, callee);
     const told = isRecipe(recipe) ? recipe.inputs[field.fields[0]!] : undefined;
-    if (told && field.fields.length === 1) parts.push([told.label, told.expects && `takes ${told.expects}`, told.unit && `unit ${told.unit}`].filter(Boolean).join('\n'));
+    if (told && field.fields.length === 1)
+      parts.push(
+        [told.label, told.expects && `takes ${told.expects}`, told.unit && `unit ${told.unit}`]
+          .filter(Boolean)
+          .join('\n'),
+      );
   }
-  if (path && value !== undefined && typeof value !== 'function') parts.push(`value: ${textOf(value).slice(0, 2000)}`);
-  if (inDepth && typeof value === 'function') parts.push(Function.prototype.toString.call(value).slice(0, 8000));
+  if (path && value !== undefined && typeof value !== 'function')
+    parts.push(`value: ${textOf(value).slice(0, 2000)}`);
+  if (inDepth && typeof value === 'function')
+    parts.push(Function.prototype.toString.call(value).slice(0, 8000));
   if (parts.length === 0) return undefined;
   const [type, ...rest] = parts;
-  return { 'text/plain': parts.join('\n\n'), 'text/markdown': [`\`\`\`typescript\n${type}\n\`\`\``, ...rest].join('\n\n') };
+  return {
+    'text/plain': parts.join('\n\n'),
+    'text/markdown': [`\`\`\`typescript\n${type}\n\`\`\``, ...rest].join('\n\n'),
+  };
 }
 
 /** The name at the cursor or just before it; inside a call's brackets, the name of what is called. */
-function nodeNear(session: KernelSession, file: CellFile, code: string, position: number): import('typescript').Node | undefined {
+function nodeNear(
+  session: KernelSession,
+  file: CellFile,
+  code: string,
+  position: number,
+): import('typescript').Node | undefined {
   const { ts } = session.program;
   for (const at of [position, position - 1]) {
     if (at < 0 || !/[\p{ID_Continue}$]/u.test(code[at] ?? '')) continue;
@@ -55,7 +84,11 @@ function nodeNear(session: KernelSession, file: CellFile, code: string, position
     const named = ts.isIdentifier(node) ? node : nodeAt(ts, file, at + 1);
     if (ts.isIdentifier(named)) return named;
   }
-  for (let node: import('typescript').Node | undefined = nodeAt(ts, file, position); node && !ts.isSourceFile(node); node = node.parent) {
+  for (
+    let node: import('typescript').Node | undefined = nodeAt(ts, file, position);
+    node && !ts.isSourceFile(node);
+    node = node.parent
+  ) {
     if (!ts.isCallExpression(node) && !ts.isNewExpression(node)) continue;
     const callee = node.expression;
     return ts.isPropertyAccessExpression(callee) ? callee.name : callee;

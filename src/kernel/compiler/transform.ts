@@ -33,9 +33,13 @@ export function cellTransformer(ts: Compiler, task: TransformContext): TS.Transf
       task.bindings.add(name);
       return f.createPropertyAccessExpression(f.createIdentifier(mark + name), 'v');
     };
-    const kernel = (name: string): TS.Expression => f.createPropertyAccessExpression(f.createIdentifier(mark), name);
+    const kernel = (name: string): TS.Expression =>
+      f.createPropertyAccessExpression(f.createIdentifier(mark), name);
     const setBox = (name: string, value: TS.Expression, origin: TS.Node): TS.Statement =>
-      ts.setOriginalNode(ts.setTextRange(f.createExpressionStatement(f.createAssignment(box(name), value)), origin), origin);
+      ts.setOriginalNode(
+        ts.setTextRange(f.createExpressionStatement(f.createAssignment(box(name), value)), origin),
+        origin,
+      );
 
     const reference = (id: TS.Identifier): TS.Expression | undefined => {
       if (inside.includes(id.text)) return undefined;
@@ -49,10 +53,17 @@ export function cellTransformer(ts: Compiler, task: TransformContext): TS.Transf
     /** `const f = () => 1` must stay named f, although it is now assigned to a property. */
     const named = (name: string, value: TS.Expression): TS.Expression => {
       const nameless =
-        ts.isArrowFunction(value) || (ts.isFunctionExpression(value) && !value.name) || (ts.isClassExpression(value) && !value.name);
+        ts.isArrowFunction(value) ||
+        (ts.isFunctionExpression(value) && !value.name) ||
+        (ts.isClassExpression(value) && !value.name);
       if (!nameless) return value;
-      const holder = f.createObjectLiteralExpression([f.createPropertyAssignment(f.createStringLiteral(name), value)]);
-      return f.createElementAccessExpression(f.createParenthesizedExpression(holder), f.createStringLiteral(name));
+      const holder = f.createObjectLiteralExpression([
+        f.createPropertyAssignment(f.createStringLiteral(name), value),
+      ]);
+      return f.createElementAccessExpression(
+        f.createParenthesizedExpression(holder),
+        f.createStringLiteral(name),
+      );
     };
 
     const expression = (node: TS.Expression): TS.Expression => ts.visitNode(node, visit) as TS.Expression;
@@ -65,8 +76,10 @@ export function cellTransformer(ts: Compiler, task: TransformContext): TS.Transf
           name.elements.map((element) => {
             if (element.dotDotDotToken) return f.createSpreadAssignment(target(element.name));
             const key = element.propertyName ?? (element.name as TS.Identifier);
-            const property = ts.isComputedPropertyName(key) ? f.createComputedPropertyName(expression(key.expression)) : key;
-            return f.createPropertyAssignment(property as TS.PropertyName, withDefault(element));
+            const property = ts.isComputedPropertyName(key)
+              ? f.createComputedPropertyName(expression(key.expression))
+              : key;
+            return f.createPropertyAssignment(property, withDefault(element));
           }),
         );
       }
@@ -81,7 +94,10 @@ export function cellTransformer(ts: Compiler, task: TransformContext): TS.Transf
       const place = target(element.name);
       if (!element.initializer) return place;
       const value = expression(element.initializer);
-      return f.createAssignment(place, ts.isIdentifier(element.name) ? named(element.name.text, value) : value);
+      return f.createAssignment(
+        place,
+        ts.isIdentifier(element.name) ? named(element.name.text, value) : value,
+      );
     };
 
     const assignment = (declaration: TS.VariableDeclaration): TS.Expression | undefined => {
@@ -100,7 +116,8 @@ export function cellTransformer(ts: Compiler, task: TransformContext): TS.Transf
     };
 
     const isAmbient = (node: TS.Node): boolean =>
-      ts.canHaveModifiers(node) && (ts.getModifiers(node)?.some((m) => m.kind === ts.SyntaxKind.DeclareKeyword) ?? false);
+      ts.canHaveModifiers(node) &&
+      (ts.getModifiers(node)?.some((m) => m.kind === ts.SyntaxKind.DeclareKeyword) ?? false);
 
     const inFunction = (node: TS.Node): TS.Node => {
       functionDepth++;
@@ -113,37 +130,58 @@ export function cellTransformer(ts: Compiler, task: TransformContext): TS.Transf
       if (ts.isExpressionWithTypeArguments(node)) {
         return f.updateExpressionWithTypeArguments(node, expression(node.expression), node.typeArguments);
       }
-      if (ts.isTypeNode(node) || ts.isInterfaceDeclaration(node) || ts.isTypeAliasDeclaration(node) || ts.isTypeParameterDeclaration(node)) return node;
+      if (
+        ts.isTypeNode(node) ||
+        ts.isInterfaceDeclaration(node) ||
+        ts.isTypeAliasDeclaration(node) ||
+        ts.isTypeParameterDeclaration(node)
+      )
+        return node;
       if (ts.isIdentifier(node)) return ts.isExpressionNode(node) ? (reference(node) ?? node) : node;
       if (ts.isVariableStatement(node) && !isAmbient(node) && isCellLevel(node.declarationList)) {
         return node.declarationList.declarations
           .map((declaration) => ({ declaration, set: assignment(declaration) }))
           .filter((entry) => entry.set !== undefined)
-          .map(({ declaration, set }) => ts.setOriginalNode(ts.setTextRange(f.createExpressionStatement(set!), declaration), node));
+          .map(({ declaration, set }) =>
+            ts.setOriginalNode(ts.setTextRange(f.createExpressionStatement(set!), declaration), node),
+          );
       }
       if (ts.isVariableDeclarationList(node) && isCellLevel(node) && !ts.isVariableStatement(node.parent)) {
         if (!ts.isForStatement(node.parent)) return target(node.declarations[0]!.name);
-        const sets = node.declarations.map(assignment).filter((set): set is TS.Expression => set !== undefined);
+        const sets = node.declarations
+          .map(assignment)
+          .filter((set): set is TS.Expression => set !== undefined);
         return sets.length > 0 ? sets.reduce((before, set) => f.createComma(before, set)) : undefined;
       }
       if (ts.isShorthandPropertyAssignment(node)) {
         const value = reference(node.name);
         const fallback = node.objectAssignmentInitializer && expression(node.objectAssignmentInitializer);
         if (!value) return f.updateShorthandPropertyAssignment(node, node.name, fallback);
-        return ts.setTextRange(f.createPropertyAssignment(node.name.text, fallback ? f.createAssignment(value, fallback) : value), node);
+        return ts.setTextRange(
+          f.createPropertyAssignment(node.name.text, fallback ? f.createAssignment(value, fallback) : value),
+          node,
+        );
       }
       if (ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword) {
         return f.updateCallExpression(node, kernel('importing'), undefined, node.arguments.map(expression));
       }
       if (ts.isMetaProperty(node) && node.keywordToken === ts.SyntaxKind.ImportKeyword) return kernel('meta');
-      if ((ts.isCallExpression(node) && ts.isIdentifier(node.expression)) || (ts.isTaggedTemplateExpression(node) && ts.isIdentifier(node.tag))) {
+      if (
+        (ts.isCallExpression(node) && ts.isIdentifier(node.expression)) ||
+        (ts.isTaggedTemplateExpression(node) && ts.isIdentifier(node.tag))
+      ) {
         const callee = ts.isCallExpression(node) ? node.expression : node.tag;
         const place = reference(callee as TS.Identifier);
         if (!place) return ts.visitEachChild(node, visit, context);
         // (0, box.v)(...): a plain call, whose `this` is not the box.
         const plain = f.createParenthesizedExpression(f.createComma(f.createNumericLiteral(0), place));
         if (ts.isTaggedTemplateExpression(node)) {
-          return f.updateTaggedTemplateExpression(node, plain, node.typeArguments, ts.visitNode(node.template, visit) as TS.TemplateLiteral);
+          return f.updateTaggedTemplateExpression(
+            node,
+            plain,
+            node.typeArguments,
+            ts.visitNode(node.template, visit) as TS.TemplateLiteral,
+          );
         }
         const given = node.arguments.map(expression);
         return ts.isCallChain(node)
@@ -152,60 +190,103 @@ export function cellTransformer(ts: Compiler, task: TransformContext): TS.Transf
       }
       if (ts.isAwaitExpression(node)) {
         if (functionDepth === 0) task.hasTopLevelAwait = true;
-        return f.updateAwaitExpression(node, f.createCallExpression(kernel('wait'), undefined, [expression(node.expression)]));
+        return f.updateAwaitExpression(
+          node,
+          f.createCallExpression(kernel('wait'), undefined, [expression(node.expression)]),
+        );
       }
       if (ts.isForOfStatement(node) && node.awaitModifier) {
         if (functionDepth === 0) task.hasTopLevelAwait = true;
         const each = ts.visitEachChild(node, visit, context);
         return f.updateForOfStatement(
-          each, each.awaitModifier, each.initializer, f.createCallExpression(kernel('each'), undefined, [each.expression]), each.statement,
+          each,
+          each.awaitModifier,
+          each.initializer,
+          f.createCallExpression(kernel('each'), undefined, [each.expression]),
+          each.statement,
         );
       }
-      if (ts.isFunctionLike(node) || ts.isClassStaticBlockDeclaration(node) || ts.isPropertyDeclaration(node)) return inFunction(node);
+      if (ts.isFunctionLike(node) || ts.isClassStaticBlockDeclaration(node) || ts.isPropertyDeclaration(node))
+        return inFunction(node);
       return ts.visitEachChild(node, visit, context);
     };
 
     const bare = <T extends TS.Node>(modifiers: readonly T[] | undefined): T[] | undefined =>
-      modifiers?.filter((m) => m.kind !== ts.SyntaxKind.ExportKeyword && m.kind !== ts.SyntaxKind.DefaultKeyword);
+      modifiers?.filter(
+        (m) => m.kind !== ts.SyntaxKind.ExportKeyword && m.kind !== ts.SyntaxKind.DefaultKeyword,
+      );
 
     /** A top-level statement. Functions stay hoisted; classes, enums and namespaces fill their box once defined. */
     const statement = (node: TS.Statement, hoisted: TS.Statement[]): TS.Statement[] => {
-      if (ts.isImportDeclaration(node) || ts.isImportEqualsDeclaration(node) || ts.isExportDeclaration(node)) return [];
+      if (ts.isImportDeclaration(node) || ts.isImportEqualsDeclaration(node) || ts.isExportDeclaration(node))
+        return [];
       if (ts.isExportAssignment(node)) return [f.createExpressionStatement(expression(node.expression))];
       if (isAmbient(node)) return [];
       if (ts.isFunctionDeclaration(node)) {
         const done = inFunction(node) as TS.FunctionDeclaration;
-        if (node.name && node.body) hoisted.push(setBox(node.name.text, f.createIdentifier(node.name.text), node.name));
-        return [f.updateFunctionDeclaration(done, bare(done.modifiers), done.asteriskToken, done.name, done.typeParameters, done.parameters, done.type, done.body)];
+        if (node.name && node.body)
+          hoisted.push(setBox(node.name.text, f.createIdentifier(node.name.text), node.name));
+        return [
+          f.updateFunctionDeclaration(
+            done,
+            bare(done.modifiers),
+            done.asteriskToken,
+            done.name,
+            done.typeParameters,
+            done.parameters,
+            done.type,
+            done.body,
+          ),
+        ];
       }
-      const isBody = ts.isClassDeclaration(node) || ts.isEnumDeclaration(node) || ts.isModuleDeclaration(node);
+      const isBody =
+        ts.isClassDeclaration(node) || ts.isEnumDeclaration(node) || ts.isModuleDeclaration(node);
       const name = isBody ? node.name?.text : undefined;
-      if (!isBody || name === undefined) return ([] as TS.Statement[]).concat((visit(node) ?? []) as TS.Statement | TS.Statement[]);
+      if (!isBody || name === undefined)
+        return ([] as TS.Statement[]).concat((visit(node) ?? []) as TS.Statement | TS.Statement[]);
       inside.push(name);
       functionDepth += ts.isModuleDeclaration(node) ? 1 : 0;
-      const done = ts.visitEachChild(node, visit, context) as TS.ClassDeclaration | TS.EnumDeclaration | TS.ModuleDeclaration;
+      const done = ts.visitEachChild(node, visit, context) as
+        TS.ClassDeclaration | TS.EnumDeclaration | TS.ModuleDeclaration;
       functionDepth -= ts.isModuleDeclaration(node) ? 1 : 0;
       inside.pop();
       const kept = ts.isClassDeclaration(done)
-        ? f.updateClassDeclaration(done, bare(done.modifiers), done.name, done.typeParameters, done.heritageClauses, done.members)
+        ? f.updateClassDeclaration(
+            done,
+            bare(done.modifiers),
+            done.name,
+            done.typeParameters,
+            done.heritageClauses,
+            done.members,
+          )
         : ts.isEnumDeclaration(done)
-          ? f.updateEnumDeclaration(done, bare(done.modifiers) as TS.Modifier[], done.name, done.members)
-          : f.updateModuleDeclaration(done, bare(done.modifiers) as TS.Modifier[], done.name, done.body);
+          ? f.updateEnumDeclaration(done, bare(done.modifiers), done.name, done.members)
+          : f.updateModuleDeclaration(done, bare(done.modifiers), done.name, done.body);
       return task.declared.has(name) ? [kept, setBox(name, f.createIdentifier(name), node.name!)] : [kept];
     };
 
     return (file) => {
       const hoisted: TS.Statement[] = [];
       const body: TS.Statement[] = [];
-      const last = file.statements.filter((s) => !ts.isEmptyStatement(s) && !ts.isImportDeclaration(s)).at(-1);
+      const last = file.statements
+        .filter((s) => !ts.isEmptyStatement(s) && !ts.isImportDeclaration(s))
+        .at(-1);
       for (const node of file.statements) {
         if (node === last && ts.isExpressionStatement(node)) {
-          body.push(ts.setOriginalNode(ts.setTextRange(f.createReturnStatement(expression(node.expression)), node), node));
+          body.push(
+            ts.setOriginalNode(
+              ts.setTextRange(f.createReturnStatement(expression(node.expression)), node),
+              node,
+            ),
+          );
         } else {
           body.push(...statement(node, hoisted));
         }
       }
-      return f.updateSourceFile(file, ts.setTextRange(f.createNodeArray([...hoisted, ...body]), file.statements));
+      return f.updateSourceFile(
+        file,
+        ts.setTextRange(f.createNodeArray([...hoisted, ...body]), file.statements),
+      );
     };
   };
 }

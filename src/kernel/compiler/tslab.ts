@@ -18,11 +18,23 @@ import { compilerTextVariable } from '../snapshot/snapshot-paths.js';
 export interface CompilerInside {
   bindSourceFile(file: TS.SourceFile, options: TS.CompilerOptions): void;
   isExpressionNode(node: TS.Node): boolean;
-  getQuickInfoAtPosition(file: TS.SourceFile, checker: TS.TypeChecker, token: object, position: number): TS.QuickInfo | undefined;
+  getQuickInfoAtPosition(
+    file: TS.SourceFile,
+    checker: TS.TypeChecker,
+    token: object,
+    position: number,
+  ): TS.QuickInfo | undefined;
   Completions: {
     getCompletionsAtPositionForTslab(
-      host: object, program: TS.Program, log: (text: string) => void, file: TS.SourceFile, position: number,
-      preferences: TS.UserPreferences, trigger: string | undefined, kind: number, token: object,
+      host: object,
+      program: TS.Program,
+      log: (text: string) => void,
+      file: TS.SourceFile,
+      position: number,
+      preferences: TS.UserPreferences,
+      trigger: string | undefined,
+      kind: number,
+      token: object,
     ): TS.CompletionInfo | undefined;
   };
 }
@@ -43,7 +55,9 @@ export const compilerFile = createRequire(require.resolve('tslab')).resolve('@ts
 export const libFolder = dirname(compilerFile);
 
 /** The folder holding the @types/node that tslab brings along: used when a cell imports a module of Node's own. */
-export const nodeTypesFolder = dirname(dirname(createRequire(require.resolve('tslab')).resolve('@types/node/package.json')));
+export const nodeTypesFolder = dirname(
+  dirname(createRequire(require.resolve('tslab')).resolve('@types/node/package.json')),
+);
 
 let compiler: Compiler | undefined;
 let script: vm.Script | undefined;
@@ -74,11 +88,20 @@ function compilerFromDisk(): Compiler {
   } catch {
     // First start on this machine: the plain text is compiled.
   }
-  script = new vm.Script(Module.wrap(readFileSync(compilerFile, 'utf8')), { filename: compilerFile, cachedData });
+  script = new vm.Script(Module.wrap(readFileSync(compilerFile, 'utf8')), {
+    filename: compilerFile,
+    cachedData,
+  });
   codeIsFresh = cachedData === undefined || script.cachedDataRejected === true;
   const module = new Module(compilerFile);
   module.filename = compilerFile;
-  const run = script.runInThisContext() as (exports: object, require: NodeRequire, module: object, file: string, folder: string) => void;
+  const run = script.runInThisContext() as (
+    exports: object,
+    require: NodeRequire,
+    module: object,
+    file: string,
+    folder: string,
+  ) => void;
   run(module.exports as object, createRequire(compilerFile), module, compilerFile, libFolder);
   return module.exports as Compiler;
 }
@@ -86,7 +109,14 @@ function compilerFromDisk(): Compiler {
 /** The compiler as it can be frozen: without a handle on a script of the engine's, and from the text that freezer.ts prepared. */
 function compilerForSnapshot(): Compiler {
   const module = { exports: {} };
-  const run = new Function('exports', 'require', 'module', '__filename', '__dirname', readFileSync(process.env[compilerTextVariable] ?? compilerFile, 'utf8')) as (...given: unknown[]) => void;
+  const run = new Function(
+    'exports',
+    'require',
+    'module',
+    '__filename',
+    '__dirname',
+    readFileSync(process.env[compilerTextVariable] ?? compilerFile, 'utf8'),
+  ) as (...given: unknown[]) => void;
   run(module.exports, createRequire(compilerFile), module, compilerFile, libFolder);
   return module.exports as Compiler;
 }

@@ -1,7 +1,12 @@
 /** Comms: two-way channels between a cell and a page's widget, opened by either side. */
 import { randomUUID } from 'node:crypto';
 
-type Send = (type: 'comm_open' | 'comm_msg' | 'comm_close', content: object, metadata?: object, buffers?: Uint8Array[]) => void;
+type Send = (
+  type: 'comm_open' | 'comm_msg' | 'comm_close',
+  content: object,
+  metadata?: object,
+  buffers?: Uint8Array[],
+) => void;
 
 export class Comm {
   onMessage: (data: unknown, buffers: Uint8Array[]) => void = () => undefined;
@@ -35,7 +40,10 @@ export class Comms {
       return comm;
     },
     register: (target: string, opened: (comm: Comm, data: unknown) => void): void => {
-      if (typeof opened !== 'function') throw new TypeError(`comms.register('${target}', opened): opened is a function called with each new comm`);
+      if (typeof opened !== 'function')
+        throw new TypeError(
+          `comms.register('${target}', opened): opened is a function called with each new comm`,
+        );
       this.targets.set(target, opened);
     },
     unregister: (target: string): void => void this.targets.delete(target),
@@ -71,7 +79,9 @@ export class Comms {
   }
 
   info(target: unknown): Record<string, { target_name: string }> {
-    const found = [...this.open_.values()].filter((comm) => target === undefined || target === null || comm.target === target);
+    const found = [...this.open_.values()].filter(
+      (comm) => target === undefined || target === null || comm.target === target,
+    );
     return Object.fromEntries(found.map((comm) => [comm.id, { target_name: comm.target }]));
   }
 }

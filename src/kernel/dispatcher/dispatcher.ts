@@ -8,7 +8,14 @@ import { inspectCell } from '../compiler/inspection.js';
 import { isComplete } from '../compiler/is-complete.js';
 import type { JupyterMessage, NbOutput } from '../message.js';
 import { KernelSession } from '../session.js';
-import { SharedState, ExecutionPhase, type Request, type MainThreadMessage, type IoThreadMessage, type IoThreadData } from '../transport/ipc.js';
+import {
+  SharedState,
+  ExecutionPhase,
+  type Request,
+  type MainThreadMessage,
+  type IoThreadMessage,
+  type IoThreadData,
+} from '../transport/ipc.js';
 import { Comms } from './comms.js';
 import { History } from './history.js';
 import { kernelInfo } from './kernel-info.js';
@@ -42,14 +49,21 @@ export class KernelDispatcher {
     private readonly exit: () => void,
   ) {
     const { flags } = data;
-    this.comms = new Comms((type, content, metadata, buffers) => this.send('iopub', type, content, { metadata, buffers }));
+    this.comms = new Comms((type, content, metadata, buffers) =>
+      this.send('iopub', type, content, { metadata, buffers }),
+    );
     this.session = new KernelSession({
       cwd,
       keepConsole: true,
       progress: true,
       hooks: {
         isInterrupted: () => Atomics.load(flags, SharedState.seen) < Atomics.load(flags, SharedState.wanted),
-        duringCompile: (yes) => Atomics.store(flags, SharedState.phase, yes ? ExecutionPhase.compiling : ExecutionPhase.interruptible),
+        duringCompile: (yes) =>
+          Atomics.store(
+            flags,
+            SharedState.phase,
+            yes ? ExecutionPhase.compiling : ExecutionPhase.interruptible,
+          ),
       },
       globals: { prompt: (text, password) => this.requestInput(text, password), comms: this.comms.face },
     });
@@ -81,10 +95,26 @@ export class KernelDispatcher {
     this.data.port.postMessage(message);
   }
 
-  private send(channel: JupyterMessage['channel'], type: string, content: object, more: { metadata?: object | undefined; buffers?: Uint8Array[] | undefined; parent?: string; client?: number | undefined } = {}): void {
+  private send(
+    channel: JupyterMessage['channel'],
+    type: string,
+    content: object,
+    more: {
+      metadata?: object | undefined;
+      buffers?: Uint8Array[] | undefined;
+      parent?: string;
+      client?: number | undefined;
+    } = {},
+  ): void {
     this.post({
-      kind: 'send', channel, type, parent: more.parent ?? this.parent, content: json(content), metadata: json(more.metadata ?? {}),
-      ...(more.buffers?.length ? { buffers: more.buffers } : {}), client: more.client,
+      kind: 'send',
+      channel,
+      type,
+      parent: more.parent ?? this.parent,
+      content: json(content),
+      metadata: json(more.metadata ?? {}),
+      ...(more.buffers?.length ? { buffers: more.buffers } : {}),
+      client: more.client,
     });
   }
 
@@ -102,9 +132,21 @@ export class KernelDispatcher {
     this.send('iopub', 'status', { execution_state: 'busy' });
     try {
       const type = String(message.header['msg_type']);
-      if (abort) this.send('shell', 'execute_reply', { status: 'aborted', execution_count: this.session.executionCount, user_expressions: {}, payload: [] }, { client: route });
+      if (abort)
+        this.send(
+          'shell',
+          'execute_reply',
+          {
+            status: 'aborted',
+            execution_count: this.session.executionCount,
+            user_expressions: {},
+            payload: [],
+          },
+          { client: route },
+        );
       else if (type === 'execute_request') await this.execute(message, route);
-      else if (type.startsWith('comm_') && type !== 'comm_info_request') this.comms.receive(type, message.content, message.buffers ?? []);
+      else if (type.startsWith('comm_') && type !== 'comm_info_request')
+        this.comms.receive(type, message.content, message.buffers ?? []);
       else {
         const reply = this.handleRequest(type, message.content);
         if (reply) this.send(message.channel, type.replace(/_request$/, '_reply'), reply, { client: route });
@@ -129,7 +171,11 @@ export class KernelDispatcher {
       case 'kernel_info_request':
         return kernelInfo;
       case 'complete_request':
-        return this.duringCompile(() => ({ status: 'ok', ...completeCell(session, code, cursor), metadata: {} }));
+        return this.duringCompile(() => ({
+          status: 'ok',
+          ...completeCell(session, code, cursor),
+          metadata: {},
+        }));
       case 'inspect_request':
         return this.duringCompile(() => {
           const data = inspectCell(session, code, cursor, content['detail_level'] === 1);
@@ -168,9 +214,21 @@ export class KernelDispatcher {
 
     const asked = inspectRequest.exec(code)?.[1];
     if (asked !== undefined) {
-      const data = this.duringCompile(() => inspectCell(session, asked, asked.length, true)) ?? { 'text/plain': `nothing is known of ${asked}` };
+      const data = this.duringCompile(() => inspectCell(session, asked, asked.length, true)) ?? {
+        'text/plain': `nothing is known of ${asked}`,
+      };
       if (stores) session.executionCount = line;
-      this.send('shell', 'execute_reply', { status: 'ok', execution_count: line, user_expressions: {}, payload: [{ source: 'page', data, start: 0 }] }, { client: client });
+      this.send(
+        'shell',
+        'execute_reply',
+        {
+          status: 'ok',
+          execution_count: line,
+          user_expressions: {},
+          payload: [{ source: 'page', data, start: 0 }],
+        },
+        { client: client },
+      );
       return;
     }
     let failure: NbOutput | undefined;
@@ -182,22 +240,40 @@ export class KernelDispatcher {
     const outcome = await session.run(code, show, { silent, storeHistory: stores });
     const user_expressions: Record<string, unknown> = {};
     if (outcome.status === 'ok') {
-      const expressions = typeof content['user_expressions'] === 'object' && content['user_expressions'] !== null ? content['user_expressions'] : {};
+      const expressions =
+        typeof content['user_expressions'] === 'object' && content['user_expressions'] !== null
+          ? content['user_expressions']
+          : {};
       for (const [name, expression] of Object.entries(expressions)) {
         const result = await session.evaluate(String(expression));
         user_expressions[name] =
           'data' in result
             ? { status: 'ok', data: result.data, metadata: {} }
-            : { status: 'error', ename: result.error.ename, evalue: result.error.evalue, traceback: result.error.traceback };
+            : {
+                status: 'error',
+                ename: result.error.ename,
+                evalue: result.error.evalue,
+                traceback: result.error.traceback,
+              };
       }
-      this.send('shell', 'execute_reply', { status: 'ok', execution_count: line, user_expressions, payload: [] }, { client: client });
+      this.send(
+        'shell',
+        'execute_reply',
+        { status: 'ok', execution_count: line, user_expressions, payload: [] },
+        { client: client },
+      );
       return;
     }
     const { ename, evalue, traceback } = outcome.error!;
     // The queue first, the error after: whoever has seen the error and sends a cell must not have it dropped as queued before.
     const dropped = content['stop_on_error'] === false ? [] : await this.abortQueuedExecutes();
     if (failure) this.show(failure, undefined);
-    this.send('shell', 'execute_reply', { status: 'error', ename, evalue, traceback, execution_count: line, user_expressions, payload: [] }, { client: client });
+    this.send(
+      'shell',
+      'execute_reply',
+      { status: 'error', ename, evalue, traceback, execution_count: line, user_expressions, payload: [] },
+      { client: client },
+    );
     this.queue.unshift(...dropped.map((request) => ({ ...request, abort: true })));
   }
 
@@ -211,14 +287,17 @@ export class KernelDispatcher {
   }
 
   private show(output: NbOutput, line: number | undefined): void {
-    if (output.output_type === 'execute_result' && line !== undefined) this.history.setOutput(line, String(output.data['text/plain'] ?? ''));
+    if (output.output_type === 'execute_result' && line !== undefined)
+      this.history.setOutput(line, String(output.data['text/plain'] ?? ''));
     const toJupyter = 'connectionFile' in this.data.transport;
-    for (const { output_type: type, ...content } of toJupyter ? splitMimeBundle(output) : [output]) this.send('iopub', type, content);
+    for (const { output_type: type, ...content } of toJupyter ? splitMimeBundle(output) : [output])
+      this.send('iopub', type, content);
   }
 
   /** Puts a question to the person and sleeps until the answer is there. The wires' thread stays awake meanwhile. */
   private requestInput(text: string, password: boolean): string {
-    if (!this.allowStdin) throw new Error('prompt: the program that runs this notebook takes no input from a person');
+    if (!this.allowStdin)
+      throw new Error('prompt: the program that runs this notebook takes no input from a person');
     const { flags, answers } = this.data;
     while (receiveMessageOnPort(answers)) {
       // An answer to a question that was interrupted.
@@ -229,7 +308,7 @@ export class KernelDispatcher {
     this.send('stdin', 'input_request', { prompt: text, password }, { client: this.client });
     for (;;) {
       Atomics.wait(flags, SharedState.input, 0);
-      const received = receiveMessageOnPort(answers) as { message: string } | undefined;
+      const received = receiveMessageOnPort(answers);
       if (received) return received.message;
       Atomics.store(flags, SharedState.input, 0);
     }

@@ -26,11 +26,16 @@ export class History {
   /** Answers the content of a history_request with `[session, line, input]` or `[session, line, [input, output]]`. */
   ask(content: Record<string, unknown>): unknown[] {
     const withOutput = content['output'] === true;
-    return this.select(content).map((e) => [this.session, e.line, withOutput ? [e.input, e.output] : e.input]);
+    return this.select(content).map((e) => [
+      this.session,
+      e.line,
+      withOutput ? [e.input, e.output] : e.input,
+    ]);
   }
 
   private select(content: Record<string, unknown>): Entry[] {
-    const whole = (key: string): number | undefined => (typeof content[key] === 'number' ? Math.trunc(content[key] as number) : undefined);
+    const whole = (key: string): number | undefined =>
+      typeof content[key] === 'number' ? Math.trunc(content[key]) : undefined;
     const n = whole('n');
     const latest = (found: Entry[]): Entry[] => (n === undefined ? found : n <= 0 ? [] : found.slice(-n));
     switch (content['hist_access_type']) {
@@ -58,9 +63,12 @@ export class History {
 
 /** A shell pattern with *, ? and [...] over the whole text, as the protocol has it. */
 function globPattern(glob: string): RegExp {
-  const source = glob.replace(/\[(!?)([^\]]+)\]|[.+^${}()|[\]\\]|\*|\?/g, (part, not: string | undefined, inside: string | undefined) => {
-    if (inside !== undefined) return `[${not ? '^' : ''}${inside.replace(/[\\\]^]/g, '\\$&')}]`;
-    return part === '*' ? '[\\s\\S]*' : part === '?' ? '[\\s\\S]' : `\\${part}`;
-  });
+  const source = glob.replace(
+    /\[(!?)([^\]]+)\]|[.+^${}()|[\]\\]|\*|\?/g,
+    (part, not: string | undefined, inside: string | undefined) => {
+      if (inside !== undefined) return `[${not ? '^' : ''}${inside.replace(/[\\\]^]/g, '\\$&')}]`;
+      return part === '*' ? '[\\s\\S]*' : part === '?' ? '[\\s\\S]' : `\\${part}`;
+    },
+  );
   return new RegExp(`^${source}$`);
 }

@@ -4,7 +4,8 @@
  */
 import type { MimeBundle, NbOutput } from '../message.js';
 
-const isChart = (type: string): boolean => type === 'image/svg+xml' || /^application\/vnd\.vegalite\.v\d\+json$/.test(type);
+const isChart = (type: string): boolean =>
+  type === 'image/svg+xml' || /^application\/vnd\.vegalite\.v\d\+json$/.test(type);
 
 /** The outputs to send for one: itself, or itself without its chart and then the chart. A change in place changes both. */
 export function splitMimeBundle(output: NbOutput): NbOutput[] {

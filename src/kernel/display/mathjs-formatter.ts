@@ -1,7 +1,16 @@
 /** Values of mathjs (units, matrices, complex numbers, fractions, big numbers), known by the marks they carry. */
 import type { MimeBundle } from '../message.js';
 
-const kinds = ['isUnit', 'isMatrix', 'isComplex', 'isFraction', 'isBigNumber', 'isResultSet', 'isRange', 'isNode'] as const;
+const kinds = [
+  'isUnit',
+  'isMatrix',
+  'isComplex',
+  'isFraction',
+  'isBigNumber',
+  'isResultSet',
+  'isRange',
+  'isNode',
+] as const;
 type Kind = (typeof kinds)[number];
 
 interface Marked {
@@ -17,9 +26,14 @@ export function mathBundle(value: unknown): MimeBundle | undefined {
   // The marks stand on the prototype: a plain object that happens to have such a key is no value of mathjs.
   const kind = kinds.find((name) => marked[name] === true && !Object.hasOwn(value, name));
   if (!kind) return undefined;
-  const text = kind === 'isUnit' || kind === 'isMatrix' || kind === 'isComplex' ? (marked.format?.({ precision: 12 }) ?? marked.toString()) : marked.toString();
+  const text =
+    kind === 'isUnit' || kind === 'isMatrix' || kind === 'isComplex'
+      ? (marked.format?.({ precision: 12 }) ?? marked.toString())
+      : marked.toString();
   const tex = latex(kind, marked, text);
-  return tex === undefined ? { 'text/plain': text } : { 'text/plain': text, 'text/latex': `$\\displaystyle ${tex}$` };
+  return tex === undefined
+    ? { 'text/plain': text }
+    : { 'text/plain': text, 'text/latex': `$\\displaystyle ${tex}$` };
 }
 
 function latex(kind: Kind, value: Marked, text: string): string | undefined {
@@ -30,15 +44,20 @@ function latex(kind: Kind, value: Marked, text: string): string | undefined {
   }
   if (kind === 'isUnit') {
     const [, number, unit] = /^(\S+) (.+)$/.exec(text) ?? [];
-    return unit === undefined ? undefined : `${power(number!)}\\;\\mathrm{${unit.replaceAll(' ', '\\,').replace(/\^(\d+)/g, '^{$1}')}}`;
+    return unit === undefined
+      ? undefined
+      : `${power(number!)}\\;\\mathrm{${unit.replaceAll(' ', '\\,').replace(/\^(\d+)/g, '^{$1}')}}`;
   }
   if (kind !== 'isMatrix') return undefined;
   const rows = value.valueOf() as unknown[];
   if (!Array.isArray(rows) || rows.length > 12) return undefined;
   const table = rows.map((row) => (Array.isArray(row) ? row : [row]));
   if (table.some((row) => row.length > 12 || row.some((cell) => typeof cell !== 'number'))) return undefined;
-  const lines = table.map((row) => row.map((cell) => power(String(Number((cell as number).toPrecision(6))))).join(' & '));
+  const lines = table.map((row) =>
+    row.map((cell) => power(String(Number((cell as number).toPrecision(6))))).join(' & '),
+  );
   return `\\begin{bmatrix}${lines.join(' \\\\ ')}\\end{bmatrix}`;
 }
 
-const power = (number: string): string => number.replace(/e([+-]?\d+)$/, (_, exponent: string) => `\\times 10^{${Number(exponent)}}`);
+const power = (number: string): string =>
+  number.replace(/e([+-]?\d+)$/, (_, exponent: string) => `\\times 10^{${Number(exponent)}}`);

@@ -18,16 +18,20 @@ export async function formatValue(value: unknown): Promise<MimeBundle> {
 
 /** The same at once, for values that do not have to be waited for; undefined for those that must. */
 export function formatValueSync(value: unknown): MimeBundle | undefined {
-  if (Object(value) !== value || (value as Record<symbol, unknown>)[displaySymbol] === undefined) return plainBundle(value);
+  if (Object(value) !== value || (value as Record<symbol, unknown>)[displaySymbol] === undefined)
+    return plainBundle(value);
   return undefined;
 }
 
 async function ownBundle(value: unknown): Promise<MimeBundle | undefined> {
   if (Object(value) !== value) return undefined;
   const offered = (value as Record<symbol, unknown>)[displaySymbol];
-  const bundle: unknown = typeof offered === 'function' ? await (offered.call(value) as unknown) : await offered;
+  const bundle: unknown =
+    typeof offered === 'function' ? await (offered.call(value) as unknown) : await offered;
   if (typeof bundle !== 'object' || bundle === null) return undefined;
-  const kept = Object.fromEntries(Object.entries(bundle).filter(([type, data]) => mediaType.test(type) && data !== undefined)) as MimeBundle;
+  const kept = Object.fromEntries(
+    Object.entries(bundle).filter(([type, data]) => mediaType.test(type) && data !== undefined),
+  ) as MimeBundle;
   if (Object.keys(kept).length === 0) return undefined;
   if (kept['text/plain'] === undefined) kept['text/plain'] = textOf(value);
   return kept;
@@ -40,7 +44,13 @@ function plainBundle(value: unknown): MimeBundle {
 /** A value as text, as Node's own prompt shows it; a value whose printing fails still shows what it is. */
 export function textOf(value: unknown): string {
   try {
-    return inspect(value, { depth: 4, maxArrayLength: 100, maxStringLength: 20_000, breakLength: 100, compact: 3 });
+    return inspect(value, {
+      depth: 4,
+      maxArrayLength: 100,
+      maxStringLength: 20_000,
+      breakLength: 100,
+      compact: 3,
+    });
   } catch (error) {
     return `[${Object.prototype.toString.call(value).slice(8, -1)}: cannot be printed: ${String((error as Error)?.message ?? error)}]`;
   }

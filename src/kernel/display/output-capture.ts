@@ -51,7 +51,10 @@ export class OutputCapture {
   constructor(private readonly write: Emit) {
     const sink = (name: StreamName) => ({
       write: (text: unknown) => (write(name, String(text)), true),
-      on: () => undefined, once: () => undefined, removeListener: () => undefined, listenerCount: () => 0,
+      on: () => undefined,
+      once: () => undefined,
+      removeListener: () => undefined,
+      listenerCount: () => 0,
     });
     this.console = new Console({
       stdout: sink('stdout') as unknown as NodeJS.WritableStream,
@@ -68,11 +71,20 @@ export class OutputCapture {
     const { group, groupEnd } = face;
     face.group = face.groupCollapsed = (...label) => (depth++, group.apply(face, label));
     face.groupEnd = () => ((depth = Math.max(0, depth - 1)), groupEnd.call(face));
-    for (const [method, name] of [['log', 'stdout'], ['info', 'stdout'], ['debug', 'stdout'], ['warn', 'stderr'], ['error', 'stderr']] as const) {
+    for (const [method, name] of [
+      ['log', 'stdout'],
+      ['info', 'stdout'],
+      ['debug', 'stdout'],
+      ['warn', 'stderr'],
+      ['error', 'stderr'],
+    ] as const) {
       const whole = face[method].bind(face);
       face[method] = (...given: unknown[]) => {
         const [value] = given;
-        const plain = given.length === 1 && depth === 0 && (typeof value === 'string' || (typeof value === 'number' && !Object.is(value, -0)));
+        const plain =
+          given.length === 1 &&
+          depth === 0 &&
+          (typeof value === 'string' || (typeof value === 'number' && !Object.is(value, -0)));
         if (plain) this.write(name, `${value}\n`);
         else whole(...given);
       };
@@ -85,7 +97,10 @@ export class OutputCapture {
     const kept = { console: globalThis.console, out: process.stdout.write, err: process.stderr.write };
     const taken = (name: StreamName) =>
       ((chunk: unknown, encoding?: unknown, done?: unknown) => {
-        this.write(name, typeof chunk === 'string' ? chunk : Buffer.from(chunk as Uint8Array).toString('utf8'));
+        this.write(
+          name,
+          typeof chunk === 'string' ? chunk : Buffer.from(chunk as Uint8Array).toString('utf8'),
+        );
         const callback = typeof encoding === 'function' ? encoding : done;
         if (typeof callback === 'function') queueMicrotask(callback as () => void);
         return true;

@@ -30,7 +30,10 @@ const plainNames = (text: string): string =>
 
 /** Remembers the cells of a session well enough to say where in them an error arose. */
 export class TracebackFormatter {
-  private readonly cells = new Map<string, { source: string; map: string; shift: number; ready?: SourceMap }>();
+  private readonly cells = new Map<
+    string,
+    { source: string; map: string; shift: number; ready?: SourceMap }
+  >();
 
   /** `shift` is how many columns the compiled text is ahead of the cell's own on its first line. */
   registerSource(label: string, source: string, map: string, shift: number): void {
@@ -49,7 +52,8 @@ export class TracebackFormatter {
     const line = Math.min(entry.originalLine, lines.length - 1);
     let column = Math.max(0, entry.originalColumn - (line === 0 ? cell.shift : 0));
     // A call of a cell's own function is compiled to (0, box.v)(...): point at its name, not at the bracket after it.
-    if (lines[line]![column] === '(') while (column > 0 && /[\p{ID_Continue}$]/u.test(lines[line]![column - 1]!)) column--;
+    if (lines[line]![column] === '(')
+      while (column > 0 && /[\p{ID_Continue}$]/u.test(lines[line]![column - 1]!)) column--;
     return { label: place.label, line: line + 1, column: column + 1 };
   }
 
@@ -63,8 +67,12 @@ export class TracebackFormatter {
         const place = this.original({ label: cell[1]!, line: Number(cell[2]), column: Number(cell[3]) });
         if (!place) continue;
         const named = /^\s+at (?:async )?([^(]+?) \(/.exec(line)?.[1];
-        const name = named && !/^(eval|Object\.<anonymous>|<anonymous>)$/.test(named) ? `${plainNames(named)} ` : '';
-        frames.push({ text: `    at ${name}${place.label}, line ${place.line}, column ${place.column}`, place });
+        const name =
+          named && !/^(eval|Object\.<anonymous>|<anonymous>)$/.test(named) ? `${plainNames(named)} ` : '';
+        frames.push({
+          text: `    at ${name}${place.label}, line ${place.line}, column ${place.column}`,
+          place,
+        });
         // What called the cell itself is the kernel.
         if (!named || /^eval$/.test(named)) continue;
       } else if (/node:internal|node:vm|\/dist\/(?:chunks|kernel)\/|src\/kernel\/|node:events/.test(line)) {
@@ -103,10 +111,12 @@ export class TracebackFormatter {
   fromDiagnostics(label: string, source: string, problems: CellProblem[]): CellError {
     this.cells.set(label, { source, map: '', shift: 0 });
     const first = problems[0]!;
-    const lines = problems.slice(0, 8).flatMap((p) => [
-      red(`${label}, line ${p.line}, column ${p.column}: ${p.message}`) + dim(` (TS${p.code})`),
-      ...this.excerpt({ label, line: p.line, column: p.column }, p.length),
-    ]);
+    const lines = problems
+      .slice(0, 8)
+      .flatMap((p) => [
+        red(`${label}, line ${p.line}, column ${p.column}: ${p.message}`) + dim(` (TS${p.code})`),
+        ...this.excerpt({ label, line: p.line, column: p.column }, p.length),
+      ]);
     if (problems.length > 8) lines.push(`and ${problems.length - 8} more`);
     const syntax = first.code < 2000;
     return {
@@ -124,7 +134,8 @@ export class TracebackFormatter {
     const line = source?.[place.line - 1];
     if (!source || line === undefined) return [];
     const width = String(place.line).length;
-    const before = place.line > 1 ? [`${String(place.line - 1).padStart(width)} | ${source[place.line - 2]}`] : [];
+    const before =
+      place.line > 1 ? [`${String(place.line - 1).padStart(width)} | ${source[place.line - 2]}`] : [];
     const pointer = '^'.repeat(Math.max(1, Math.min(length, line.length - place.column + 1)));
     const indent = line.slice(0, place.column - 1).replace(/[^\t]/g, ' ');
     return [...before, `${place.line} | ${line}`, `${' '.repeat(width)} | ${indent}${red(pointer)}`];
@@ -134,7 +145,8 @@ export class TracebackFormatter {
 function read(error: object): { ename: string; evalue: string } {
   try {
     const { name, message, code } = error as { name?: unknown; message?: unknown; code?: unknown };
-    const ename = typeof name === 'string' && name !== '' && name !== 'Error' ? name : ((error as object).constructor?.name || 'Error');
+    const ename =
+      typeof name === 'string' && name !== '' && name !== 'Error' ? name : error.constructor?.name || 'Error';
     const tail = typeof code === 'string' && !String(message).includes(code) ? ` (${code})` : '';
     return { ename, evalue: plainNames(String(message ?? '')) + tail };
   } catch {

@@ -76,10 +76,17 @@ export class CellExecution {
     return {
       [Symbol.asyncIterator](): AsyncIterator<unknown> {
         const asynchronous = (source as Partial<AsyncIterable<unknown>>)[Symbol.asyncIterator];
-        const iterator = asynchronous ? asynchronous.call(source) : (source as Iterable<unknown>)[Symbol.iterator]();
-        const step = async (result: IteratorResult<unknown> | Promise<IteratorResult<unknown>>): Promise<IteratorResult<unknown>> => {
+        const iterator = asynchronous
+          ? asynchronous.call(source)
+          : (source as Iterable<unknown>)[Symbol.iterator]();
+        const step = async (
+          result: IteratorResult<unknown> | Promise<IteratorResult<unknown>>,
+        ): Promise<IteratorResult<unknown>> => {
           const { done, value } = (await wait(result)) as IteratorResult<unknown>;
-          return { done: done ?? false, value: asynchronous ? value : await wait(value) } as IteratorResult<unknown>;
+          return {
+            done: done ?? false,
+            value: asynchronous ? value : await wait(value),
+          } as IteratorResult<unknown>;
         };
         return {
           next: () => step(iterator.next()),
@@ -97,5 +104,9 @@ export function cancelAwaits(): void {
 }
 
 export function isThenable(value: unknown): value is PromiseLike<unknown> {
-  return (typeof value === 'object' || typeof value === 'function') && value !== null && typeof (value as { then?: unknown }).then === 'function';
+  return (
+    (typeof value === 'object' || typeof value === 'function') &&
+    value !== null &&
+    typeof (value as { then?: unknown }).then === 'function'
+  );
 }

@@ -33,7 +33,11 @@ export class Executor {
   private readonly taskChannel = new MessageChannel();
   private readonly pendingTasks: (() => void)[] = [];
 
-  constructor(cwd: string, file: string | undefined, private readonly hooks: ExecutorHooks = {}) {
+  constructor(
+    cwd: string,
+    file: string | undefined,
+    private readonly hooks: ExecutorHooks = {},
+  ) {
     this.importer = new ModuleLoader(cwd);
     const filename = file ?? join(cwd, 'cell.ts');
     this.meta = { url: pathToFileURL(filename).href, dirname: cwd, filename };

@@ -18,8 +18,9 @@ type Import = (specifier: string) => Promise<Namespace>;
 /** Node calls the loader option experimental at its first use; a person at a notebook can do nothing about it. */
 const warn = process.emitWarning;
 process.emitWarning = function (this: unknown, warning: string | Error, ...rest: unknown[]): void {
-  if (!String(warning).includes('USE_MAIN_CONTEXT_DEFAULT_LOADER')) Reflect.apply(warn, process, [warning, ...rest]);
-} as typeof process.emitWarning;
+  if (!String(warning).includes('USE_MAIN_CONTEXT_DEFAULT_LOADER'))
+    Reflect.apply(warn, process, [warning, ...rest]);
+};
 
 /** An `import` as a module in `folder` would do it. */
 function importFrom(folder: string): Import {
@@ -96,7 +97,13 @@ export class ModuleLoader {
 
   /** A file beside the notebook. Its address carries the time it was changed, so an edited file is loaded afresh. */
   private async ownFile(specifier: string): Promise<Namespace> {
-    const path = [specifier, `${specifier}.ts`, `${specifier}.js`, specifier.replace(/\.js$/, '.ts'), join(specifier, 'index.ts')]
+    const path = [
+      specifier,
+      `${specifier}.ts`,
+      `${specifier}.js`,
+      specifier.replace(/\.js$/, '.ts'),
+      join(specifier, 'index.ts'),
+    ]
       .map((name) => resolve(this.cwd, name))
       .find((name) => existsSync(name) && statSync(name).isFile());
     if (path === undefined) throw new Error(`no file ${specifier} in ${this.cwd}`);
@@ -107,7 +114,9 @@ export class ModuleLoader {
     }
     if (path.endsWith('.ts') && !this.loadsTypeScript) {
       this.loadsTypeScript = true;
-      register(`data:text/javascript,${encodeURIComponent(typescriptLoader(join(libFolder, 'typescript.js')).replaceAll('import.meta.url', JSON.stringify(pathToFileURL(path).href)))}`);
+      register(
+        `data:text/javascript,${encodeURIComponent(typescriptLoader(join(libFolder, 'typescript.js')).replaceAll('import.meta.url', JSON.stringify(pathToFileURL(path).href)))}`,
+      );
     }
     return this.fromNotebook(`${pathToFileURL(path).href}?changed=${statSync(path).mtimeMs}`);
   }
@@ -127,16 +136,23 @@ function pick(module: Namespace, from: ImportedName['from'], specifier: string):
   const fallback = module['default'] as Namespace | undefined;
   if (from.kind === 'all') return module;
   if (from.kind === 'default') {
-    const compiled = fallback && typeof fallback === 'object' && fallback['__esModule'] === true && 'default' in fallback;
+    const compiled =
+      fallback && typeof fallback === 'object' && fallback['__esModule'] === true && 'default' in fallback;
     return compiled ? fallback['default'] : 'default' in module ? fallback : module;
   }
   if (from.name in module) return module[from.name];
-  if (fallback !== undefined && fallback !== null && Object(fallback) === fallback && from.name in fallback) return fallback[from.name];
+  if (fallback !== undefined && fallback !== null && Object(fallback) === fallback && from.name in fallback)
+    return fallback[from.name];
   throw new SyntaxError(`the module '${specifier}' has no export named '${from.name}'`);
 }
 
 function isMissing(error: unknown, specifier: string): boolean {
   const { code, message } = error as { code?: string; message?: string };
-  const bare = specifier.split('/').slice(0, specifier.startsWith('@') ? 2 : 1).join('/');
-  return (code === 'ERR_MODULE_NOT_FOUND' || code === 'MODULE_NOT_FOUND') && (message ?? '').includes(`'${bare}`);
+  const bare = specifier
+    .split('/')
+    .slice(0, specifier.startsWith('@') ? 2 : 1)
+    .join('/');
+  return (
+    (code === 'ERR_MODULE_NOT_FOUND' || code === 'MODULE_NOT_FOUND') && (message ?? '').includes(`'${bare}`)
+  );
 }

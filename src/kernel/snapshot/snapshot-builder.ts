@@ -8,7 +8,15 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { distPath } from '../dist-path.js';
 import { compilerFile } from '../compiler/tslab.js';
-import { blob, blobKey, canUseSnapshot, compilerTextVariable, buildFlags, key, nodeFlags } from './snapshot-paths.js';
+import {
+  blob,
+  blobKey,
+  canUseSnapshot,
+  compilerTextVariable,
+  buildFlags,
+  key,
+  nodeFlags,
+} from './snapshot-paths.js';
 
 const builderScript = distPath('kernel/build-snapshot.cjs');
 const ageOf = async (file: string): Promise<number> => (await stat(file)).mtimeMs;
@@ -56,7 +64,9 @@ export async function buildSnapshot(): Promise<boolean> {
         })) !== 0
       )
         return false;
-      if ((await node(nodeFlags, ['--snapshot-blob', draft, distPath('kernel/main.js'), '--check'], {})) !== 0)
+      if (
+        (await node(nodeFlags, ['--snapshot-blob', draft, distPath('kernel/main.js'), '--check'], {})) !== 0
+      )
         return false;
       // Built anew meanwhile: what was frozen is no longer what the package is.
       if ((await ageOf(builderScript)) !== age) return false;

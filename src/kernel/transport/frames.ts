@@ -8,7 +8,14 @@ const session = randomUUID();
 let sent = 0;
 
 export function headerFor(type: string): Record<string, unknown> {
-  return { msg_id: `${session}_${++sent}`, session, username: 'kernel', date: new Date().toISOString(), msg_type: type, version: '5.3' };
+  return {
+    msg_id: `${session}_${++sent}`,
+    session,
+    username: 'kernel',
+    date: new Date().toISOString(),
+    msg_type: type,
+    version: '5.3',
+  };
 }
 
 export function sign(key: string, scheme: string, parts: readonly (string | Uint8Array)[]): string {
@@ -18,7 +25,12 @@ export function sign(key: string, scheme: string, parts: readonly (string | Uint
   return hmac.digest('hex');
 }
 
-export function serialize(message: OutgoingMessage, identities: readonly Uint8Array[], key: string, scheme: string): (string | Uint8Array)[] {
+export function serialize(
+  message: OutgoingMessage,
+  identities: readonly Uint8Array[],
+  key: string,
+  scheme: string,
+): (string | Uint8Array)[] {
   const parts = [JSON.stringify(headerFor(message.type)), message.parent, message.metadata, message.content];
   return [...identities, delimiter, sign(key, scheme, parts), ...parts, ...(message.buffers ?? [])];
 }
@@ -27,18 +39,33 @@ export function serialize(message: OutgoingMessage, identities: readonly Uint8Ar
 export class InvalidMessage extends Error {}
 
 export function deserialize(
-  frames: readonly Buffer[], channel: JupyterMessage['channel'], key: string, scheme: string,
+  frames: readonly Buffer[],
+  channel: JupyterMessage['channel'],
+  key: string,
+  scheme: string,
 ): { message: JupyterMessage; identities: Buffer[] } {
   const at = frames.findIndex((frame) => frame.equals(delimiter));
   if (at < 0) throw new InvalidMessage('no <IDS|MSG> delimiter among the frames');
   const [signature, ...parts] = frames.slice(at + 1);
-  if (!signature || parts.length < 4) throw new InvalidMessage(`${parts.length} parts after the signature; a message has at least 4`);
+  if (!signature || parts.length < 4)
+    throw new InvalidMessage(`${parts.length} parts after the signature; a message has at least 4`);
   const expected = Buffer.from(sign(key, scheme, parts.slice(0, 4)));
-  if (key !== '' && (expected.length !== signature.length || !timingSafeEqual(expected, signature))) throw new InvalidMessage('the signature does not fit');
-  const [header, parent_header, metadata, content] = parts.slice(0, 4).map((part, i) => readObject(part, ['header', 'parent header', 'metadata', 'content'][i]!));
-  if (typeof header!['msg_type'] !== 'string' || typeof header!['msg_id'] !== 'string') throw new InvalidMessage('the header lacks msg_type or msg_id');
+  if (key !== '' && (expected.length !== signature.length || !timingSafeEqual(expected, signature)))
+    throw new InvalidMessage('the signature does not fit');
+  const [header, parent_header, metadata, content] = parts
+    .slice(0, 4)
+    .map((part, i) => readObject(part, ['header', 'parent header', 'metadata', 'content'][i]!));
+  if (typeof header!['msg_type'] !== 'string' || typeof header!['msg_id'] !== 'string')
+    throw new InvalidMessage('the header lacks msg_type or msg_id');
   return {
-    message: { channel, header: header!, parent_header: parent_header!, metadata: metadata!, content: content!, buffers: parts.slice(4) },
+    message: {
+      channel,
+      header: header!,
+      parent_header: parent_header!,
+      metadata: metadata!,
+      content: content!,
+      buffers: parts.slice(4),
+    },
     identities: frames.slice(0, at),
   };
 }
@@ -50,6 +77,7 @@ function readObject(part: Buffer, name: string): Record<string, unknown> {
   } catch {
     throw new InvalidMessage(`the ${name} is not JSON`);
   }
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) throw new InvalidMessage(`the ${name} is not an object`);
+  if (typeof value !== 'object' || value === null || Array.isArray(value))
+    throw new InvalidMessage(`the ${name} is not an object`);
   return value as Record<string, unknown>;
 }

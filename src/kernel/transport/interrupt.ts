@@ -11,7 +11,7 @@ let session: WorkerSession | undefined;
 /** Ends the JavaScript that the main thread runs now; with none running it would end the next. */
 export function terminateExecution(): void {
   if (!session) {
-    session = new inspector.Session() as WorkerSession;
+    session = new inspector.Session();
     session.connectToMainThread();
   }
   session.post('Runtime.terminateExecution');
@@ -42,7 +42,9 @@ function childrenOf(pid: number): number[] {
 function directChildren(pid: number): number[] {
   const numbers = (text: string): number[] => text.split(/\s+/).filter(Boolean).map(Number);
   try {
-    return readdirSync(`/proc/${pid}/task`).flatMap((task) => numbers(readFileSync(`/proc/${pid}/task/${task}/children`, 'utf8')));
+    return readdirSync(`/proc/${pid}/task`).flatMap((task) =>
+      numbers(readFileSync(`/proc/${pid}/task/${task}/children`, 'utf8')),
+    );
   } catch {
     // No /proc here, or the process is gone.
     if (process.platform === 'linux') return [];

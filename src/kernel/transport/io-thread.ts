@@ -6,7 +6,15 @@ import { writeSync } from 'node:fs';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { kernelInfo } from '../dispatcher/kernel-info.js';
 import type { JupyterMessage } from '../message.js';
-import { SharedState, ExecutionPhase, type Request, type OutgoingMessage, type MainThreadMessage, type IoThreadMessage, type IoThreadData } from './ipc.js';
+import {
+  SharedState,
+  ExecutionPhase,
+  type Request,
+  type OutgoingMessage,
+  type MainThreadMessage,
+  type IoThreadMessage,
+  type IoThreadData,
+} from './ipc.js';
 import { signalChildren, detachInspector, terminateExecution } from './interrupt.js';
 
 /** A thread that answers within this time is asked politely; after it, it is stopped by force. */
@@ -49,8 +57,22 @@ export class IoThread {
     else this.asking = true;
   }
 
-  private send(channel: OutgoingMessage['channel'], type: string, content: object, parent: string, route?: number): void | Promise<void> {
-    return this.transport.send({ kind: 'send', channel, type, parent, content: JSON.stringify(content), metadata: '{}', client: route });
+  private send(
+    channel: OutgoingMessage['channel'],
+    type: string,
+    content: object,
+    parent: string,
+    route?: number,
+  ): void | Promise<void> {
+    return this.transport.send({
+      kind: 'send',
+      channel,
+      type,
+      parent,
+      content: JSON.stringify(content),
+      metadata: '{}',
+      client: route,
+    });
   }
 
   /** A request from a client. */
@@ -60,7 +82,9 @@ export class IoThread {
       if (type === 'input_reply') this.answerInput(String(message.content['value'] ?? ''));
       return;
     }
-    const here = message.channel === 'control' || (type === 'kernel_info_request' && (this.pending === 0 || !this.ready));
+    const here =
+      message.channel === 'control' ||
+      (type === 'kernel_info_request' && (this.pending === 0 || !this.ready));
     if (here && this.handleControl(message, type, route)) return;
     this.forward({ kind: 'request', message, client: route });
   }
@@ -123,7 +147,12 @@ export class IoThread {
     let forced = false;
     for (let waited = 0; !heard(); waited += 5) {
       await sleep(5);
-      if (waited < gracefulInterruptMs || heard() || Atomics.load(flags, SharedState.phase) === ExecutionPhase.compiling) continue;
+      if (
+        waited < gracefulInterruptMs ||
+        heard() ||
+        Atomics.load(flags, SharedState.phase) === ExecutionPhase.compiling
+      )
+        continue;
       // Held up by a loop, or asleep in a child process or a prompt.
       this.asking = false;
       forced = true;

@@ -20,7 +20,8 @@ export interface OutgoingMessage {
   client?: number | undefined;
 }
 
-export type MainThreadMessage = Request | { kind: 'interrupt'; id: number } | { kind: 'sweep'; id: number } | { kind: 'shutdown' };
+export type MainThreadMessage =
+  Request | { kind: 'interrupt'; id: number } | { kind: 'sweep'; id: number } | { kind: 'shutdown' };
 
 export type IoThreadMessage =
   | OutgoingMessage

@@ -12,7 +12,9 @@ export function encodeLine(message: JupyterMessage): string {
 export function decodeLine(line: string): JupyterMessage | undefined {
   try {
     const value = JSON.parse(line) as Omit<JupyterMessage, 'buffers'> & { buffers?: string[] };
-    const whole = [value.header, value.parent_header, value.metadata, value.content].every((part) => typeof part === 'object' && part !== null);
+    const whole = [value.header, value.parent_header, value.metadata, value.content].every(
+      (part) => typeof part === 'object' && part !== null,
+    );
     if (!whole || typeof value.header['msg_type'] !== 'string') return undefined;
     return { ...value, buffers: (value.buffers ?? []).map((part) => Buffer.from(part, 'base64')) };
   } catch {

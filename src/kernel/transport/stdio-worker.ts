@@ -8,7 +8,11 @@ import { IoThread } from './io-thread.js';
 import { subscribeLines, decodeLine } from './json-lines.js';
 
 const data = workerData as IoThreadData;
-const socket = new Socket({ fd: (data.transport as { descriptor: number }).descriptor, readable: true, writable: true });
+const socket = new Socket({
+  fd: (data.transport as { descriptor: number }).descriptor,
+  readable: true,
+  writable: true,
+});
 
 const wire = {
   send(m: OutgoingMessage): Promise<void> {

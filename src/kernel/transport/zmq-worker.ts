@@ -20,12 +20,20 @@ interface Connection {
 }
 
 const data = workerData as IoThreadData;
-const connection = JSON.parse(readFileSync((data.transport as { connectionFile: string }).connectionFile, 'utf8')) as Connection;
+const connection = JSON.parse(
+  readFileSync((data.transport as { connectionFile: string }).connectionFile, 'utf8'),
+) as Connection;
 const scheme = connection.signature_scheme || 'hmac-sha256';
 const address = (port: number): string =>
-  connection.transport === 'ipc' ? `ipc://${connection.ip}-${port}` : `${connection.transport || 'tcp'}://${connection.ip}:${port}`;
+  connection.transport === 'ipc'
+    ? `ipc://${connection.ip}-${port}`
+    : `${connection.transport || 'tcp'}://${connection.ip}:${port}`;
 
-const routers = { shell: new Router({ linger: 1000 }), control: new Router({ linger: 1000 }), stdin: new Router({ linger: 1000 }) };
+const routers = {
+  shell: new Router({ linger: 1000 }),
+  control: new Router({ linger: 1000 }),
+  stdin: new Router({ linger: 1000 }),
+};
 const iopub = new Publisher({ linger: 1000, sendHighWaterMark: 0 });
 const heartbeat = new Reply({ linger: 0 });
 
@@ -36,14 +44,17 @@ let lastRoute = 0;
 // A socket takes one send at a time: each waits for the one before it.
 const tails = new Map<object, Promise<void>>();
 function push(socket: Router | Publisher, frames: (string | Uint8Array)[]): Promise<void> {
-  const tail = (tails.get(socket) ?? Promise.resolve()).then(() => socket.send(frames as Buffer[])).catch(() => undefined);
+  const tail = (tails.get(socket) ?? Promise.resolve())
+    .then(() => socket.send(frames as Buffer[]))
+    .catch(() => undefined);
   tails.set(socket, tail);
   return tail;
 }
 
 const wire = {
   send(message: OutgoingMessage): Promise<void> {
-    if (message.channel === 'iopub') return push(iopub, serialize(message, [Buffer.from(`kernel.${message.type}`)], connection.key, scheme));
+    if (message.channel === 'iopub')
+      return push(iopub, serialize(message, [Buffer.from(`kernel.${message.type}`)], connection.key, scheme));
     const identities = routes.get(message.client ?? -1);
     if (!identities) return Promise.resolve();
     return push(routers[message.channel], serialize(message, identities, connection.key, scheme));
@@ -62,7 +73,7 @@ async function listen(channel: 'shell' | 'control' | 'stdin', front: IoThread): 
       const { message, identities } = deserialize(frames, channel, connection.key, scheme);
       routes.set(++lastRoute, identities);
       if (routes.size > 10_000) routes.delete(routes.keys().next().value!);
-      front.receive(message as JupyterMessage, lastRoute);
+      front.receive(message, lastRoute);
     } catch (error) {
       if (!(error instanceof InvalidMessage)) throw error;
       process.stderr.write(`reckoner: dropped a message on ${channel}: ${error.message}\n`);
@@ -77,7 +88,9 @@ async function beat(): Promise<void> {
 await Promise.all([
   heartbeat.bind(address(connection.hb_port)),
   iopub.bind(address(connection.iopub_port)),
-  ...(['shell', 'control', 'stdin'] as const).map((name) => routers[name].bind(address(connection[`${name}_port`]))),
+  ...(['shell', 'control', 'stdin'] as const).map((name) =>
+    routers[name].bind(address(connection[`${name}_port`])),
+  ),
 ]);
 const front = new IoThread(data, wire);
 const closed = (error: unknown): void => {

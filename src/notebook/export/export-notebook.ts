@@ -14,7 +14,8 @@ export async function saveNotebookAs(file: string, notebook: Notebook): Promise<
   const ending = extname(file).toLowerCase();
   // Each form loads what it needs: a page its typesetting, a notebook nothing.
   if (ending === '.ipynb') return writeNotebook(file, notebook);
-  if (ending === '.html') return writeFileAtomically(file, await (await import('./notebook-html.js')).notebookToHtml(notebook));
+  if (ending === '.html')
+    return writeFileAtomically(file, await (await import('./notebook-html.js')).notebookToHtml(notebook));
   if (ending !== '.md') throw new FileError(file, `takes a name that ends in ${notebookEndings.join(', ')}`);
   const { notebookToMarkdown } = await import('./notebook-markdown.js');
   const folder = `${basename(file, extname(file))}-pictures`;
@@ -24,6 +25,7 @@ export async function saveNotebookAs(file: string, notebook: Notebook): Promise<
     return `${encodeURI(folder)}/${encodeURI(name)}`;
   });
   if (pictures.size > 0) await makeFolder(join(dirname(file), folder));
-  for (const [name, content] of pictures) await writeFileAtomically(join(dirname(file), folder, name), content);
+  for (const [name, content] of pictures)
+    await writeFileAtomically(join(dirname(file), folder, name), content);
   await writeFileAtomically(file, text);
 }

@@ -5,7 +5,15 @@ import { markdownHtml, type Heading } from '../../notes/markdown-html.js';
 import { mathHtml, type MathForm } from '../../notes/math-html.js';
 import { pageHtml } from '../../notes/html-page.js';
 import { sanitised } from '../../notes/sanitise.js';
-import type { CodeCell, Json, JsonObject, MimeBundle, Notebook, Output, TextCell } from '../format/notebook.js';
+import type {
+  CodeCell,
+  Json,
+  JsonObject,
+  MimeBundle,
+  Notebook,
+  Output,
+  TextCell,
+} from '../format/notebook.js';
 
 export interface HtmlOptions {
   /** Default: the notebook's title, its first heading, or "Notebook". */
@@ -192,7 +200,6 @@ function languageOf(notebook: Notebook): string {
 
 /** Terminal colours are for terminals. */
 export function withoutColours(s: string): string {
-  // eslint-disable-next-line no-control-regex
   return s.replace(/\u001b\[[0-9;?]*[A-Za-z]/g, '');
 }
 

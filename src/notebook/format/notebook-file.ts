@@ -162,7 +162,7 @@ function fieldFault(text: string, file: string, fault: FieldFault): NotebookErro
   let node = tree;
   // A missing field has no place of its own: the nearest thing around it has.
   for (let n = fault.path.length; tree !== undefined && n >= 0; n--) {
-    node = findNodeAtLocation(tree, fault.path.slice(0, n) as (string | number)[]);
+    node = findNodeAtLocation(tree, fault.path.slice(0, n));
     if (node !== undefined) break;
   }
   const [first, index, ...rest] = fault.path;

@@ -125,7 +125,9 @@ export function hydrateResult(
     }
     const elsewhere = issues.filter((t) => !controls.has(/^[\w$]*/.exec(t.field)?.[0] ?? ''));
     message.hidden = elsewhere.length === 0;
-    message.textContent = elsewhere.map((t) => (t.field === '' ? t.message : `${t.field}: ${t.message}`)).join(' ');
+    message.textContent = elsewhere
+      .map((t) => (t.field === '' ? t.message : `${t.field}: ${t.message}`))
+      .join(' ');
   };
 
   build();

@@ -24,7 +24,7 @@ export function controlFor(field: Field, given: unknown, id: string, changed: ()
   if (field.kind === 'record' && isRecord(given) && field.items?.[0] !== undefined) {
     const item = field.items[0];
     return group(
-      Object.fromEntries(Object.keys(given).map((name) => [name, { ...item, label: name } as Field])),
+      Object.fromEntries(Object.keys(given).map((name) => [name, { ...item, label: name }])),
       given,
       id,
       changed,
@@ -50,7 +50,7 @@ export function controlFor(field: Field, given: unknown, id: string, changed: ()
       Object.fromEntries(
         Object.entries(given).map(([name, v]) => [
           name,
-          { ...field, fields: undefined, label: name, kind: kindOf(asText(v) ?? '') } as unknown as Field,
+          { ...field, fields: undefined, label: name, kind: kindOf(asText(v) ?? '') },
         ]),
       ),
       given,
@@ -184,10 +184,5 @@ function either(field: Field, given: unknown, id: string, changed: () => void): 
       return false;
     }
   });
-  return controlFor(
-    { ...(right ?? { ...field, kind: 'text' }), label: field.label } as Field,
-    given,
-    id,
-    changed,
-  );
+  return controlFor({ ...(right ?? { ...field, kind: 'text' }), label: field.label }, given, id, changed);
 }

@@ -20,7 +20,7 @@ export class OutputCollector {
       else this.#clear(cell);
       return;
     }
-    if (output.output_type === 'update_display_data') return this.#update(output);
+    if (output.output_type === 'update_display_data') return void this.#update(output);
     if (this.#clearNext.delete(cell)) this.#clear(cell);
     const list = this.#list(cell);
     const last = list.at(-1);
@@ -102,6 +102,6 @@ function plain(output: Exclude<NbOutput, { output_type: 'update_display_data' | 
 }
 
 /** A copy as the file will hold it: what JSON cannot say (undefined, functions, NaN) is gone now and not first on reading back. */
-function json(value: Record<string, unknown>): MimeBundle & JsonObject {
+function json(value: Record<string, unknown>): MimeBundle {
   return JSON.parse(JSON.stringify(value)) as JsonObject;
 }

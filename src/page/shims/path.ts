@@ -6,7 +6,8 @@ export function normalize(path: string): string {
     if (name === '..' && up.length > 0 && up.at(-1) !== '..') up.pop();
     else if (name !== '..' || !path.startsWith('/')) up.push(name);
   }
-  const joined = (path.startsWith('/') ? '/' : '') + up.join('/') + (path.endsWith('/') && up.length > 0 ? '/' : '');
+  const joined =
+    (path.startsWith('/') ? '/' : '') + up.join('/') + (path.endsWith('/') && up.length > 0 ? '/' : '');
   return joined === '' ? '.' : joined;
 }
 export const join = (...parts: string[]): string => normalize(parts.filter((part) => part !== '').join('/'));

@@ -30,7 +30,10 @@ export const weight = formula({
   symbol: 'm',
   result: variable('mass', 'mass', { unit: 'kg' }),
   expression: 'rho V',
-  variables: { rho: variable('density', 'density', { unit: 'kg/m3' }), V: variable('volume', 'volume', { unit: 'm3' }) },
+  variables: {
+    rho: variable('density', 'density', { unit: 'kg/m3' }),
+    V: variable('volume', 'volume', { unit: 'm3' }),
+  },
   basis: 'definition',
 });
 
@@ -127,7 +130,7 @@ function readLine(line: Parsed<typeof columns>, hourly: LinePrice | undefined, t
     (m.by === 'mass' ? m.value : reckoned);
   return {
     item: line.item,
-    kind: line.kind as LineKind,
+    kind: line.kind,
     quantity: pretty(m.written),
     ...(p ? { price: perHour ? `${p.text}/h` : p.text } : {}),
     cost: paid,

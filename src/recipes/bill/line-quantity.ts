@@ -81,7 +81,10 @@ export function measured(value: unknown): Measured {
 /** A plain number and the unit named in its own column. @throws InputError */
 export function withUnit(m: Measured, unit: string | undefined): Measured {
   if (unit === undefined) return m;
-  if (!m.bare) throw new InputError(`got a unit twice, in ${inspectValue(m.written)} and as ${inspectValue(unit)}; takes one`);
+  if (!m.bare)
+    throw new InputError(
+      `got a unit twice, in ${inspectValue(m.written)} and as ${inspectValue(unit)}; takes one`,
+    );
   return measured(`${m.written} ${unit}`);
 }
 
@@ -115,7 +118,7 @@ export function quantityField<const O extends Options>(
       accepts: (v) => typeof v === 'string' || typeof v === 'number' || v instanceof Quantity,
     },
     options,
-  ) as unknown as Field<QuantityWritten, Maybe<O, Measured>, IsOptional<O>>;
+  );
 }
 
 /** A second currency is refused as such; any other refusal leaves the next way of reading open. */
@@ -174,7 +177,7 @@ export function linePriceField<const O extends Options>(
       accepts: (v) => typeof v === 'string' || typeof v === 'number' || v instanceof Quantity,
     },
     options,
-  ) as unknown as Field<QuantityWritten, Maybe<O, LinePrice>, IsOptional<O>>;
+  );
 }
 
 const called: Readonly<Record<By, string>> = {

@@ -46,7 +46,10 @@ const build = formula({
   symbol: 'D',
   result: variable('thickness', 'dry film of all coats', { unit: 'um' }),
   expression: 'N d',
-  variables: { N: variable('count', 'coats'), d: variable('thickness', 'dry film of a coat', { unit: 'um' }) },
+  variables: {
+    N: variable('count', 'coats'),
+    d: variable('thickness', 'dry film of a coat', { unit: 'um' }),
+  },
   basis: 'definition',
 });
 

@@ -41,7 +41,9 @@ export function amountField<const O extends FieldOptions>(options: O): Field<Wri
       if ((options.orNone ? size >= 0 : size > 0) && size <= most) return { kind, value: q.value };
       break;
     }
-    throw new InputError(`got ${inspectValue(value instanceof Quantity ? value.toString() : value)}, takes ${takes}`);
+    throw new InputError(
+      `got ${inspectValue(value instanceof Quantity ? value.toString() : value)}, takes ${takes}`,
+    );
   };
   return makeField<Written, Amount, O>(
     {
@@ -55,7 +57,7 @@ export function amountField<const O extends FieldOptions>(options: O): Field<Wri
       read,
     },
     options,
-  ) as unknown as Field<Written, Out<O>, Optional<O>>;
+  );
 }
 
 /** An output that is shown as it was measured: litres of what is poured, grams of what is weighed. */

@@ -36,7 +36,10 @@ const unthinned = formula({
   symbol: 'F',
   result: variable('liquid', 'finish from the tin', { unit: 'L' }),
   expression: 'V / (1 + k)',
-  variables: { V: variable('liquid', 'mix', { unit: 'L' }), k: variable('ratio', 'parts of thinner to one of finish') },
+  variables: {
+    V: variable('liquid', 'mix', { unit: 'L' }),
+    k: variable('ratio', 'parts of thinner to one of finish'),
+  },
   basis: 'definition',
 });
 // A billionth is taken off before rounding up, or 3 L in tins of 0.5 L could come out as 7 tins by the last binary digit.

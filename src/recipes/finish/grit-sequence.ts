@@ -95,7 +95,11 @@ export const gritSequence = recipe({
     const finer = path
       .slice(1)
       .map((g, i) =>
-        trace.evaluate(step, { a: (path[i] as Grit).size, b: g.size }, `${(path[i] as Grit).name} to ${g.name}`),
+        trace.evaluate(
+          step,
+          { a: (path[i] as Grit).size, b: g.size },
+          `${(path[i] as Grit).name} to ${g.name}`,
+        ),
       );
     return {
       steps: [

@@ -60,5 +60,5 @@ export function gritField<const O extends Options>(options: O): Field<string | n
       format: (g) => g.name,
     },
     options,
-  ) as unknown as Field<string | number, Grit, false>;
+  );
 }

@@ -48,14 +48,20 @@ export const toMass = formula({
   symbol: 'm',
   result: variable('mass', 'mass', { unit: 'g' }),
   expression: 'rho v',
-  variables: { rho: variable('density', 'density', { unit: 'g/mL' }), v: variable('liquid', 'volume', { unit: 'mL' }) },
+  variables: {
+    rho: variable('density', 'density', { unit: 'g/mL' }),
+    v: variable('liquid', 'volume', { unit: 'mL' }),
+  },
   basis: 'definition',
 });
 export const toVolume = formula({
   symbol: 'v',
   result: variable('liquid', 'volume', { unit: 'mL' }),
   expression: 'm / rho',
-  variables: { m: variable('mass', 'mass', { unit: 'g' }), rho: variable('density', 'density', { unit: 'g/mL' }) },
+  variables: {
+    m: variable('mass', 'mass', { unit: 'g' }),
+    rho: variable('density', 'density', { unit: 'g/mL' }),
+  },
   basis: 'definition',
 });
 // The slip that this recipe is asked to explain: what is added, against what the mix then holds.

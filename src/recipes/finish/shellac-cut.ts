@@ -27,7 +27,9 @@ const alcoholOf = formula({
   source: cite('woodcraft-42', 'ounces of flakes to a cup of alcohol'),
 });
 // 0.1 US gallon for each pound: what dissolved flakes add to the volume.
-const room = variable('ratio', 'litres that a kilogram of dissolved flakes takes up', { dimensionless: true });
+const room = variable('ratio', 'litres that a kilogram of dissolved flakes takes up', {
+  dimensionless: true,
+});
 const made = formula({
   symbol: 'V_s',
   result: variable('liquid', 'shellac made', { unit: 'L', dimensionless: true }),

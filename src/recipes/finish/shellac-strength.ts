@@ -45,9 +45,5 @@ export function cutField<const O extends CutOptions>(
     },
     options,
     { min: least, max: most, unit: 'g/L' },
-  ) as unknown as Field<
-    number | string,
-    O extends { optional: true } ? number | undefined : number,
-    O extends { optional: true } ? true : false
-  >;
+  );
 }

@@ -144,7 +144,8 @@ export const thinnedVoc = recipe({
       if (s === undefined || D === undefined)
         throw new InputError({
           field: 'voc',
-          message: 'missing; takes a mass per volume such as "350 g/L", or solidsByMass and finishDensity (and waterByMass) from the data sheet',
+          message:
+            'missing; takes a mass per volume such as "350 g/L", or solidsByMass and finishDensity (and waterByMass) from the data sheet',
         });
       const water = w ?? 0;
       if (s + water > 1)
@@ -155,7 +156,8 @@ export const thinnedVoc = recipe({
       if (water * D >= waterDensity * 0.999)
         throw new InputError({
           field: 'waterByMass',
-          message: 'got water that alone fills the whole volume at this density; takes the mass shares of one data sheet',
+          message:
+            'got water that alone fills the whole volume at this density; takes the mass shares of one data sheet',
         });
       C_0 = trace.evaluate(lessWater, { s, w: water, D, D_w: waterDensity });
     }

@@ -66,7 +66,10 @@ export const thinningRatio = recipe({
     amounts: out.record(amountOutput({ label: 'amount' }), { label: 'amount of each part' }),
     total: amountOutput({ label: 'the mix in all' }),
     limiting: out.text({ label: 'part that runs out first', optional: true }),
-    left: out.record(amountOutput({ label: 'left' }), { label: 'left in the tins afterwards', optional: true }),
+    left: out.record(amountOutput({ label: 'left' }), {
+      label: 'left in the tins afterwards',
+      optional: true,
+    }),
     toBuy: out.record(amountOutput({ label: 'to buy' }), { label: 'to buy', optional: true }),
     thinnerAdded: out.share({ label: 'thinner added, against what it is added to', optional: true }),
     thinnerShare: out.share({ label: 'thinner as a share of the mix', optional: true }),
@@ -121,7 +124,8 @@ export const thinningRatio = recipe({
     } else
       throw new InputError({
         field: 'batch',
-        message: 'missing; takes how much mix is wanted, such as "2 L", or give have with what is left in the tins',
+        message:
+          'missing; takes how much mix is wanted, such as "2 L", or give have with what is left in the tins',
       });
 
     const amounts: Record<string, Amount> = {};
@@ -144,7 +148,11 @@ export const thinningRatio = recipe({
     const thin = names.length > 1 ? thinnerOf(names, given.thinner) : undefined;
     let thinning = {};
     if (thin !== undefined) {
-      const t = trace.evaluate(added, { r: given.parts[thin] as number, R }, `${thin} added, against the rest`);
+      const t = trace.evaluate(
+        added,
+        { r: given.parts[thin] as number, R },
+        `${thin} added, against the rest`,
+      );
       const s = trace.evaluate(ofMix, { t }, `${thin} as a share of the mix`);
       thinning = { thinnerAdded: t, thinnerShare: s };
       trace.note(

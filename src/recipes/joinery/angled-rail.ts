@@ -88,11 +88,13 @@ export const angledRail = recipe({
       default: '0 mm',
     }),
     betweenFaces: field.flag({
-      label: 'run and rise are measured from face to face (yes) or from middle to middle of the uprights (no)',
+      label:
+        'run and rise are measured from face to face (yes) or from middle to middle of the uprights (no)',
       default: true,
     }),
     uprightWidth: field.length({
-      label: 'width of an upright in the plane of the frame; needed from middle to middle, and for the picture',
+      label:
+        'width of an upright in the plane of the frame; needed from middle to middle, and for the picture',
       above: '0 mm',
       max: '2 m',
       default: '70 mm',

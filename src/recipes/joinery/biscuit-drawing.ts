@@ -24,7 +24,7 @@ export function biscuitPicture(of: {
       kind: 'dimension',
       from: [0, high],
       to: [(of.positions[0] as number) * 1000, high],
-      text: `${((of.positions[0] as number) * 1000).toFixed(0)}`,
+      text: ((of.positions[0] as number) * 1000).toFixed(0),
       offset: 16,
     },
     ...(of.positions.length > 1

@@ -76,7 +76,8 @@ export const jointFit = recipe({
       default: '0.15 mm',
     }),
     sigmas: field.ratio({
-      label: 'standard deviations in a plus-or-minus: 2 where one piece in twenty lies outside it, 3 where one in 370 does',
+      label:
+        'standard deviations in a plus-or-minus: 2 where one piece in twenty lies outside it, 3 where one in 370 does',
       min: 0.5,
       max: 6,
       default: 2,
@@ -105,7 +106,10 @@ export const jointFit = recipe({
     const sd = trace.evaluate(spreadOf, { t_S: slot.plusMinus, t_P: part.plusMinus, z: given.sigmas });
     const aim = trace.evaluate(aimOf, { S: slot.size, c_1: tightest, c_2: loosest });
     if (aim <= 0)
-      throw new InputError({ field: 'slot', message: 'the clearances wanted leave no part; takes a larger slot' });
+      throw new InputError({
+        field: 'slot',
+        message: 'the clearances wanted leave no part; takes a larger slot',
+      });
     const jams = below(tightest, c, sd);
     const loose = below(-loosest, -c, sd);
     const fits = Math.max(0, 1 - jams - loose);

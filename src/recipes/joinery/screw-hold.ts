@@ -97,7 +97,8 @@ export const screwHold = recipe({
       default: 'side',
     }),
     group: field.choice(['I', 'II', 'III', 'IV'], {
-      label: 'group of the timber for loads sideways: II Douglas fir and southern pine, III hemlock and redwood, IV spruce',
+      label:
+        'group of the timber for loads sideways: II Douglas fir and southern pine, III hemlock and redwood, IV spruce',
       optional: true,
     }),
     hardwood: field.flag({
@@ -153,7 +154,8 @@ export const screwHold = recipe({
     },
     {
       when: (given) => nanometres(given.penetration) > 76e6 && nanometres(given.diameter) < 42e5,
-      message: 'so long a thread in so thin a screw: the screw breaks before the wood lets go, and the figure is too high',
+      message:
+        'so long a thread in so thin a screw: the screw breaks before the wood lets go, and the figure is too high',
     },
   ],
   cautions: (given) => [

@@ -23,7 +23,9 @@ export function screwField<const O extends { readonly label: string }>(options: 
     const d =
       gauge && Number(gauge[1]) <= 24 ? gaugeDiameter(Number(gauge[1])) : tryParse(() => length.read(value));
     if (d instanceof InputError)
-      throw new InputError(`got ${inspectValue(value instanceof Quantity ? value.toString() : value)}, takes ${takes}`);
+      throw new InputError(
+        `got ${inspectValue(value instanceof Quantity ? value.toString() : value)}, takes ${takes}`,
+      );
     return d;
   };
   return makeField<string | Quantity<'length'>, number, O>(

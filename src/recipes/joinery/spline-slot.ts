@@ -36,7 +36,11 @@ const inside = formula({
   symbol: 'w_i',
   result: mm('wood left between the slot and the inside face'),
   expression: '(c - s / 2) * cos(pi B / 180)',
-  variables: { c: mm('from the inside corner to the middle of the slot'), s: mm('thickness of the spline'), B },
+  variables: {
+    c: mm('from the inside corner to the middle of the slot'),
+    s: mm('thickness of the spline'),
+    B,
+  },
   basis: 'geometry',
 });
 const outside = formula({

@@ -96,7 +96,8 @@ export const squareness = recipe({
       optional: true,
     }),
     cornerOffset: field.length({
-      label: 'instead of diagonals: how far the top right corner stands off a true upright, to the right; to the left is less than nought',
+      label:
+        'instead of diagonals: how far the top right corner stands off a true upright, to the right; to the left is less than nought',
       min: '-50 m',
       max: '50 m',
       optional: true,

@@ -106,7 +106,10 @@ export const caulCamber = recipe({
     camberHigh: out.length({ label: 'crown if the timber is limber for its kind', optional: true }),
     press: out.lineLoad({ symbol: 'w', label: 'press along the caul' }),
     marks: out.table(
-      { position: out.length({ label: 'from the end' }), planeOff: out.length({ label: 'planed off there' }) },
+      {
+        position: out.length({ label: 'from the end' }),
+        planeOff: out.length({ label: 'planed off there' }),
+      },
       { label: 'How much to plane off along one half; the other half alike' },
     ),
   },
@@ -162,7 +165,8 @@ export const caulCamber = recipe({
   limits: [
     {
       when: (given) => given.length < 10 * given.depth,
-      message: 'the caul is shorter than ten times its depth: shear bends it as well, and the true crown is larger than this',
+      message:
+        'the caul is shorter than ten times its depth: shear bends it as well, and the true crown is larger than this',
     },
   ],
   cautions: (_, answer) => [

@@ -59,7 +59,8 @@ export const glueQuantity = recipe({
     jointLength: field.length({ symbol: 'L', label: 'length of a joint', above: '0 mm', max: '50 m' }),
     jointHeight: field.length({
       symbol: 'h',
-      label: 'height of a joint: the thickness of the slab in edge joints, the width of the boards between faces',
+      label:
+        'height of a joint: the thickness of the slab in edge joints, the width of the boards between faces',
       above: '0 mm',
       max: '5 m',
     }),

@@ -80,7 +80,8 @@ export const glueTiming = recipe({
     }),
     openTime: field.time({
       symbol: 'O',
-      label: 'how long spread glue stays wet in the open, from its sheet; at 20 °C when a temperature is given',
+      label:
+        'how long spread glue stays wet in the open, from its sheet; at 20 °C when a temperature is given',
       above: '0 s',
       max: '24 h',
     }),
@@ -138,7 +139,9 @@ export const glueTiming = recipe({
         printed.citation,
       );
     const here = (time: number, label?: string): number =>
-      given.temperature === undefined ? time : trace.evaluate(openHere, { O: time, T: given.temperature }, label);
+      given.temperature === undefined
+        ? time
+        : trace.evaluate(openHere, { O: time, T: given.temperature }, label);
     const o = here(given.openTime);
     const closed =
       given.closedTime === undefined ? Infinity : here(given.closedTime, 'closed time in this air');
@@ -178,11 +181,13 @@ export const glueTiming = recipe({
   limits: [
     {
       when: (given) => (given.temperature ?? 20) < 10,
-      message: 'below about 10 °C white and yellow glue turns chalky and does not hold (common practice; the label prints its own least): warm the timber, not only the air',
+      message:
+        'below about 10 °C white and yellow glue turns chalky and does not hold (common practice; the label prints its own least): warm the timber, not only the air',
     },
     {
       when: (given) => (given.temperature ?? 20) > 35,
-      message: 'above about 35 °C the rule that halves the open time with every 10 °C is a guess: try it on scrap',
+      message:
+        'above about 35 °C the rule that halves the open time with every 10 °C is a guess: try it on scrap',
     },
   ],
   cautions: (given, answer) => [

@@ -89,7 +89,8 @@ export const stackUp = recipe({
         ),
       ],
       {
-        label: 'limits of the whole stack: a length either way of the target (or, without one, of the nominal size), or { low, high }',
+        label:
+          'limits of the whole stack: a length either way of the target (or, without one, of the nominal size), or { low, high }',
         optional: true,
       },
     ),
@@ -101,7 +102,8 @@ export const stackUp = recipe({
       default: 3,
     }),
     shape: field.choice(shapes, {
-      label: 'how pieces err: normal (most near the middle) or even (any size between the limits is as likely)',
+      label:
+        'how pieces err: normal (most near the middle) or even (any size between the limits is as likely)',
       default: 'normal',
     }),
     confidence: field.share({
@@ -178,12 +180,20 @@ export const stackUp = recipe({
         low: at((1 - given.confidence) / 2),
         high: at((1 + given.confidence) / 2),
         ...counted,
-        ...(limits ? { chanceInside: counted.chanceSimulated as number } : {}),
+        ...(limits ? { chanceInside: counted.chanceSimulated } : {}),
       };
     }
     if (limits && S > 0) {
-      trace.evaluate(score, { x: limits.low, N, S }, 'the lower limit, in standard deviations from the middle');
-      trace.evaluate(score, { x: limits.high, N, S }, 'the upper limit, in standard deviations from the middle');
+      trace.evaluate(
+        score,
+        { x: limits.low, N, S },
+        'the lower limit, in standard deviations from the middle',
+      );
+      trace.evaluate(
+        score,
+        { x: limits.high, N, S },
+        'the upper limit, in standard deviations from the middle',
+      );
       trace.note(
         `Chance inside by the normal distribution; counted again in 20 000 simulated stacks (seed ${given.seed}).`,
       );

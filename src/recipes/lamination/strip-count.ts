@@ -101,7 +101,10 @@ export const stripCount = recipe({
     gluedWidth: out.length({ label: 'width as glued, before the trim' }),
     spare: out.length({ label: 'width to spare after the trim' }),
     slabs: out.table(
-      { strips: out.count({ label: 'strips in the slab' }), width: out.length({ label: 'width of the slab' }) },
+      {
+        strips: out.count({ label: 'strips in the slab' }),
+        width: out.length({ label: 'width of the slab' }),
+      },
       { label: 'Slabs to glue first, each narrow enough for the thicknesser' },
     ),
   },

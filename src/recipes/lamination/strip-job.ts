@@ -60,7 +60,8 @@ export function jobOf(given: JobInput): Job & { readonly toneNames: readonly str
   ].sort();
   const shortest = Math.max(1, nano(given.shortest ?? Math.min(given.minStagger, 0.1)));
   const total = given.lengths.reduce((n, p) => n + p.count, 0);
-  if (total > 5000) throw new InputError({ field: 'lengths', message: `got ${total} pieces, takes 5000 at most` });
+  if (total > 5000)
+    throw new InputError({ field: 'lengths', message: `got ${total} pieces, takes 5000 at most` });
   const all = given.lengths.flatMap((p, i) => {
     const name = p.name ?? String(i + 1);
     return Array.from({ length: p.count }, (_, k): Stock => ({

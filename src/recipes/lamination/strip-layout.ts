@@ -48,7 +48,8 @@ export const stripLayout = asyncRecipe({
     }),
     kerf: field.length({ label: 'width of a saw cut', min: '0 mm', max: '20 mm', default: '3 mm' }),
     shortest: field.length({
-      label: 'least length of a piece that is cut, and of an offcut worth keeping; when left out, the stagger, 100 mm at most',
+      label:
+        'least length of a piece that is cut, and of an offcut worth keeping; when left out, the stagger, 100 mm at most',
       min: '0 mm',
       max: '5 m',
       optional: true,
@@ -74,7 +75,7 @@ export const stripLayout = asyncRecipe({
         metric: `${rows.length}, with ${rows.map((r) => r.length).join(', ')} pieces`,
         inch: '',
       }),
-    } as typeof rowsOut,
+    },
     plan: out.table(
       {
         row: out.count({ label: 'row' }),

@@ -101,7 +101,8 @@ export const cutterMarks = recipe({
   limits: [
     {
       when: (given, answer) => answer.pitch > given.cutterDiameter / 4,
-      message: 'the ripple is reckoned for marks much closer than the cutting circle is wide; here it is a rough figure',
+      message:
+        'the ripple is reckoned for marks much closer than the cutting circle is wide; here it is a rough figure',
     },
   ],
   cautions: (given, answer) => [

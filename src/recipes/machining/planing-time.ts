@@ -106,9 +106,11 @@ export const planingTime = recipe({
     if (given.passes === undefined && given.removal === undefined)
       throw new InputError({
         field: 'passes',
-        message: 'missing; takes a whole number such as 4, or give removal, what is to come off, such as "6 mm"',
+        message:
+          'missing; takes a whole number such as 4, or give removal, what is to come off, such as "6 mm"',
       });
-    const P = given.passes ?? trace.evaluate(passesFor, { x: given.removal as number, a: given.depthPerPass });
+    const P =
+      given.passes ?? trace.evaluate(passesFor, { x: given.removal as number, a: given.depthPerPass });
     if (P > 10_000)
       throw new InputError({
         field: 'depthPerPass',
@@ -122,7 +124,8 @@ export const planingTime = recipe({
     {
       // 1/16 in, in tenths of a micrometre: the last binary digit decides nothing.
       when: (given) => given.passes === undefined && Math.round(given.depthPerPass * 1e7) > 15_875,
-      message: 'a club allows 1/16 in (1.6 mm) in a pass, a school about 1 mm, an insurer 1/8 in (3.2 mm); keep to the machine’s own plate',
+      message:
+        'a club allows 1/16 in (1.6 mm) in a pass, a school about 1 mm, an insurer 1/8 in (3.2 mm); keep to the machine’s own plate',
       source: cite('club-planer-rules', 'maximum cut', { also: cite('insurer-planer-talk', 'maximum cut') }),
     },
     {

@@ -79,7 +79,8 @@ export function climateField(label: string): Field<YearWritten, Year, false> {
 }
 
 function ofStates(list: readonly unknown[]): Year {
-  if (list.length !== 12) throw new InputError(`got ${list.length} months, takes 12, January first: ${takes}`);
+  if (list.length !== 12)
+    throw new InputError(`got ${list.length} months, takes 12, January first: ${takes}`);
   const states = field.list(state, { label: 'months' }).read(list);
   return {
     name: 'own twelve months',

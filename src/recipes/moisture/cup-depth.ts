@@ -92,7 +92,8 @@ export const cupDepth = recipe({
   limits: [
     {
       when: (g) => g.width > g.ringRadius,
-      message: 'the formula takes the rings as flat arcs: with a board wider than its ring radius it overstates the cup',
+      message:
+        'the formula takes the rings as flat arcs: with a board wider than its ring radius it overstates the cup',
     },
   ],
   cautions: [

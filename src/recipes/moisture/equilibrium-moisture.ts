@@ -23,13 +23,20 @@ export const equilibriumMoisture = recipe({
       min: airLimits.coldest,
       max: airLimits.hottest,
     }),
-    humidity: field.humidity({ symbol: 'h', label: 'relative humidity of the air', min: '0 %', max: '100 %' }),
+    humidity: field.humidity({
+      symbol: 'h',
+      label: 'relative humidity of the air',
+      min: '0 %',
+      max: '100 %',
+    }),
   },
   steps: sorptionSteps,
   outputs: {
     moisture: out.moisture({ symbol: 'M', label: 'moisture content the wood comes to' }),
   },
-  limits: [{ when: (g) => !inTable(g.temperature, g.humidity), message: outsideTable, source: sorptionSource }],
+  limits: [
+    { when: (g) => !inTable(g.temperature, g.humidity), message: outsideTable, source: sorptionSource },
+  ],
   cautions: [
     note(
       'one curve for all species: oily or resinous timber, and wood long heated or very old, rests up to a point or two lower; drying wood rests a little higher than wetting wood',

@@ -52,7 +52,10 @@ function wholeMovement(trace: Trace, g: Asked): number {
   if (missing.length > 0) {
     throw new InputError(
       missing.length === 3
-        ? { field: 'movement', message: 'missing; takes a length such as "12 mm", or give timber, from and to' }
+        ? {
+            field: 'movement',
+            message: 'missing; takes a length such as "12 mm", or give timber, from and to',
+          }
         : missing.map((k) => ({
             field: k,
             message: `missing; takes ${k === 'timber' ? 'a timber by name such as "white oak"' : 'a moisture such as "8 %" or air'}, or give movement`,
@@ -66,7 +69,8 @@ function wholeMovement(trace: Trace, g: Asked): number {
   const rule = ruleFor(timber, g.cut, Math.min(from, f), Math.min(to, f));
   const most = expected(rule.figure, timber)[1];
   const figure = g.allowFor === 'middle' ? rule.figure : { low: most, middle: most, high: most };
-  if (g.allowFor === 'most') trace.note('Reckoned with the upper end of what the timber is expected to move.');
+  if (g.allowFor === 'most')
+    trace.note('Reckoned with the upper end of what the timber is expected to move.');
   return Math.abs(
     moveAcross(trace, { width: g.width, timber, cut: g.cut }, from, to, { rule: rule.rule, figure }).change,
   );
@@ -148,7 +152,8 @@ export const fixingSlots = recipe({
         field.length({ label: 'distance from the edge', min: '0 mm', max: '100 m' }),
       ],
       {
-        label: 'the line where the top is held: centre, edge (the one measured from), or a distance from that edge',
+        label:
+          'the line where the top is held: centre, edge (the one measured from), or a distance from that edge',
         default: 'centre',
       },
     ),

@@ -50,7 +50,9 @@ export const gravityRule = formula({
 });
 export const usualShrinkRule = formula({
   symbol: 'S_v',
-  result: variable('share', 'shrinkage of volume from green to ovendry, where it is not known', { unit: '%' }),
+  result: variable('share', 'shrinkage of volume from green to ovendry, where it is not known', {
+    unit: '%',
+  }),
   source: gravitySource,
   expression: '26.5 G_b',
   variables: { G_b: variable('ratio', 'specific gravity on the green volume') },

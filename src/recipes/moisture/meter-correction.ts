@@ -90,7 +90,8 @@ export const meterCorrection = recipe({
     },
     {
       when: (g) => Math.abs(g.woodTemperature - g.calibrationTemperature) > 28,
-      message: 'the straight rule is meant for moderate differences of temperature: better warm or cool the wood and read again',
+      message:
+        'the straight rule is meant for moderate differences of temperature: better warm or cool the wood and read again',
       source,
     },
   ],

@@ -59,7 +59,8 @@ export const movementAcross = recipe({
         count: field.count({ label: 'strips alike', min: 1, max: 10_000, default: 1 }),
       },
       {
-        label: 'strips of a glued top, each of its own timber and sawing; each moves by its own and the sum is the top',
+        label:
+          'strips of a glued top, each of its own timber and sawing; each moves by its own and the sum is the top',
         optional: true,
       },
     ),
@@ -82,7 +83,8 @@ export const movementAcross = recipe({
       default: '30 %',
     }),
     rule: field.choice(sizeRules, {
-      label: "the timber's own figures, the rule for softwood lumber by its green size, or the flat rate of EN 336",
+      label:
+        "the timber's own figures, the rule for softwood lumber by its green size, or the flat rate of EN 336",
       default: 'timber',
     }),
     face: field.choice(['width', 'thickness'], { label: 'which size of softwood lumber', default: 'width' }),
@@ -127,7 +129,14 @@ export const movementAcross = recipe({
     const own = ownFigure(trace, given, from, to);
     if (own) {
       const { change } = own;
-      const numbers = numbersOf(scalarOps, heldAt(given.fixedAt, own.width), own.width, bare(change), from, to);
+      const numbers = numbersOf(
+        scalarOps,
+        heldAt(given.fixedAt, own.width),
+        own.width,
+        bare(change),
+        from,
+        to,
+      );
       return {
         ...numbers,
         ...(from === to ? {} : { coefficient: perPercent(scalarOps, change, own.width, from, to) }),
@@ -188,7 +197,7 @@ export const movementAcross = recipe({
       ...numbersOf(on, held, width, bare(change), from, to),
       ...on.select(
         still,
-        () => ({ coefficient: NaN as Operand }),
+        () => ({ coefficient: NaN }),
         () => ({ coefficient: perPercent(on, change, width, from, to) }),
       ),
     };

@@ -26,7 +26,12 @@ export const coefficientRule = formula({
   result: change,
   source: coefficientSource,
   expression: 'D * C * (M_F - M_I)',
-  variables: { D, C: variable('ratio', 'change of size for each per cent of moisture'), M_F: last, M_I: first },
+  variables: {
+    D,
+    C: variable('ratio', 'change of size for each per cent of moisture'),
+    M_F: last,
+    M_I: first,
+  },
 });
 export const greenRule = formula({
   symbol: 'Delta_D',
@@ -98,7 +103,11 @@ export interface Ruled {
 }
 
 /** A figure for a ring angle, from those along (T) and across (R) the rings; undefined where one is wanting. */
-function atAngle(T: PropertyRange | undefined, R: PropertyRange | undefined, cut: Cut): PropertyRange | undefined {
+function atAngle(
+  T: PropertyRange | undefined,
+  R: PropertyRange | undefined,
+  cut: Cut,
+): PropertyRange | undefined {
   if (cut.unknown)
     return (
       T &&

@@ -32,7 +32,12 @@ export const flatRule = formula({
   result: variable('length', 'change of size across the grain', { unit: 'mm' }),
   source: en336Source,
   expression: 'D * k / 100 * (M_F - M_I)',
-  variables: { D, k: variable('ratio', '% of the size for each per cent of moisture'), M_F: last, M_I: first },
+  variables: {
+    D,
+    k: variable('ratio', '% of the size for each per cent of moisture'),
+    M_F: last,
+    M_I: first,
+  },
 });
 
 // FPL-RP-489; the second pair is recalled: redwood, western redcedar, northern white-cedar.
@@ -68,7 +73,13 @@ export function byRule(
         ),
       );
     if (little) trace.source(cite('fpl-rp-489', 'equations for redwood and cedars', { read: 'memory' }));
-    return trace.evaluate(lumberRule, { D: width, a, b, M_F: Math.min(to, green), M_I: Math.min(from, green) });
+    return trace.evaluate(lumberRule, {
+      D: width,
+      a,
+      b,
+      M_F: Math.min(to, green),
+      M_I: Math.min(from, green),
+    });
   }
   const hard = timber?.group === 'hardwood';
   trace.note(

@@ -40,7 +40,8 @@ export function densityAt(trace: Trace, given: Given, moisture: number): Dense {
         : 'missing; takes a timber by name such as "white oak", or give specificGravity',
     });
   }
-  const rho = (w: Trace, G: number): number => w.evaluate(densityRule, { rho_w: waterDensity, G, M: moisture });
+  const rho = (w: Trace, G: number): number =>
+    w.evaluate(densityRule, { rho_w: waterDensity, G, M: moisture });
   if (given.timber) {
     const basic = basicGravityOf(trace, given.timber);
     const volumetric = given.volumetricShrinkage ?? basic.volumetric;
@@ -89,7 +90,8 @@ export const woodDensity = recipe({
       default: 'at this moisture',
     }),
     volumetricShrinkage: field.share({
-      label: 'shrinkage of volume from green to ovendry; left out it is the published one, or 26.5 % times the specific gravity',
+      label:
+        'shrinkage of volume from green to ovendry; left out it is the published one, or 26.5 % times the specific gravity',
       min: '0 %',
       max: '40 %',
       optional: true,

@@ -63,7 +63,7 @@ export function stateField(label: string): Field<StateWritten, WoodState, false>
       },
     },
     { label: label },
-    { items: [moistureField as unknown as Field, airField as unknown as Field] },
+    { items: [moistureField, airField] },
   );
 }
 
@@ -78,7 +78,7 @@ export function optionalStateField(
     optional: true,
     read: (v) => (v === undefined ? undefined : inner.read(v)),
     format: (s) => (s === undefined ? without : inner.format(s)),
-  } as Field<StateWritten, WoodState | undefined, true>;
+  };
 }
 
 /** The moisture of a state, its reckoning noted. */
@@ -140,7 +140,9 @@ export function cutField<const O extends { readonly label: string; readonly defa
         }
         const angle = tryParse(() => angleField.read(v));
         if (angle instanceof InputError)
-          throw new InputError(`got ${inspectValue(v instanceof Quantity ? v.toString() : v)}, takes ${cutTakes}`);
+          throw new InputError(
+            `got ${inspectValue(v instanceof Quantity ? v.toString() : v)}, takes ${cutTakes}`,
+          );
         return { angle, unknown: false };
       },
     },

@@ -115,7 +115,13 @@ function gradeStuff(wood: MaterialProperties, grade: Grade, given: Given, trace:
   };
 }
 
-function speciesStuff(wood: MaterialProperties, timber: Timber, given: Given, trace: Trace, at?: At): Material {
+function speciesStuff(
+  wood: MaterialProperties,
+  timber: Timber,
+  given: Given,
+  trace: Trace,
+  at?: At,
+): Material {
   const unknown = timber.isGroup;
   if (!unknown) citeTimber(trace, timber, wood.clear);
   const ratio = given.strengthRatio ?? (unknown ? low : usual);

@@ -69,7 +69,8 @@ export const materialFields = {
     optional: true,
   }),
   strengthRatio: field.share({
-    label: 'strength that knots, nail holes and sloping grain leave, of clear wood; for a species without a grade',
+    label:
+      'strength that knots, nail holes and sloping grain leave, of clear wood; for a species without a grade',
     above: '0 %',
     max: '100 %',
     optional: true,

@@ -69,4 +69,11 @@ export const fromMean = formula({
 });
 
 /** Formulas that a recipe of this topic may use of its timber. */
-export const materialFormulas = [shearFree, sixteenth, fromRatio, fromCharacteristic, fromAustralian, fromMean];
+export const materialFormulas = [
+  shearFree,
+  sixteenth,
+  fromRatio,
+  fromCharacteristic,
+  fromAustralian,
+  fromMean,
+];

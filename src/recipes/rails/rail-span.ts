@@ -91,7 +91,8 @@ export const railSpan = recipe({
   limits: [
     {
       when: (given, answer) => answer.span < 4 * depthOf(given.section),
-      message: 'the span is less than four times the depth: beam formulas no longer hold well, look at it as a bracket',
+      message:
+        'the span is less than four times the depth: beam formulas no longer hold well, look at it as a bracket',
     },
   ],
   cautions: (given) => [
@@ -152,7 +153,10 @@ function spanAgainstDepth(
     subtitle: `Rail ${(section.width * 1000).toFixed(0)} mm wide, ${given.load.toFixed(0)} N/m; at each depth the least of sag, bending and shear. The dot is this rail.`,
     x: { title: 'Depth of the rail', unit: 'mm', values: depths.map((d) => d * 1000) },
     y: { title: 'Longest span', unit: 'mm' },
-    series: [line(given, own), ...rest.map((n) => line({ ...plain, timber: materialFields.timber.read(n) }, n))],
+    series: [
+      line(given, own),
+      ...rest.map((n) => line({ ...plain, timber: materialFields.timber.read(n) }, n)),
+    ],
     // Without words: between lines so near to one another none would stand clear.
     marks: [{ x: section.depth * 1000, y: span * 1000 }],
   });

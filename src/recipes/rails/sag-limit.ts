@@ -40,7 +40,8 @@ export function sagLimitField<
       typeof value === 'string' ? /^\s*(?:l|span|1)\s*\/\s*(\d{1,5}(?:\.\d{1,6})?)\s*$/i.exec(value) : null;
     if (share) {
       const ratio = Number(share[1]);
-      if (ratio < 20 || ratio > 10_000) throw new InputError(`got ${inspectValue(value)}, takes L/20 to L/10000`);
+      if (ratio < 20 || ratio > 10_000)
+        throw new InputError(`got ${inspectValue(value)}, takes L/20 to L/10000`);
       return { of: 'span', ratio };
     }
     // The first row of a use is the stricter one.

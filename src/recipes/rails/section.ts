@@ -157,7 +157,8 @@ function sides(text: string): { width: string; depth: string } {
 
 function rest(value: Record<string, unknown>, allowed: readonly string[]): unknown {
   const stranger = Object.keys(value).find((k) => !allowed.includes(k));
-  if (stranger) throw new InputError({ field: stranger, message: `no such part of this section; takes ${takes}` });
+  if (stranger)
+    throw new InputError({ field: stranger, message: `no such part of this section; takes ${takes}` });
   return value[allowed[0] as string];
 }
 

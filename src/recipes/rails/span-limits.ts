@@ -102,7 +102,12 @@ export const spanFormulas = [
 
 export const spanInputs = {
   section: sectionField({ label: 'width by depth of the rail, depth in the direction of the load' }),
-  load: field.lineLoad({ symbol: 'q', label: 'load on the rail by length', above: '0 N/m', max: '1000 kN/m' }),
+  load: field.lineLoad({
+    symbol: 'q',
+    label: 'load on the rail by length',
+    above: '0 N/m',
+    max: '1000 kN/m',
+  }),
   limit: sagLimitField({ label: 'how far it may sag: a share of the span or a length', default: 'L/300' }),
   long: creepField({ label: 'how much more it sags in the long run', default: 'no creep' }),
   longShare: field.share({

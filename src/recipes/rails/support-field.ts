@@ -67,7 +67,8 @@ function readSupport(value: unknown): Support {
   if (kind === 'fixed' && s.turning !== undefined)
     throw new InputError({
       field: 'turning',
-      message: 'got a stiffness against turning at a fixed support; takes it at one that is pinned or a spring',
+      message:
+        'got a stiffness against turning at a fixed support; takes it at one that is pinned or a spring',
     });
   return {
     position: s.position,

@@ -48,7 +48,10 @@ const edge = formula({
   symbol: 'F_t',
   result: variable('force', 'load on the edge that tips it', { dimensionless: true }),
   expression: 'M_s / o',
-  variables: { M_s: turning('moment that holds it down'), o: arm('how far the edge stands out over the feet') },
+  variables: {
+    M_s: turning('moment that holds it down'),
+    o: arm('how far the edge stands out over the feet'),
+  },
   basis: 'geometry',
 });
 
@@ -123,7 +126,8 @@ export const tipping = recipe({
   outputs: {
     safe: out.flag({ label: 'whether it stands, with the factor wanted' }),
     margin: out.length({
-      label: 'how far inside the nearer feet its weight with the loads still bears; less than nought, it tips',
+      label:
+        'how far inside the nearer feet its weight with the loads still bears; less than nought, it tips',
     }),
     factor: out.ratio({
       label: 'holding moment over tipping moment, on the worse side; none where nothing tips it',

@@ -31,7 +31,12 @@ const psf = 47.88025898033584;
 
 export const topInputs = {
   length: field.length({ label: 'length of the top in the direction it spans', above: '0 mm', max: '20 m' }),
-  width: field.length({ symbol: 'B', label: 'width of the top, across the span', above: '0 mm', max: '10 m' }),
+  width: field.length({
+    symbol: 'B',
+    label: 'width of the top, across the span',
+    above: '0 mm',
+    max: '10 m',
+  }),
   thickness: field.length({ label: 'thickness of the top', above: '0 mm', max: '500 mm' }),
   supports: field.list(field.length({ label: 'from the left end', min: '0 mm', max: '20 m' }), {
     label: 'where rails bear it, from the left end',
@@ -108,7 +113,10 @@ export function topCases(
       });
   at.slice(1).forEach((x, i) => {
     if (x - (at[i] as number) < given.length * 1e-4)
-      throw new InputError({ field: 'supports', message: `got two supports at ${mmOf(x)}, takes them apart` });
+      throw new InputError({
+        field: 'supports',
+        message: `got two supports at ${mmOf(x)}, takes them apart`,
+      });
   });
   const along = materialOf(given, trace);
   const stuff = given.grain === 'along' ? along : acrossOf(given, along, trace);

@@ -81,7 +81,8 @@ export const cuttingPlan = asyncRecipe({
       optional: true,
     }),
     aim: field.choice(['boards', 'length', 'cost'], {
-      label: 'what to make least; left out: cost where costs are given, length where lengths differ, else boards',
+      label:
+        'what to make least; left out: cost where costs are given, length where lengths differ, else boards',
       optional: true,
     }),
     timeLimit: field.time({ label: 'longest to search', min: '0.05 s', max: '2 h', default: '20 s' }),

@@ -118,7 +118,7 @@ export const partsCost = recipe({
           field: part.material === undefined ? 'price' : `prices.${part.material}`,
           message: `missing; ${at} (${part.name}) needs a price: takes price, a price column, or prices by material`,
         });
-        return { part, price: { by: 'piece', amount: 0 } as Price, quantity: 0 };
+        return { part, price: { by: 'piece', amount: 0 }, quantity: 0 };
       }
       const { count: n, length: l, width: w, thickness: t } = part;
       if ((price.by === 'area' || price.by === 'volume') && w === undefined)
@@ -143,7 +143,12 @@ export const partsCost = recipe({
     if (issues.length > 0) throw new InputError([...new Map(issues.map((t) => [t.field, t])).values()]);
     const priced = lines.map(({ part, price, quantity }) => {
       const Q = trace.evaluate(gross, { N: quantity, w: high }, `${part.name}, quantity to buy`);
-      return { part, price, quantity, cost: trace.evaluate(cost, { Q, p: price.amount }, `${part.name}, cost`) };
+      return {
+        part,
+        price,
+        quantity,
+        cost: trace.evaluate(cost, { Q, p: price.amount }, `${part.name}, cost`),
+      };
     });
     const total = priced.reduce((s, l) => s + l.cost, 0);
     const netCost = total / (1 + high);

@@ -15,7 +15,10 @@ const dressedVolume = formula({
   symbol: 'V',
   result: dressedLetter,
   expression: 'A T',
-  variables: { A: variable('area', 'face area of the dressed pieces'), T: variable('length', 'common thickness') },
+  variables: {
+    A: variable('area', 'face area of the dressed pieces'),
+    T: variable('length', 'common thickness'),
+  },
   basis: 'geometry',
 });
 
@@ -85,7 +88,8 @@ export const pileYield = recipe({
     if (useful.length === 0)
       throw new InputError({
         field: 'boards',
-        message: 'got no board that leaves a piece more than 1 mm thick; takes at least one: check the columns’ units, or ask for smaller pieces',
+        message:
+          'got no board that leaves a piece more than 1 mm thick; takes at least one: check the columns’ units, or ask for smaller pieces',
       });
     const rough = roughOf(rows);
     const total = rows.reduce((s, d) => s + d.row.count, 0);

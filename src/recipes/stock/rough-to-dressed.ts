@@ -153,8 +153,7 @@ export const roughToDressed = recipe({
     };
     const t = side('thickness', n, given.allowances.face, size.thickness);
     const w = side('width', m, given.allowances.edge, size.width);
-    const both = (known: number, reckoned: number) =>
-      (forward ? [known, reckoned] : [reckoned, known]) as [number, number];
+    const both = (known: number, reckoned: number) => (forward ? [known, reckoned] : [reckoned, known]);
     const [r_t, d_t] = both(size.thickness, t);
     const [r_w, d_w] = both(size.width, w);
     let lengths = {};

@@ -92,9 +92,5 @@ export function priceField<const O extends Options>(
         (typeof v === 'object' && v !== null && 'value' in v),
     },
     options,
-  ) as unknown as Field<
-    PriceWritten,
-    O extends { optional: true } ? Price | undefined : Price,
-    O extends { optional: true } ? true : false
-  >;
+  );
 }

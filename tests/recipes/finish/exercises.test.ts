@@ -12,7 +12,9 @@ const byHand: Readonly<Record<string, readonly [right: unknown, wrong: unknown]>
 
 describe('class exercises of the last coat', () => {
   const cells = (
-    JSON.parse(readFileSync(new URL('../../../notebooks/08-the-last-coat.ipynb', import.meta.url), 'utf8')) as {
+    JSON.parse(
+      readFileSync(new URL('../../../notebooks/08-the-last-coat.ipynb', import.meta.url), 'utf8'),
+    ) as {
       cells: { cell_type: string; source: string[] }[];
     }
   ).cells;

@@ -133,7 +133,7 @@ describe('VOC by hand', () => {
   });
 
   it('is drawn against thinner, as it stands too where something is exempt', () => {
-    const at = (more: object) => thinnedVoc({ voc: '350 g/L', thinnerParts: 0.5, ...more } as never).chart;
+    const at = (more: object) => thinnedVoc({ voc: '350 g/L', thinnerParts: 0.5, ...more }).chart;
     expect(linesOf(at({}))).toEqual(['less water and exempt']);
     expect(linesOf(at({ exempt: '30 %' })).length).toBe(2);
     expect(linesOf(at({ thinnerExempt: '30 %' })).length).toBe(2);
@@ -198,7 +198,13 @@ describe('grits by hand', () => {
     for (const v of [[80], [], new Date(80)]) expect(fieldsOf(() => from.read(v))).toEqual(['']);
     for (const v of ['coarse', null, {}, '8'])
       expect(refusalOf(() => from.read(v)).message).not.toMatch(/nearest/);
-    expect([80, 'P80', null, {}, true].map((v) => from.accepts(v))).toEqual([true, true, false, false, false]);
+    expect([80, 'P80', null, {}, true].map((v) => from.accepts(v))).toEqual([
+      true,
+      true,
+      false,
+      false,
+      false,
+    ]);
     expect(from.format(from.read(80))).toBe('P80');
     const sizes = grits().map((g) => g.size);
     expect(sizes).toEqual([...sizes].sort((a, b) => b - a));

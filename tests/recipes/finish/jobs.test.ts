@@ -111,7 +111,7 @@ describe('a job by hand', () => {
   });
 
   it('warns by the name of the finish, and of all where it has none', () => {
-    const rags = (more: object) => mentions(finishQuantity({ ...job, ...more } as never), 'rags wet');
+    const rags = (more: object) => mentions(finishQuantity({ ...job, ...more }), 'rags wet');
     expect([rags({}), rags({ finish: 'oil varnish' }), rags({ finish: 'acrylic' })]).toEqual([
       true,
       true,
@@ -120,7 +120,7 @@ describe('a job by hand', () => {
   });
 
   it('reminds of loss not counted and of thin films', () => {
-    const at = (more: object, text: string) => mentions(finishQuantity({ ...job, ...more } as never), text);
+    const at = (more: object, text: string) => mentions(finishQuantity({ ...job, ...more }), text);
     expect([at({}, 'no loss was counted'), at({ loss: '0 %' }, 'no loss was counted'), at({ method: 'HVLP spray' }, 'no loss was counted')]).toEqual([true, false, false]); // prettier-ignore
     expect([at({}, 'thinner film'), at({ thinnerParts: 0.1 }, 'thinner film')]).toEqual([false, true]);
   });
@@ -138,8 +138,7 @@ describe('a job by hand', () => {
     const bars = finishQuantity({ ...job, coats: 2, firstCoverage: '8 m2/L' }).chart;
     expect(titleOf(bars)).toBe('Mix for each coat on 3 m²');
     expect(barsOf(bars).map((b) => [b.name, b.value, b.label])).toEqual([['coat 1', close(375, 6), '375 mL'], ['coat 2', close(250, 6), '250 mL']]); // prettier-ignore
-    const line = (more: object) =>
-      JSON.stringify(finishQuantity({ ...job, coatTime: '1 h', ...more } as never).chart);
+    const line = (more: object) => JSON.stringify(finishQuantity({ ...job, coatTime: '1 h', ...more }).chart);
     const day = line({ dryTime: '11 h' });
     // Coat 2 begins after 12 h, is on after 13 and dry after 24.
     expect(titleOf(JSON.parse(day) as never)).toBe('2 coats on 3 m²');

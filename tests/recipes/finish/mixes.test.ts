@@ -25,7 +25,8 @@ describe('an amount as it is written', () => {
   });
 
   it('may be text, a quantity or what a quantity is made of, and nothing else', () => {
-    for (const v of ['x', new Quantity('mass', 2), { value: 2, unit: 'L' }]) expect(batch.accepts(v)).toBe(true);
+    for (const v of ['x', new Quantity('mass', 2), { value: 2, unit: 'L' }])
+      expect(batch.accepts(v)).toBe(true);
     for (const v of [5, null, undefined, true, {}, { value: 2 }, { unit: 'L' }])
       expect(batch.accepts(v)).toBe(false);
     expect(batch.format({ kind: 'mass', value: 0.5 })).toMatch(/^500 g/);
@@ -118,7 +119,7 @@ describe('a mix by hand', () => {
   });
 
   it('is by mass where the first amount given is, unless told otherwise', () => {
-    const kind = (more: object) => thinningRatio({ parts, ...more } as never).total.kind;
+    const kind = (more: object) => thinningRatio({ parts, ...more }).total.kind;
     expect(kind({ batch: '1 kg' })).toBe('mass');
     expect(kind({ have: { oil: '1 kg' } })).toBe('mass');
     expect(kind({ have: { oil: '1 L' } })).toBe('liquid');

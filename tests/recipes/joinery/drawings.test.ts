@@ -199,7 +199,7 @@ describe('the clearance of a joint', () => {
   const curves = () => lines(fit().chart);
   it('comes out most often at its average, and planed at the middle of what fits', () => {
     const top = (name: string) =>
-      (curves().get(name) ?? []).reduce((a, b) => (b[1] > a[1] ? b : a), [0, 0] as const);
+      (curves().get(name) ?? []).reduce<readonly [number, number]>((a, b) => (b[1] > a[1] ? b : a), [0, 0]);
     // The density of the normal distribution at its middle: 1 / (0.05 sqrt(2 pi)) = 7.978 846.
     expect(top('as planned')[1]).toBeCloseTo(7.97885, 2);
     expect(top('as planned')[0]).toBeCloseTo(0.1, 2);

@@ -6,7 +6,7 @@ import { findSpecies } from '../../../src/materials/species.js';
 import { outlines, rectangles, text } from '../drawn-shapes.js';
 
 const hold = (more: object) =>
-  screwHold({ specificGravity: 0.5, diameter: '#8', penetration: '1 in', ...more } as never);
+  screwHold({ specificGravity: 0.5, diameter: '#8', penetration: '1 in', ...more });
 const said = (r: { readonly cautions: readonly { readonly text: string }[] }): string =>
   r.cautions.map((c) => c.text).join('|');
 const lbf = 4.4482216;
@@ -49,7 +49,7 @@ describe('holes', () => {
   });
   it('a timber is known for a hardwood, and may be overruled', () => {
     const in_ = (more: object) =>
-      screwHold({ diameter: '6 mm', penetration: '40 mm', ...more } as never).pilot.in('mm');
+      screwHold({ diameter: '6 mm', penetration: '40 mm', ...more }).pilot.in('mm');
     expect(in_({ timber: 'white oak' })).toBeCloseTo(3.6, 9);
     expect(in_({ timber: 'Douglas-fir' })).toBeCloseTo(2.8, 9);
     expect(in_({ timber: 'white oak', hardwood: 'no' })).toBeCloseTo(2.8, 9);

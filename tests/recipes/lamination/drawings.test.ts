@@ -120,16 +120,16 @@ describe('clampPlan', () => {
     outerWidth: '100 mm',
   };
   const names = (more: object) =>
-    labelsIn(clampPlan({ ...given, ...more } as never).chart).filter((t) => /^\d+[ab]$/.test(t));
+    labelsIn(clampPlan({ ...given, ...more }).chart).filter((t) => /^\d+[ab]$/.test(t));
   it('numbers the clamps below and above, every one up to 24', () => {
     expect(names({ outerWidth: '250 mm' })).toEqual(['1b', '2a', '3b', '4a']);
     expect(names({ length: '4.8 m' })).toHaveLength(24);
     expect(names({ length: '5 m' })).toHaveLength(13);
   });
   it('shows the distance between clamps where there are two', () => {
-    const text = (more: object) => labelsIn(clampPlan({ ...given, ...more } as never).chart);
-    expect(titleOf(clampPlan({ ...given, length: '100 mm' } as never).chart)).toMatch(/"1 clamp, seen/);
-    expect(titleOf(clampPlan({ ...given, length: '400 mm' } as never).chart)).toMatch(/"2 clamps, seen/);
+    const text = (more: object) => labelsIn(clampPlan({ ...given, ...more }).chart);
+    expect(titleOf(clampPlan({ ...given, length: '100 mm' }).chart)).toMatch(/"1 clamp, seen/);
+    expect(titleOf(clampPlan({ ...given, length: '400 mm' }).chart)).toMatch(/"2 clamps, seen/);
     expect(
       text({ length: '100 mm' })
         .filter((t) => / mm$/.test(t))
@@ -140,7 +140,7 @@ describe('clampPlan', () => {
   it('draws the slab as wide as the clamps have to reach, less both pads; unknown, three boards wide', () => {
     const wide = (more: object) =>
       Math.max(
-        ...rowsIn(clampPlan({ ...given, ...more } as never).chart)
+        ...rowsIn(clampPlan({ ...given, ...more }).chart)
           .map((r) => Number(r.y2 ?? 0))
           .filter((y) => y < 2000),
       );
@@ -149,7 +149,7 @@ describe('clampPlan', () => {
     );
   });
   it('leaves pads and spread out over forty clamps, and draws pads only where there are some', () => {
-    const count = (more: object) => rowsIn(clampPlan({ ...given, ...more } as never).chart).length;
+    const count = (more: object) => rowsIn(clampPlan({ ...given, ...more }).chart).length;
     const plain = { length: '400 mm' };
     expect(count({ ...plain, pad: '5 mm', padLength: '20 mm' })).toBeGreaterThan(count(plain));
     // Forty clamps with their spread are more to draw than forty-one without.
@@ -303,7 +303,7 @@ describe('stripLayout', () => {
           timeLimit: '60 ms',
           lengths: '600 mm, 400 mm',
           ...more,
-        } as never)
+        })
       ).cautions
         .map((c) => c.text)
         .join('\n');

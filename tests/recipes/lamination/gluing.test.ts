@@ -123,7 +123,7 @@ describe('clampPlan', () => {
   it('says half the pressure for quarter-sawn hardwood, not for softwood nor for polyurethane', () => {
     const text = (timberKind: (typeof timberKinds)[number]) =>
       /quarter-sawn hardwood edge takes about half/.test(
-        texts(clampPlan({ ...good, pressure: undefined, timberKind } as never)),
+        texts(clampPlan({ ...good, pressure: undefined, timberKind })),
       );
     expect([text('hardwood'), text('softwood'), text('hardwood polyurethane')]).toEqual([true, false, false]);
   });

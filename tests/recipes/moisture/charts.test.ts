@@ -12,8 +12,7 @@ const close = (x: number): number => expect.closeTo(x, 6) as number;
 
 describe('width against moisture', () => {
   const chart = (more: object) =>
-    movementAcross({ width: '1000 mm', timber: 'white oak', from: '8 %', to: '12 %', ...more } as never)
-      .chart;
+    movementAcross({ width: '1000 mm', timber: 'white oak', from: '8 %', to: '12 %', ...more }).chart;
   const curve = (spec: unknown) => [...lines(spec).values()][0] ?? [];
   const marks = (spec: unknown) =>
     dataOf(spec, 'point').filter((r) => typeof r['label'] === 'string' && typeof r['x'] === 'number');
@@ -149,7 +148,7 @@ describe('a board that cups', () => {
       from: '12 %',
       to: '8 %',
       ...more,
-    } as never).chart;
+    }).chart;
   const outline = (spec: unknown) => outlines(spec)[0] ?? [];
   it('lifts its edges as it dries, drawn fifty times as deep at most: 0.2 mm as 10', () => {
     const spec = board({});
@@ -204,7 +203,7 @@ describe('slots in plan', () => {
       fastenerDiameter: '5 mm',
       margin: '1 mm',
       ...more,
-    } as never).chart;
+    }).chart;
   it('are drawn larger and say so: 15 mm ten times is too large, so eight', () => {
     const spec = plan({ positions: ['0 mm', '320 mm', '600 mm'] });
     expect(text(spec)).toContain('Slots drawn 8 times their size; length and travel in mm.');

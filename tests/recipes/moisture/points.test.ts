@@ -20,7 +20,7 @@ const base = (more: object): Readonly<Record<string, unknown>> =>
     from: '8 %',
     to: '12 %',
     ...more,
-  } as never);
+  });
 const loop = (given: Readonly<Record<string, unknown>>, varying: readonly string[]) =>
   compileSweep(movementAcross, given, varying, (_, answer) =>
     Object.fromEntries(wanted.map((name) => [name, answer[name] ?? NaN])),

@@ -20,7 +20,7 @@ describe('fixingSlots', () => {
       fastenerDiameter: '5 mm',
       margin: '1 mm',
       ...more,
-    } as never);
+    });
   const rows = (more: object) =>
     slots(more).slots.map((s) =>
       [s.position, s.travel, s.slotLength].map((x) => Number(x.in('mm').toFixed(9))),
@@ -122,7 +122,7 @@ describe('cupDepth', () => {
       from: '12 %',
       to: '8 %',
       ...more,
-    } as never);
+    });
   it('by hand', () => {
     const r = cup({});
     expect(r.cup.in('mm')).toBeCloseTo(0.2, 9);
@@ -155,7 +155,7 @@ describe('restraintStress', () => {
   // White oak, from memory: 0.072 and 0.163 of 1.78 million psi; 800 psi across the grain. A psi is 6894.757 Pa.
   const psi = 6894.757293;
   const held = (more: object) =>
-    restraintStress({ width: '640 mm', timber: 'white oak', from: '12 %', to: '8 %', ...more } as never);
+    restraintStress({ width: '640 mm', timber: 'white oak', from: '12 %', to: '8 %', ...more });
   it('flat-sawn and drying: 0.072 * 1.78e6 * 0.0146 psi against 800', () => {
     const r = held({});
     expect(r.stress.value / (0.072 * 1.78e6 * 0.0146 * psi)).toBeCloseTo(1, 6);
@@ -240,7 +240,7 @@ describe('woodDensity', () => {
     expect(r.high?.value).toBeGreaterThan(r.density.value);
   });
   it('of a specific gravity, on the volume it was taken', () => {
-    const rho = (more: object) => woodDensity({ specificGravity: 0.5, moisture: '12 %', ...more } as never);
+    const rho = (more: object) => woodDensity({ specificGravity: 0.5, moisture: '12 %', ...more });
     expect(rho({}).density.value).toBeCloseTo(560, 9);
     expect(rho({}).specificGravity).toBe(0.5);
     // Green: it shrinks by 26.5 % of 0.5 to ovendry, 7.95 % of that to 12 %; or by what is given.
@@ -277,7 +277,7 @@ describe('woodDensity', () => {
 });
 
 describe('pieceWeight', () => {
-  const weigh = (more: object) => pieceWeight({ timber: 'white oak', moisture: '12 %', ...more } as never);
+  const weigh = (more: object) => pieceWeight({ timber: 'white oak', moisture: '12 %', ...more });
   const rho = (1120 * 0.6) / (1 - 0.163 * 0.6);
   it('takes its sizes in one, apart, or as a volume', () => {
     for (const given of [
@@ -338,7 +338,7 @@ describe('pieceWeight', () => {
   it('wants two people over 25 kg, and not at it', () => {
     const given = pieceWeight.read(pieceWeight.example);
     const by = (mass: number) =>
-      said({ cautions: pieceWeight.cautionsOf(given, { mass, volume: 0.05, density: 500 } as never) });
+      said({ cautions: pieceWeight.cautionsOf(given, { mass, volume: 0.05, density: 500 }) });
     expect(by(25)).not.toMatch(/two people/);
     expect(by(25.001)).toMatch(/over 25 kg: lift with two people/);
   });

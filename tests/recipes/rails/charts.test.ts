@@ -153,7 +153,7 @@ describe('shear, moment and sag under the load', () => {
 });
 
 describe('the picture of the loads', () => {
-  const pictureOf = (more: object) => panelsOf(beam({ ...simple, loads: ['1 N/m'], ...more } as never))[0]!;
+  const pictureOf = (more: object) => panelsOf(beam({ ...simple, loads: ['1 N/m'], ...more }))[0]!;
   it('names loads down and up, spread ones even or growing, and moments by the way they turn', () => {
     const p = pictureOf({
       loads: [
@@ -238,7 +238,7 @@ describe('the other pictures', () => {
   it('span against depth, beside other timbers but never beside itself', () => {
     const names = (more: object) => [
       ...new Set(
-        rowsIn(railSpan({ section: '45 x 95 mm', load: '450 N/m', ...more } as never).chart).flatMap((r) =>
+        rowsIn(railSpan({ section: '45 x 95 mm', load: '450 N/m', ...more }).chart).flatMap((r) =>
           typeof r.series === 'string' ? [r.series] : [],
         ),
       ),
@@ -279,9 +279,7 @@ describe('the other pictures', () => {
   });
   it('a frame as its corners are made', () => {
     const titleOf = (more: object) =>
-      JSON.stringify(
-        (rackingFrame({ ...rackingFrame.example, ...more } as never).chart as { title: unknown }).title,
-      );
+      JSON.stringify((rackingFrame({ ...rackingFrame.example, ...more }).chart as { title: unknown }).title);
     expect(titleOf({ joint: 'braced' })).toMatch(/braced corners/);
     expect(titleOf({ joint: 'screwed half lap' })).toMatch(/screwed half lap corners/);
     expect(titleOf({ jointStiffness: '5 kN m/rad' })).toMatch(/corners as given/);

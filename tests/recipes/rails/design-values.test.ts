@@ -5,13 +5,23 @@ import { railSpan } from '../../../src/recipes/rails/rail-span.js';
 import { materialOf } from '../../../src/recipes/rails/design-values.js';
 import { findGrade } from '../../../src/materials/grades.js';
 import { findSpecies } from '../../../src/materials/species.js';
-import { materialProperties, isStructuralMaterial, structuralMaterial, timberOrGrade } from '../../../src/materials/elastic-properties.js';
+import {
+  materialProperties,
+  isStructuralMaterial,
+  structuralMaterial,
+  timberOrGrade,
+} from '../../../src/materials/elastic-properties.js';
 
 const psi = 6894.757293168;
 const reckon = (more: object, at?: 'low' | 'middle' | 'high') => {
-  const given = railSpan.read({ section: '45 x 95 mm', load: '450 N/m', ...more } as never);
+  const given = railSpan.read({ section: '45 x 95 mm', load: '450 N/m', ...more });
   const trace = new TraceRecorder();
-  return { given, work: trace, stuff: materialOf(given, trace, at), text: trace.cautions.map((c) => c.text).join('\n') };
+  return {
+    given,
+    work: trace,
+    stuff: materialOf(given, trace, at),
+    text: trace.cautions.map((c) => c.text).join('\n'),
+  };
 };
 const near = (got: number | undefined, wanted: number) => expect((got as number) / wanted).toBeCloseTo(1, 9);
 

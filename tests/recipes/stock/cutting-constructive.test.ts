@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { TimeLimit } from '../../../src/recipes/stock/cutting/time-limit.js';
-import { bestFit, fullest, fullestFirst, longestFirst } from '../../../src/recipes/stock/cutting/constructive-heuristics.js';
+import {
+  bestFit,
+  fullest,
+  fullestFirst,
+  longestFirst,
+} from '../../../src/recipes/stock/cutting/constructive-heuristics.js';
 import { rootOf } from '../../../src/recipes/stock/cutting/search-context.js';
 import { packingOf, patternOf, type CuttingProblem } from '../../../src/recipes/stock/cutting/problem.js';
 import { everyFilling, faultsOf, leastCost, oneLength } from './cutting-problems.js';

@@ -29,11 +29,20 @@ beforeEach(() => {
 const problem = ofOneLength([5, 4, 3, 2], [9, 9, 9, 9], 10);
 const pool: Pattern[] = [0, 1, 2, 3].map((i) => patternOf(0, [0, 1, 2, 3].map((j) => Number(i === j)))); // prettier-ignore
 
-function huntFor(clock = new TimeLimit(Infinity, () => false)): SearchContext & { readonly taken: Packing[] } {
+function huntFor(
+  clock = new TimeLimit(Infinity, () => false),
+): SearchContext & { readonly taken: Packing[] } {
   const taken: Packing[] = [];
   const standing = new Incumbent({ packing: { boards: [], cost: 1000 }, how: 'nothing' }, () => undefined);
   standing.take = (packing) => void taken.push(packing);
-  return { problem, totals: new Totals(problem), incumbent: standing, clock, master: { pool } as SearchContext['master'], taken };
+  return {
+    problem,
+    totals: new Totals(problem),
+    incumbent: standing,
+    clock,
+    master: { pool } as SearchContext['master'],
+    taken,
+  };
 }
 /** What was settled at each programme asked for: how often each pattern, in order. */
 const settled = () =>

@@ -11,7 +11,11 @@ type Sack = Parameters<typeof byTable>[0];
 const sackOf = (sizes: number[], prices: number[], limits: number[], capacity: number, atLeast = 0): Sack =>
   knapsack(sizes, { prices, limits }, capacity, atLeast);
 const told = ({ worth, counts, exact }: Dearest) => [worth, counts && [...counts], exact];
-const ways = { byTable, byRate: (s: Sack) => byRate(s, 1e6), solveSmallKnapsack: (s: Sack) => solveSmallKnapsack(s, 1e6) };
+const ways = {
+  byTable,
+  byRate: (s: Sack) => byRate(s, 1e6),
+  solveSmallKnapsack: (s: Sack) => solveSmallKnapsack(s, 1e6),
+};
 
 describe.each(Object.entries(ways))('%s', (_name, way) => {
   it('finds what trying every board finds, and nothing where no board is worth more than was asked', () => {
@@ -63,7 +67,11 @@ describe('few big pieces', () => {
 
   it('what fits to a hair is hoped for', () => {
     // 2100 alone is worth 2.5; three 1000s fill 3000 to the last for 3.
-    expect(told(solveSmallKnapsack(sackOf([2100, 1000], [2.5, 1], [1, 3], 3000), 99))).toEqual([3, [0, 3], true]);
+    expect(told(solveSmallKnapsack(sackOf([2100, 1000], [2.5, 1], [1, 3], 3000), 99))).toEqual([
+      3,
+      [0, 3],
+      true,
+    ]);
   });
 });
 

@@ -71,7 +71,8 @@ describe('the board worth most', () => {
     // With one 4 gone to nothing, and one 3 at most: 6 and 3 for 6, or two 5s for 6.
     const less = knapsack([6, 5, 4, 3], { prices: [4, 3, 0, 2], limits: [9, 9, 9, 1] }, 10, 5.9);
     expect(less.items.map((i) => i.at)).toEqual([0, 1, 3]);
-    for (const got of [byTable(less), byRate(less, 1e5), solveSmallKnapsack(less, 1e5)]) expect(got.worth).toBe(6);
+    for (const got of [byTable(less), byRate(less, 1e5), solveSmallKnapsack(less, 1e5)])
+      expect(got.worth).toBe(6);
     // Too long, not wanted, worth nothing: not looked at.
     expect(knapsack([11, 10, 5], { prices: [1, 1, 1], limits: [1, 1, 0] }, 10, 0).items.map((i) => i.at)).toEqual([1]); // prettier-ignore
   });

@@ -27,9 +27,9 @@ vi.mock('../../../src/recipes/stock/cutting/pricing.js', async (real) => {
     (way: 'dearest' | 'quickly') =>
     (...[sizes, { prices, limits }, capacity, atLeast]: Parameters<typeof own.dearest>) => {
       // The limits are changed later on: they are written down as they are now.
-      const before = Array.from(limits as ArrayLike<number>);
+      const before = Array.from(limits);
       const got = own[way](sizes, { prices, limits }, capacity, atLeast);
-      asked[way].push({ prices: Array.from(prices as ArrayLike<number>), limits: before, capacity, atLeast, counts: got.counts && [...got.counts] }); // prettier-ignore
+      asked[way].push({ prices: Array.from(prices), limits: before, capacity, atLeast, counts: got.counts && [...got.counts] }); // prettier-ignore
       return got;
     };
   return { dearest: heard('dearest'), quickly: heard('quickly') };

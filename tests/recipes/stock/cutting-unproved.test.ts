@@ -33,7 +33,9 @@ async function hunting(
   tell = (_says: string): void => undefined,
 ): Promise<SearchContext> {
   const packing = await longestFirst(problem, rootOf(problem), ample());
-  const standing = new Incumbent({ packing, how: 'longest first' }, (_best, _bound, message) => tell(message));
+  const standing = new Incumbent({ packing, how: 'longest first' }, (_best, _bound, message) =>
+    tell(message),
+  );
   const master = new Master(await loadSolver(), problem);
   master.add([...packing.boards.map((b) => b.pattern), ...alone(problem)]);
   return { problem, totals: new Totals(problem), incumbent: standing, clock, master };

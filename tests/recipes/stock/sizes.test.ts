@@ -92,7 +92,10 @@ describe('rough and dressed by hand', () => {
   it('tells where the sizes come from', () => {
     const r = roughToDressed(roughToDressed.example);
     const named = roughToDressed({ nominal: '2x4' });
-    expect([message(r, 'custom of the workshop'), message(r, 'do not follow these sizes')]).toEqual([true, false]);
+    expect([message(r, 'custom of the workshop'), message(r, 'do not follow these sizes')]).toEqual([
+      true,
+      false,
+    ]);
     expect([message(named, 'custom of the workshop'), message(named, 'do not follow these sizes')]).toEqual([false, true]); // prettier-ignore
     expect(r.roughLength?.in('mm')).toBeCloseTo(1870, 9);
     expect(r.dressedLength?.in('mm')).toBeCloseTo(1830, 9);

@@ -71,7 +71,7 @@ async function construct(
   hurried: (there: readonly number[], left: Int32Array) => readonly number[],
 ): Promise<Packing | undefined> {
   const { sizes, stock } = problem;
-  const left = Int32Array.from(rest.demand as ArrayLike<number>);
+  const left = Int32Array.from(rest.demand);
   const available = [...rest.available];
   const boards: { pattern: Pattern; times: number }[] = [];
   const counts = new Int32Array(sizes.length);
@@ -106,7 +106,11 @@ async function construct(
 }
 
 /** Boards filled longest first. When time is up each is of the stock cheapest for its length, so that some plan always comes. */
-export async function longestFirst(problem: CuttingProblem, rest: Residual, clock: TimeLimit): Promise<Packing> {
+export async function longestFirst(
+  problem: CuttingProblem,
+  rest: Residual,
+  clock: TimeLimit,
+): Promise<Packing> {
   const { sizes, stock } = problem;
   const rate = (k: number): number => (stock[k] as Stock).cost / (stock[k] as Stock).capacity;
   const plan = await construct(

@@ -9,7 +9,12 @@ import { relax } from './relaxation.js';
  * The integer programme over all patterns that could be in a better plan, or over those known where that is too many.
  * `seconds` is how long it may run at a stretch, `most` how many patterns it may have.
  */
-export async function solveFinalMip(hunt: SearchContext, highs: Highs, seconds: number, most: number): Promise<void> {
+export async function solveFinalMip(
+  hunt: SearchContext,
+  highs: Highs,
+  seconds: number,
+  most: number,
+): Promise<void> {
   const { problem, incumbent: standing, clock, master } = hunt;
   const below = standing.best.cost - problem.step;
   const r = await relax(hunt, rootOf(problem), new Set(), 'whole');

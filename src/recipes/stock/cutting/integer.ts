@@ -51,7 +51,7 @@ export function chooseWhole(
       ],
       // One row more than the linear programme has: what the plan may cost.
       matrix: columnsOf(patterns, n, limited, costs),
-      integrality: new Array<0 | 1>(patterns.length).fill(1) as never,
+      integrality: new Array<0 | 1>(patterns.length).fill(1),
     });
     model.run();
     const status = model.getModelStatus() as unknown as number;

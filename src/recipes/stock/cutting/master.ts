@@ -75,7 +75,7 @@ export class Master {
   narrow(demand: ArrayLike<number>, available: readonly number[], barred: ReadonlySet<number>): void {
     this.#model.changeRowsBounds(
       { kind: 'range', from: 0, to: this.#n + this.#limited.length - 1 },
-      Float64Array.from([...Array.from(demand as ArrayLike<number>), ...this.#limited.map(() => -inf)]),
+      Float64Array.from([...Array.from(demand), ...this.#limited.map(() => -inf)]),
       Float64Array.from([
         ...new Array<number>(this.#n).fill(inf),
         ...this.#limited.map((k) => available[k] as number),

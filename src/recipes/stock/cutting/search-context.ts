@@ -30,4 +30,5 @@ export const rootOf = (problem: CuttingProblem): Node => ({
 });
 
 /** Whether there is no use in going on: the plan is proved, or time is up. */
-export const shouldStop = ({ incumbent: standing, clock }: SearchContext): boolean => standing.done || clock.late();
+export const shouldStop = ({ incumbent: standing, clock }: SearchContext): boolean =>
+  standing.done || clock.late();
