@@ -54,7 +54,7 @@ export async function uncertain<F extends Fields, O extends Outputs>(
       r.name,
     );
   const names = numberOutputs(r.outputs);
-  const output = options.output ?? names[0];
+  const output = options.output ?? names[0] ?? '';
   if (!names.includes(output))
     throw new InputError(
       { field: 'output', message: `got ${inspectValue(options.output)}, takes one of ${names.join(', ')}` },

@@ -183,7 +183,13 @@ describe('a fault of whoever wrote a recipe', () => {
       },
     };
     const shape = { ...common, title: 'x', outputs: { n: out.count({ label: 'n' }) }, example: {} } as const;
-    const reading = recipe({ ...shape, name: 'r', inputs: { w: broken }, solve: () => ({ n: 1 }) });
+    const reading = recipe({
+      ...shape,
+      name: 'r',
+      inputs: { w: broken },
+      solve: () => ({ n: 1 }),
+      example: { w: '1 m' },
+    });
     expect(() => reading({ w: '1 m' })).toThrow(TypeError);
     const reckoning = recipe({
       ...shape,

@@ -16,7 +16,7 @@ function notebookOf(...sources: (string | { source: string; tags: string[] })[])
       ...sources.map((s, i) => ({
         cell_type: 'code' as const,
         id: `code-${i}`,
-        metadata: typeof s === 'string' ? {} : { tags: s.tags },
+        metadata: { ...(typeof s === 'string' ? {} : { tags: s.tags }) },
         source: typeof s === 'string' ? s : s.source,
         execution_count: 77,
         outputs: [{ output_type: 'stream' as const, name: 'stdout', text: 'from an earlier run' }],

@@ -118,7 +118,8 @@ export const partsCost = recipe({
           field: part.material === undefined ? 'price' : `prices.${part.material}`,
           message: `missing; ${at} (${part.name}) needs a price: takes price, a price column, or prices by material`,
         });
-        return { part, price: { by: 'piece', amount: 0 }, quantity: 0 };
+        const free: Price = { by: 'piece', amount: 0 };
+        return { part, price: free, quantity: 0 };
       }
       const { count: n, length: l, width: w, thickness: t } = part;
       if ((price.by === 'area' || price.by === 'volume') && w === undefined)

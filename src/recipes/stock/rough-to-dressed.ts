@@ -153,7 +153,8 @@ export const roughToDressed = recipe({
     };
     const t = side('thickness', n, given.allowances.face, size.thickness);
     const w = side('width', m, given.allowances.edge, size.width);
-    const both = (known: number, reckoned: number) => (forward ? [known, reckoned] : [reckoned, known]);
+    const both = (known: number, computed: number): [number, number] =>
+      forward ? [known, computed] : [computed, known];
     const [r_t, d_t] = both(size.thickness, t);
     const [r_w, d_w] = both(size.width, w);
     let lengths = {};
