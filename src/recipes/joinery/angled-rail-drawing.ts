@@ -1,7 +1,7 @@
 // The rail between its uprights, and the outline of its recess at full size. Lengths in metres come in, mm go out.
 import type { Place } from '../../charts/drawing.js';
 import type { ChartSpec } from '../../charts/chart-spec.js';
-import { jointPicture, type JointShape } from './full-size-drawing.js';
+import { jointDrawing, type JointShape } from './full-size-drawing.js';
 
 interface Recess {
   readonly uprightWidth: number;
@@ -49,7 +49,7 @@ const recess = ({ depth, falls, seat }: Sizes, fill: 'waste' | 'none'): JointSha
     : [];
 
 /** Both uprights, the rail let into them, its slope and its lengths. */
-export function railPicture(of: Rail): ChartSpec {
+export function railDrawing(of: Rail): ChartSpec {
   const s = sizes(of);
   const run = of.run * 1000;
   const rise = run * Math.tan(of.angle);
@@ -105,11 +105,11 @@ export function railPicture(of: Rail): ChartSpec {
       bold: true,
     },
   ];
-  return jointPicture({ title: 'The rail between its uprights', shapes, maxHeight: 460 }, 'fitted');
+  return jointDrawing({ title: 'The rail between its uprights', shapes, maxHeight: 460 }, 'fitted');
 }
 
 /** The recess in the lower upright at full size; of a rail that is butted, the end that meets it. */
-export function recessTemplate(of: Recess): ChartSpec {
+export function recessDrawing(of: Recess): ChartSpec {
   const s = sizes(of);
   const low = -s.falls - s.over;
   const rises = s.width * Math.tan(of.angle);
@@ -144,5 +144,5 @@ export function recessTemplate(of: Recess): ChartSpec {
           fill: 'woodDark',
         },
   ];
-  return jointPicture({ title: 'Recess in the lower upright, from the side', shapes }, 'full size');
+  return jointDrawing({ title: 'Recess in the lower upright, from the side', shapes }, 'full size');
 }

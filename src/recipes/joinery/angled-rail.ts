@@ -5,7 +5,7 @@ import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { InputError } from '../../units/input-error.js';
 import { nanometres } from '../../engine/nanometres.js';
-import { railPicture, recessTemplate } from './angled-rail-drawing.js';
+import { railDrawing, recessDrawing } from './angled-rail-drawing.js';
 import { pictureField } from './full-size-drawing.js';
 
 const mm = (label: string) => variable('length', label, { unit: 'mm' });
@@ -208,8 +208,8 @@ export const angledRail = recipe({
   chart: (given, answer) => {
     const run = given.betweenFaces ? given.run : given.run - given.uprightWidth;
     return given.picture === 'full size'
-      ? recessTemplate({ ...given, ...answer })
-      : railPicture({ ...given, ...answer, run });
+      ? recessDrawing({ ...given, ...answer })
+      : railDrawing({ ...given, ...answer, run });
   },
   example: {
     run: '1310 mm',

@@ -2,7 +2,7 @@ import { drawing, type Place, type Shape } from '../../charts/drawing.js';
 import type { ChartSpec } from '../../charts/chart-spec.js';
 
 /** The biscuits along a joint from above, half of each in either part. Metres. */
-export function biscuitPicture(of: {
+export function biscuitDrawing(of: {
   readonly length: number;
   readonly count: number;
   readonly biscuitLength: number;

@@ -6,7 +6,7 @@ import { recipe } from '../../engine/recipe.js';
 import { InputError } from '../../units/input-error.js';
 import { nanometres } from '../../engine/nanometres.js';
 import { tableRows, type DataRow } from '../../materials/data-tables.js';
-import { biscuitPicture } from './biscuit-drawing.js';
+import { biscuitDrawing } from './biscuit-drawing.js';
 
 const mm = (label: string) => variable('length', label, { unit: 'mm' });
 
@@ -139,6 +139,6 @@ export const biscuitSpacing = recipe({
       ? [note('sources differ on the length of a size 20 biscuit, 56 or 60 mm: measure yours')]
       : []),
   ],
-  chart: (given, answer) => biscuitPicture({ ...given, ...answer }),
+  chart: (given, answer) => biscuitDrawing({ ...given, ...answer }),
   example: { length: '1950 mm', endDistance: '75 mm', spacing: '225 mm', size: '20' },
 });

@@ -15,7 +15,7 @@ const widest = 400;
 export type JointShape = Exclude<Shape, { readonly kind: 'circle' | 'arc' }>;
 
 /** A picture in mm; at full size with a bar to check the print against. */
-export function jointPicture(
+export function jointDrawing(
   picture: Drawing & { readonly shapes: readonly JointShape[] },
   size: 'fitted' | 'full size',
 ): ChartSpec {

@@ -1,9 +1,9 @@
 import type { Place } from '../../charts/drawing.js';
 import type { ChartSpec } from '../../charts/chart-spec.js';
-import { jointPicture, type JointShape } from './full-size-drawing.js';
+import { jointDrawing, type JointShape } from './full-size-drawing.js';
 
 /** Both pieces of a half lap from above, what is cut away between the shoulders dashed. Metres. */
-export function lapPicture(of: {
+export function halfLapDrawing(of: {
   readonly widthA: number;
   readonly widthB: number;
   readonly angle: number;
@@ -50,5 +50,5 @@ export function lapPicture(of: {
       text: `${(of.depth * 1000).toFixed(1)} deep`,
     },
   ];
-  return jointPicture({ title: 'Half lap from above', shapes, maxHeight: 420 }, of.picture);
+  return jointDrawing({ title: 'Half lap from above', shapes, maxHeight: 420 }, of.picture);
 }

@@ -4,8 +4,8 @@ import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { InputError } from '../../units/input-error.js';
-import { jointPicture, pictureField, type JointShape } from './full-size-drawing.js';
-import { lapPicture } from './half-lap-drawing.js';
+import { jointDrawing, pictureField, type JointShape } from './full-size-drawing.js';
+import { halfLapDrawing } from './half-lap-drawing.js';
 
 const mm = (label: string) => variable('length', label, { unit: 'mm' });
 const angle = variable('angle', 'angle between the pieces', { unit: 'deg' });
@@ -106,6 +106,6 @@ export const halfLap = recipe({
       ? []
       : [note('a lap at an end holds by glue alone: add a screw or a peg where it may be pulled open')]),
   ],
-  chart: (given, answer) => lapPicture({ ...given, ...answer }),
+  chart: (given, answer) => halfLapDrawing({ ...given, ...answer }),
   example: { widthA: '70 mm', widthB: '45 mm', thickness: '35 mm', angle: '60 deg' },
 });

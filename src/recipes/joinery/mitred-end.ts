@@ -5,7 +5,7 @@ import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { InputError } from '../../units/input-error.js';
 import { nanometres } from '../../engine/nanometres.js';
-import { foldPicture } from './waterfall-drawing.js';
+import { waterfallDrawing } from './waterfall-drawing.js';
 
 const mm = (label: string) => variable('length', label, { unit: 'mm' });
 const bevelLetter = variable('angle', 'bevel of each cut', { unit: 'deg' });
@@ -183,6 +183,6 @@ export const mitredEnd = recipe({
       'tape the outside of the mitre before glueing; size the end grain with thinned glue first, and add a spline (see splineSlot)',
     ),
   ],
-  chart: (given, answer) => foldPicture({ ...given, ...answer }),
+  chart: (given, answer) => waterfallDrawing({ ...given, ...answer }),
   example: { topLength: '1950 mm', endHeight: '900 mm', thickness: '40 mm', kerf: '3 mm' },
 });

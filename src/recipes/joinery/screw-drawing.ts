@@ -2,7 +2,7 @@ import { drawing, type Shape } from '../../charts/drawing.js';
 import type { ChartSpec } from '../../charts/chart-spec.js';
 
 /** The two holes of a screw in section, to scale: clear through the upper piece, pilot in the lower. Metres. */
-export function screwPicture(of: {
+export function screwDrawing(of: {
   readonly diameter: number;
   readonly penetration: number;
   readonly root: number;

@@ -9,7 +9,7 @@ import type { Trace } from '../../engine/trace.js';
 import { citeTimber, timberField } from '../../materials/timber-field.js';
 import type { Timber } from '../../materials/timber.js';
 import { nanometres } from '../../engine/nanometres.js';
-import { screwPicture } from './screw-drawing.js';
+import { screwDrawing } from './screw-drawing.js';
 import { printedHole, screwField } from './screw-size.js';
 
 const G = variable('ratio', 'specific gravity, ovendry');
@@ -170,7 +170,7 @@ export const screwHold = recipe({
     ),
     ...(given.grain === 'end' ? [danger('do not count on screws pulled out of end grain')] : []),
   ],
-  chart: (given, answer) => screwPicture({ ...given, ...answer }),
+  chart: (given, answer) => screwDrawing({ ...given, ...answer }),
   example: { timber: 'Douglas-fir', diameter: '#8', penetration: '25 mm', count: 4, group: 'II' },
 });
 

@@ -2,7 +2,7 @@ import { drawing, type Shape } from '../../charts/drawing.js';
 import type { ChartSpec } from '../../charts/chart-spec.js';
 
 /** One side of the box seen square on, and its end seen on edge. Angles in radians. */
-export function splayPicture(of: { readonly mitre: number; readonly bevel: number }): ChartSpec {
+export function splayDrawing(of: { readonly mitre: number; readonly bevel: number }): ChartSpec {
   // One side seen square on, 100 mm wide, as long as makes the angles plain, and beside it its end cut.
   const w = 100;
   const run = w * Math.tan(of.mitre);

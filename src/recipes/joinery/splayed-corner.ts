@@ -4,7 +4,7 @@ import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
-import { splayPicture } from './splay-drawing.js';
+import { splayDrawing } from './splay-drawing.js';
 
 const n = variable('count', 'sides of the whole');
 const s = variable('angle', 'slope of a side from the flat', { unit: 'deg' });
@@ -72,6 +72,6 @@ export const splayedCorner = recipe({
       'cut a corner from scrap first: with many sides a tenth of a degree at each cut adds up to a gap in the last joint',
     ),
   ],
-  chart: (_, answer) => splayPicture(answer),
+  chart: (_, answer) => splayDrawing(answer),
   example: { sides: 6, slope: '60 deg' },
 });

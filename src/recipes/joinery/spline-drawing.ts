@@ -1,9 +1,9 @@
 import type { Place } from '../../charts/drawing.js';
 import type { ChartSpec } from '../../charts/chart-spec.js';
-import { jointPicture, type JointShape } from './full-size-drawing.js';
+import { jointDrawing, type JointShape } from './full-size-drawing.js';
 
 /** A mitre in section with the slots of its spline, the inside corner below. Metres. */
-export function splinePicture(of: {
+export function splineDrawing(of: {
   readonly thickness: number;
   readonly splineThickness: number;
   readonly fromInside: number;
@@ -60,5 +60,5 @@ export function splinePicture(of: {
       offset: -16,
     },
   ];
-  return jointPicture({ title: 'The mitre in section, with its spline', shapes, maxHeight: 420 }, of.picture);
+  return jointDrawing({ title: 'The mitre in section, with its spline', shapes, maxHeight: 420 }, of.picture);
 }

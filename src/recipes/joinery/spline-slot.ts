@@ -5,8 +5,8 @@ import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { InputError } from '../../units/input-error.js';
 import { nanometres } from '../../engine/nanometres.js';
-import { jointPicture, pictureField, type JointShape } from './full-size-drawing.js';
-import { splinePicture } from './spline-drawing.js';
+import { jointDrawing, pictureField, type JointShape } from './full-size-drawing.js';
+import { splineDrawing } from './spline-drawing.js';
 
 const mm = (label: string) => variable('length', label, { unit: 'mm' });
 const B = variable('angle', 'bevel of the mitre', { unit: 'deg' });
@@ -174,6 +174,6 @@ export const splineSlot = recipe({
         ]),
     note('a spline of solid wood has its grain across the joint, not along it (common practice)'),
   ],
-  chart: (given, answer) => splinePicture({ ...given, ...answer }),
+  chart: (given, answer) => splineDrawing({ ...given, ...answer }),
   example: { thickness: '40 mm', splineThickness: '6 mm', splineWidth: '24 mm', fromInside: '16 mm' },
 });

@@ -2,7 +2,7 @@ import { drawing, type Place, type Shape } from '../../charts/drawing.js';
 import type { ChartSpec } from '../../charts/chart-spec.js';
 
 /** A frame with its diagonals beside the square it should be, its lean drawn so that it can be seen. Metres. */
-export function framePicture(of: {
+export function squarenessDrawing(of: {
   readonly width: number;
   readonly height: number;
   readonly diagonalA: number;

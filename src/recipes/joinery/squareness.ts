@@ -4,7 +4,7 @@ import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { InputError } from '../../units/input-error.js';
-import { framePicture } from './squareness-drawing.js';
+import { squarenessDrawing } from './squareness-drawing.js';
 
 const mm = (label: string) => variable('length', label, { unit: 'mm' });
 const a = mm('width between the corners measured');
@@ -203,6 +203,6 @@ export const squareness = recipe({
             'the difference is within what the tape may be out: measure from the same edge of the tape, or with a pinch rod, before pulling anything',
           ),
         ],
-  chart: (given, answer) => framePicture({ ...given, ...answer }),
+  chart: (given, answer) => squarenessDrawing({ ...given, ...answer }),
   example: { width: '1200 mm', height: '800 mm', diagonalA: '1444 mm', diagonalB: '1440.4 mm' },
 });

@@ -2,7 +2,7 @@ import { drawing, type Place, type Shape } from '../../charts/drawing.js';
 import type { ChartSpec } from '../../charts/chart-spec.js';
 
 /** A fold on edge: the end, the top, and the wedge between them that is waste. Metres. */
-export function foldPicture(of: {
+export function waterfallDrawing(of: {
   readonly thickness: number;
   readonly grainBreak: number;
   readonly bevel: number;

@@ -8,7 +8,7 @@ interface Plan {
 }
 
 /** The glue-up in plan: slab, outermost glue lines, clamps below (outline) and above (solid), and the spread of pressure. */
-export function clampPicture(
+export function clampDrawing(
   given: {
     readonly length: number;
     readonly outerWidth: number;

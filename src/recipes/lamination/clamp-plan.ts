@@ -6,7 +6,7 @@ import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
 import { forceOf, pressureOf } from './clamp-pressure.js';
-import { clampPicture } from './clamp-drawing.js';
+import { clampDrawing } from './clamp-drawing.js';
 import { measuredClamps, timberKinds, weakerHand } from './gluing-data.js';
 import { mm } from './salvage-caution.js';
 
@@ -237,7 +237,7 @@ export const clampPlan = recipe({
       ),
     ];
   },
-  chart: (given, answer) => clampPicture(given, answer),
+  chart: (given, answer) => clampDrawing(given, answer),
   example: {
     length: '2 m',
     jointHeight: '40 mm',

@@ -4,7 +4,7 @@ import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
-import { layerPicture } from './layer-drawing.js';
+import { layerDrawing } from './layer-drawing.js';
 import { freshSurfaces, metalFirst, mm, thicknesserLeast } from './salvage-caution.js';
 
 const planed = variable('length', 'thickness of a layer once planed', { unit: 'mm' });
@@ -190,7 +190,7 @@ export const layerCount = recipe({
         ]
       : []),
   ],
-  chart: (given, answer) => layerPicture(given.topThickness, answer),
+  chart: (given, answer) => layerDrawing(given.topThickness, answer),
   example: {
     topThickness: '54 mm',
     stripThickness: '22 mm',

@@ -2,7 +2,7 @@ import { drawing, type Shape } from '../../charts/drawing.js';
 import { mm } from './salvage-caution.js';
 
 /** The layers seen from the end of the slab, with what flattening and the spare take from either face hatched. */
-export function layerPicture(
+export function layerDrawing(
   topThickness: number,
   answer: { readonly layers: number; readonly layerPlaned: number },
 ) {

@@ -6,7 +6,7 @@ import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
 import { metalFirst, mm, thicknesserLeast } from './salvage-caution.js';
-import { stripPicture } from './strip-end-drawing.js';
+import { stripEndDrawing } from './strip-end-drawing.js';
 
 const warpRule = cite('panel-gluing-trade-page', 'widths of strips');
 /** Trade rule for strips of a panel: 3 in, m. */
@@ -160,7 +160,7 @@ export const stripCount = recipe({
         ]
       : []),
   ],
-  chart: (given, answer) => stripPicture(given.topWidth, answer),
+  chart: (given, answer) => stripEndDrawing(given.topWidth, answer),
   example: {
     topWidth: '640 mm',
     stripWidth: '48 mm',

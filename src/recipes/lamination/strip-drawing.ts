@@ -19,7 +19,7 @@ const looks: readonly { readonly fill: Fill; readonly hatch?: 'grain' | 'grainUp
 ];
 
 /** The slab in plan: rows with their joints, tones and names, and the place where joints come nearest. */
-export function layoutPicture(
+export function layoutDrawing(
   given: { readonly topLength: number; readonly rowWidth: number; readonly minStagger: number },
   rows: readonly (readonly Laid[])[],
 ) {

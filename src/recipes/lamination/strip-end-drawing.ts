@@ -2,7 +2,7 @@ import { drawing, type Shape } from '../../charts/drawing.js';
 import { mm } from './salvage-caution.js';
 
 /** The top seen from its end: slabs by turns light and dark, and what the trim takes from either edge hatched. */
-export function stripPicture(
+export function stripEndDrawing(
   topWidth: number,
   answer: {
     readonly stripFinished: number;

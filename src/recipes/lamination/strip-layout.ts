@@ -6,7 +6,7 @@ import { asyncRecipe } from '../../engine/recipe.js';
 import { metalFirst, mm, shortestThroughThicknesser, thicknesserLeast } from './salvage-caution.js';
 import { seeded } from './seeded.js';
 import { cutsOf, jobOf, piecesField } from './strip-job.js';
-import { layoutPicture } from './strip-drawing.js';
+import { layoutDrawing } from './strip-drawing.js';
 import type { Stock } from './strip-row.js';
 import { search, wasteBound } from './strip-search.js';
 
@@ -200,7 +200,7 @@ export const stripLayout = asyncRecipe({
         ]
       : []),
   ],
-  chart: (given, answer) => layoutPicture(given, answer.rows),
+  chart: (given, answer) => layoutDrawing(given, answer.rows),
   example: {
     topLength: '2 m',
     rows: 8,

@@ -2,7 +2,7 @@ import { drawing, type Place, type Shape } from '../../charts/drawing.js';
 import type { ChartSpec } from '../../charts/chart-spec.js';
 
 /** A cupped board at its end, bark side up, its rings in it and its cup drawn deeper where it is shallow. Metres. */
-export function boardPicture(of: {
+export function boardDrawing(of: {
   readonly width: number;
   readonly ringRadius: number;
   readonly cup: number;

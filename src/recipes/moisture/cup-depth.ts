@@ -8,7 +8,7 @@ import { recipe } from '../../engine/recipe.js';
 import { nullTrace } from '../../engine/trace.js';
 import { timberField } from '../../materials/timber-field.js';
 import { moveAcross, movementFormulas } from './movement-model.js';
-import { boardPicture } from './board-drawing.js';
+import { boardDrawing } from './board-drawing.js';
 import { moistureOf, stateField, type Cut } from './wood-state.js';
 
 const flat: Cut = { angle: 0, unknown: false };
@@ -100,6 +100,6 @@ export const cupDepth = recipe({
     note('a board wetted or dried on one face alone cups far more than this, and with the dry side hollow'),
   ],
   chart: (given, answer) =>
-    boardPicture({ ...given, ...answer, upward: answer.side.startsWith('the bark side') }),
+    boardDrawing({ ...given, ...answer, upward: answer.side.startsWith('the bark side') }),
   example: { width: '200 mm', timber: 'white oak', ringRadius: '150 mm', from: '14 %', to: '8 %' },
 });

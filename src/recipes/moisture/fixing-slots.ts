@@ -9,7 +9,7 @@ import type { Trace } from '../../engine/trace.js';
 import { timberField } from '../../materials/timber-field.js';
 import type { Timber } from '../../materials/timber.js';
 import { expected, moveAcross, movementFormulas, ruleFor, saturationOf } from './movement-model.js';
-import { slotsPicture } from './slots-drawing.js';
+import { slotsDrawing } from './slots-drawing.js';
 import { cutField, moistureOf, optionalStateField, type Cut, type WoodState } from './wood-state.js';
 
 const shareRule = formula({
@@ -245,7 +245,7 @@ export const fixingSlots = recipe({
       : []),
   ],
   chart: (given, answer) =>
-    slotsPicture({
+    slotsDrawing({
       width: given.width,
       fixed: heldAt(given),
       diameter: given.fastenerDiameter,

@@ -8,7 +8,7 @@ interface Slot {
 }
 
 /** The top in plan with the line it is held along and its slots, drawn larger than they are and said so. Lengths in m. */
-export function slotsPicture(of: {
+export function slotsDrawing(of: {
   readonly width: number;
   readonly fixed: number;
   readonly diameter: number;

@@ -34,24 +34,24 @@ export type BeamGiven = Parsed<typeof beamInputs>;
 export function beamCase(
   given: BeamGiven,
   trace: Trace,
-): { solved: Solved; stuff: Material; facts: SectionFacts } {
+): { solved: Solved; material: Material; facts: SectionFacts } {
   checkPlaces(given);
-  const stuff = materialOf(given, trace);
-  const facts = sectionFacts(given.section, stuff.E, stuff.G);
+  const material = materialOf(given, trace);
+  const facts = sectionFacts(given.section, material.E, material.G);
   const loads = given.loads.map((l): Load =>
     l.kind === 'uniform' ? { kind: 'spread', from: 0, to: given.length, q1: l.q, q2: l.q } : l,
   );
   if (given.ownWeight) {
-    if (stuff.density === undefined)
+    if (material.density === undefined)
       throw new InputError({
         field: 'ownWeight',
         message: 'got yes, takes it only with a density; give density such as "500 kg/m3"',
       });
-    const w = trace.evaluate(ownWeightOf, { rho: stuff.density, A: facts.area, g: g0 });
+    const w = trace.evaluate(ownWeightOf, { rho: material.density, A: facts.area, g: g0 });
     loads.push({ kind: 'spread', from: 0, to: given.length, q1: w, q2: w });
   }
   return {
-    stuff,
+    material,
     facts,
     solved: solveBeam({ length: given.length, EI: facts.EI, GA: facts.GA, supports: given.supports, loads }),
   };

@@ -2,7 +2,7 @@ import { haloed } from '../../charts/axis.js';
 import { colours } from '../../charts/theme.js';
 import { textWidth } from '../../charts/text-width.js';
 import type { ChartSpec } from '../../charts/chart-spec.js';
-import { beamPicture, beamWide } from './beam-drawing.js';
+import { beamDrawing, beamWide } from './beam-drawing.js';
 import type { Solved } from './beam-solver.js';
 import type { Worst, Worsts } from './beam-worst.js';
 
@@ -26,7 +26,7 @@ export function beamChart(solved: Solved, worst: Worsts, creep: number): ChartSp
     },
     spacing: 14,
     vconcat: [
-      beamPicture(solved, x),
+      beamDrawing(solved, x),
       panel(
         stations,
         x,

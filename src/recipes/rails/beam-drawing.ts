@@ -11,7 +11,7 @@ const c = colours.light;
 export const beamWide = 560;
 
 /** The beam with its loads over it and its supports and their reactions under it. */
-export function beamPicture(solved: Solved, x: ChartSpec): ChartSpec {
+export function beamDrawing(solved: Solved, x: ChartSpec): ChartSpec {
   const { beam, reactions } = solved;
   const y = { field: 'y', type: 'quantitative', scale: { domain: [-1.25, 2.1], nice: false }, axis: null };
   const along = { ...x, axis: null };

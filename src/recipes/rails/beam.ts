@@ -9,7 +9,7 @@ import { beamCase, beamInputs } from './beam-case.js';
 import { beamChart } from './beam-chart.js';
 import { forceOf } from './beam-loads.js';
 import { worstOf } from './beam-worst.js';
-import { bears, longFactor, ownWeightOf } from './loads-and-creep.js';
+import { loadBearingCautions, longFactor, ownWeightOf } from './loads-and-creep.js';
 import { materialFormulas } from './material-formulas.js';
 import type { Material } from './design-values.js';
 
@@ -99,7 +99,7 @@ export const beam = recipe({
   outputs,
   formulas: [ownWeightOf, longFactor, longSag, bendingStress, shearStress, ...materialFormulas],
   solve: (given, trace): RawOutput<typeof outputs> => {
-    const { solved, stuff, facts } = beamCase(given, trace);
+    const { solved, material, facts } = beamCase(given, trace);
     const worst = worstOf(solved);
     const down = solved.beam.loads.reduce((s, l) => s + forceOf(l), 0);
     trace.note(
@@ -126,12 +126,12 @@ export const beam = recipe({
       maxSlope: Math.abs(worst.slope.value),
       bendingStress: sigma,
       shearStress: tau,
-      bendingUse: stuff.bending === undefined ? undefined : sigma / stuff.bending,
-      shearUse: stuff.shear === undefined ? undefined : tau / stuff.shear,
-      verdict: verdict(sigma, tau, stuff),
-      secondMoment: facts.EI / stuff.E,
+      bendingUse: material.bending === undefined ? undefined : sigma / material.bending,
+      shearUse: material.shear === undefined ? undefined : tau / material.shear,
+      verdict: verdict(sigma, tau, material),
+      secondMoment: facts.EI / material.E,
       sectionModulus: 1 / facts.stressByMoment,
-      basis: stuff.basis,
+      basis: material.basis,
       reactions: solved.reactions.map((r) => ({
         position: r.position,
         force: clean(r.force, size.V),
@@ -155,7 +155,7 @@ export const beam = recipe({
     },
   ],
   cautions: (given, answer) => [
-    ...bears,
+    ...loadBearingCautions,
     ...lifting(answer),
     ...(given.section.shape === 'layers' && !given.section.loose
       ? [note('glued layers are taken as one: the glue must bear the shear between them')]
@@ -183,15 +183,15 @@ export const beam = recipe({
 /** Takes away the dust of the last binary digits. */
 const clean = (n: number, size: number): number => (Math.abs(n) < 1e-11 * size ? 0 : n);
 
-function verdict(sigma: number, tau: number, stuff: Material): string {
+function verdict(sigma: number, tau: number, material: Material): string {
   const over = [
-    sigma > (stuff.bending ?? Infinity) ? 'bending' : '',
-    tau > (stuff.shear ?? Infinity) ? 'shear' : '',
+    sigma > (material.bending ?? Infinity) ? 'bending' : '',
+    tau > (material.shear ?? Infinity) ? 'shear' : '',
   ].filter(Boolean);
   if (over.length > 0) return `no: too much ${over.join(' and ')}`;
   const unchecked = [
-    stuff.bending === undefined ? 'bending' : '',
-    stuff.shear === undefined ? 'shear' : '',
+    material.bending === undefined ? 'bending' : '',
+    material.shear === undefined ? 'shear' : '',
   ].filter(Boolean);
   return unchecked.length === 2
     ? 'not checked: no stresses to stay under were given'

@@ -61,8 +61,8 @@ export function materialOf(given: Given, trace: Trace, at?: At): Material {
   }
   const wood = materialProperties(chosen ?? { is: 'species', timber: findSpecies('unknown softwood') });
   const base = wood.grade
-    ? gradeStuff(wood, wood.grade, given, trace)
-    : speciesStuff(wood, wood.timber, given, trace, at);
+    ? gradeMaterial(wood, wood.grade, given, trace)
+    : speciesMaterial(wood, wood.timber, given, trace, at);
   const replaced = (
     ['modulus', 'shearModulus', 'allowableBending', 'allowableShear', 'density'] as const
   ).filter((n) => given[n] !== undefined);
@@ -91,7 +91,7 @@ function shearModulusOf(wood: MaterialProperties, E: number, given: Given, trace
     : trace.evaluate(fromRatio, { g: wood.shearShare, E });
 }
 
-function gradeStuff(wood: MaterialProperties, grade: Grade, given: Given, trace: Trace): Material {
+function gradeMaterial(wood: MaterialProperties, grade: Grade, given: Given, trace: Trace): Material {
   const { doubt, read, citation } = grade.row;
   trace.source(citation);
   if (doubt && read === 'memory') trace.warn(dataCaution(`grade ${grade.name}: ${doubt}`, citation));
@@ -115,7 +115,7 @@ function gradeStuff(wood: MaterialProperties, grade: Grade, given: Given, trace:
   };
 }
 
-function speciesStuff(
+function speciesMaterial(
   wood: MaterialProperties,
   timber: Timber,
   given: Given,

@@ -28,13 +28,13 @@ export const ownWeightOf = formula({
   basis: 'definition',
 });
 
-/** Said with every answer of this topic. */
-export const bears: readonly Caution[] = [
+/** Cautions that every result of this topic carries. */
+export const loadBearingCautions: readonly Caution[] = [
   danger(
-    'where it bears people, or a fall could hurt someone, local codes and licensed practice decide, not this page',
+    'where it carries people, or a fall could hurt someone, local codes and licensed practice decide, not this page',
   ),
 ];
 
 export const uniformOnly = note(
-  'reckoned for a rail that rests freely at both ends with its load spread evenly; bearing on the supports, notches and sideways buckling are not checked',
+  'calculated for a rail that rests freely at both ends with its load spread evenly; bearing on the supports, notches and sideways buckling are not checked',
 );

@@ -1,7 +1,7 @@
 import { drawing, type Place, type Shape } from '../../charts/drawing.js';
 
 /** The frame to scale, pushed along its top, its sway enlarged. */
-export function framePicture(
+export function rackingDrawing(
   given: {
     readonly height: number;
     readonly width: number;

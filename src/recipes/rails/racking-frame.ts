@@ -4,8 +4,8 @@ import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
-import { framePicture } from './racking-drawing.js';
-import { bears } from './loads-and-creep.js';
+import { rackingDrawing } from './racking-drawing.js';
+import { loadBearingCautions } from './loads-and-creep.js';
 import { solidField } from './section.js';
 import { sectionFacts } from './section-properties.js';
 import { materialFields } from './material-fields.js';
@@ -191,14 +191,14 @@ export const rackingFrame = recipe({
     ...materialFormulas,
   ],
   solve: (given, trace) => {
-    const stuff = materialOf(given, trace);
-    const facts = sectionFacts(given.section, stuff.E, undefined);
-    const I = facts.EI / stuff.E;
+    const material = materialOf(given, trace);
+    const facts = sectionFacts(given.section, material.E, undefined);
+    const I = facts.EI / material.E;
     const F = given.push / given.frames;
     const { height: h, width: L } = given;
     const b = given.section.depth;
-    const rho = stuff.density ?? 450;
-    if (stuff.density === undefined && (given.joint === 'screwed half lap' || given.joint === 'braced'))
+    const rho = material.density ?? 450;
+    if (material.density === undefined && (given.joint === 'screwed half lap' || given.joint === 'braced'))
       trace.warn(note('the density is not known: 450 kg/m³ was taken for the screws'));
     let moved: number;
     let corner: number | undefined;
@@ -209,23 +209,27 @@ export const rackingFrame = recipe({
         F,
         h,
         L,
-        E: stuff.E,
+        E: material.E,
         A: given.brace.width * given.brace.depth,
         n: given.screws,
         s,
       });
     } else {
-      const free = trace.evaluate(rigidSway, { F, h, L, E: stuff.E, I });
+      const free = trace.evaluate(rigidSway, { F, h, L, E: material.E, I });
       if (given.jointStiffness !== undefined) corner = given.jointStiffness;
       else if (given.joint === 'glued half lap')
-        corner = trace.evaluate(halfLapStiffness, { G: stuff.G ?? stuff.E / 16, b, t: given.section.width });
+        corner = trace.evaluate(halfLapStiffness, {
+          G: material.G ?? material.E / 16,
+          b,
+          t: given.section.width,
+        });
       else if (given.joint === 'screwed half lap')
         corner = trace.evaluate(screwedStiffness, {
           n: given.screws,
           s: trace.evaluate(slipOfScrew, { rho, d: given.screwDiameter }),
           r: b / 4,
         });
-      moved = corner === undefined ? free : trace.evaluate(sway, { F, h, L, E: stuff.E, I, k: corner });
+      moved = corner === undefined ? free : trace.evaluate(sway, { F, h, L, E: material.E, I, k: corner });
       shareOfJoints = 1 - free / moved;
     }
     const test =
@@ -240,11 +244,11 @@ export const rackingFrame = recipe({
       shareOfJoints,
       testForce: test,
       testSway: test === undefined ? undefined : (moved / given.push) * test,
-      basis: stuff.basis,
+      basis: material.basis,
     };
   },
   cautions: (given) => [
-    ...bears,
+    ...loadBearingCautions,
     estimate(
       'feet taken as free to turn on the floor, the top as no help; real joints give more than glue alone, so build one corner and push it before trusting the figure',
     ),
@@ -252,7 +256,7 @@ export const rackingFrame = recipe({
       ? [note('screws alone work loose under a push to and fro: glue as well, or brace')]
       : []),
   ],
-  chart: (given, answer) => framePicture(given, answer.sway),
+  chart: (given, answer) => rackingDrawing(given, answer.sway),
   example: {
     height: '850 mm',
     width: '560 mm',

@@ -5,7 +5,7 @@ import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
 import { nullTrace } from '../../engine/trace.js';
-import { bears, longFactor, uniformOnly } from './loads-and-creep.js';
+import { loadBearingCautions, longFactor, uniformOnly } from './loads-and-creep.js';
 import type { Section } from './section.js';
 import { sectionFacts } from './section-properties.js';
 import {
@@ -56,22 +56,22 @@ export const railSpan = recipe({
   },
   formulas: spanFormulas,
   solve: (given, trace) => {
-    const stuff = materialOf(given, trace);
-    const facts = sectionFacts(given.section, stuff.E, stuff.G);
+    const material = materialOf(given, trace);
+    const facts = sectionFacts(given.section, material.E, material.G);
     if (given.section.shape === 'solid')
       trace.evaluate(secondMoment, { b: given.section.width, h: given.section.depth });
     else trace.note(`Section worked out by strips: E I = ${(facts.EI / 1e3).toPrecision(4)} kN·m².`);
-    const load = wholeLoad(given, stuff, facts, trace);
+    const load = wholeLoad(given, material, facts, trace);
     const creep = trace.evaluate(longFactor, { k: given.long.factor, s: given.longShare });
     if (given.long.source) trace.source(given.long.source);
     if (given.limit.source) trace.source(given.limit.source);
-    const spans = spansOf(facts, stuff, load, given.limit, creep, trace);
+    const spans = spansOf(facts, material, load, given.limit, creep, trace);
     const [longest, governedBy] = leastOf(spans);
-    const sag = sagAt(facts, stuff, load, longest, creep, trace);
-    if (stuff.bending === undefined || stuff.shear === undefined)
+    const sag = sagAt(facts, material, load, longest, creep, trace);
+    if (material.bending === undefined || material.shear === undefined)
       trace.warn(
         note(
-          `no ${[stuff.bending === undefined ? 'bending' : '', stuff.shear === undefined ? 'shear' : ''].filter(Boolean).join(' or ')} stress to stay under is known, so the span is not checked for it; give ${[stuff.bending === undefined ? 'allowableBending' : '', stuff.shear === undefined ? 'allowableShear' : ''].filter(Boolean).join(' and ')}`,
+          `no ${[material.bending === undefined ? 'bending' : '', material.shear === undefined ? 'shear' : ''].filter(Boolean).join(' or ')} stress to stay under is known, so the span is not checked for it; give ${[material.bending === undefined ? 'allowableBending' : '', material.shear === undefined ? 'allowableShear' : ''].filter(Boolean).join(' and ')}`,
         ),
       );
     return {
@@ -84,7 +84,7 @@ export const railSpan = recipe({
       sag,
       bendingStress: ((load * longest ** 2) / 8) * facts.stressByMoment,
       shearStress: ((load * longest) / 2) * facts.stressByShear,
-      basis: stuff.basis,
+      basis: material.basis,
       range: rangeOver(given),
     };
   },
@@ -96,7 +96,7 @@ export const railSpan = recipe({
     },
   ],
   cautions: (given) => [
-    ...bears,
+    ...loadBearingCautions,
     uniformOnly,
     ...(given.section.shape === 'solid' && given.section.depth > 4 * given.section.width
       ? [note('deeper than four times its width: hold it sideways, or it turns over (common practice)')]

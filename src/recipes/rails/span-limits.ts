@@ -127,51 +127,51 @@ export interface Spans {
   readonly shear: number | undefined;
 }
 
-export function wholeLoad(given: SpanGiven, stuff: Material, facts: SectionFacts, trace: Trace): number {
+export function wholeLoad(given: SpanGiven, material: Material, facts: SectionFacts, trace: Trace): number {
   if (!given.ownWeight) return given.load;
-  if (stuff.density === undefined)
+  if (material.density === undefined)
     throw new InputError({
       field: 'ownWeight',
       message: 'got yes, takes it only with a density; give density such as "500 kg/m3"',
     });
-  return given.load + trace.evaluate(ownWeightOf, { rho: stuff.density, A: facts.area, g: g0 });
+  return given.load + trace.evaluate(ownWeightOf, { rho: material.density, A: facts.area, g: g0 });
 }
 
 export function spansOf(
   facts: SectionFacts,
-  stuff: Material,
+  material: Material,
   load: number,
   limit: SagLimit,
   creep: number,
   trace: Trace,
 ): Spans {
   return {
-    deflection: byDeflection(facts, stuff, load, limit, creep, trace),
+    deflection: byDeflection(facts, material, load, limit, creep, trace),
     bending:
-      stuff.bending === undefined
+      material.bending === undefined
         ? undefined
-        : trace.evaluate(spanByBending, { f_b: stuff.bending, W: 1 / facts.stressByMoment, q: load }),
+        : trace.evaluate(spanByBending, { f_b: material.bending, W: 1 / facts.stressByMoment, q: load }),
     shear:
-      stuff.shear === undefined
+      material.shear === undefined
         ? undefined
-        : trace.evaluate(spanByShear, { f_v: stuff.shear, A_v: 1 / facts.stressByShear, q: load }),
+        : trace.evaluate(spanByShear, { f_v: material.shear, A_v: 1 / facts.stressByShear, q: load }),
   };
 }
 
 /** The formula of the sag turned round, with its shear where the shear modulus is known. */
 function byDeflection(
   facts: SectionFacts,
-  stuff: Material,
+  material: Material,
   load: number,
   limit: SagLimit,
   creep: number,
   trace: Trace,
 ): number {
-  const I = facts.EI / stuff.E;
-  if (stuff.G === undefined) {
+  const I = facts.EI / material.E;
+  if (material.G === undefined) {
     return limit.of === 'span'
-      ? trace.evaluate(spanByShare, { E: stuff.E, I, n: limit.ratio, K: creep, q: load })
-      : trace.evaluate(spanByLength, { E: stuff.E, I, d: limit.most, K: creep, q: load });
+      ? trace.evaluate(spanByShare, { E: material.E, I, n: limit.ratio, K: creep, q: load })
+      : trace.evaluate(spanByLength, { E: material.E, I, d: limit.most, K: creep, q: load });
   }
   const a = (5 * creep * load) / (384 * facts.EI);
   const b = (creep * load) / (8 * facts.GA);
@@ -188,18 +188,19 @@ function byDeflection(
 
 export function sagAt(
   facts: SectionFacts,
-  stuff: Material,
+  material: Material,
   load: number,
   L: number,
   creep: number,
   trace: Trace,
 ): number {
-  const I = facts.EI / stuff.E;
+  const I = facts.EI / material.E;
   const label = 'check: sag at that span in the long run';
-  if (stuff.G === undefined) return trace.evaluate(sagBent, { K: creep, q: load, L, E: stuff.E, I }, label);
+  if (material.G === undefined)
+    return trace.evaluate(sagBent, { K: creep, q: load, L, E: material.E, I }, label);
   return trace.evaluate(
     sagWhole,
-    { K: creep, q: load, L, E: stuff.E, I, G: stuff.G, A_s: facts.GA / stuff.G },
+    { K: creep, q: load, L, E: material.E, I, G: material.G, A_s: facts.GA / material.G },
     label,
   );
 }
@@ -219,10 +220,10 @@ export function leastSpan(
   section: Section,
   at?: 'low' | 'middle' | 'high',
 ): [number, string] {
-  const stuff = materialOf(given, nullTrace, at);
-  const facts = sectionFacts(section, stuff.E, stuff.G);
+  const material = materialOf(given, nullTrace, at);
+  const facts = sectionFacts(section, material.E, material.G);
   const creep = longFactor.evaluate({ k: given.long.factor, s: given.longShare });
   return leastOf(
-    spansOf(facts, stuff, wholeLoad(given, stuff, facts, nullTrace), given.limit, creep, nullTrace),
+    spansOf(facts, material, wholeLoad(given, material, facts, nullTrace), given.limit, creep, nullTrace),
   );
 }

@@ -2,7 +2,7 @@ import { drawing, type Shape } from '../../charts/drawing.js';
 import { both, Quantity } from '../../units/quantity.js';
 
 /** The piece from the side: its feet, its weight and what pushes it. */
-export function tippingPicture(
+export function tippingDrawing(
   given: {
     readonly base: number;
     readonly overhang: number;

@@ -5,8 +5,8 @@ import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { tableField } from '../../engine/table-field.js';
 import { InputError } from '../../units/input-error.js';
-import { bears, g0 } from './loads-and-creep.js';
-import { tippingPicture } from './tipping-drawing.js';
+import { loadBearingCautions, g0 } from './loads-and-creep.js';
+import { tippingDrawing } from './tipping-drawing.js';
 
 const mass = variable('mass', 'mass of the whole', { dimensionless: true });
 const g = variable('ratio', 'gravity, 9.80665 m/s²');
@@ -188,7 +188,7 @@ export const tipping = recipe({
     };
   },
   cautions: (given, answer) => [
-    ...bears,
+    ...loadBearingCautions,
     ...(answer.safe
       ? []
       : [
@@ -201,7 +201,7 @@ export const tipping = recipe({
       `a factor of ${given.factor} between holding and tipping is common practice for furniture that people lean on; it is no standard’s test`,
     ),
   ],
-  chart: (given, answer) => tippingPicture(given, answer),
+  chart: (given, answer) => tippingDrawing(given, answer),
   example: {
     parts: [
       { name: 'top', mass: '26 kg', position: '200 mm', height: '890 mm' },

@@ -102,7 +102,7 @@ export function baysOf(given: TopGiven): Bay[] {
 export function topCases(
   given: TopGiven,
   trace: Trace,
-): { cases: Solved[]; stuff: Material; facts: SectionFacts; K: number } {
+): { cases: Solved[]; material: Material; facts: SectionFacts; K: number } {
   const mmOf = (m: number): string => both(new Quantity('length', m));
   const at = supportsOf(given);
   for (const x of at)
@@ -119,18 +119,18 @@ export function topCases(
       });
   });
   const along = materialOf(given, trace);
-  const stuff = given.grain === 'along' ? along : acrossOf(given, along, trace);
+  const material = given.grain === 'along' ? along : acrossOf(given, along, trace);
   const facts = sectionFacts(
     { shape: 'solid', width: given.width, depth: given.thickness },
-    stuff.E,
-    stuff.G,
+    material.E,
+    material.G,
   );
   const q = trace.evaluate(lineOf, { p: areaLoadOf(given, trace), B: given.width });
   const whole = (w: number): Load => ({ kind: 'spread', from: 0, to: given.length, q1: w, q2: w });
   const always: Load[] = [];
   if (given.ownWeight) {
-    if (stuff.density !== undefined)
-      always.push(whole(trace.evaluate(ownWeightOf, { rho: stuff.density, A: facts.area, g: g0 })));
+    if (material.density !== undefined)
+      always.push(whole(trace.evaluate(ownWeightOf, { rho: material.density, A: facts.area, g: g0 })));
     else trace.warn(note('the density is not known, so the top’s own weight was left out; give density'));
   }
   const bays = baysOf(given);
@@ -159,7 +159,12 @@ export function topCases(
   );
   if (given.long.source) trace.source(given.long.source);
   if (given.limit.source) trace.source(given.limit.source);
-  return { cases, stuff, facts, K: trace.evaluate(longFactor, { k: given.long.factor, s: given.longShare }) };
+  return {
+    cases,
+    material,
+    facts,
+    K: trace.evaluate(longFactor, { k: given.long.factor, s: given.longShare }),
+  };
 }
 
 function areaLoadOf(given: TopGiven, trace: Trace): number {

@@ -6,7 +6,7 @@ import { nullTrace } from '../../engine/trace.js';
 import { beamChart } from './beam-chart.js';
 import { greatestMoment, greatestSag, worstOf } from './beam-worst.js';
 import { acrossFormulas } from './cross-grain-properties.js';
-import { bears, longFactor, ownWeightOf } from './loads-and-creep.js';
+import { loadBearingCautions, longFactor, ownWeightOf } from './loads-and-creep.js';
 import { sagLimitText } from './sag-limit.js';
 import { materialFormulas } from './material-formulas.js';
 import { baysOf, lineOf, topCases, topInputs, type Bay, type TopGiven } from './top-cases.js';
@@ -38,7 +38,7 @@ export const topSag = recipe({
   outputs,
   formulas: [lineOf, ownWeightOf, longFactor, ...acrossFormulas, ...materialFormulas],
   solve: (given, trace): RawOutput<typeof outputs> => {
-    const { cases, stuff, facts, K } = topCases(given, trace);
+    const { cases, material, facts, K } = topCases(given, trace);
     const bays = baysOf(given);
     let [between, end, stress, first] = [0, 0, 0, 0];
     let nearest = { use: 0, allowed: allowedIn(given, (bays[0] as Bay).length, false), where: '' };
@@ -63,14 +63,14 @@ export const topSag = recipe({
     );
     const limit = sagLimitText(given.limit);
     const tooFar = nearest.use > 1 + 1e-9;
-    const tooMuch = stress > (stuff.bending ?? Infinity);
+    const tooMuch = stress > (material.bending ?? Infinity);
     const verdict = [
       tooFar
         ? `sags too far ${nearest.where}: ${mm(nearest.use * nearest.allowed)} where ${limit} allows ${mm(nearest.allowed)}`
         : `sag is ${Math.round(nearest.use * 100)} % of what ${limit} allows`,
-      stuff.bending === undefined
+      material.bending === undefined
         ? 'stress not checked'
-        : `bending stress is ${Math.round((stress / stuff.bending) * 100)} % of the stress to stay under`,
+        : `bending stress is ${Math.round((stress / material.bending) * 100)} % of the stress to stay under`,
     ].join('; ');
     return {
       sag: first * K,
@@ -81,11 +81,11 @@ export const topSag = recipe({
       stress,
       ok: !tooFar && !tooMuch,
       verdict,
-      basis: stuff.basis,
+      basis: material.basis,
     };
   },
   cautions: (given) => [
-    ...bears,
+    ...loadBearingCautions,
     ...(given.grain === 'across'
       ? [
           note(

@@ -160,7 +160,7 @@ export const cuttingPlan = asyncRecipe({
     trace.note(
       `A part of length l takes l + kerf of a board of length L - 2 trims + kerf: a part that ends at the board’s end needs no last cut. Made least: ${{ boards: 'the number of boards', length: 'the length of stock', cost: 'the cost of stock' }[aim]}.`,
     );
-    for (const l of layouts) trace.note(`${l.label ? `${l.label}: ` : ''}${l.told.join('; ')}.`);
+    for (const l of layouts) trace.note(`${l.label ? `${l.label}: ` : ''}${l.steps.join('; ')}.`);
     return {
       boardsUsed: boards.length,
       waste: trace.evaluate(wasteShare, { S: stockLength, P: partsLength, K: kept }),

@@ -8,7 +8,7 @@ import { matchSlabs } from '../../../src/recipes/lamination/match-slabs.js';
 import { stackUp } from '../../../src/recipes/lamination/stack-up.js';
 import { stripCount } from '../../../src/recipes/lamination/strip-count.js';
 import { stripLayout } from '../../../src/recipes/lamination/strip-layout.js';
-import { layoutPicture } from '../../../src/recipes/lamination/strip-drawing.js';
+import { layoutDrawing } from '../../../src/recipes/lamination/strip-drawing.js';
 
 type Row = Readonly<Record<string, unknown>>;
 interface Layer {
@@ -257,7 +257,7 @@ describe('stripLayout', () => {
     length,
     tone,
   });
-  const looks = (rows: readonly (readonly ReturnType<typeof piece>[])[]) => layoutPicture(given, rows);
+  const looks = (rows: readonly (readonly ReturnType<typeof piece>[])[]) => layoutDrawing(given, rows);
   it('marks the nearest joints of neighbouring rows, or says there are none', () => {
     const near = looks([
       [piece('a', 0, 1.2), piece('b', 1.2, 0.8)],

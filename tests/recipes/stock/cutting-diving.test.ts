@@ -1,4 +1,4 @@
-// The way down with a linear programme that says what it is told to: what is settled, in which order, and what is laid aside.
+// The way down with a linear programme that answers as scripted: what is settled, in which order, and what is laid aside.
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { Totals } from '../../../src/recipes/stock/cutting/bounds.js';
 import { TimeLimit } from '../../../src/recipes/stock/cutting/time-limit.js';
@@ -14,7 +14,7 @@ const said = vi.hoisted((): { x: number[][]; seen: { node: unknown; barred: numb
   seen: [],
 }));
 vi.mock('../../../src/recipes/stock/cutting/relaxation.js', () => ({
-  relax: (_hunt: unknown, node: unknown, barred: ReadonlySet<number>, at: string) => {
+  relax: (_context: unknown, node: unknown, barred: ReadonlySet<number>, at: string) => {
     said.seen.push({ node, barred: [...barred], at });
     const x = said.x.shift();
     return Promise.resolve(x && { x: Float64Array.from(x), value: 0 });
@@ -29,16 +29,16 @@ beforeEach(() => {
 const problem = ofOneLength([5, 4, 3, 2], [9, 9, 9, 9], 10);
 const pool: Pattern[] = [0, 1, 2, 3].map((i) => patternOf(0, [0, 1, 2, 3].map((j) => Number(i === j)))); // prettier-ignore
 
-function huntFor(
+function contextFor(
   clock = new TimeLimit(Infinity, () => false),
 ): SearchContext & { readonly taken: Packing[] } {
   const taken: Packing[] = [];
-  const standing = new Incumbent({ packing: { boards: [], cost: 1000 }, how: 'nothing' }, () => undefined);
-  standing.take = (packing) => void taken.push(packing);
+  const incumbent = new Incumbent({ packing: { boards: [], cost: 1000 }, how: 'nothing' }, () => undefined);
+  incumbent.take = (packing) => void taken.push(packing);
   return {
     problem,
     totals: new Totals(problem),
-    incumbent: standing,
+    incumbent,
     clock,
     master: { pool } as SearchContext['master'],
     taken,
@@ -51,9 +51,9 @@ const barred = () => said.seen.map((s) => s.barred);
 
 describe('on the way down', () => {
   it('whole boards are settled together, a part of one left over; a millionth short of whole is whole', async () => {
-    const hunt = huntFor();
+    const context = contextFor();
     said.x = [[2.3, 0.9999995, 0.99999, 0.5]];
-    await dive(hunt, rootOf(problem), new Set([7]), 0, 0);
+    await dive(context, rootOf(problem), new Set([7]), 0, 0);
     expect(settled()).toEqual([[], [[0, 2], [1, 1]]]); // prettier-ignore
     expect(said.seen.map((s) => s.at)).toEqual(['below', 'below']);
     expect(barred()).toEqual([[7], [7]]);
@@ -62,25 +62,25 @@ describe('on the way down', () => {
 
   it('else the likeliest pattern, and with it all that are surer than four fifths', async () => {
     said.x = [[0.3, 0.95, 0.8, 0.81]];
-    await dive(huntFor(), rootOf(problem), new Set(), 0, 0);
+    await dive(contextFor(), rootOf(problem), new Set(), 0, 0);
     expect(settled()).toEqual([[], [[1, 1], [3, 1]]]); // prettier-ignore
   });
 
   it('a second choice is tried alone where one is to spare, the first laid aside', async () => {
     said.x = [[0.3, 0.95, 0, 0.9]];
-    await dive(huntFor(), rootOf(problem), new Set([7]), 0, 1);
+    await dive(contextFor(), rootOf(problem), new Set([7]), 0, 1);
     // The first choice goes with the other sure one, the second alone; the third is one too many, and what has no part is none.
     expect(settled()).toEqual([[], [[1, 1], [3, 1]], [[3, 1]]]); // prettier-ignore
     expect(barred()).toEqual([[7], [7], [7, 1]]);
     said.x = [[0, 0.95, 0, 0]];
     said.seen = [];
-    await dive(huntFor(), rootOf(problem), new Set(), 0, 3);
+    await dive(contextFor(), rootOf(problem), new Set(), 0, 3);
     expect(settled()).toEqual([[], [[1, 1]]]);
   });
 
   it('a second choice below has one less to spare, a first as many', async () => {
     said.x = [[0.5, 0.4, 0, 0], [0.5, 0.4, 0, 0], [], [], [0.5, 0.4, 0, 0]];
-    await dive(huntFor(), rootOf(problem), new Set(), 0, 1);
+    await dive(contextFor(), rootOf(problem), new Set(), 0, 1);
     expect(settled()).toEqual([[], [[0, 1]], [[0, 1], [0, 1]], [[0, 1], [1, 1]], [[1, 1]], [[1, 1], [0, 1]]]); // prettier-ignore
   });
 
@@ -88,51 +88,51 @@ describe('on the way down', () => {
     const at = async (depth: number): Promise<number> => {
       said.seen = [];
       said.x = [[0.5, 0.4, 0.3, 0]];
-      await dive(huntFor(), rootOf(problem), new Set(), depth, 3);
+      await dive(contextFor(), rootOf(problem), new Set(), depth, 3);
       return said.seen.length;
     };
     expect([await at(6), await at(7)]).toEqual([4, 2]);
     // Whole boards count as a step down as well: from the seventh step on.
     said.seen = [];
     said.x = [[1, 0, 0, 0], [0.5, 0.4, 0, 0]]; // prettier-ignore
-    await dive(huntFor(), rootOf(problem), new Set(), 6, 1);
+    await dive(contextFor(), rootOf(problem), new Set(), 6, 1);
     expect(settled().length).toBe(3);
     // And so does one board: from six the two below it try one choice each.
     said.seen = [];
     said.x = [[0.5, 0, 0, 0], [0.5, 0.4, 0, 0]]; // prettier-ignore
-    await dive(huntFor(), rootOf(problem), new Set(), 6, 1);
+    await dive(contextFor(), rootOf(problem), new Set(), 6, 1);
     expect(settled().length).toBe(3);
   });
 
   it('what is left is cut in the two plain ways at every step but the first', async () => {
-    const hunt = huntFor();
+    const context = contextFor();
     said.x = [[9, 9, 9, 0]];
-    await dive(hunt, rootOf(problem), new Set(), 0, 0);
+    await dive(context, rootOf(problem), new Set(), 0, 0);
     // Nine boards each for the first three sizes; nine 2s go five on a board.
-    expect(hunt.taken.map((p) => p.cost)).toEqual([29, 29]);
-    const first = huntFor();
+    expect(context.taken.map((p) => p.cost)).toEqual([29, 29]);
+    const first = contextFor();
     await dive(first, rootOf(problem), new Set(), 0, 0);
     expect(first.taken).toEqual([]);
-    const later = huntFor();
+    const later = contextFor();
     said.x = [[0.5, 0, 0, 0]];
     await dive(later, rootOf(problem), new Set(), 0, 0);
     expect(later.taken.length).toBe(2);
   });
 
   it('once nothing is left the boards are a plan, and no programme is asked', async () => {
-    const hunt = huntFor();
-    const node = settle(hunt, rootOf(problem), pool.map((pattern) => ({ pattern, times: 9 }))); // prettier-ignore
-    await dive(hunt, node, new Set(), 3, 0);
-    expect([hunt.taken.map((p) => p.cost), said.seen]).toEqual([[36], []]);
+    const context = contextFor();
+    const node = settle(context, rootOf(problem), pool.map((pattern) => ({ pattern, times: 9 }))); // prettier-ignore
+    await dive(context, node, new Set(), 3, 0);
+    expect([context.taken.map((p) => p.cost), said.seen]).toEqual([[36], []]);
   });
 
   it('once time is up nothing more is done, and what was begun in time is ended', async () => {
-    const none = huntFor(new TimeLimit(Infinity, () => true));
+    const none = contextFor(new TimeLimit(Infinity, () => true));
     await dive(none, rootOf(problem), new Set(), 1, 0);
     expect([none.taken, said.seen]).toEqual([[], []]);
     // In time at the first look only: one plain plan comes in haste, the other not at all.
     let looks = 0;
-    const one = huntFor(new TimeLimit(Infinity, () => looks++ > 0));
+    const one = contextFor(new TimeLimit(Infinity, () => looks++ > 0));
     await dive(one, rootOf(problem), new Set(), 1, 0);
     expect([one.taken.length, said.seen.length]).toEqual([1, 1]);
     // Time is up during the first choice: the second is not begun.
@@ -140,7 +140,7 @@ describe('on the way down', () => {
     said.x = [[0.5, 0.4, 0, 0], [0.5, 0.4, 0, 0]]; // prettier-ignore
     let stopped = false;
     const clock = new TimeLimit(Infinity, () => stopped);
-    const late = huntFor(clock);
+    const late = contextFor(clock);
     late.incumbent.take = () => {
       stopped = true;
     };

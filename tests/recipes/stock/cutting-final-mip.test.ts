@@ -33,37 +33,37 @@ beforeEach(() => {
 
 // 4 + 4, 3 + 3 + 3 and 3 on 10: three boards, where the programme says two.
 const pairs = ofOneLength([4, 3], [2, 4], 10);
-async function hunting(clock: TimeLimit): Promise<SearchContext> {
+async function contextFor(clock: TimeLimit): Promise<SearchContext> {
   const packing = await longestFirst(pairs, rootOf(pairs), new TimeLimit(Infinity, () => false));
-  const standing = new Incumbent({ packing, how: 'longest first' }, () => undefined);
+  const incumbent = new Incumbent({ packing, how: 'longest first' }, () => undefined);
   const master = new Master(await loadSolver(), pairs);
   master.add([...packing.boards.map((b) => b.pattern), ...alone(pairs)]);
-  return { problem: pairs, totals: new Totals(pairs), incumbent: standing, clock, master };
+  return { problem: pairs, totals: new Totals(pairs), incumbent, clock, master };
 }
 
 it('patterns may fall short by what a better plan saves on the programme, and by the tolerance of each board', async () => {
-  const hunt = await hunting(new TimeLimit(Infinity, () => false));
-  await solveFinalMip(hunt, await loadSolver(), 2, 3000);
+  const context = await contextFor(new TimeLimit(Infinity, () => false));
+  await solveFinalMip(context, await loadSolver(), 2, 3000);
   // A better plan costs two, as much as the programme; three ten-millionths for each of three boards and ten more.
   expect(given.gap).toEqual([expect.closeTo(3.9e-6, 8)]);
   expect([given.target, given.seconds]).toEqual([[2], [2]]);
-  hunt.master.dispose();
+  context.master.dispose();
 });
 
 it('the integer programme has no longer than there is left, and a twentieth of a second at least', async () => {
   const highs = await loadSolver();
   const at = async (left: number): Promise<number> => {
-    const hunt = await hunting(new TimeLimit(performance.now() + left, () => false));
-    await solveFinalMip(hunt, highs, 60, 3000);
-    hunt.master.dispose();
+    const context = await contextFor(new TimeLimit(performance.now() + left, () => false));
+    await solveFinalMip(context, highs, 60, 3000);
+    context.master.dispose();
     return given.seconds.at(-1) as number;
   };
   const most = await at(30_000);
   expect([most <= 30, most > 20]).toEqual([true, true]);
   // Time that is up between the last look and the beginning.
   const clock = new TimeLimit(performance.now() - 1000, () => false);
-  const hunt = await hunting(clock);
-  await solveFinalMip({ ...hunt, clock: Object.assign(clock, { late: () => false }) }, highs, 60, 3000);
+  const context = await contextFor(clock);
+  await solveFinalMip({ ...context, clock: Object.assign(clock, { late: () => false }) }, highs, 60, 3000);
   expect(given.seconds.at(-1)).toBe(0.05);
-  hunt.master.dispose();
+  context.master.dispose();
 });

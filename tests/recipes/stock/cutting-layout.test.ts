@@ -47,21 +47,21 @@ describe('one section laid out', () => {
     // Three boards there are hold 6 m of 7.3: the rest is for boards that are not there, and three is no bound but what is cut.
     const short = await lay({ parts, stock: [{ length: 2, count: 3 }] }, 'boards', stopped());
     expect([short.boards.length, short.boardsShort, short.bound, short.proven]).toEqual([3, 2, 0, false]);
-    expect(short.told.join()).not.toContain('gathering');
+    expect(short.steps.join()).not.toContain('gathering');
   });
 
   it('gathers offcuts for a tenth of a second, and then lets them be', async () => {
     // 4 + 4, 3 + 3 + 3 and 3 on 10 by plain rules; gathered they are two boards.
     const rows = { parts: [{ length: 0.4, count: 2 }, { length: 0.3, count: 4 }], stock: [{ length: 1 }] }; // prettier-ignore
     const two = await lay(rows, 'boards', stopped());
-    expect([two.boards.length, two.told.at(-1)]).toEqual([2, 'plan by gathering offcuts']);
+    expect([two.boards.length, two.steps.at(-1)]).toEqual([2, 'plan by gathering offcuts']);
     // Each look at the clock finds that another minute has gone by.
     let now = 0;
     vi.spyOn(performance, 'now').mockImplementation(() => (now += 60_000));
     const slow = await lay(rows, 'boards', stopped());
     vi.restoreAllMocks();
     expect([slow.boards.length, slow.bound, slow.proven]).toEqual([3, 2, false]);
-    expect(slow.told.join()).not.toContain('gathering');
+    expect(slow.steps.join()).not.toContain('gathering');
   });
 });
 

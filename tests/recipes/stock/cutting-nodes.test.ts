@@ -10,7 +10,7 @@ import { everyFilling } from './cutting-problems.js';
 type Sack = Parameters<typeof byTable>[0];
 const sackOf = (sizes: number[], prices: number[], limits: number[], capacity: number, atLeast = 0): Sack =>
   knapsack(sizes, { prices, limits }, capacity, atLeast);
-const told = ({ worth, counts, exact }: Dearest) => [worth, counts && [...counts], exact];
+const shown = ({ worth, counts, exact }: Dearest) => [worth, counts && [...counts], exact];
 const ways = {
   byTable,
   byRate: (s: Sack) => byRate(s, 1e6),
@@ -32,7 +32,7 @@ describe.each(Object.entries(ways))('%s', (_name, way) => {
       expect(found!.counts!.reduce((s, n, i) => s + n * prices[i]!, 0)).toBe(best);
       expect(found!.counts!.reduce((s, n, i) => s + n * sizes[i]!, 0)).toBeLessThanOrEqual(capacity);
       found!.counts!.forEach((n, i) => expect(n).toBeLessThanOrEqual(limits[i]!));
-      expect(told(none!)).toEqual([best, undefined, true]);
+      expect(shown(none!)).toEqual([best, undefined, true]);
     }
   });
 });
@@ -40,13 +40,13 @@ describe.each(Object.entries(ways))('%s', (_name, way) => {
 describe('few big pieces', () => {
   it('where but one more fits it is looked up, not searched for', () => {
     // The dearest of 6 and 5 is the 5.
-    expect(told(solveSmallKnapsack(sackOf([6, 5], [1, 2], [1, 1], 9), 1))).toEqual([2, [0, 1], true]);
-    expect(told(solveSmallKnapsack(sackOf([5], [1], [1], 7), 0))).toEqual([0, undefined, false]);
+    expect(shown(solveSmallKnapsack(sackOf([6, 5], [1, 2], [1, 1], 9), 1))).toEqual([2, [0, 1], true]);
+    expect(shown(solveSmallKnapsack(sackOf([5], [1], [1], 7), 0))).toEqual([0, undefined, false]);
     // Worth no more than was asked.
-    expect(told(solveSmallKnapsack(sackOf([6, 5], [1, 2], [1, 1], 9, 2), 1))).toEqual([2, undefined, true]);
+    expect(shown(solveSmallKnapsack(sackOf([6, 5], [1, 2], [1, 1], 9, 2), 1))).toEqual([2, undefined, true]);
     // Two fit: nothing, then the first, then, looked up, the second.
-    expect(told(solveSmallKnapsack(sackOf([5], [1], [2], 10), 2))).toEqual([2, [2], true]);
-    expect(told(solveSmallKnapsack(sackOf([5], [1], [2], 10), 1))[2]).toBe(false);
+    expect(shown(solveSmallKnapsack(sackOf([5], [1], [2], 10), 2))).toEqual([2, [2], true]);
+    expect(shown(solveSmallKnapsack(sackOf([5], [1], [2], 10), 1))[2]).toBe(false);
   });
 
   it('a board exactly full at the highest worth for its length ends the search', () => {
@@ -67,7 +67,7 @@ describe('few big pieces', () => {
 
   it('what fits to a hair is hoped for', () => {
     // 2100 alone is worth 2.5; three 1000s fill 3000 to the last for 3.
-    expect(told(solveSmallKnapsack(sackOf([2100, 1000], [2.5, 1], [1, 3], 3000), 99))).toEqual([
+    expect(shown(solveSmallKnapsack(sackOf([2100, 1000], [2.5, 1], [1, 3], 3000), 99))).toEqual([
       3,
       [0, 3],
       true,
@@ -80,15 +80,15 @@ describe('the search by worth for length', () => {
     // All an eighth a unit: 64 + 36 fill 100, and nothing can be worth more.
     const sizes = [64, 40, 36, 31, 29, 23, 17];
     const got = byRate(sackOf(sizes, sizes.map((l) => l / 8), sizes.map(() => 3), 100), 2); // prettier-ignore
-    expect(told(got)).toEqual([12.5, [1, 0, 1, 0, 0, 0, 0], true]);
+    expect(shown(got)).toEqual([12.5, [1, 0, 1, 0, 0, 0, 0], true]);
   });
 
   it('looks at each size once on each way down, those too long for what is left aside', () => {
     // 7 at 2 a unit; then 5 and 4 at 1: 7 + 5 on 12 is full. From nothing the 7; from there the 5, and all else is bounded.
     const sack = sackOf([7, 5, 4], [14, 5, 4], [1, 1, 1], 12);
-    expect(told(byRate(sack, 2))).toEqual([19, [1, 1, 0], true]);
-    expect(told(byRate(sack, 1))).toEqual([14, [1, 0, 0], false]);
-    expect(told(byRate(sack, 0))).toEqual([0, undefined, false]);
+    expect(shown(byRate(sack, 2))).toEqual([19, [1, 1, 0], true]);
+    expect(shown(byRate(sack, 1))).toEqual([14, [1, 0, 0], false]);
+    expect(shown(byRate(sack, 0))).toEqual([0, undefined, false]);
   });
 
   it('takes fewer of a size only while the rest could still make up for it', () => {
@@ -96,13 +96,13 @@ describe('the search by worth for length', () => {
     const sack = sackOf([3, 2], [5, 3.2], [6, 6], 11);
     const got = byRate(sack, 2);
     expect([got.worth, got.exact]).toEqual([expect.closeTo(18.2, 12), true]);
-    expect(told(byRate(sack, 1))).toEqual([15, [3, 0], false]);
+    expect(shown(byRate(sack, 1))).toEqual([15, [3, 0], false]);
   });
 
   it('passes by a size that does not fit what is left, and leaves a size out once', () => {
     // 6, beside which the 5 does not fit; then the 5 alone: two sizes put on a board, and no more.
     const sack = sackOf([6, 5], [6, 5], [1, 1], 10);
-    expect(told(byRate(sack, 2))).toEqual([6, [1, 0], true]);
-    expect(told(byRate(sack, 1))).toEqual([6, [1, 0], false]);
+    expect(shown(byRate(sack, 2))).toEqual([6, [1, 0], true]);
+    expect(shown(byRate(sack, 1))).toEqual([6, [1, 0], false]);
   });
 });

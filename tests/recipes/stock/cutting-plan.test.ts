@@ -148,17 +148,17 @@ describe('a plan of no cost, in no hurry', () => {
 
 describe('what is made least', () => {
   const parts = [{ length: '900 mm', count: 2 }];
-  const told = async (stock: object[], more: object = {}) => {
+  const kindAndCost = async (stock: object[], more: object = {}) => {
     const r = await cuttingPlan({ parts, stock, ...more } as never);
     return [/Made least: the (\w+)/.exec(r.workings.map((w) => w.text).join())?.[1], r.achieved] as const;
   };
   it('is as asked; else cost where there are costs, length where lengths differ, else boards', async () => {
-    expect((await told([{ length: '2 m' }]))[0]).toBe('number');
-    expect((await told([{ length: '2 m' }, { length: '2 m' }]))[0]).toBe('number');
-    expect((await told([{ length: '2 m' }, { length: '1 m' }]))[0]).toBe('length');
-    expect((await told([{ length: '2 m', cost: 0 }]))[0]).toBe('number');
-    expect((await told([{ length: '2 m', cost: 1 }, { length: '1 m' }]))[0]).toBe('cost');
-    expect((await told([{ length: '2 m', cost: 1 }, { length: '1 m' }], { aim: 'boards' }))[0]).toBe(
+    expect((await kindAndCost([{ length: '2 m' }]))[0]).toBe('number');
+    expect((await kindAndCost([{ length: '2 m' }, { length: '2 m' }]))[0]).toBe('number');
+    expect((await kindAndCost([{ length: '2 m' }, { length: '1 m' }]))[0]).toBe('length');
+    expect((await kindAndCost([{ length: '2 m', cost: 0 }]))[0]).toBe('number');
+    expect((await kindAndCost([{ length: '2 m', cost: 1 }, { length: '1 m' }]))[0]).toBe('cost');
+    expect((await kindAndCost([{ length: '2 m', cost: 1 }, { length: '1 m' }], { aim: 'boards' }))[0]).toBe(
       'number',
     );
   });
@@ -333,27 +333,27 @@ describe('the picture of a plan', () => {
       keepOffcut: '150 mm',
       trimEachEnd: '5 mm',
     });
-    const told = words(r.chart);
-    expect(told).toContain('3 boards and their cuts, lengths in mm');
-    expect(told).toContain('1–2 (2 alike)');
-    expect(told).toContain('3');
-    expect(told).toContain('long rail 900');
+    const texts = words(r.chart);
+    expect(texts).toContain('3 boards and their cuts, lengths in mm');
+    expect(texts).toContain('1–2 (2 alike)');
+    expect(texts).toContain('3');
+    expect(texts).toContain('long rail 900');
     // 60 mm of 2 m leave room for the length alone: 60/2000 of 580 px.
-    expect(told).toContain('60');
-    expect(told).not.toContain('b 60');
+    expect(texts).toContain('60');
+    expect(texts).not.toContain('b 60');
     // 2000 - 10 - 2 x 903 is kept, 63 less is not.
-    expect(told).toContain('keep 184');
-    expect(told).not.toContain('keep 121');
-    expect(told).toContain('2000');
+    expect(texts).toContain('keep 184');
+    expect(texts).not.toContain('keep 121');
+    expect(texts).toContain('2000');
   });
 
   it('of one board, of parts without names, and of sections', async () => {
     const r = await cuttingPlan({ parts: [{ length: '900 mm', width: '70 mm' }], stock: [{ length: '2 m', width: '70 mm' }] }); // prettier-ignore
-    const told = words(r.chart);
-    expect(told).toContain('1 board and its cuts, lengths in mm');
-    expect(told).toContain('900');
-    expect(told).toContain('2000, 70 mm');
-    expect(told.join()).not.toContain('more ways');
+    const texts = words(r.chart);
+    expect(texts).toContain('1 board and its cuts, lengths in mm');
+    expect(texts).toContain('900');
+    expect(texts).toContain('2000, 70 mm');
+    expect(texts.join()).not.toContain('more ways');
   });
 
   it('shows forty ways of cutting, and says how many more there are', async () => {

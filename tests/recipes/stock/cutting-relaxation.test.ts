@@ -44,12 +44,12 @@ beforeAll(async () => {
   highs = await loadSolver();
 });
 
-async function huntFor(
+async function contextFor(
   problem: CuttingProblem,
   clock = new TimeLimit(Infinity, () => false),
 ): Promise<SearchContext & { solves: () => number }> {
   const packing = await longestFirst(problem, rootOf(problem), new TimeLimit(Infinity, () => false));
-  const standing = new Incumbent({ packing, how: 'longest first' }, () => undefined);
+  const incumbent = new Incumbent({ packing, how: 'longest first' }, () => undefined);
   const master = new Master(highs, problem);
   master.add([...packing.boards.map((b) => b.pattern), ...alone(problem)]);
   let solves = 0;
@@ -58,7 +58,7 @@ async function huntFor(
     solves++;
     return solve();
   };
-  return { problem, totals: new Totals(problem), incumbent: standing, clock, master, solves: () => solves };
+  return { problem, totals: new Totals(problem), incumbent, clock, master, solves: () => solves };
 }
 const near = (v: number): number => expect.closeTo(v, 9) as number;
 
@@ -70,11 +70,11 @@ describe('a bound from prices', () => {
   it('of counted boards takes off what they save: two at 1 and the rest at 3', async () => {
     // Eight 5s, two a board: two cheap boards and two dear ones, 8; a piece is worth 1.5, a cheap board saves 2.
     const p: CuttingProblem = { sizes: [5], demand: [8], stock: [{ capacity: 10, cost: 1, count: 2 }, { capacity: 10, cost: 3, count: Infinity }], step: 1 }; // prettier-ignore
-    const hunt = await huntFor(p);
-    await relax(hunt, rootOf(p), new Set(), 'root');
+    const context = await contextFor(p);
+    await relax(context, rootOf(p), new Set(), 'root');
     expect(leastCost(p)).toBe(8);
-    expect(hunt.incumbent.bound).toBe(8);
-    hunt.master.dispose();
+    expect(context.incumbent.bound).toBe(8);
+    context.master.dispose();
   });
 
   it('is never above the least cost that trying everything finds, and is what the programme over all patterns rounds up to', async () => {
@@ -87,15 +87,15 @@ describe('a bound from prices', () => {
         stock: [{ capacity: 22, cost: 4, count: 1 + (a % 2) }, { capacity: 25 + b, cost: 5 + (f % 3), count: Infinity }], // prettier-ignore
         step: 1,
       };
-      const hunt = await huntFor(p);
-      await relax(hunt, rootOf(p), new Set(), 'root');
-      expect(hunt.incumbent.bound).toBeLessThanOrEqual(leastCost(p));
+      const context = await contextFor(p);
+      await relax(context, rootOf(p), new Set(), 'root');
+      expect(context.incumbent.bound).toBeLessThanOrEqual(leastCost(p));
       // With every pattern there is at hand the programme has no more to price.
       const all = new Master(highs, p);
       all.add(p.stock.flatMap((k, s) => everyFilling(p.sizes, p.demand, k.capacity).filter((c) => c.some((n) => n > 0)).map((c) => patternOf(s, c)))); // prettier-ignore
-      expect(hunt.incumbent.bound).toBe(hunt.totals.roundUp(all.solve().value));
+      expect(context.incumbent.bound).toBe(context.totals.roundUp(all.solve().value));
       all.dispose();
-      hunt.master.dispose();
+      context.master.dispose();
     }
   });
 });
@@ -104,59 +104,59 @@ describe('the prices asked', () => {
   it('are at first drawn four fifths of the way to worth by length, at the cheapest board’s rate', async () => {
     // A board of 20 at 3 is cheaper by length than one of 10 at 2: 0.15 a unit.
     const p: CuttingProblem = { sizes: [4, 3], demand: [2, 4], stock: [{ capacity: 10, cost: 2, count: Infinity }, { capacity: 20, cost: 3, count: Infinity }], step: 1 }; // prettier-ignore
-    const hunt = await huntFor(p);
-    const { prices } = hunt.master.solve();
-    await relax(hunt, rootOf(p), new Set(), 'whole');
+    const context = await contextFor(p);
+    const { prices } = context.master.solve();
+    await relax(context, rootOf(p), new Set(), 'whole');
     expect(asked.dearest[0]!.prices).toEqual([4, 3].map((l, i) => near(0.8 * l * 0.15 + 0.2 * prices[i]!)));
     expect(asked.dearest.slice(0, 2).map((q) => q.capacity)).toEqual([10, 20]);
-    hunt.master.dispose();
+    context.master.dispose();
   });
 
   it('on the way down are those of the programme itself', async () => {
-    const hunt = await huntFor(pairs);
-    hunt.master.narrow(pairs.demand, [Infinity], new Set());
-    const { prices } = hunt.master.solve();
-    const r = await relax(hunt, rootOf(pairs), new Set(), 'below');
+    const context = await contextFor(pairs);
+    context.master.narrow(pairs.demand, [Infinity], new Set());
+    const { prices } = context.master.solve();
+    const r = await relax(context, rootOf(pairs), new Set(), 'below');
     expect(asked.dearest[0]!.prices).toEqual([...prices].map(near));
     // Two boards could be: better than the three that are known, so the programme is seen through.
     expect([r?.value, r?.exact]).toEqual([near(2), true]);
-    hunt.master.dispose();
+    context.master.dispose();
   });
 
   it('are calmer again as soon as they gave a pattern', async () => {
-    const hunt = await huntFor(pairs);
-    await relax(hunt, rootOf(pairs), new Set(), 'whole');
+    const context = await contextFor(pairs);
+    await relax(context, rootOf(pairs), new Set(), 'whole');
     // Four calmings a solve would be asked if none gave a pattern.
-    expect(asked.dearest.length).toBeGreaterThanOrEqual(hunt.solves());
-    expect(asked.dearest.length).toBeLessThan(4 * hunt.solves());
-    hunt.master.dispose();
+    expect(asked.dearest.length).toBeGreaterThanOrEqual(context.solves());
+    expect(asked.dearest.length).toBeLessThan(4 * context.solves());
+    context.master.dispose();
   });
 
   it('are of boards that are there alone', async () => {
     const p: CuttingProblem = { sizes: [5], demand: [4], stock: [{ capacity: 10, cost: 1, count: 1 }, { capacity: 15, cost: 3, count: Infinity }], step: 1 }; // prettier-ignore
-    const hunt = await huntFor(p);
-    await relax(hunt, { ...rootOf(p), available: [0, Infinity] }, new Set(), 'whole');
+    const context = await contextFor(p);
+    await relax(context, { ...rootOf(p), available: [0, Infinity] }, new Set(), 'whole');
     expect(new Set(asked.dearest.map((q) => q.capacity))).toEqual(new Set([15]));
-    hunt.master.dispose();
+    context.master.dispose();
   });
 
   it('are none once time is up, or on the way down while the bound could still be met', async () => {
-    const stopped = await huntFor(twos, new TimeLimit(Infinity, () => true));
+    const stopped = await contextFor(twos, new TimeLimit(Infinity, () => true));
     expect(await relax(stopped, rootOf(twos), new Set(), 'root')).toBeUndefined();
     // A board of two 4s, and 4 / 3 of a board of three 3s: as much as the bound allows.
-    const met = await huntFor(pairs);
+    const met = await contextFor(pairs);
     met.incumbent.raise(1 + 4 / 3, 'hand');
     const r = await relax(met, rootOf(pairs), new Set(), 'below');
     expect([r?.exact, asked.dearest]).toEqual([false, []]);
-    for (const h of [stopped, met]) h.master.dispose();
+    for (const c of [stopped, met]) c.master.dispose();
   });
 
   it('elsewhere are asked though the bound could be met', async () => {
-    const hunt = await huntFor(pairs);
-    hunt.incumbent.raise(2.9, 'hand');
-    const r = await relax(hunt, rootOf(pairs), new Set(), 'whole');
+    const context = await contextFor(pairs);
+    context.incumbent.raise(2.9, 'hand');
+    const r = await relax(context, rootOf(pairs), new Set(), 'whole');
     expect([r?.exact, asked.dearest.length > 0]).toEqual([true, true]);
-    hunt.master.dispose();
+    context.master.dispose();
   });
 });
 
@@ -166,12 +166,12 @@ describe('further boards beside the dearest', () => {
   const many = ofOneLength(sizes, sizes.map(() => 1), 300); // prettier-ignore
 
   it('are up to twelve that share no size with one another nor with the dearest, and are learnt', async () => {
-    const hunt = await huntFor(many);
+    const context = await contextFor(many);
     let looks = 0;
     // The first prices are asked, then time is up.
     const node = rootOf(many);
     const clock = new TimeLimit(Infinity, () => looks++ > 2);
-    await relax({ ...hunt, clock }, node, new Set(), 'whole');
+    await relax({ ...context, clock }, node, new Set(), 'whole');
     const first = asked.dearest[0]!.counts!;
     const quick = asked.quickly.slice(0, 12);
     expect(quick.length).toBe(12);
@@ -185,29 +185,29 @@ describe('further boards beside the dearest', () => {
     expect(Math.max(...used)).toBe(1);
     // Twelve further ones and no more before the next prices.
     expect(asked.quickly.length).toBe(12 * asked.dearest.length);
-    hunt.master.dispose();
+    context.master.dispose();
   });
 
   it('are learnt with it where the prices of the programme say that they pay', async () => {
-    const hunt = await huntFor(many);
-    const before = hunt.master.pool.length;
-    const add = hunt.master.add.bind(hunt.master);
+    const context = await contextFor(many);
+    const before = context.master.pool.length;
+    const add = context.master.add.bind(context.master);
     let most = 0;
-    hunt.master.add = (patterns) => {
+    context.master.add = (patterns) => {
       most = Math.max(most, patterns.length);
       return add(patterns);
     };
-    await relax(hunt, rootOf(many), new Set(), 'whole');
-    expect([most > 1, most <= 13, hunt.master.pool.length > before]).toEqual([true, true, true]);
-    hunt.master.dispose();
+    await relax(context, rootOf(many), new Set(), 'whole');
+    expect([most > 1, most <= 13, context.master.pool.length > before]).toEqual([true, true, true]);
+    context.master.dispose();
   });
 });
 
 describe('the root', () => {
-  /** A programme that says in turn what it is told, as though patterns were added each time but the last. */
+  /** A programme that answers in turn as scripted, as though patterns were added each time but the last. */
   function scripted(demand: number, message: readonly { readonly value: number; readonly price: number }[]) {
     const problem = ofOneLength([5], [demand], 10);
-    const standing = new Incumbent({ packing: { boards: [], cost: 1e9 }, how: 'nothing' }, () => undefined);
+    const incumbent = new Incumbent({ packing: { boards: [], cost: 1e9 }, how: 'nothing' }, () => undefined);
     let turn = -1;
     const master = {
       narrow: () => undefined,
@@ -218,12 +218,12 @@ describe('the root', () => {
       },
       add: () => (turn < message.length - 1 ? 1 : 0),
     } as unknown as Master;
-    return { problem, totals: new Totals(problem), incumbent: standing, clock: new TimeLimit(Infinity, () => false), master, turns: () => turn }; // prettier-ignore
+    return { problem, totals: new Totals(problem), incumbent, clock: new TimeLimit(Infinity, () => false), master, turns: () => turn }; // prettier-ignore
   }
   const at = async (demand: number, ...message: { value: number; price: number }[]) => {
-    const hunt = scripted(demand, message);
-    const r = await relax(hunt, rootOf(hunt.problem), new Set(), 'root');
-    return [r?.exact, hunt.turns(), hunt.incumbent.bound];
+    const context = scripted(demand, message);
+    const r = await relax(context, rootOf(context.problem), new Set(), 'root');
+    return [r?.exact, context.turns(), context.incumbent.bound];
   };
 
   it('ends where the programme is within a fiftieth of what is proved and rounding lifts neither', async () => {

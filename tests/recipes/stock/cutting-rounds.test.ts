@@ -9,19 +9,19 @@ import { ofOneLength } from './cutting-problems.js';
 /** What was begun, in order: nothing of it finds a plan here or proves a bound. */
 const begun = vi.hoisted((): { does: string[]; last: number } => ({ does: [], last: 0 }));
 vi.mock('../../../src/recipes/stock/cutting/relaxation.js', () => ({
-  relax: (_hunt: unknown, _node: unknown, _barred: unknown, at: string) => {
+  relax: (_context: unknown, _node: unknown, _barred: unknown, at: string) => {
     begun.does.push(`programme ${at}`);
     return Promise.resolve({});
   },
 }));
 vi.mock('../../../src/recipes/stock/cutting/diving-heuristic.js', () => ({
-  dive: (_hunt: unknown, _node: unknown, _barred: unknown, depth: number, spare: number) => {
+  dive: (_context: unknown, _node: unknown, _barred: unknown, depth: number, spare: number) => {
     begun.does.push(`down ${depth} ${spare}`);
     return Promise.resolve();
   },
 }));
 vi.mock('../../../src/recipes/stock/cutting/final-mip.js', () => ({
-  solveFinalMip: (_hunt: unknown, _highs: unknown, seconds: number, most: number) => {
+  solveFinalMip: (_context: unknown, _highs: unknown, seconds: number, most: number) => {
     begun.does.push(`close ${seconds} ${most}`);
     return Promise.resolve();
   },
@@ -61,7 +61,7 @@ describe('the solver', () => {
 describe('plain plans', () => {
   it('best fit is tried even in haste: 15 + 3 + 2 and 9 + 7 + 4, where longest first takes three boards', async () => {
     const got = await run(ofOneLength([15, 9, 7, 4, 3, 2], [1, 1, 1, 1, 1, 1], 20), () => true);
-    expect([got.packing.cost, got.told.at(-1)]).toEqual([2, 'plan by best fit']);
+    expect([got.packing.cost, got.steps.at(-1)]).toEqual([2, 'plan by best fit']);
   });
 
   it('best fit is tried for three thousand pieces, and not for one more', async () => {
@@ -73,15 +73,15 @@ describe('plain plans', () => {
 
   it('the fullest board first finds 4 + 3 + 3 twice, where the others take three boards', async () => {
     const got = await run(ofOneLength([4, 3], [2, 4], 10), () => false);
-    expect([got.packing.cost, got.told.at(-1)]).toEqual([2, 'plan by fullest board first']);
+    expect([got.packing.cost, got.steps.at(-1)]).toEqual([2, 'plan by fullest board first']);
   });
 
   it('long parts bound boards of one length, at what each costs, and of one length alone', async () => {
     // Three 6s on 10 take three boards, 18 on 10 two by length; at 2 a board.
     const one = await run({ sizes: [6], demand: [3], stock: [{ capacity: 10, cost: 2, count: Infinity }], step: 2 }, () => true); // prettier-ignore
-    expect([one.bound, one.proven, one.told.at(-1)]).toEqual([6, true, 'bound from the long parts']);
+    expect([one.bound, one.proven, one.steps.at(-1)]).toEqual([6, true, 'bound from the long parts']);
     // Four 6s on boards of 10 would be four; a board of 30 holds them all.
     const two = await run({ sizes: [6], demand: [4], stock: [{ capacity: 10, cost: 1, count: Infinity }, { capacity: 30, cost: 2, count: Infinity }], step: 1 }, () => true); // prettier-ignore
-    expect([two.packing.cost, two.told.join()]).toEqual([2, expect.not.stringContaining('long parts')]);
+    expect([two.packing.cost, two.steps.join()]).toEqual([2, expect.not.stringContaining('long parts')]);
   });
 });

@@ -23,13 +23,13 @@ beforeAll(async () => {
 });
 const ample = () => new TimeLimit(Infinity, () => false);
 
-/** A hunt that begins with the plan of the longest first and the patterns of one size each. */
-async function huntFor(problem: CuttingProblem, clock = ample()): Promise<SearchContext> {
+/** A search context that begins with the plan of the longest first and the patterns of one size each. */
+async function contextFor(problem: CuttingProblem, clock = ample()): Promise<SearchContext> {
   const packing = await longestFirst(problem, rootOf(problem), ample());
-  const standing = new Incumbent({ packing, how: 'longest first' }, () => undefined);
+  const incumbent = new Incumbent({ packing, how: 'longest first' }, () => undefined);
   const master = new Master(highs, problem);
   master.add([...packing.boards.map((b) => b.pattern), ...alone(problem)]);
-  return { problem, totals: new Totals(problem), incumbent: standing, clock, master };
+  return { problem, totals: new Totals(problem), incumbent, clock, master };
 }
 
 // Three pieces of 4 and three of 3 on 10: 21 on 10 need three boards in any case.
@@ -40,9 +40,9 @@ const full = ofOneLength([7, 5, 4, 3], [2, 2, 3, 4], 12);
 // 4 + 4, 3 + 3 + 3 and 3 by longest first, where 4 + 3 + 3 twice fills two boards of 10.
 const pairs = ofOneLength([4, 3], [2, 4], 10);
 
-describe('how a search stands', () => {
+describe('the incumbent', () => {
   const packing = (cost: number) => ({ boards: [], cost });
-  it('takes better plans and higher bounds alone, and tells of them', () => {
+  it('keeps only better plans and higher bounds, and reports them', () => {
     const heard: [number, number, string][] = [];
     const s = new Incumbent({ packing: packing(5), how: 'a' }, (...news) => void heard.push(news));
     expect([s.best.cost, s.bound, s.done]).toEqual([5, 0, false]);
@@ -55,11 +55,11 @@ describe('how a search stands', () => {
     expect([s.best.cost, s.bound, s.done]).toEqual([4, 3, false]);
     s.raise(4, 'h');
     expect(s.done).toBe(true);
-    expect(s.told).toEqual(['plan by a', 'plan by d', 'bound from e', 'bound from h']);
+    expect(s.steps).toEqual(['plan by a', 'plan by d', 'bound from e', 'bound from h']);
     expect(heard).toEqual([[5, 0, 'plan by a'], [4, 0, 'plan by d'], [4, 3, 'bound from e'], [4, 4, 'bound from h']]); // prettier-ignore
     s.note('looked');
-    s.tell('looking');
-    expect(s.told.at(-1)).toBe('looked');
+    s.report('looking');
+    expect(s.steps.at(-1)).toBe('looked');
     expect(heard.at(-1)).toEqual([4, 4, 'looking']);
   });
 });
@@ -68,23 +68,23 @@ describe('the clock of a search', () => {
   afterEach(() => {
     vi.restoreAllMocks();
   });
-  it('is late at the very moment, and lets others have a turn after 25 ms to the hair', async () => {
+  it('is late at the very moment, and yields after exactly 25 ms', async () => {
     let now = 100;
     vi.spyOn(performance, 'now').mockImplementation(() => now);
     const clock = new TimeLimit(150, () => false);
     let turned = false;
     setImmediate(() => (turned = true));
     now = 124.999;
-    await clock.breathe();
+    await clock.yieldToEventLoop();
     expect([clock.late(), turned]).toEqual([false, false]);
     now = 125;
-    await clock.breathe();
+    await clock.yieldToEventLoop();
     expect([clock.late(), turned]).toEqual([false, true]);
     // The next turn is another 25 ms away.
     turned = false;
     setImmediate(() => (turned = true));
     now = 149.999;
-    await clock.breathe();
+    await clock.yieldToEventLoop();
     expect([clock.late(), turned]).toEqual([false, false]);
     now = 150;
     expect(clock.late()).toBe(true);
@@ -121,53 +121,53 @@ describe('patterns as columns', () => {
 
 describe('the linear programme', () => {
   it('of full boards comes to their number, with prices by length', async () => {
-    const hunt = await huntFor(full);
-    const r = await relax(hunt, rootOf(full), new Set(), 'whole');
+    const context = await contextFor(full);
+    const r = await relax(context, rootOf(full), new Set(), 'whole');
     expect(r?.value).toBeCloseTo(4, 6);
     expect(r?.exact).toBe(true);
     // No board is worth more than it costs, and the demand is worth the bound.
     for (const c of everyFilling(full.sizes, full.demand, 12)) expect(c.reduce((s, n, i) => s + n * r!.prices[i]!, 0)).toBeLessThanOrEqual(1 + 1e-6); // prettier-ignore
     expect(full.demand.reduce((s, n, i) => s + n * r!.prices[i]!, 0)).toBeCloseTo(4, 6);
-    hunt.master.dispose();
+    context.master.dispose();
   });
 
   it('takes no more boards than there are, and prices a scarce one', async () => {
     // Two 5s fit the cheap board of 10, of which there is one; four 5s take it and a dear one.
     const p: CuttingProblem = { sizes: [5], demand: [4], stock: [{ capacity: 10, cost: 1, count: 1 }, { capacity: 10, cost: 3, count: Infinity }], step: 1 }; // prettier-ignore
-    const hunt = await huntFor(p);
-    const r = await relax(hunt, rootOf(p), new Set(), 'whole');
+    const context = await contextFor(p);
+    const r = await relax(context, rootOf(p), new Set(), 'whole');
     expect(r?.value).toBeCloseTo(4, 6);
     // One more cheap board would save 3 - 1.
     expect([...r!.stockPrices].map((v) => Number(v.toFixed(6)) + 0)).toEqual([-2, 0]);
     expect(r!.prices[0]).toBeCloseTo(1.5, 6);
-    hunt.master.dispose();
+    context.master.dispose();
   });
 
   it('raises the bound at the root, and gives up below where nothing better can come', async () => {
-    const hunt = await huntFor(small);
-    expect(hunt.incumbent.best.cost).toBe(3);
-    expect(await relax(hunt, rootOf(small), new Set(), 'root')).toBeUndefined();
+    const context = await contextFor(small);
+    expect(context.incumbent.best.cost).toBe(3);
+    expect(await relax(context, rootOf(small), new Set(), 'root')).toBeUndefined();
     // 21 on 10 round up to three boards, as many as the plan has.
-    expect([hunt.incumbent.bound, hunt.incumbent.done]).toEqual([3, true]);
-    const other = await huntFor(small);
+    expect([context.incumbent.bound, context.incumbent.done]).toEqual([3, true]);
+    const other = await contextFor(small);
     expect(await relax(other, rootOf(small), new Set(), 'below')).toBeUndefined();
     expect(other.incumbent.bound).toBe(0);
-    const stopped = await huntFor(full, new TimeLimit(Infinity, () => true));
+    const stopped = await contextFor(full, new TimeLimit(Infinity, () => true));
     expect(await relax(stopped, rootOf(full), new Set(), 'whole')).toBeUndefined();
-    for (const h of [hunt, other, stopped]) h.master.dispose();
+    for (const c of [context, other, stopped]) c.master.dispose();
   });
 
   it('of what is left counts what was spent, and leaves barred patterns alone', async () => {
-    const hunt = await huntFor(full);
-    const node = settle(hunt, rootOf(full), [{ pattern: patternOf(0, [1, 1, 0, 0]), times: 2 }]);
+    const context = await contextFor(full);
+    const node = settle(context, rootOf(full), [{ pattern: patternOf(0, [1, 1, 0, 0]), times: 2 }]);
     expect([[...node.demand], node.spent, node.available]).toEqual([[0, 0, 3, 4], 2, [Infinity]]); // prettier-ignore
-    const r = await relax(hunt, node, new Set(), 'whole');
+    const r = await relax(context, node, new Set(), 'whole');
     expect(r?.value).toBeCloseTo(2, 6);
     // Without the two full boards of a kind, 4s and 3s need more than two.
-    const barred = new Set(hunt.master.pool.flatMap((q, j) => (q.items.length === 1 && q.items[0]![0] > 1 ? [j] : []))); // prettier-ignore
-    hunt.master.narrow(node.demand, node.available, barred);
-    expect(hunt.master.solve().value).toBeGreaterThan(2 + 1e-6);
-    hunt.master.dispose();
+    const barred = new Set(context.master.pool.flatMap((q, j) => (q.items.length === 1 && q.items[0]![0] > 1 ? [j] : []))); // prettier-ignore
+    context.master.narrow(node.demand, node.available, barred);
+    expect(context.master.solve().value).toBeGreaterThan(2 + 1e-6);
+    context.master.dispose();
   });
 
   it('makes up what no pattern gives at twice the dearest board, and not out of the boards there are', () => {
@@ -194,13 +194,13 @@ describe('the linear programme', () => {
   });
 
   it('adds a pattern once', async () => {
-    const hunt = await huntFor(full);
-    const before = hunt.master.pool.length;
+    const context = await contextFor(full);
+    const before = context.master.pool.length;
     const fresh = patternOf(0, [0, 1, 1, 1]);
-    expect(hunt.master.add([fresh, fresh])).toBe(1);
-    expect(hunt.master.add([fresh])).toBe(0);
-    expect(hunt.master.pool.length).toBe(before + 1);
-    hunt.master.dispose();
+    expect(context.master.add([fresh, fresh])).toBe(1);
+    expect(context.master.add([fresh])).toBe(0);
+    expect(context.master.pool.length).toBe(before + 1);
+    context.master.dispose();
   });
 });
 
@@ -217,13 +217,13 @@ describe('boards settled on the way down', () => {
   });
 
   it('lead to a whole plan', async () => {
-    const hunt = await huntFor(pairs);
-    await relax(hunt, rootOf(pairs), new Set(), 'root');
-    await dive(hunt, rootOf(pairs), new Set(), 0, 0);
-    expect(faultsOf(pairs, hunt.incumbent.best.boards)).toEqual([]);
-    expect([hunt.incumbent.best.cost, hunt.incumbent.bound]).toEqual([2, 2]);
-    expect(hunt.incumbent.told.join()).toMatch(/plan by rounding the linear programme/);
-    hunt.master.dispose();
+    const context = await contextFor(pairs);
+    await relax(context, rootOf(pairs), new Set(), 'root');
+    await dive(context, rootOf(pairs), new Set(), 0, 0);
+    expect(faultsOf(pairs, context.incumbent.best.boards)).toEqual([]);
+    expect([context.incumbent.best.cost, context.incumbent.bound]).toEqual([2, 2]);
+    expect(context.incumbent.steps.join()).toMatch(/plan by rounding the linear programme/);
+    context.master.dispose();
   });
 });
 
@@ -258,25 +258,27 @@ describe('the integer programme', () => {
     expect(chooseWhole(highs, p, [...many, ...alone(p)], sizes.length * 0.7, 1e-9)).toEqual({ state: 'open', chosen: [] }); // prettier-ignore
   });
 
-  it('closes a hunt: a better plan, or the proof that there is none', async () => {
-    const hunt = await huntFor(pairs);
-    expect(hunt.incumbent.best.cost).toBe(3);
-    await solveFinalMip(hunt, highs, 2, 3000);
-    expect([hunt.incumbent.best.cost, hunt.incumbent.bound]).toEqual([2, 0]);
-    expect(faultsOf(pairs, hunt.incumbent.best.boards)).toEqual([]);
+  it('closes a search: a better plan, or the proof that there is none', async () => {
+    const context = await contextFor(pairs);
+    expect(context.incumbent.best.cost).toBe(3);
+    await solveFinalMip(context, highs, 2, 3000);
+    expect([context.incumbent.best.cost, context.incumbent.bound]).toEqual([2, 0]);
+    expect(faultsOf(pairs, context.incumbent.best.boards)).toEqual([]);
     // Nothing is known of a bound but what the programme itself proves.
-    await solveFinalMip(hunt, highs, 2, 3000);
-    expect([hunt.incumbent.bound, hunt.incumbent.done]).toEqual([2, true]);
-    expect(hunt.incumbent.told.join()).toMatch(/plan by integer programming.*every pattern of a better plan/);
+    await solveFinalMip(context, highs, 2, 3000);
+    expect([context.incumbent.bound, context.incumbent.done]).toEqual([2, true]);
+    expect(context.incumbent.steps.join()).toMatch(
+      /plan by integer programming.*every pattern of a better plan/,
+    );
     // With fewer patterns than there are, nothing is proved.
-    const few = await huntFor(pairs);
+    const few = await contextFor(pairs);
     await solveFinalMip(few, highs, 2, 0);
     expect(few.incumbent.bound).toBe(0);
-    expect(few.incumbent.told.join()).not.toMatch(/every pattern/);
-    const late = await huntFor(small, new TimeLimit(Infinity, () => true));
+    expect(few.incumbent.steps.join()).not.toMatch(/every pattern/);
+    const late = await contextFor(small, new TimeLimit(Infinity, () => true));
     await solveFinalMip(late, highs, 2, 3000);
     expect(late.incumbent.bound).toBe(0);
-    for (const h of [hunt, few, late]) h.master.dispose();
+    for (const c of [context, few, late]) c.master.dispose();
   });
 
   it('over no pattern at all is proof', () => {
@@ -326,6 +328,6 @@ describe('a search', () => {
     // Only two pieces fit a board, 10 pieces need five.
     const got = await run(p);
     expect([got.packing.cost, got.proven]).toEqual([5, true]);
-    expect(got.told.join()).toMatch(/bound from the linear programme/);
+    expect(got.steps.join()).toMatch(/bound from the linear programme/);
   });
 });

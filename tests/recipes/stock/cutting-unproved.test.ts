@@ -27,39 +27,39 @@ const pairs = ofOneLength([4, 3], [2, 4], 10);
 // Of 8s and 7s only two fit a board of 20: ten pieces need five boards, though 73 on 20 would be four by length.
 const twos = ofOneLength([8, 7], [3, 7], 20);
 
-async function hunting(
+async function contextFor(
   problem: typeof pairs,
   clock = ample(),
   tell = (_says: string): void => undefined,
 ): Promise<SearchContext> {
   const packing = await longestFirst(problem, rootOf(problem), ample());
-  const standing = new Incumbent({ packing, how: 'longest first' }, (_best, _bound, message) =>
+  const incumbent = new Incumbent({ packing, how: 'longest first' }, (_best, _bound, message) =>
     tell(message),
   );
   const master = new Master(await loadSolver(), problem);
   master.add([...packing.boards.map((b) => b.pattern), ...alone(problem)]);
-  return { problem, totals: new Totals(problem), incumbent: standing, clock, master };
+  return { problem, totals: new Totals(problem), incumbent, clock, master };
 }
 
 describe('where a price cannot be proved', () => {
   it('the linear programme raises no bound', async () => {
-    const hunt = await hunting(twos);
-    const r = await relax(hunt, rootOf(twos), new Set(), 'root');
-    expect([r?.exact, hunt.incumbent.bound]).toEqual([false, 0]);
+    const context = await contextFor(twos);
+    const r = await relax(context, rootOf(twos), new Set(), 'root');
+    expect([r?.exact, context.incumbent.bound]).toEqual([false, 0]);
     expect(r?.value).toBeCloseTo(5, 6);
     proves.exact = true;
-    const sure = await hunting(twos);
+    const sure = await contextFor(twos);
     await relax(sure, rootOf(twos), new Set(), 'root');
     expect(sure.incumbent.bound).toBe(5);
-    for (const h of [hunt, sure]) h.master.dispose();
+    for (const c of [context, sure]) c.master.dispose();
   });
 
   it('the integer programme may find a better plan, but proves nothing', async () => {
-    const hunt = await hunting(pairs);
-    await solveFinalMip(hunt, await loadSolver(), 2, 3000);
-    await solveFinalMip(hunt, await loadSolver(), 2, 3000);
-    expect([hunt.incumbent.best.cost, hunt.incumbent.bound]).toEqual([2, 0]);
-    hunt.master.dispose();
+    const context = await contextFor(pairs);
+    await solveFinalMip(context, await loadSolver(), 2, 3000);
+    await solveFinalMip(context, await loadSolver(), 2, 3000);
+    expect([context.incumbent.best.cost, context.incumbent.bound]).toEqual([2, 0]);
+    context.master.dispose();
   });
 
   it('a search gives its plan and the bound of the lengths, and goes on until time is up', async () => {
@@ -76,12 +76,12 @@ describe('a search stopped at any moment', () => {
     proves.exact = true;
     let stopped = false;
     const clock = new TimeLimit(Infinity, () => stopped);
-    const hunt = await hunting(pairs, clock, (message) => {
+    const context = await contextFor(pairs, clock, (message) => {
       if (message.startsWith('integer programme over')) stopped = true;
     });
-    await solveFinalMip(hunt, await loadSolver(), 2, 3000);
-    expect([hunt.incumbent.best.cost, stopped]).toEqual([3, true]);
-    hunt.master.dispose();
+    await solveFinalMip(context, await loadSolver(), 2, 3000);
+    expect([context.incumbent.best.cost, stopped]).toEqual([3, true]);
+    context.master.dispose();
   });
 
   it('whenever it looks at the clock, has a lawful plan and a bound that holds', async () => {

@@ -2,21 +2,21 @@ import { beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Dearest } from '../../../src/recipes/stock/cutting/knapsack.js';
 import { dearest } from '../../../src/recipes/stock/cutting/pricing.js';
 
-// Which of the ways to the dearest board is asked: none of them reckons here, and the search finds what it is told.
+// Which of the ways to the dearest board is asked: none of them computes here, each answers a constant.
 const asked = vi.hoisted((): { ways: string[]; found: { worth: number; exact: boolean } } => ({
   ways: [],
   found: { worth: 0, exact: true },
 }));
-const told = (way: string): Dearest => {
+const answered = (way: string): Dearest => {
   asked.ways.push(way);
   return { ...asked.found, counts: undefined };
 };
-vi.mock('../../../src/recipes/stock/cutting/knapsack-table.js', () => ({ byTable: () => told('table') }));
+vi.mock('../../../src/recipes/stock/cutting/knapsack-table.js', () => ({ byTable: () => answered('table') }));
 vi.mock('../../../src/recipes/stock/cutting/small-instances.js', () => ({
-  solveSmallKnapsack: (_sack: unknown, nodes: number) => told(`few ${nodes}`),
+  solveSmallKnapsack: (_sack: unknown, nodes: number) => answered(`few ${nodes}`),
 }));
 vi.mock('../../../src/recipes/stock/cutting/knapsack-search.js', () => ({
-  byRate: (_sack: unknown, nodes: number) => told(`rate ${nodes}`),
+  byRate: (_sack: unknown, nodes: number) => answered(`rate ${nodes}`),
 }));
 beforeEach(() => {
   asked.ways.length = 0;

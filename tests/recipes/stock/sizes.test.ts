@@ -41,8 +41,8 @@ describe('flattening by hand', () => {
     const at = (thickness: string, length = '2 m') => flatteningLoss({ thickness, width: '100 mm', length, cup: '10 mm' }); // prettier-ignore
     expect(at('10 mm').dressedThickness.value).toBe(0);
     expect(at('9 mm').dressedThickness.value).toBe(0);
-    const told = (t: string): boolean => at(t).workings.some((w) => w.text.includes('nothing is left'));
-    expect([told('10 mm'), told('10.1 mm')]).toEqual([true, false]);
+    const shown = (t: string): boolean => at(t).workings.some((w) => w.text.includes('nothing is left'));
+    expect([shown('10 mm'), shown('10.1 mm')]).toEqual([true, false]);
     expect([message(at('10 mm'), 'nothing is left'), message(at('10.1 mm'), 'nothing is left')]).toEqual([true, false]); // prettier-ignore
     expect([message(at('10 mm'), 'may shatter'), message(at('10.1 mm'), 'may shatter'), message(at('15.9 mm'), 'may shatter'), message(at('16 mm'), 'may shatter')]).toEqual([false, true, true, false]); // prettier-ignore
     expect([message(at('40 mm', '300 mm'), 'shorter than about 300'), message(at('40 mm', '299 mm'), 'shorter than about 300')]).toEqual([false, true]); // prettier-ignore
@@ -221,9 +221,9 @@ describe('graded boards by hand', () => {
     expect([2, 3, 10, 11].map((s) => extra('No.1 Common', s))).toEqual([undefined, 27, 90, undefined]);
     expect([extra('Selects', 8), extra('No.3A Common', 8)]).toEqual([undefined, undefined]);
     expect(Object.keys(gradeYield({ grade: 'FAS', surfaceMeasure: 16 }))).not.toContain('unitsWithExtraCut');
-    const told = (grade: 'FAS' | 'No.3A Common') => gradeYield({ grade, surfaceMeasure: 8 }).workings.map((w) => w.text).join(); // prettier-ignore
-    expect(told('FAS')).toContain('no more than 4 are allowed');
-    expect(told('No.3A Common')).not.toContain('are allowed');
+    const shown = (grade: 'FAS' | 'No.3A Common') => gradeYield({ grade, surfaceMeasure: 8 }).workings.map((w) => w.text).join(); // prettier-ignore
+    expect(shown('FAS')).toContain('no more than 4 are allowed');
+    expect(shown('No.3A Common')).not.toContain('are allowed');
     const cuts = (s: number) => gradeYield({ grade: 'FAS', surfaceMeasure: s }).cuttings;
     expect([1, 3, 4, 7, 8].map(cuts)).toEqual([1, 1, 1, 1, 2]);
     expect(gradeYield({ grade: 'FAS', surfaceMeasure: 8 }).leastCutting).toBe('4 in x 5 ft or 3 in x 7 ft');

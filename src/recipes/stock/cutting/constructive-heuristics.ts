@@ -77,7 +77,7 @@ async function construct(
   const counts = new Int32Array(sizes.length);
   const chosen = new Int32Array(sizes.length);
   while (left.some((n) => n > 0)) {
-    await clock.breathe();
+    await clock.yieldToEventLoop();
     const there = stock.flatMap((_, k) => ((available[k] as number) > 0 ? [k] : []));
     const among = clock.late() ? hurried(there, left) : there;
     if (among.length === 0) return undefined;

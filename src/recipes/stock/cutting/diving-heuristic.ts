@@ -7,32 +7,32 @@ const how = 'rounding the linear programme';
 
 /** Fixes what the linear programme is sure of, then its likeliest pattern, and so on down; `spare` second choices are tried. */
 export async function dive(
-  hunt: SearchContext,
+  context: SearchContext,
   node: Node,
   barred: ReadonlySet<number>,
   depth: number,
   spare: number,
 ): Promise<void> {
-  const { problem, incumbent: standing, master } = hunt;
-  if (shouldStop(hunt)) return;
+  const { problem, incumbent, master } = context;
+  if (shouldStop(context)) return;
   if (node.demand.every((n) => n === 0)) {
-    standing.take(packingOf(problem, node.fixed), how);
+    incumbent.take(packingOf(problem, node.fixed), how);
     return;
   }
-  if (depth > 0) await finish(hunt, node);
-  const r = await relax(hunt, node, barred, 'below');
+  if (depth > 0) await finish(context, node);
+  const r = await relax(context, node, barred, 'below');
   if (!r) return;
   const likely = Array.from(r.x, (part, j) => ({ j, part, pattern: master.pool[j] as Pattern }))
     .filter(({ part }) => part >= 1e-6)
     .sort((a, b) => b.part - a.part);
   const sure = likely.map((l) => ({ ...l, times: Math.floor(l.part + 1e-6) })).filter((l) => l.times > 0);
-  if (sure.length > 0) return dive(hunt, settle(hunt, node, sure), barred, depth + 1, spare);
+  if (sure.length > 0) return dive(context, settle(context, node, sure), barred, depth + 1, spare);
   const own = new Set(barred);
   for (const [choice, pick] of likely.slice(0, spare + 1).entries()) {
     const others = choice === 0 ? likely.filter((l) => l !== pick && l.part > 0.8) : [];
     const next = [pick, ...others].map(({ pattern }) => ({ pattern, times: 1 }));
-    await dive(hunt, settle(hunt, node, next), new Set(own), depth + 1, spare - choice);
-    if (shouldStop(hunt) || depth > 6) return;
+    await dive(context, settle(context, node, next), new Set(own), depth + 1, spare - choice);
+    if (shouldStop(context) || depth > 6) return;
     own.add(pick.j);
   }
 }
@@ -63,10 +63,10 @@ export function settle(
 }
 
 /** What is left at this point, cut in the plain ways: a whole plan at every step down. */
-async function finish({ problem, incumbent: standing, clock }: SearchContext, node: Node): Promise<void> {
+async function finish({ problem, incumbent, clock }: SearchContext, node: Node): Promise<void> {
   for (const rest of [
     await longestFirst(problem, node, clock),
     await fullestFirst(problem, node, 400, clock),
   ])
-    if (rest) standing.take(packingOf(problem, [...node.fixed, ...rest.boards]), how);
+    if (rest) incumbent.take(packingOf(problem, [...node.fixed, ...rest.boards]), how);
 }

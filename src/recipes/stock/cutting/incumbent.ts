@@ -1,12 +1,12 @@
 import { meets } from './bounds.js';
 import type { Packing } from './problem.js';
 
-/** Hears of each better plan and each better bound. */
+/** Called with each better plan and each better bound. */
 export type Changed = (best: number, bound: number, label: string) => void;
 
-/** The best plan and the best bound so far, and how they were come by, in words. A plan there is from the start. */
+/** The best plan and the best bound so far, and how each was found, in words. There is a plan from the start. */
 export class Incumbent {
-  readonly told: string[] = [];
+  readonly steps: string[] = [];
   #best: Packing;
   #bound = 0;
 
@@ -15,7 +15,7 @@ export class Incumbent {
     readonly changed: Changed,
   ) {
     this.#best = first.packing;
-    this.#news(`plan by ${first.how}`);
+    this.#record(`plan by ${first.how}`);
   }
 
   get best(): Packing {
@@ -32,27 +32,27 @@ export class Incumbent {
   raise(bound: number, how: string): void {
     if (bound <= this.#bound + 1e-9) return;
     this.#bound = bound;
-    this.#news(`bound from ${how}`);
+    this.#record(`bound from ${how}`);
   }
 
   take(packing: Packing, how: string): void {
     if (packing.cost >= this.#best.cost - 1e-9) return;
     this.#best = packing;
-    this.#news(`plan by ${how}`);
+    this.#record(`plan by ${how}`);
   }
 
-  /** Notes what was done. */
+  /** Records what was done. */
   note(label: string): void {
-    this.told.push(label);
+    this.steps.push(label);
   }
 
-  /** Tells whoever watches what is being tried. */
-  tell(label: string): void {
+  /** Reports what is being tried. */
+  report(label: string): void {
     this.changed(this.#best.cost, this.#bound, label);
   }
 
-  #news(label: string): void {
+  #record(label: string): void {
     this.note(label);
-    this.tell(label);
+    this.report(label);
   }
 }

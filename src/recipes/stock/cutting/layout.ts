@@ -23,7 +23,7 @@ export interface Layout {
   readonly achieved: number;
   readonly bound: number;
   readonly proven: boolean;
-  readonly told: readonly string[];
+  readonly steps: readonly string[];
 }
 
 const mm = (m: number): string => `${Number((m * 1000).toFixed(1))} mm`;
@@ -105,7 +105,7 @@ export async function layOut(
     achieved,
     bound: proven ? achieved : bound,
     proven,
-    told: saved ? [...outcome.told, 'plan by gathering offcuts'] : outcome.told,
+    steps: saved ? [...outcome.steps, 'plan by gathering offcuts'] : outcome.steps,
   };
 }
 

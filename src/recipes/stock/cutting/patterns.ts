@@ -24,7 +24,7 @@ export async function patternsWithin(
       if (items) found.push({ stock: k, items });
       if (found.length > most) return undefined;
       if (++looked % stretch > 0) continue;
-      await clock.breathe();
+      await clock.yieldToEventLoop();
       if (clock.late() || looked > most * 400) return undefined;
     }
   }

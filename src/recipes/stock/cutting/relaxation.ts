@@ -16,13 +16,13 @@ export interface Priced extends Relaxed {
  * soon as the bound could be met, `whole` goes on until no pattern is worth adding, even where that proves nothing new.
  */
 export async function relax(
-  hunt: SearchContext,
+  context: SearchContext,
   node: Node,
   barred: ReadonlySet<number>,
   at: 'root' | 'whole' | 'below',
 ): Promise<Priced | undefined> {
-  const { master, incumbent: standing, totals } = hunt;
-  const { stock, sizes } = hunt.problem;
+  const { master, incumbent, totals } = context;
+  const { stock, sizes } = context.problem;
   master.narrow(node.demand, node.available, barred);
   let proved = 0;
   // Prices are drawn toward those of the best bound so far (at first: worth by length), or they swing about.
@@ -34,26 +34,26 @@ export async function relax(
   const pulls = at === 'below' ? [0] : [0.8, 0.5, 0.2, 0];
   for (;;) {
     const r = master.solve();
-    if (shouldStop(hunt)) return undefined;
+    if (shouldStop(context)) return undefined;
     // On the way down patterns need not be made while those at hand could still meet the bound.
-    if (at === 'below' && node.spent + r.value <= standing.bound + 1e-7) return { ...r, exact: false };
+    if (at === 'below' && node.spent + r.value <= incumbent.bound + 1e-7) return { ...r, exact: false };
     let fresh: Pattern[] = [];
     let exact = true;
     for (const pull of pulls) {
       const asked = mixed(r, calm, pull);
-      const priced = await price(hunt, asked, node);
+      const priced = await price(context, asked, node);
       exact = priced.exact;
       if (priced.bound > proved) {
         proved = priced.bound;
         calm = asked;
       }
-      fresh = priced.fresh.filter((p) => worthOf(p, r.prices) > owedBy(hunt, r, p.stock) + 1e-7);
+      fresh = priced.fresh.filter((p) => worthOf(p, r.prices) > owedBy(context, r, p.stock) + 1e-7);
       if (fresh.length > 0) break;
     }
     const total = totals.roundUp(node.spent + proved);
-    if (at === 'root') standing.raise(total, 'the linear programme');
-    if (shouldStop(hunt)) return undefined;
-    if (at === 'below' && total >= standing.best.cost - 1e-9) return undefined;
+    if (at === 'root') incumbent.raise(total, 'the linear programme');
+    if (shouldStop(context)) return undefined;
+    if (at === 'below' && total >= incumbent.best.cost - 1e-9) return undefined;
     if (master.add(fresh) === 0) return { ...r, exact };
     // Once rounding cannot lift the bound further, the rest of the pricing would only polish.
     const close = at === 'root' && r.value - proved < 0.02;
@@ -81,23 +81,23 @@ const worthOf = (p: Pattern, prices: Float64Array): number =>
  * scaled so that no board is worth more than it costs, whatever the solver's rounding.
  */
 async function price(
-  hunt: SearchContext,
+  context: SearchContext,
   asked: Prices,
   node: Node,
 ): Promise<{ fresh: Pattern[]; bound: number; exact: boolean }> {
-  const { sizes, stock } = hunt.problem;
+  const { sizes, stock } = context.problem;
   const fresh: Pattern[] = [];
   let scale = 1;
   let exact = true;
   for (const [k, { capacity }] of stock.entries()) {
     if (node.available[k] === 0) continue;
-    await hunt.clock.breathe();
-    const owed = owedBy(hunt, asked, k);
+    await context.clock.yieldToEventLoop();
+    const owed = owedBy(context, asked, k);
     const got = dearest(sizes, { prices: asked.prices, limits: node.demand }, capacity, owed * 0.9);
     exact &&= got.exact;
     if (!got.counts) continue;
     scale = Math.min(scale, owed / got.worth);
-    fresh.push(patternOf(k, got.counts), ...more(hunt, asked.prices, node, k, owed, got.counts));
+    fresh.push(patternOf(k, got.counts), ...more(context, asked.prices, node, k, owed, got.counts));
   }
   const worth = asked.prices.reduce((s, v, i) => s + v * (node.demand[i] as number), 0);
   // Boards that are short save at most what they are priced at.
@@ -110,7 +110,7 @@ async function price(
 
 /** Further boards from what the dearest one leaves: their patterns differ, and one solve then learns from all of them. */
 function more(
-  hunt: SearchContext,
+  context: SearchContext,
   prices: Float64Array,
   node: Node,
   k: number,
@@ -118,13 +118,13 @@ function more(
   first: Int32Array,
 ): Pattern[] {
   const limits = Int32Array.from(node.demand);
-  const { capacity } = hunt.problem.stock[k] as Stock;
+  const { capacity } = context.problem.stock[k] as Stock;
   const found: Pattern[] = [];
   for (let counts: Int32Array | undefined = first; counts && found.length < 12;) {
     counts.forEach((n, i) => {
       if (n > 0) limits[i] = 0;
     });
-    counts = quickly(hunt.problem.sizes, { prices, limits }, capacity, owed * 0.98).counts;
+    counts = quickly(context.problem.sizes, { prices, limits }, capacity, owed * 0.98).counts;
     if (counts) found.push(patternOf(k, counts));
   }
   return found;

@@ -30,5 +30,4 @@ export const rootOf = (problem: CuttingProblem): Node => ({
 });
 
 /** Whether there is no use in going on: the plan is proved, or time is up. */
-export const shouldStop = ({ incumbent: standing, clock }: SearchContext): boolean =>
-  standing.done || clock.late();
+export const shouldStop = ({ incumbent, clock }: SearchContext): boolean => incumbent.done || clock.late();

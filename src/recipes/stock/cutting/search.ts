@@ -25,7 +25,7 @@ export interface Outcome {
   readonly bound: number;
   readonly proven: boolean;
   /** What was done, in words. */
-  readonly told: readonly string[];
+  readonly steps: readonly string[];
 }
 
 /** Pieces up to which each is tried in every open board. */
@@ -38,39 +38,44 @@ export async function search(problem: CuttingProblem, options: SearchOptions): P
   const totals = new Totals(problem);
   const root = rootOf(problem);
   const first = await longestFirst(problem, root, clock);
-  const standing = new Incumbent({ packing: first, how: 'longest first' }, options.changed);
-  standing.raise(totals.roundUp(lengthBound(problem)), 'the lengths alone');
+  const incumbent = new Incumbent({ packing: first, how: 'longest first' }, options.changed);
+  incumbent.raise(totals.roundUp(lengthBound(problem)), 'the lengths alone');
   const only = stock[0] as Stock;
   if (stock.length === 1)
-    standing.raise(boardsBound(sizes, demand, only.capacity) * only.cost, 'the long parts');
-  if (!standing.done && demand.reduce((a, b) => a + b) <= fewPieces)
-    standing.take(bestFit(problem), 'best fit');
-  const fuller = standing.done ? undefined : await fullestFirst(problem, root, 3000, clock);
-  if (fuller) standing.take(fuller, 'fullest board first');
-  if (!standing.done && !clock.late()) {
+    incumbent.raise(boardsBound(sizes, demand, only.capacity) * only.cost, 'the long parts');
+  if (!incumbent.done && demand.reduce((a, b) => a + b) <= fewPieces)
+    incumbent.take(bestFit(problem), 'best fit');
+  const fuller = incumbent.done ? undefined : await fullestFirst(problem, root, 3000, clock);
+  if (fuller) incumbent.take(fuller, 'fullest board first');
+  if (!incumbent.done && !clock.late()) {
     const highs = await options.loadSolver();
     const master = new Master(highs, problem);
     try {
-      await byPatterns({ problem, totals, incumbent: standing, clock, master }, highs, options.patience);
+      await byPatterns({ problem, totals, incumbent, clock, master }, highs, options.patience);
     } finally {
       master.dispose();
     }
   }
-  const { best, bound, done, told } = standing;
-  return { packing: best, bound: Math.min(bound, best.cost), proven: done, told };
+  const { best, bound, done, steps } = incumbent;
+  return { packing: best, bound: Math.min(bound, best.cost), proven: done, steps };
 }
 
-async function byPatterns(hunt: SearchContext, highs: Highs, patience: number): Promise<void> {
-  const { problem, incumbent: standing, master } = hunt;
-  master.add([...standing.best.boards.map((b) => b.pattern), ...alone(problem)]);
+async function byPatterns(context: SearchContext, highs: Highs, patience: number): Promise<void> {
+  const { problem, incumbent, master } = context;
+  master.add([...incumbent.best.boards.map((b) => b.pattern), ...alone(problem)]);
   const root = rootOf(problem);
-  if (!(await relax(hunt, root, new Set(), 'root'))) return;
-  standing.note(`linear programme over ${master.pool.length} patterns`);
+  if (!(await relax(context, root, new Set(), 'root'))) return;
+  incumbent.note(`linear programme over ${master.pool.length} patterns`);
   // Straight down first; then with a few second choices; between them the integer programme has a turn.
-  await dive(hunt, root, new Set(), 0, 0);
-  for (let round = 1; !shouldStop(hunt); round++) {
-    await solveFinalMip(hunt, highs, Math.min(patience, 0.25 * 2 ** round), 3000 * 4 ** Math.min(round, 4));
-    await dive(hunt, root, new Set(), 0, Math.min(3, round));
+  await dive(context, root, new Set(), 0, 0);
+  for (let round = 1; !shouldStop(context); round++) {
+    await solveFinalMip(
+      context,
+      highs,
+      Math.min(patience, 0.25 * 2 ** round),
+      3000 * 4 ** Math.min(round, 4),
+    );
+    await dive(context, root, new Set(), 0, Math.min(3, round));
   }
 }
 

@@ -14,7 +14,7 @@ export class TimeLimit {
   readonly late = (): boolean => this.stopped() || performance.now() >= this.until;
 
   /** Cheap enough to be called at every turn of a loop. */
-  async breathe(): Promise<void> {
+  async yieldToEventLoop(): Promise<void> {
     if (performance.now() - this.#last < stretch) return;
     await new Promise<void>((done) => setImmediate(done));
     this.#last = performance.now();
