@@ -5,21 +5,35 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const topics = ['moisture', 'stock', 'lamination', 'joinery', 'rails', 'finish', 'machining', 'bill'];
+/** The order in which topics are listed; a folder that is not named here comes after them. */
+const listed = ['moisture', 'stock', 'lamination', 'joinery', 'rails', 'finish', 'machining', 'bill'];
+
+function topicFolders() {
+  const folders = readdirSync(join(root, 'src/recipes'), { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map((entry) => entry.name)
+    .sort();
+  const known = listed.filter((topic) => folders.includes(topic));
+  return [...known, ...folders.filter((topic) => !listed.includes(topic))];
+}
+
+function recipesOf(topic) {
+  const folder = join(root, 'src/recipes', topic);
+  const files = readdirSync(folder)
+    .filter((file) => file.endsWith('.ts'))
+    .sort();
+  return files.flatMap((file) => {
+    const text = readFileSync(join(folder, file), 'utf8');
+    const names = text.matchAll(/^export const (\w+)\s*=\s*(?:recipe|asyncRecipe)\(/gm);
+    return [...names].map((match) => ({
+      name: match[1],
+      path: `./${topic}/${file.replace(/\.ts$/, '.js')}`,
+    }));
+  });
+}
 
 export function writeCatalogue() {
-  const found = [];
-  for (const topic of topics) {
-    const folder = join(root, 'src/recipes', topic);
-    if (!existsSync(folder)) continue;
-    for (const file of readdirSync(folder)
-      .filter((f) => f.endsWith('.ts'))
-      .sort()) {
-      const text = readFileSync(join(folder, file), 'utf8');
-      for (const m of text.matchAll(/^export const (\w+)\s*=\s*(recipe|asyncRecipe)\(/gm))
-        found.push({ name: m[1], path: `./${topic}/${file.replace(/\.ts$/, '.js')}` });
-    }
-  }
+  const found = topicFolders().flatMap(recipesOf);
   const text = [
     '// Written by src/launch/catalogue.mjs from the files in this folder; do not edit.',
     "import type { AnyRecipe } from '../engine/any-recipe.ts';",

@@ -19,6 +19,7 @@ const source = join(root, 'src', 'page');
 const target = join(root, 'dist', 'page');
 /** Built here first and then put in place whole: a page that is open meanwhile never meets half of it. */
 const bench = join(root, 'dist', 'page.new');
+const entries = { home: 'src/page/home.ts', notebook: 'src/page/notebook-page.ts' };
 
 /** What the page was last built from: our own files it used, each with a print, and the lock file for all others. */
 function unchanged() {
@@ -105,7 +106,7 @@ export async function buildPage({ force = false, report = false } = {}) {
   mkdirSync(bench, { recursive: true });
   const result = await esbuild.build({
     absWorkingDir: root,
-    entryPoints: { home: join(source, 'home.ts'), notebook: join(source, 'notebook-page.ts') },
+    entryPoints: entries,
     outdir: bench,
     bundle: true,
     splitting: true,
@@ -149,26 +150,24 @@ export async function buildPage({ force = false, report = false } = {}) {
 
 /** For each page: its script, its style, and the scripts it will ask for first, so that the browser can fetch them at once. */
 function manifestOf(metafile) {
-  const pages = {};
-  for (const [path, output] of Object.entries(metafile.outputs)) {
-    if (output.entryPoint === undefined || !/page\/(home|notebook)\.ts$/.test(output.entryPoint)) continue;
-    const name = (file) => relative(bench, join(root, file));
-    const preload = new Set();
-    const walk = (file) => {
-      for (const next of metafile.outputs[file]?.imports ?? []) {
-        if (next.kind !== 'import-statement' || next.external || preload.has(name(next.path))) continue;
-        preload.add(name(next.path));
-        walk(next.path);
-      }
+  const named = (file) => relative(bench, join(root, file));
+  const imported = (file, found = new Set()) => {
+    for (const next of metafile.outputs[file]?.imports ?? []) {
+      if (next.kind !== 'import-statement' || next.external || found.has(next.path)) continue;
+      found.add(next.path);
+      imported(next.path, found);
+    }
+    return [...found];
+  };
+  const page = (entry) => {
+    const [path, output] = Object.entries(metafile.outputs).find(([, o]) => o.entryPoint === entry);
+    return {
+      js: named(path),
+      css: output.cssBundle ? [named(output.cssBundle)] : [],
+      preload: imported(path).map(named),
     };
-    walk(path);
-    pages[/page\/(home|notebook)\.ts$/.exec(output.entryPoint)[1]] = {
-      js: name(path),
-      css: output.cssBundle ? [name(output.cssBundle)] : [],
-      preload: [...preload],
-    };
-  }
-  return pages;
+  };
+  return Object.fromEntries(Object.entries(entries).map(([name, entry]) => [name, page(entry)]));
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
