@@ -1,13 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { dirname, join, relative, resolve } from 'node:path';
+import { basename, dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const src = join(root, 'src');
 
-/** Rooms from the ground up: a file may import its own room and those above it in this list. */
-const rooms = [
+/** Layers from the bottom up: a file imports from its own layer and from those before it in this list. */
+const layers = [
   'units',
   'charts',
   'engine',
@@ -21,76 +21,125 @@ const rooms = [
   'page',
   'cli',
 ];
-const topics = ['moisture', 'stock', 'lamination', 'joinery', 'rails', 'finish', 'machining', 'bill'];
-/** The public face and the command's entry stand beside the rooms: the face above notes, the entry above all. */
-const floor = (file: string): number => {
-  const path = relative(src, file);
-  if (path === 'index.ts') return rooms.indexOf('notes') + 0.5;
-  if (path === 'cli/cli.ts') return rooms.length;
-  return rooms.indexOf(path.split('/')[0] as string);
-};
 
-const files = (folder: string): string[] =>
-  readdirSync(folder, { withFileTypes: true }).flatMap((e) =>
-    e.isDirectory()
-      ? e.name === 'launch'
-        ? []
-        : files(join(folder, e.name))
-      : e.name.endsWith('.ts') && !e.name.endsWith('.d.ts')
-        ? [join(folder, e.name)]
-        : [],
-  );
-const all = files(src);
-
-function importsOf(file: string): string[] {
-  const text = readFileSync(file, 'utf8')
-    .replace(/\/\*[\s\S]*?\*\//g, '')
-    .replace(/^\s*\/\/.*$/gm, '');
-  return [...text.matchAll(/(?:from|import)\s*\(?\s*'(\.[^']+)'/g)].map((m) =>
-    resolve(dirname(file), (m[1] as string).replace(/\.js$/, '.ts')),
-  );
+/** `index.ts` stands above notes and below the kernel, the command's entry above everything. */
+function layerOf(path: string): number {
+  if (path === 'index.ts') return layers.indexOf('notes') + 0.5;
+  if (path === 'cli/cli.ts') return layers.length;
+  return layers.indexOf(path.split('/')[0]!);
 }
 
-describe('architecture', () => {
-  it('imports go down the rooms only', () => {
-    const upward = all.flatMap((file) =>
-      importsOf(file)
-        .filter((to) => to.startsWith(src) && floor(to) > floor(file))
-        .map((to) => `${relative(src, file)} -> ${relative(src, to)}`),
-    );
-    expect(upward).toEqual([]);
+const filesBelow = (folder: string, wanted: RegExp): string[] =>
+  readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+    const path = join(folder, entry.name);
+    if (entry.isDirectory()) return entry.name === 'node_modules' ? [] : filesBelow(path, wanted);
+    return wanted.test(entry.name) ? [path] : [];
   });
 
-  it('no topic of recipes imports another', () => {
-    const topic = (file: string): string | undefined => topics.find((t) => file.includes(`/recipes/${t}/`));
-    const sideways = all.flatMap((file) =>
-      importsOf(file)
-        .filter((to) => topic(file) !== undefined && topic(to) !== undefined && topic(to) !== topic(file))
-        .map((to) => `${relative(src, file)} -> ${relative(src, to)}`),
+/** Source text by path relative to src/; `launch` is plain JavaScript that runs before anything is compiled. */
+const sources = new Map(
+  filesBelow(src, /\.ts$/)
+    .filter((file) => !file.endsWith('.d.ts') && !file.startsWith(join(src, 'launch')))
+    .map((file) => [relative(src, file), readFileSync(file, 'utf8')]),
+);
+const topics = readdirSync(join(src, 'recipes'), { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map((entry) => entry.name);
+
+/** Imports of each file within src/, types included. */
+const imports = new Map(
+  [...sources].map(([path, text]) => {
+    const code = text.replace(/\/\*[\s\S]*?\*\//g, '').replace(/^\s*\/\/.*$/gm, '');
+    const found = [...code.matchAll(/(?:from|import)\s*\(?\s*'(\.[^']+)'/g)].map((match) =>
+      relative(src, resolve(src, dirname(path), match[1]!.replace(/\.js$/, '.ts'))),
     );
-    expect(sideways).toEqual([]);
+    return [path, found.filter((to) => sources.has(to))];
+  }),
+);
+const arrows = [...imports].flatMap(([from, all]) => all.map((to) => ({ from, to })));
+
+/** Cycles among the imports, each as `a -> b -> a`. */
+function cycles(): string[] {
+  const state = new Map<string, 'open' | 'done'>();
+  const found: string[] = [];
+  const visit = (file: string, path: readonly string[]): void => {
+    if (state.get(file) === 'done') return;
+    if (state.get(file) === 'open') {
+      found.push([...path.slice(path.indexOf(file)), file].join(' -> '));
+      return;
+    }
+    state.set(file, 'open');
+    for (const to of imports.get(file) ?? []) visit(to, [...path, file]);
+    state.set(file, 'done');
+  };
+  for (const file of imports.keys()) visit(file, []);
+  return found;
+}
+
+/** Known today and being taken apart; no file may be added. */
+const pending = {
+  cycles: [
+    'charts/',
+    'engine/result',
+    'kernel/compiler/tslab.ts',
+    'notebook/handout/form-controls.ts',
+    'engine/recipe.ts',
+    'materials/timber.ts',
+  ],
+  long: [
+    'engine/formula.ts',
+    'engine/recipe.ts',
+    'explore/solve-for.ts',
+    'kernel/compiler/incremental-program.ts',
+    'kernel/compiler/transform.ts',
+    'kernel/dispatcher/dispatcher.ts',
+    'page/home.ts',
+    'page/key-bindings.ts',
+    'page/note-panel.ts',
+    'recipes/finish/finish-quantity.ts',
+    'recipes/lamination/clamp-plan.ts',
+    'recipes/lamination/stack-up.ts',
+    'recipes/moisture/fixing-slots.ts',
+    'recipes/moisture/movement-across.ts',
+    'recipes/moisture/movement-model.ts',
+    'recipes/rails/racking-frame.ts',
+    'recipes/stock/pile-yield.ts',
+    'units/algebra.ts',
+    'units/unit.ts',
+  ],
+};
+
+describe('imports', () => {
+  it('are found', () => {
+    expect(sources.size).toBeGreaterThan(200);
+    expect(arrows.length).toBeGreaterThan(sources.size);
+    expect(topics).toContain('moisture');
   });
 
-  it('has no cycle of imports', () => {
-    const state = new Map<string, 'open' | 'done'>();
-    const cycles: string[] = [];
-    const visit = (file: string, path: string[]): void => {
-      if (state.get(file) === 'done') return;
-      if (state.get(file) === 'open') {
-        cycles.push([...path.slice(path.indexOf(file)), file].map((f) => relative(src, f)).join(' -> '));
-        return;
-      }
-      state.set(file, 'open');
-      // Types alone are erased and make no cycle at run time.
-      const text = readFileSync(file, 'utf8');
-      for (const m of text.matchAll(/^(?:import|export)\s+(?!type\b)[^;]*?from\s+'(\.[^']+)'/gm)) {
-        const to = resolve(dirname(file), (m[1] as string).replace(/\.js$/, '.ts'));
-        if (all.includes(to)) visit(to, [...path, file]);
-      }
-      state.set(file, 'done');
-    };
-    for (const file of all) visit(file, []);
-    expect(cycles).toEqual([]);
+  it('come from folders that stand in the list of layers', () => {
+    const folders = readdirSync(src, { withFileTypes: true }).filter((entry) => entry.isDirectory());
+    expect(folders.map((f) => f.name).filter((name) => name !== 'launch' && !layers.includes(name))).toEqual(
+      [],
+    );
+  });
+
+  it('go down the layers only', () => {
+    const upward = arrows.filter(({ from, to }) => layerOf(to) > layerOf(from));
+    expect(upward.map(({ from, to }) => `${from} -> ${to}`)).toEqual([]);
+  });
+
+  it('never go from one topic of recipes to another', () => {
+    const topicOf = (path: string): string | undefined =>
+      topics.find((t) => path.startsWith(`recipes/${t}/`));
+    const sideways = arrows.filter(
+      ({ from, to }) =>
+        topicOf(from) !== undefined && topicOf(to) !== undefined && topicOf(from) !== topicOf(to),
+    );
+    expect(sideways.map(({ from, to }) => `${from} -> ${to}`)).toEqual([]);
+  });
+
+  it('form no cycle, not even of types', () => {
+    expect(cycles().filter((cycle) => !pending.cycles.some((start) => cycle.startsWith(start)))).toEqual([]);
   });
 
   it.each([
@@ -100,51 +149,67 @@ describe('architecture', () => {
     ['tslab', ['kernel/']],
     ['zeromq', ['kernel/']],
     ['zod', ['engine/field-set.ts']],
-  ])('%s is touched in one place', (library, places) => {
-    const users = all
-      .filter((f) =>
-        new RegExp(`(?:from|import\\(|require\\()\\s*'(?:@)?${library}(?:/[^']*)?'`).test(
-          readFileSync(f, 'utf8'),
-        ),
-      )
-      .map((f) => relative(src, f));
-    expect(users.filter((u) => !places.some((p) => u.startsWith(p)))).toEqual([]);
+  ])('of %s stand in one place', (library, places) => {
+    const use = new RegExp(`(?:from|import\\(|require\\()\\s*'(?:@)?${library}(?:/[^']*)?'`);
+    const users = [...sources].filter(([, text]) => use.test(text)).map(([path]) => path);
+    expect(users.filter((user) => !places.some((place) => user.startsWith(place)))).toEqual([]);
   });
+});
 
-  it('has no file of leftovers and none of thousands of lines', () => {
-    for (const file of all) {
-      expect(relative(src, file)).not.toMatch(/(?:utils?|helpers?|common|misc)\.ts$/);
-      expect(readFileSync(file, 'utf8').split('\n').length, relative(src, file)).toBeLessThan(600);
+describe('files', () => {
+  it('have names of their own: no two of one basename but index', () => {
+    const first = new Map<string, string>();
+    const shared: string[] = [];
+    for (const path of sources.keys()) {
+      const name = basename(path);
+      const other = first.get(name);
+      if (other !== undefined && name !== 'index.ts') shared.push(`${other} and ${path}`);
+      else first.set(name, path);
     }
+    expect(shared).toEqual([]);
   });
 
-  it('names no host of a registry and no path of a machine', () => {
+  it('and folders have names in kebab-case', () => {
+    const odd = [...sources.keys()].filter(
+      (path) => !/^(?:[a-z0-9]+(?:-[a-z0-9]+)*\/)*[a-z0-9]+(?:-[a-z0-9]+)*\.ts$/.test(path),
+    );
+    expect(odd).toEqual([]);
+  });
+
+  it('say what they hold: none is a place for leftovers', () => {
+    const odd = [...sources.keys()].filter((path) =>
+      /(?:^|[/-])(?:utils?|helpers?|common|misc)\.ts$/.test(path),
+    );
+    expect(odd).toEqual([]);
+  });
+
+  it('have at most 250 lines', () => {
+    const long = [...sources]
+      // The catalogue is generated.
+      .filter(([path]) => path !== 'recipes/catalogue.ts' && !pending.long.includes(path))
+      .map(([path, text]) => `${path}: ${text.trimEnd().split('\n').length}`)
+      .filter((line) => Number(line.split(': ')[1]) > 250);
+    expect(long).toEqual([]);
+  });
+
+  it('name no host of a registry and no path of a machine', () => {
     // Built from parts so that this file does not hold what it looks for.
     const bad = new RegExp(
       [
         ['registry', 'npmjs', 'org'].join('\\.'),
         ['deb', 'debian', 'org'].join('\\.'),
-        `/work/(?:main|shared)`,
-        `/root/`,
+        ['', 'work', '(?:main|shared|helpers)'].join('/'),
+        ['', 'root', ''].join('/'),
       ].join('|'),
     );
+    const kinds = /\.(?:ts|mjs|js|json|csv|md|ipynb|sh|py|css|html)$/;
     const texts = ['src', 'tests', 'notebooks', 'data']
-      .flatMap((f) => filesOf(join(root, f)))
+      .flatMap((folder) => filesBelow(join(root, folder), kinds))
       .concat(
-        ['README.md', 'DEVELOPERS.md', 'CAUTIONS.md', 'package.json', 'package-lock.json'].map((f) =>
-          join(root, f),
+        ['README.md', 'DEVELOPERS.md', 'CAUTIONS.md', 'package.json', 'package-lock.json'].map((file) =>
+          join(root, file),
         ),
       );
     expect(texts.filter((f) => bad.test(readFileSync(f, 'utf8'))).map((f) => relative(root, f))).toEqual([]);
   });
 });
-
-function filesOf(folder: string): string[] {
-  return readdirSync(folder, { withFileTypes: true }).flatMap((e) =>
-    e.isDirectory()
-      ? filesOf(join(folder, e.name))
-      : /\.(ts|mjs|js|json|csv|md|ipynb|sh|py|css|html)$/.test(e.name)
-        ? [join(folder, e.name)]
-        : [],
-  );
-}

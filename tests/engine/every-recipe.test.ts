@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { kinds, type Kind } from '../../src/units/kind.js';
 import { InputError } from '../../src/units/input-error.js';
@@ -6,6 +7,8 @@ import { TraceRecorder } from '../../src/engine/trace.js';
 import { allSources, citationText } from '../../src/engine/source.js';
 import { catalogue } from '../../src/recipes/catalogue.js';
 import { renderSvg } from '../../src/charts/svg.js';
+
+const imports = readFileSync(new URL('../../src/recipes/catalogue.ts', import.meta.url), 'utf8');
 
 /** What holds of every recipe, whatever it reckons. */
 describe.each(catalogue.map((r) => [r.name, r] as const))('%s', (_name, recipe) => {
@@ -68,6 +71,11 @@ describe.each(catalogue.map((r) => [r.name, r] as const))('%s', (_name, recipe) 
     const svg = await renderSvg(result.chart);
     expect(svg).toMatch(/^<svg/);
     expect(svg).not.toMatch(/NaN|undefined/);
+  });
+
+  it('stands in the folder of its topic', () => {
+    const folder = new RegExp(`import \\{ ${recipe.name} \\} from '\\./([^/]+)/`).exec(imports)?.[1];
+    expect(recipe.topic, `${recipe.name} in src/recipes/${folder}: write topic: '${folder}'`).toBe(folder);
   });
 
   it('describes its fields', () => {

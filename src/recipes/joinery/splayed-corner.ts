@@ -6,17 +6,17 @@ import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
 import { splayDrawing } from './splay-drawing.js';
 
-const n = variable('count', 'sides of the whole');
+const n = variable('count', 'number of sides');
 const s = variable('angle', 'slope of a side from the flat', { unit: 'deg' });
 const deg = (label: string) => variable('angle', label, { unit: 'deg' });
 
-// The chart's own formula is not printed; its 154 figures are, and all but one agree to the last digit.
+// The manual prints figures without their formula: 154 of them, and all but one agree to the last digit.
 const mitre = formula({
   symbol: 'M',
   result: deg('mitre: gauge or saw head off square'),
   expression: 'atan(cos(pi s / 180) tan(pi / n)) * 180 / pi',
   variables: { s, n },
-  source: cite('saw-manual-compound', 'chart of compound angles, p. 24, which it reproduces'),
+  source: cite('saw-manual-compound', 'chart of compound angles, p. 24, whose figures it gives'),
   basis: 'geometry',
 });
 const bevel = formula({
@@ -24,7 +24,7 @@ const bevel = formula({
   result: deg('bevel: blade off square'),
   expression: 'asin(sin(pi s / 180) sin(pi / n)) * 180 / pi',
   variables: { s, n },
-  source: cite('saw-manual-compound', 'chart of compound angles, p. 24, which it reproduces'),
+  source: cite('saw-manual-compound', 'chart of compound angles, p. 24, whose figures it gives'),
   basis: 'geometry',
 });
 const lean = formula({
@@ -54,7 +54,7 @@ export const splayedCorner = recipe({
     'Mitre and bevel for the corners of a frame, hopper or box of equal sides that slope; slope 0° is flat on the bench, 90° upright.',
   sources: [cite('saw-manual-compound', 'chart of compound angles, p. 24')],
   inputs: {
-    sides: field.count({ symbol: 'n', label: 'sides of the whole', min: 3, max: 100 }),
+    sides: field.count({ symbol: 'n', label: 'number of sides', min: 3, max: 100 }),
     slope: field.angle({ symbol: 's', label: 'slope of a side from the flat', min: '0 deg', max: '90 deg' }),
   },
   steps: [mitre, bevel, lean, dihedral],

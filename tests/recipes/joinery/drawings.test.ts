@@ -5,7 +5,6 @@ import { biscuitSpacing } from '../../../src/recipes/joinery/biscuit-spacing.js'
 import { halfLap } from '../../../src/recipes/joinery/half-lap.js';
 import { jointFit } from '../../../src/recipes/joinery/joint-fit.js';
 import { mitredEnd } from '../../../src/recipes/joinery/mitred-end.js';
-import { splayedCorner } from '../../../src/recipes/joinery/splayed-corner.js';
 import { splineSlot } from '../../../src/recipes/joinery/spline-slot.js';
 import { squareness } from '../../../src/recipes/joinery/squareness.js';
 import {
@@ -299,41 +298,6 @@ describe('a fold', () => {
     ).toBe(true);
     for (const words of ['4.24 mm of grain lost', '"84.2 mm"', '"40.0 mm"', 'two cuts at 45.0°'])
       expect(text(spec)).toContain(words);
-  });
-});
-
-describe('a side of a box that slopes', () => {
-  it('flat and four-sided: a mitre of 45° and no bevel', () => {
-    const spec = splayedCorner({ sides: 4, slope: '0 deg' }).chart;
-    expect(
-      hasOutline(spec, [
-        [0, 0],
-        [320, 0],
-        [220, 100],
-        [100, 100],
-      ]),
-    ).toBe(true);
-    expect(text(spec)).toContain('mitre 45.00°');
-    expect(text(spec)).toContain('bevel 0.00°');
-  });
-  it('upright: a bevel of 45° across 30 mm and no mitre', () => {
-    const spec = splayedCorner({ sides: 4, slope: '90 deg' }).chart;
-    expect(
-      hasOutline(spec, [
-        [0, 0],
-        [320, 0],
-        [320, 100],
-        [0, 100],
-      ]),
-    ).toBe(true);
-    expect(
-      hasOutline(spec, [
-        [450, 30],
-        [590, 30],
-        [590, 60],
-        [480, 60],
-      ]),
-    ).toBe(true);
   });
 });
 

@@ -6,7 +6,6 @@ import { biscuitSpacing } from '../../../src/recipes/joinery/biscuit-spacing.js'
 import { halfLap } from '../../../src/recipes/joinery/half-lap.js';
 import { jointFit } from '../../../src/recipes/joinery/joint-fit.js';
 import { mitredEnd } from '../../../src/recipes/joinery/mitred-end.js';
-import { splayedCorner } from '../../../src/recipes/joinery/splayed-corner.js';
 import { splineSlot } from '../../../src/recipes/joinery/spline-slot.js';
 import { squareness } from '../../../src/recipes/joinery/squareness.js';
 
@@ -184,18 +183,6 @@ describe('jointFit without any spread', () => {
     };
     const r = jointFit({ ...one, joints: 10 });
     expect(r.chanceAll.value).toBeCloseTo(r.chanceFits.value ** 10, 12);
-  });
-});
-
-describe('splayedCorner', () => {
-  it('four upright sides meet at a right angle, six sloping by 30° at 180° - 2 asin(1/4)', () => {
-    expect(splayedCorner({ sides: 4, slope: '90 deg' }).between.in('deg')).toBeCloseTo(90, 9);
-    // sin 30° sin 30° is a quarter, whose arc sine is 14.477 512°.
-    expect(splayedCorner({ sides: 6, slope: '30 deg' }).between.in('deg')).toBeCloseTo(151.044976, 6);
-  });
-  it('a slope of 60° leans by 30° from upright', () => {
-    expect(splayedCorner({ sides: 6, slope: '60 deg' }).lean.in('deg')).toBeCloseTo(30, 9);
-    expect(splayedCorner({ sides: 6, slope: '90 deg' }).lean.in('deg')).toBeCloseTo(0, 9);
   });
 });
 
