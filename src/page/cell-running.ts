@@ -43,11 +43,11 @@ setCellExecutor({
 });
 
 export interface Running {
-  run(): void;
-  runAndStep(): void;
-  runAndInsert(): void;
-  runAll(): Promise<unknown>;
-  runFromHere(): void;
+  readonly run: () => void;
+  readonly runAndStep: () => void;
+  readonly runAndInsert: () => void;
+  readonly runAll: () => Promise<unknown>;
+  readonly runFromHere: () => void;
 }
 
 export function runningOf(notebook: Notebook, kernel: KernelSession): Running {

@@ -4,7 +4,7 @@ import { el, iconButton } from './element.js';
 import type { Running } from './cell-running.js';
 
 /** The small row of tools on the active cell. It is moved from cell to cell, so a notebook of a thousand cells has one. */
-export function cellTools(notebook: Notebook, running: Running, addNote: (cellId: string) => void): void {
+export function cellToolbar(notebook: Notebook, running: Running, addNote: (cellId: string) => void): void {
   const note = iconButton(
     'note',
     'Add the result to the build notes',
@@ -36,7 +36,10 @@ export function cellTools(notebook: Notebook, running: Running, addNote: (cellId
     row.addEventListener(name, (event) => event.stopPropagation());
   const place = (): void => {
     const cell = notebook.activeCell;
-    if (!cell) return row.remove();
+    if (!cell) {
+      row.remove();
+      return;
+    }
     if (row.parentElement !== cell.node) cell.node.append(row);
     const hasResult = cell instanceof CodeCell && cell.model.outputs.length > 0;
     note.hidden = !hasResult;

@@ -37,6 +37,11 @@ class ChartOutput extends Widget implements IRenderMime.IRenderer {
     super.dispose();
   }
 
+  /** A later drawing has begun, or the output is gone. */
+  #isStale(turn: number): boolean {
+    return turn !== this.#turn || this.isDisposed;
+  }
+
   async #draw(): Promise<void> {
     const spec = this.#model?.data[this.mime] as ChartSpec | undefined;
     if (spec === undefined || this.isDisposed) return;
@@ -46,7 +51,10 @@ class ChartOutput extends Widget implements IRenderMime.IRenderer {
     try {
       const { drawChart } = await import('./chart-view.js');
       const clear = await drawChart(spec, host, this.#room, isDark() ? 'dark' : 'light');
-      if (turn !== this.#turn || this.isDisposed) return clear();
+      if (this.#isStale(turn)) {
+        clear();
+        return;
+      }
       this.#clear?.();
       this.#clear = clear;
       const svg = host.querySelector('svg');
@@ -54,7 +62,7 @@ class ChartOutput extends Widget implements IRenderMime.IRenderer {
       svg?.setAttribute('aria-label', describe(spec));
       this.node.replaceChildren(host);
     } catch (error) {
-      if (turn !== this.#turn) return;
+      if (this.#isStale(turn)) return;
       const said = document.createElement('p');
       said.className = 'problem';
       said.textContent = `This chart cannot be drawn: ${error instanceof Error ? error.message : String(error)}`;

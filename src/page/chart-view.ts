@@ -1,4 +1,4 @@
-import { parse, View, Warn, type Loader, type Spec } from 'vega';
+import { parse, View, Warn, type Loader } from 'vega';
 import { expressionInterpreter } from 'vega-interpreter';
 import { compile, type TopLevelSpec } from 'vega-lite';
 import { colours, themed } from '../charts/theme.js';

@@ -12,21 +12,21 @@ import { Tooltip } from '@jupyterlab/tooltip';
 import { Widget } from '@lumino/widgets';
 import type { KernelSession } from './kernel-session.js';
 
-export interface TypingHelp {
+export interface CodeCompletion {
   /** Offers what could stand at the cursor. */
-  complete(): void;
+  readonly complete: () => void;
   /** Takes the chosen offer. */
-  take(): void;
+  readonly take: () => void;
   /** Shows what the name at the cursor is. */
-  explain(): Promise<void>;
+  readonly explain: () => Promise<void>;
 }
 
 /** Completion and explanation at the cursor, both asked of the kernel. */
-export function typingHelp(
+export function codeCompletion(
   notebook: Notebook,
   kernel: KernelSession,
   rendermime: IRenderMimeRegistry,
-): TypingHelp {
+): CodeCompletion {
   const completer = new Completer({ editor: null, model: new CompleterModel() });
   completer.showDocsPanel = true;
   completer.hide();
@@ -62,7 +62,7 @@ export function typingHelp(
   return {
     complete: () => handler.invoke(),
     take: () => completer.selectActive(),
-    async explain() {
+    explain: async () => {
       shown?.dispose();
       const [editor, connection] = [notebook.activeCell?.editor, kernel.context.session?.kernel];
       if (!editor || !connection) return;

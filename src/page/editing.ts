@@ -9,7 +9,6 @@ import {
   EditorThemeRegistry,
   ybinding,
 } from '@jupyterlab/codemirror';
-import type { ISharedText } from '@jupyter/ydoc';
 import { Notebook, NotebookModel, StaticNotebook } from '@jupyterlab/notebook';
 import {
   htmlRendererFactory,
@@ -149,9 +148,13 @@ function makeEditors(): { factory: CodeMirrorEditorFactory; mimeTypes: CodeMirro
   extensions.addExtension({
     name: 'shared-model-binding',
     factory: (options) => {
-      const text = options.model.sharedModel as ISharedText & { ysource: never; undoManager: never };
+      type Bound = Parameters<typeof ybinding>[0];
+      const text = options.model.sharedModel as unknown as {
+        ysource: Bound['ytext'];
+        undoManager: NonNullable<Bound['undoManager']> | null;
+      };
       return EditorExtensionRegistry.createImmutableExtension(
-        ybinding({ ytext: text.ysource, undoManager: text.undoManager ?? undefined }),
+        ybinding({ ytext: text.ysource, ...(text.undoManager ? { undoManager: text.undoManager } : {}) }),
       );
     },
   });

@@ -1,103 +1,44 @@
+import './theme.css';
 import './base.css';
+import './controls.css';
 import './home.css';
 import { ask, askLine, tell } from './dialog.js';
-import { el, icon, iconButton } from './element.js';
+import { el, icon } from './element.js';
+import { fileName, upload } from './file-upload.js';
+import {
+  notebookRow,
+  stateWords,
+  type ListedNotebook,
+  type Listing,
+  type RenderStatus,
+  type RowActions,
+} from './notebook-row.js';
 import { themeToggle } from './theme-toggle.js';
 import {
   contentsAddress,
   filesAddress,
   hideKey,
+  messageOf,
   notebookAddress,
   server,
   type FileModel,
 } from './server-api.js';
 
-interface Chapter {
-  readonly path: string;
-  readonly number?: string;
-  readonly title: string;
-  readonly summary: string;
-  readonly problem?: string;
-}
-interface PageState {
-  readonly name: string;
-  readonly state: 'waiting' | 'running' | 'done' | 'failed';
-  readonly cell?: number;
-  readonly cells?: number;
-  readonly label?: string;
-}
-interface Listing {
-  readonly chapters: readonly Chapter[];
-  readonly files: readonly { readonly path: string; readonly size: number }[];
-  readonly pages: readonly PageState[];
-}
-
 const app = document.querySelector<HTMLElement>('#app') ?? document.body;
 const lists = el('div', { class: 'lists' });
+const rowActions: RowActions = {
+  copy: (path) => reporting(() => copy(path)),
+  remove: (notebook) => reporting(() => remove(notebook)),
+};
 
-function chapterRow(chapter: Chapter, page: PageState | undefined): HTMLElement {
-  const base = chapter.path.replace(/\.ipynb$/, '');
-  const finished = el(
-    'a',
-    { class: 'quiet', href: `/pages/${encodeURIComponent(base)}.html`, 'data-page-of': chapter.path },
-    'Finished page',
-  );
-  return el(
-    'li',
-    { class: 'chapter' },
-    el(
-      'a',
-      { class: 'open', href: notebookAddress(chapter.path) },
-      el('span', { class: 'number', 'aria-hidden': 'true' }, chapter.number ?? '·'),
-      el(
-        'span',
-        { class: 'about' },
-        el('strong', {}, chapter.title),
-        chapter.problem === undefined
-          ? el('span', { class: 'says' }, chapter.summary)
-          : el('span', { class: 'says problem' }, chapter.problem),
-      ),
-    ),
-    el(
-      'span',
-      { class: 'acts' },
-      page === undefined ? undefined : finished,
-      page === undefined
-        ? undefined
-        : el(
-            'span',
-            { class: `state ${page.state}`, 'data-state-of': chapter.path, title: page.label ?? '' },
-            stateWords(page),
-          ),
-      iconButton('copy', `Copy ${chapter.title}`, () => void copy(chapter.path), { words: 'Copy' }),
-      el(
-        'a',
-        {
-          class: 'tool',
-          href: filesAddress(chapter.path),
-          download: true,
-          title: `Download ${chapter.path}`,
-          'aria-label': `Download ${chapter.title}`,
-        },
-        icon('save'),
-        el('span', { class: 'words' }, 'Download'),
-      ),
-      chapter.number === undefined
-        ? iconButton('bin', `Delete ${chapter.title}`, () => void remove(chapter), { words: 'Delete' })
-        : undefined,
-    ),
-  );
-}
-
-function stateWords(page: PageState): string {
-  if (page.state === 'running')
-    return page.cell === undefined ? 'being run' : `cell ${page.cell} of ${page.cells ?? 0}`;
-  return { waiting: 'waits its turn', done: '', failed: 'stopped at a cell' }[page.state];
+/** Does the work; says on the page what went wrong with it. */
+function reporting(work: () => Promise<void>): void {
+  void work().catch((error: unknown) => tell(messageOf(error), 12));
 }
 
 async function refresh(): Promise<void> {
   const listing = await server.get<Listing>('/reckoner/chapters');
-  const pageOf = (path: string): PageState | undefined => listing.pages.find((page) => page.name === path);
+  const pageOf = (path: string): RenderStatus | undefined => listing.pages.find((page) => page.name === path);
   const numbered = listing.chapters.filter(
     (chapter) => chapter.number !== undefined && !/-copy(-\d+)?\.ipynb$/.test(chapter.path),
   );
@@ -113,12 +54,12 @@ async function refresh(): Promise<void> {
     section(
       'Chapters',
       'This folder holds no numbered chapters.',
-      numbered.map((c) => chapterRow(c, pageOf(c.path))),
+      numbered.map((c) => notebookRow(c, pageOf(c.path), rowActions)),
     ),
     section(
       'Your own notebooks',
       'None yet. Start an empty one, or copy a chapter and change its figures.',
-      own.map((c) => chapterRow(c, pageOf(c.path))),
+      own.map((c) => notebookRow(c, pageOf(c.path), rowActions)),
     ),
     ...(listing.files.length === 0
       ? []
@@ -170,20 +111,12 @@ async function create(): Promise<void> {
   location.href = notebookAddress(made.path);
 }
 
-const fileName = (words: string): string =>
-  words
-    .trim()
-    .replace(/[\\/:*?"<>|\0]+/g, ' ')
-    .replace(/^\.+/, '')
-    .replace(/\s+/g, '-')
-    .slice(0, 80);
-
 async function copy(path: string): Promise<void> {
   const made = await server.post<FileModel>('/api/contents', { copy_from: path });
   location.href = notebookAddress(made.path);
 }
 
-async function remove(chapter: Chapter): Promise<void> {
+async function remove(chapter: ListedNotebook): Promise<void> {
   const answer = await ask({
     title: `Delete ${chapter.path}?`,
     text: ['The file is removed from the disk. This cannot be taken back.'],
@@ -197,37 +130,8 @@ async function remove(chapter: Chapter): Promise<void> {
   await refresh();
 }
 
-async function upload(files: FileList): Promise<void> {
-  for (const file of Array.from(files)) {
-    const bytes = new Uint8Array(await file.arrayBuffer());
-    let binary = '';
-    for (let at = 0; at < bytes.length; at += 32768)
-      binary += String.fromCharCode(...bytes.subarray(at, at + 32768));
-    const body = { type: 'file', format: 'base64', content: btoa(binary) };
-    const name = fileName(file.name);
-    try {
-      await server.put(contentsAddress(name), { ...body, expected_hash: null });
-      tell(`${name} is in the folder.`);
-    } catch (error) {
-      const there = error instanceof Error && 'status' in error && error.status === 409;
-      if (!there) {
-        tell(error instanceof Error ? error.message : String(error), 12);
-        continue;
-      }
-      const answer = await ask({
-        title: `${name} is there already`,
-        text: ['A file of this name is in the folder. Which one shall stay?'],
-        choices: [
-          { value: 'keep', words: 'Keep the one there', first: true },
-          { value: 'replace', words: 'Put this one in its place', loses: true },
-        ],
-      });
-      if (answer === 'replace')
-        await server
-          .put(contentsAddress(name), body)
-          .catch((e: unknown) => tell(e instanceof Error ? e.message : String(e), 12));
-    }
-  }
+async function addFiles(files: FileList): Promise<void> {
+  await upload(files);
   await refresh();
 }
 
@@ -240,12 +144,10 @@ const picker = el('input', {
   tabindex: '-1',
 });
 picker.addEventListener('change', () => {
-  if (picker.files !== null) void upload(picker.files).finally(() => (picker.value = ''));
+  if (picker.files !== null) void addFiles(picker.files).finally(() => (picker.value = ''));
 });
 
 hideKey();
-const guarded = (work: () => Promise<void>) => (): void =>
-  void work().catch((error: unknown) => tell(error instanceof Error ? error.message : String(error), 12));
 app.replaceChildren(
   el(
     'header',
@@ -268,7 +170,7 @@ app.replaceChildren(
     { class: 'home-acts' },
     el(
       'button',
-      { type: 'button', class: 'button first', onclick: guarded(create) },
+      { type: 'button', class: 'button first', onclick: () => reporting(create) },
       icon('plus'),
       'New notebook',
     ),
@@ -295,12 +197,10 @@ document.addEventListener('dragover', (event) => event.preventDefault());
 document.addEventListener('drop', (event) => {
   event.preventDefault();
   if (event.dataTransfer !== null && event.dataTransfer.files.length > 0)
-    void upload(event.dataTransfer.files);
+    void addFiles(event.dataTransfer.files);
 });
 void refresh().catch((error: unknown) =>
-  lists.replaceChildren(
-    el('p', { class: 'says problem' }, error instanceof Error ? error.message : String(error)),
-  ),
+  lists.replaceChildren(el('p', { class: 'says problem' }, messageOf(error))),
 );
 addEventListener('pageshow', (event) => {
   if (event.persisted) void refresh();

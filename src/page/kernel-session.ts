@@ -67,23 +67,22 @@ export class KernelSession {
 
   #look(): void {
     const status = this.context.kernelDisplayStatus;
-    const connection = this.context.session?.kernel?.connectionStatus;
     const dead = this.context.session?.kernel?.status === 'dead' || status === 'dead';
-    this.word = dead
-      ? 'stopped'
-      : status === 'restarting' || status === 'autorestarting'
-        ? 'restarting'
-        : connection !== undefined && connection !== 'connected'
-          ? this.word === 'starting' || (connection === 'connecting' && this.word === 'restarting')
-            ? this.word
-            : 'away'
-          : status === 'busy'
-            ? 'working'
-            : status === 'idle'
-              ? 'ready'
-              : 'starting';
+    this.word = dead ? 'stopped' : this.#wordOf(status);
     for (const listener of this.#listeners) listener();
     if (dead) void this.#offerRestart();
+  }
+
+  #wordOf(status: string): KernelWord {
+    if (status === 'restarting' || status === 'autorestarting') return 'restarting';
+    const connection = this.context.session?.kernel?.connectionStatus ?? 'connected';
+    if (connection !== 'connected') {
+      const expected =
+        this.word === 'starting' || (connection === 'connecting' && this.word === 'restarting');
+      return expected ? this.word : 'away';
+    }
+    if (status === 'busy') return 'working';
+    return status === 'idle' ? 'ready' : 'starting';
   }
 
   async #offerRestart(): Promise<void> {

@@ -1,21 +1,23 @@
+import { ask } from './dialog.js';
+import { el } from './element.js';
 import { NotebookActions, type Notebook } from '@jupyterlab/notebook';
 import { CommandRegistry } from '@lumino/commands';
 import type { Running } from './cell-running.js';
-import type { TypingHelp } from './code-completion.js';
+import type { CodeCompletion } from './code-completion.js';
 
-export interface KeyBindings {
+export interface KeyActions {
   readonly notebook: Notebook;
   readonly running: Running;
-  readonly help: TypingHelp;
-  save(): void;
-  interrupt(): void;
-  restart(): void;
-  find(): void;
-  recipes(): void;
-  showKeys(): void;
+  readonly completion: CodeCompletion;
+  readonly save: () => void;
+  readonly interrupt: () => void;
+  readonly restart: () => void;
+  readonly find: () => void;
+  readonly recipes: () => void;
+  readonly showKeys: () => void;
 }
 
-interface Action {
+export interface KeyBinding {
   readonly name: string;
   readonly label: string;
   readonly keys: readonly string[];
@@ -30,205 +32,116 @@ const command =
 const editing = '.jp-Notebook.jp-mod-editMode';
 
 /** The keys people know from Jupyter, and what they do here. One list makes the keys work and prints the table of keys. */
-export function actions(on: KeyBindings): Action[] {
-  const { notebook, running, help } = on;
-  const change = (work: (notebook: Notebook) => unknown) => (): unknown => work(notebook);
-  const type = (value: 'code' | 'markdown' | 'raw') => (): void =>
-    NotebookActions.changeCellType(notebook, value);
+export function keyBindings(on: KeyActions): KeyBinding[] {
+  return [...runningKeys(on), ...pageKeys(on), ...editorKeys(on), ...cellKeys(on), ...selectionKeys(on)];
+}
+
+const bind = (
+  name: string,
+  label: string,
+  keys: string | readonly string[],
+  where: string,
+  act: () => unknown,
+): KeyBinding => ({ name, label, keys: typeof keys === 'string' ? [keys] : keys, where, act });
+
+function runningKeys({ running, interrupt, restart }: KeyActions): KeyBinding[] {
   return [
-    {
-      name: 'run-step',
-      label: 'Run the cell, go to the next',
-      keys: ['Shift Enter'],
-      where: inNotebook,
-      act: running.runAndStep,
-    },
-    {
-      name: 'run',
-      label: 'Run the cell, stay',
-      keys: ['Ctrl Enter', 'Accel Enter'],
-      where: inNotebook,
-      act: running.run,
-    },
-    {
-      name: 'run-insert',
-      label: 'Run the cell, new one below',
-      keys: ['Alt Enter'],
-      where: inNotebook,
-      act: running.runAndInsert,
-    },
-    { name: 'save', label: 'Save', keys: ['Accel S'], where: everywhere, act: on.save },
-    { name: 'find', label: 'Find and replace', keys: ['Accel F'], where: everywhere, act: on.find },
-    {
-      name: 'complete',
-      label: 'Complete the name',
-      keys: ['Tab'],
-      where: `${editing} .jp-mod-completer-enabled`,
-      act: help.complete,
-    },
-    {
-      name: 'take',
-      label: 'Take the offered name',
-      keys: ['Enter'],
-      where: `${editing} .jp-mod-completer-active`,
-      act: help.take,
-    },
-    {
-      name: 'explain',
-      label: 'Explain the name at the cursor',
-      keys: ['Shift Tab'],
-      where: `${editing} .jp-InputArea-editor`,
-      act: help.explain,
-    },
-    {
-      name: 'leave',
-      label: 'Leave the text, command the cell',
-      keys: ['Escape'],
-      where: editing,
-      act: () => (notebook.mode = 'command'),
-    },
-    {
-      name: 'split',
-      label: 'Split the cell at the cursor',
-      keys: ['Ctrl Shift -'],
-      where: editing,
-      act: change(NotebookActions.splitCell),
-    },
-    {
-      name: 'edit',
-      label: 'Edit the cell',
-      keys: ['Enter'],
-      where: command,
-      act: () => (notebook.mode = 'edit'),
-    },
-    {
-      name: 'above',
-      label: 'New cell above',
-      keys: ['A'],
-      where: command,
-      act: change(NotebookActions.insertAbove),
-    },
-    {
-      name: 'below',
-      label: 'New cell below',
-      keys: ['B'],
-      where: command,
-      act: change(NotebookActions.insertBelow),
-    },
-    { name: 'cut', label: 'Cut cells', keys: ['X'], where: command, act: change(NotebookActions.cut) },
-    { name: 'copy', label: 'Copy cells', keys: ['C'], where: command, act: change(NotebookActions.copy) },
-    {
-      name: 'paste',
-      label: 'Paste cells below',
-      keys: ['V'],
-      where: command,
-      act: change((n) => NotebookActions.paste(n)),
-    },
-    {
-      name: 'delete',
-      label: 'Delete cells',
-      keys: ['D D'],
-      where: command,
-      act: change(NotebookActions.deleteCells),
-    },
-    {
-      name: 'undo',
-      label: 'Undo what was done to cells',
-      keys: ['Z'],
-      where: command,
-      act: change(NotebookActions.undo),
-    },
-    {
-      name: 'redo',
-      label: 'Do it again',
-      keys: ['Shift Z'],
-      where: command,
-      act: change(NotebookActions.redo),
-    },
-    {
-      name: 'merge',
-      label: 'Join the chosen cells',
-      keys: ['Shift M'],
-      where: command,
-      act: change((n) => NotebookActions.mergeCells(n)),
-    },
-    {
-      name: 'move-up',
-      label: 'Move the cell up',
-      keys: ['Ctrl Shift ArrowUp'],
-      where: inNotebook,
-      act: change(NotebookActions.moveUp),
-    },
-    {
-      name: 'move-down',
-      label: 'Move the cell down',
-      keys: ['Ctrl Shift ArrowDown'],
-      where: inNotebook,
-      act: change(NotebookActions.moveDown),
-    },
-    { name: 'to-code', label: 'Make it code', keys: ['Y'], where: command, act: type('code') },
-    { name: 'to-text', label: 'Make it text', keys: ['M'], where: command, act: type('markdown') },
-    { name: 'to-raw', label: 'Make it raw', keys: ['R'], where: command, act: type('raw') },
-    {
-      name: 'previous',
-      label: 'Cell above',
-      keys: ['ArrowUp', 'K'],
-      where: command,
-      act: change(NotebookActions.selectAbove),
-    },
-    {
-      name: 'next',
-      label: 'Cell below',
-      keys: ['ArrowDown', 'J'],
-      where: command,
-      act: change(NotebookActions.selectBelow),
-    },
-    {
-      name: 'more-up',
-      label: 'Choose the cell above too',
-      keys: ['Shift ArrowUp', 'Shift K'],
-      where: command,
-      act: change((n) => NotebookActions.extendSelectionAbove(n)),
-    },
-    {
-      name: 'more-down',
-      label: 'Choose the cell below too',
-      keys: ['Shift ArrowDown', 'Shift J'],
-      where: command,
-      act: change((n) => NotebookActions.extendSelectionBelow(n)),
-    },
-    {
-      name: 'outputs',
-      label: 'Hide or show the result',
-      keys: ['O'],
-      where: command,
-      act: change(NotebookActions.toggleOutput),
-    },
-    {
-      name: 'lines',
-      label: 'Line numbers',
-      keys: ['Shift L'],
-      where: command,
-      act: change(NotebookActions.toggleAllLineNumbers),
-    },
-    { name: 'interrupt', label: 'Stop what runs', keys: ['I I'], where: command, act: on.interrupt },
-    { name: 'restart', label: 'Restart the kernel', keys: ['0 0'], where: command, act: on.restart },
-    { name: 'recipes', label: 'Recipes', keys: ['Accel Shift F'], where: everywhere, act: on.recipes },
-    { name: 'keys', label: 'This list of keys', keys: ['H'], where: command, act: on.showKeys },
-    ...[1, 2, 3, 4, 5, 6].map((level) => ({
-      name: `heading-${level}`,
-      label: `Heading of level ${level}`,
-      keys: [String(level)],
-      where: command,
-      act: change((n) => NotebookActions.setMarkdownHeader(n, level)),
-    })),
+    bind('run-step', 'Run the cell, go to the next', 'Shift Enter', inNotebook, running.runAndStep),
+    bind('run', 'Run the cell, stay', ['Ctrl Enter', 'Accel Enter'], inNotebook, running.run),
+    bind('run-insert', 'Run the cell, new one below', 'Alt Enter', inNotebook, running.runAndInsert),
+    bind('interrupt', 'Stop what runs', 'I I', command, interrupt),
+    bind('restart', 'Restart the kernel', '0 0', command, restart),
   ];
 }
 
-export function bindKeys(list: readonly Action[]): void {
+function pageKeys(on: KeyActions): KeyBinding[] {
+  return [
+    bind('save', 'Save', 'Accel S', everywhere, on.save),
+    bind('find', 'Find and replace', 'Accel F', everywhere, on.find),
+    bind('recipes', 'Recipes', 'Accel Shift F', everywhere, on.recipes),
+    bind('keys', 'This list of keys', 'H', command, on.showKeys),
+  ];
+}
+
+function editorKeys({ notebook, completion }: KeyActions): KeyBinding[] {
+  const offering = `${editing} .jp-mod-completer-enabled`;
+  const offered = `${editing} .jp-mod-completer-active`;
+  return [
+    bind('complete', 'Complete the name', 'Tab', offering, completion.complete),
+    bind('take', 'Take the offered name', 'Enter', offered, completion.take),
+    bind(
+      'explain',
+      'Explain the name at the cursor',
+      'Shift Tab',
+      `${editing} .jp-InputArea-editor`,
+      completion.explain,
+    ),
+    bind('leave', 'Leave the text, command the cell', 'Escape', editing, () => (notebook.mode = 'command')),
+    bind('edit', 'Edit the cell', 'Enter', command, () => (notebook.mode = 'edit')),
+    bind('split', 'Split the cell at the cursor', 'Ctrl Shift -', editing, () =>
+      NotebookActions.splitCell(notebook),
+    ),
+  ];
+}
+
+function cellKeys({ notebook }: KeyActions): KeyBinding[] {
+  const cell = (
+    name: string,
+    label: string,
+    key: string,
+    work: (notebook: Notebook) => unknown,
+    where = command,
+  ): KeyBinding => bind(name, label, key, where, () => work(notebook));
+  const type = (value: 'code' | 'markdown' | 'raw') => (): void =>
+    NotebookActions.changeCellType(notebook, value);
+  return [
+    cell('above', 'New cell above', 'A', NotebookActions.insertAbove),
+    cell('below', 'New cell below', 'B', NotebookActions.insertBelow),
+    cell('cut', 'Cut cells', 'X', NotebookActions.cut),
+    cell('copy', 'Copy cells', 'C', NotebookActions.copy),
+    cell('paste', 'Paste cells below', 'V', (n) => NotebookActions.paste(n)),
+    cell('delete', 'Delete cells', 'D D', NotebookActions.deleteCells),
+    cell('undo', 'Undo what was done to cells', 'Z', NotebookActions.undo),
+    cell('redo', 'Do it again', 'Shift Z', NotebookActions.redo),
+    cell('merge', 'Join the chosen cells', 'Shift M', (n) => NotebookActions.mergeCells(n)),
+    cell('move-up', 'Move the cell up', 'Ctrl Shift ArrowUp', NotebookActions.moveUp, inNotebook),
+    cell('move-down', 'Move the cell down', 'Ctrl Shift ArrowDown', NotebookActions.moveDown, inNotebook),
+    cell('to-code', 'Make it code', 'Y', type('code')),
+    cell('to-text', 'Make it text', 'M', type('markdown')),
+    cell('to-raw', 'Make it raw', 'R', type('raw')),
+    cell('outputs', 'Hide or show the result', 'O', NotebookActions.toggleOutput),
+    cell('lines', 'Line numbers', 'Shift L', NotebookActions.toggleAllLineNumbers),
+    ...[1, 2, 3, 4, 5, 6].map((level) =>
+      cell(`heading-${level}`, `Heading of level ${level}`, String(level), (n) =>
+        NotebookActions.setMarkdownHeader(n, level),
+      ),
+    ),
+  ];
+}
+
+function selectionKeys({ notebook }: KeyActions): KeyBinding[] {
+  const move = (
+    name: string,
+    label: string,
+    keys: string[],
+    work: (notebook: Notebook) => unknown,
+  ): KeyBinding => bind(name, label, keys, command, () => work(notebook));
+  return [
+    move('previous', 'Cell above', ['ArrowUp', 'K'], NotebookActions.selectAbove),
+    move('next', 'Cell below', ['ArrowDown', 'J'], NotebookActions.selectBelow),
+    move('more-up', 'Choose the cell above too', ['Shift ArrowUp', 'Shift K'], (n) =>
+      NotebookActions.extendSelectionAbove(n),
+    ),
+    move('more-down', 'Choose the cell below too', ['Shift ArrowDown', 'Shift J'], (n) =>
+      NotebookActions.extendSelectionBelow(n),
+    ),
+  ];
+}
+
+export function bindKeys(list: readonly KeyBinding[]): void {
   const commands = new CommandRegistry();
   for (const { name, label, keys, where, act } of list) {
-    commands.addCommand(name, { label: label, execute: act });
+    commands.addCommand(name, { label, execute: act });
     for (const key of keys) {
       for (const selector of where.split(', '))
         commands.addKeyBinding({
@@ -247,9 +160,30 @@ export function bindKeys(list: readonly Action[]): void {
   );
 }
 
+/** Shows the list of keys in a dialog. */
+export async function showKeyTable(list: readonly KeyBinding[]): Promise<void> {
+  const rows = list
+    .filter(({ name }) => !name.startsWith('heading'))
+    .map(({ keys, label }) => {
+      const shown = keys.filter((key, n) => n === 0 || !key.startsWith('Accel'));
+      return el(
+        'tr',
+        {},
+        el('td', {}, ...shown.map((key) => el('kbd', {}, keyWords(key)))),
+        el('td', {}, label),
+      );
+    });
+  await ask({
+    title: 'Keys',
+    text: [el('table', { class: 'keys-table' }, el('tbody', {}, ...rows))],
+    choices: [{ value: 'ok', words: 'Close', first: true }],
+    class: 'keys',
+  });
+}
+
 /** How keys are printed here: ⌘ on a Mac, Ctrl elsewhere. */
-export function keyWords(key: string): string {
-  const mac = /Mac|iPhone|iPad/.test(navigator.platform);
+function keyWords(key: string): string {
+  const mac = /Mac|iPhone|iPad/.test(navigator.userAgent);
   return key
     .replace('Accel', mac ? '⌘' : 'Ctrl')
     .replace('ArrowUp', '↑')

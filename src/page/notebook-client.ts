@@ -77,11 +77,15 @@ export class NotebookFile {
     const now = await server
       .get<FileModel>(`${contentsAddress(this.path)}?content=0&hash=1`)
       .catch(() => undefined);
-    if (now === undefined || now.hash === this.#hash || this.#saving !== undefined) return;
+    if (now === undefined || now.hash === this.#hash || this.#isSaving()) return;
     if (this.#text() === this.#saved) {
       await this.load();
       tell('The notebook was changed elsewhere; this is its new text.');
     } else await this.#askConflict();
+  }
+
+  #isSaving(): boolean {
+    return this.#saving !== undefined;
   }
 
   async rename(to: string): Promise<void> {

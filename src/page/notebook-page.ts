@@ -1,24 +1,38 @@
+import './theme.css';
 import './base.css';
+import './controls.css';
 import './widgets.css';
 import './notebook.css';
+import './notebook-toolbar.css';
+import './cells.css';
+import './outputs.css';
+import './side-panel.css';
+import './screen-sizes.css';
 import type { Notebook } from '@jupyterlab/notebook';
 import { NotebookActions } from '@jupyterlab/notebook';
 import { Widget } from '@lumino/widgets';
 import { ask, askLine, tell } from './dialog.js';
 import { toolbar } from './toolbar.js';
-import { cellTools } from './cell-toolbar.js';
+import { cellToolbar } from './cell-toolbar.js';
 import { sidePanel } from './side-panel.js';
 import { makeNotebook, makeRendering } from './editing.js';
 import { el } from './element.js';
-import { searchBar } from './search-bar.js';
+import { SearchBar } from './search-bar.js';
 import { KernelSession } from './kernel-session.js';
-import { actions, bindKeys, keyWords } from './key-bindings.js';
+import { bindKeys, keyBindings, showKeyTable } from './key-bindings.js';
 import { NotebookFile } from './notebook-client.js';
-import { notePanel } from './note-panel.js';
+import { NotePanel } from './note-panel.js';
 import { recipePanel } from './recipe-panel.js';
-import { runningOf } from './cell-running.js';
-import { contentsAddress, hideKey, notebookAddress, server, type FileModel } from './server-api.js';
-import { typingHelp } from './code-completion.js';
+import { runningOf, type Running } from './cell-running.js';
+import {
+  contentsAddress,
+  hideKey,
+  messageOf,
+  notebookAddress,
+  server,
+  type FileModel,
+} from './server-api.js';
+import { codeCompletion } from './code-completion.js';
 
 hideKey();
 const path = decodeURIComponent(location.pathname.replace(/^\/notebook\//, ''));
@@ -34,7 +48,7 @@ open().catch((error: unknown) => {
       'div',
       { class: 'closed' },
       el('h1', {}, 'This notebook cannot be opened'),
-      el('p', {}, error instanceof Error ? error.message : String(error)),
+      el('p', {}, messageOf(error)),
       el('p', {}, el('a', { href: '/' }, 'All notebooks')),
     ),
   );
@@ -46,106 +60,70 @@ async function open(): Promise<void> {
   const notebook = makeNotebook(rendermime);
   const file = new NotebookFile(path, notebook.model as NonNullable<typeof notebook.model>);
   await file.load(reading);
-  void kernel
-    .start()
-    .catch((error: unknown) =>
-      tell(`The kernel does not start: ${error instanceof Error ? error.message : String(error)}`, 15),
-    );
+  void kernel.start().catch((error: unknown) => tell(`The kernel does not start: ${messageOf(error)}`, 15));
 
   const running = runningOf(notebook, kernel);
   kernel.runAll = running.runAll;
-  const find = searchBar(notebook);
-  const notes = notePanel(notebook, () => file.path);
+  const search = new SearchBar(notebook);
+  const notes = new NotePanel(notebook, () => file.path);
   const side = sidePanel([recipePanel((code) => insertCell(notebook, code)), notes]);
-  const interrupt = (): void =>
-    void kernel.interrupt().catch(() => tell('The kernel does not answer; restart it with the round arrow.'));
-  const restart = (): void => void askRestart();
-  const showKeys = (): void => void keyTable();
-  const top = toolbar({
+  const shared = {
+    notebook,
     running,
     file,
     kernel,
-    interrupt,
-    restart,
-    showKeys,
+    completion: codeCompletion(notebook, kernel, rendermime),
+    interrupt: () =>
+      void kernel
+        .interrupt()
+        .catch(() => tell('The kernel does not answer; restart it with the round arrow.')),
+    restart: () => void askRestart(running),
+    showKeys: () => void showKeyTable(keys),
+    save: () => void file.save(true),
     rename: () => void rename(file),
     addCell: () => NotebookActions.insertBelow(notebook),
-    find: find.open,
-    drawer: side.toggle,
-  });
-  // The second class is how the widgets find the room that offers and explanations may take.
-  const host = el('div', { class: 'sheet jp-MainAreaWidget' });
-  app.removeAttribute('aria-busy');
-  app.replaceChildren(
-    top.node,
-    find.node,
-    trustLine(notebook),
-    el('div', { class: 'bench' }, host, side.node),
-  );
-  Widget.attach(notebook, host);
-  notebook.activate();
-  cellTools(notebook, running, (cell) => {
+    find: () => search.open(),
+    recipes: () => side.open('recipes'),
+    toggleSidePanel: side.toggle,
+  };
+  const keys = keyBindings(shared);
+  const top = toolbar(shared);
+  layOut(notebook, [top.node, search.node, trustLine(notebook)], side.node);
+  cellToolbar(notebook, running, (cell) => {
     notes.add(cell);
     side.open('notes');
   });
-  top.noteCount(notes.count());
-  notes.onChange(() => top.noteCount(notes.count()));
-  const help = typingHelp(notebook, kernel, rendermime);
-  const keys = actions({
-    notebook,
-    running,
-    help,
-    interrupt,
-    restart,
-    showKeys,
-    save: () => void file.save(true),
-    find: find.open,
-    recipes: () => side.open('recipes'),
-  });
+  const showCount = (): void => top.noteCount(notes.list.items.length);
+  notes.list.onChange(showCount);
+  showCount();
   bindKeys(keys);
   file.watch();
   notebook.node.focus();
   document.body.dataset['opened'] = 'true';
+}
 
-  async function askRestart(): Promise<void> {
-    const answer = await ask({
-      title: 'Restart the kernel?',
-      text: ['What the cells have reckoned so far is forgotten; the text and the results on the page stay.'],
-      choices: [
-        { value: 'restart', words: 'Restart', first: true },
-        { value: 'all', words: 'Restart and run all cells' },
-        { value: 'no', words: 'Leave it running' },
-      ],
-    });
-    if (answer !== 'restart' && answer !== 'all') return;
-    await kernel.restart();
-    if (answer === 'all') await running.runAll();
-  }
+function layOut(notebook: Notebook, above: readonly HTMLElement[], beside: HTMLElement): void {
+  // The second class is how the widgets find the space that offers and explanations may take.
+  const host = el('div', { class: 'sheet jp-MainAreaWidget' });
+  app.removeAttribute('aria-busy');
+  app.replaceChildren(...above, el('div', { class: 'bench' }, host, beside));
+  Widget.attach(notebook, host);
+  notebook.activate();
+}
 
-  async function keyTable(): Promise<void> {
-    const rows = keys
-      .filter((key) => !key.name.startsWith('heading'))
-      .map((key) =>
-        el(
-          'tr',
-          {},
-          el(
-            'td',
-            {},
-            ...key.keys
-              .filter((k, n) => n === 0 || !k.startsWith('Accel'))
-              .map((k) => el('kbd', {}, keyWords(k))),
-          ),
-          el('td', {}, key.label),
-        ),
-      );
-    await ask({
-      title: 'Keys',
-      text: [el('table', { class: 'keys-table' }, el('tbody', {}, ...rows))],
-      choices: [{ value: 'ok', words: 'Close', first: true }],
-      class: 'keys',
-    });
-  }
+async function askRestart(running: Running): Promise<void> {
+  const answer = await ask({
+    title: 'Restart the kernel?',
+    text: ['What the cells have computed so far is forgotten; the text and the results on the page stay.'],
+    choices: [
+      { value: 'restart', words: 'Restart', first: true },
+      { value: 'all', words: 'Restart and run all cells' },
+      { value: 'no', words: 'Leave it running' },
+    ],
+  });
+  if (answer !== 'restart' && answer !== 'all') return;
+  await kernel.restart();
+  if (answer === 'all') await running.runAll();
 }
 
 function insertCell(notebook: Notebook, code: string): void {
@@ -181,7 +159,7 @@ async function rename(file: NotebookFile): Promise<void> {
     await file.lookAtDisk();
     location.reload();
   } catch (error) {
-    tell(error instanceof Error ? error.message : String(error), 10);
+    tell(messageOf(error), 10);
   }
 }
 
@@ -192,8 +170,7 @@ function trustLine(notebook: Notebook): HTMLElement {
       cell.type === 'code' &&
       !cell.trusted &&
       (cell.sharedModel.toJSON() as { outputs?: { data?: Record<string, unknown> }[] }).outputs?.some(
-        (output) =>
-          /<(script|iframe|form|object|embed)|\son\w+=/i.test(String(output.data?.['text/html'] ?? '')),
+        (output) => /<(script|iframe|form|object|embed)|\son\w+=/i.test(htmlOf(output.data)),
       ),
   );
   const line = el(
@@ -214,4 +191,9 @@ function trustLine(notebook: Notebook): HTMLElement {
     ),
   );
   return line;
+}
+
+function htmlOf(data: Readonly<Record<string, unknown>> | undefined): string {
+  const html = data?.['text/html'];
+  return typeof html === 'string' ? html : Array.isArray(html) ? html.join('') : '';
 }

@@ -96,53 +96,7 @@ function cardNode(card: RecipeCard, insert: (code: string) => void, open: boolea
     detail,
   );
   const fill = (): void => {
-    if (detail.childElementCount > 0) return;
-    detail.append(
-      el('p', {}, card.about),
-      el(
-        'button',
-        { type: 'button', class: 'button first', 'data-insert': card.name, onclick: () => insert(card.cell) },
-        icon('plus'),
-        'Put a cell into the notebook',
-      ),
-      el('h4', {}, 'Takes'),
-      el(
-        'dl',
-        {},
-        ...card.inputs.flatMap((field) => [
-          el('dt', {}, el('code', {}, field.name), field.note === '' ? undefined : el('em', {}, field.note)),
-          el('dd', {}, field.label, el('span', { class: 'takes' }, field.expects)),
-        ]),
-      ),
-      el('h4', {}, 'Gives'),
-      el(
-        'dl',
-        {},
-        ...card.outputs.flatMap((field) => [
-          el('dt', {}, el('code', {}, field.name)),
-          el('dd', {}, field.label),
-        ]),
-      ),
-      ...(card.formulas.length === 0
-        ? []
-        : [
-            el('h4', {}, card.formulas.length === 1 ? 'Formula' : 'Formulas'),
-            ...card.formulas.map((formula) =>
-              el(
-                'div',
-                { class: 'formula' },
-                formulaNode(formula.latex, true),
-                el('span', { class: 'takes' }, formula.label),
-              ),
-            ),
-          ]),
-      ...(card.sources.length === 0
-        ? []
-        : [
-            el('h4', {}, 'Sources'),
-            el('ul', { class: 'sources' }, ...card.sources.map((source) => el('li', {}, source))),
-          ]),
-    );
+    if (detail.childElementCount === 0) detail.append(...detailNodes(card, insert));
   };
   if (open) fill();
   node.addEventListener('toggle', () => {
@@ -150,5 +104,50 @@ function cardNode(card: RecipeCard, insert: (code: string) => void, open: boolea
   });
   return node;
 }
+
+function detailNodes(card: RecipeCard, insert: (code: string) => void): HTMLElement[] {
+  const add = { type: 'button', class: 'button first', 'data-insert': card.name };
+  return [
+    el('p', {}, card.about),
+    el('button', { ...add, onclick: () => insert(card.cell) }, icon('plus'), 'Put a cell into the notebook'),
+    el('h4', {}, 'Takes'),
+    el(
+      'dl',
+      {},
+      ...card.inputs.flatMap((field) => [
+        el('dt', {}, el('code', {}, field.name), field.note === '' ? undefined : el('em', {}, field.note)),
+        el('dd', {}, field.label, el('span', { class: 'takes' }, field.expects)),
+      ]),
+    ),
+    el('h4', {}, 'Gives'),
+    el(
+      'dl',
+      {},
+      ...card.outputs.flatMap((field) => [
+        el('dt', {}, el('code', {}, field.name)),
+        el('dd', {}, field.label),
+      ]),
+    ),
+    ...section(card.formulas.length === 1 ? 'Formula' : 'Formulas', card.formulas.map(formulaLine)),
+    ...section('Sources', sourceList(card.sources)),
+  ];
+}
+
+/** A heading over its nodes; nothing where there are none. */
+const section = (title: string, nodes: readonly HTMLElement[]): HTMLElement[] =>
+  nodes.length === 0 ? [] : [el('h4', {}, title), ...nodes];
+
+const formulaLine = (formula: RecipeCard['formulas'][number]): HTMLElement =>
+  el(
+    'div',
+    { class: 'formula' },
+    formulaNode(formula.latex, true),
+    el('span', { class: 'takes' }, formula.label),
+  );
+
+const sourceList = (sources: readonly string[]): HTMLElement[] =>
+  sources.length === 0
+    ? []
+    : [el('ul', { class: 'sources' }, ...sources.map((source) => el('li', {}, source)))];
 
 const topicWords = (topic: string): string => topic.charAt(0).toUpperCase() + topic.slice(1);

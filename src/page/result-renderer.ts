@@ -52,7 +52,7 @@ class WholeResult extends Panel implements IRenderMime.IRenderer {
 export function typesetWorkings(node: HTMLElement): void {
   for (const code of Array.from(node.querySelectorAll<HTMLElement>('code[data-latex]'))) {
     const formula = formulaNode(code.dataset['latex'] ?? '', true);
-    formula.title = code.textContent ?? '';
+    formula.title = code.textContent;
     code.replaceWith(formula);
   }
 }

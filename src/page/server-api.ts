@@ -9,6 +9,9 @@ export class ServerError extends Error {
   }
 }
 
+/** What went wrong, in one line. */
+export const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+
 export interface FileModel {
   readonly name: string;
   readonly path: string;
@@ -50,7 +53,9 @@ export const server = {
     (await send('POST', address, body)).text(),
   put: <T>(address: string, body: unknown): Promise<T> => json<T>(send('PUT', address, body)),
   patch: <T>(address: string, body: unknown): Promise<T> => json<T>(send('PATCH', address, body)),
-  remove: async (address: string): Promise<void> => void (await send('DELETE', address)),
+  remove: async (address: string): Promise<void> => {
+    await send('DELETE', address);
+  },
 };
 
 /** The key came in the address; it is a cookie now and need not stand there to be copied or seen over a shoulder. */

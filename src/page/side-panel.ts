@@ -8,13 +8,13 @@ export interface Panel {
   opened(): void;
 }
 
-/** The drawer beside the notebook; on a phone it slides over it. */
+/** The side panel beside the notebook; on a phone it slides over it. */
 export function sidePanel(parts: readonly Panel[]): {
-  node: HTMLElement;
-  open(name: string): void;
-  toggle(): void;
+  readonly node: HTMLElement;
+  readonly open: (name: string) => void;
+  readonly toggle: () => void;
 } {
-  const body = el('div', { class: 'drawer-body' }, ...parts.map((part) => part.node));
+  const body = el('div', { class: 'side-panel-body' }, ...parts.map((part) => part.node));
   const heads = parts.map((part) =>
     el(
       'button',
@@ -30,12 +30,12 @@ export function sidePanel(parts: readonly Panel[]): {
   );
   const node = el(
     'aside',
-    { class: 'drawer', 'aria-label': 'Recipes and build notes', hidden: true },
+    { class: 'side-panel', 'aria-label': 'Recipes and build notes', hidden: true },
     el(
       'div',
-      { class: 'drawer-head' },
+      { class: 'side-panel-head' },
       el('div', { role: 'tablist', class: 'heads' }, ...heads),
-      iconButton('close', 'Close the drawer', () => close()),
+      iconButton('close', 'Close the side panel', () => close()),
     ),
     body,
   );
@@ -48,7 +48,7 @@ export function sidePanel(parts: readonly Panel[]): {
   function open(name: string): void {
     current = name;
     node.hidden = false;
-    document.body.classList.add('drawer-open');
+    document.body.classList.add('side-panel-open');
     for (const [at, part] of parts.entries()) {
       part.node.hidden = part.name !== name;
       heads[at]?.setAttribute('aria-selected', String(part.name === name));
@@ -57,7 +57,7 @@ export function sidePanel(parts: readonly Panel[]): {
   }
   function close(): void {
     node.hidden = true;
-    document.body.classList.remove('drawer-open');
+    document.body.classList.remove('side-panel-open');
   }
   node.addEventListener('keydown', (event) => {
     if (event.key === 'Escape') close();

@@ -8,13 +8,13 @@ export interface ToolbarActions {
   readonly running: Running;
   readonly file: NotebookFile;
   readonly kernel: KernelSession;
-  rename(): void;
-  interrupt(): void;
-  restart(): void;
-  addCell(): void;
-  find(): void;
-  drawer(): void;
-  showKeys(): void;
+  readonly rename: () => void;
+  readonly interrupt: () => void;
+  readonly restart: () => void;
+  readonly addCell: () => void;
+  readonly find: () => void;
+  readonly toggleSidePanel: () => void;
+  readonly showKeys: () => void;
 }
 
 const saveWords: Record<SaveState, string> = {
@@ -34,95 +34,14 @@ const kernelWords: Record<KernelWord, string> = {
 };
 
 /** The bar over the notebook: where it belongs, whether it is saved, what runs it. */
-export function toolbar(acts: ToolbarActions): { node: HTMLElement; noteCount(count: number): void } {
-  const { file, kernel, running } = acts;
-  const title = el('button', {
-    type: 'button',
-    class: 'title',
-    title: 'Give it another name',
-    onclick: acts.rename,
-  });
-  const saved = el('button', { type: 'button', class: 'saved', onclick: () => void file.save(true) });
-  const state = el('span', { class: 'kernel', role: 'status' });
-  const stop = iconButton('stop', 'Stop what runs', acts.interrupt, { keys: 'I, I', words: 'Stop' });
+export function toolbar(actions: ToolbarActions): { node: HTMLElement; noteCount(count: number): void } {
   const count = el('span', { class: 'badge', hidden: true });
-  const showFile = (): void => {
-    const name =
-      file.path
-        .split('/')
-        .at(-1)
-        ?.replace(/\.ipynb$/, '') ?? file.path;
-    title.textContent = name;
-    document.title = `${file.state === 'saved' ? '' : '• '}${name}`;
-    saved.textContent = saveWords[file.state];
-    saved.className = `saved ${file.state}`;
-    saved.title =
-      file.state === 'failed' || file.state === 'conflict'
-        ? `${file.problem} Press to try again.`.trim()
-        : 'Save now (Ctrl + S)';
-  };
-  const showKernel = (): void => {
-    state.textContent = kernelWords[kernel.word];
-    state.className = `kernel ${kernel.word}`;
-    stop.classList.toggle('wanted', kernel.word === 'working');
-  };
-  file.onState(showFile);
-  kernel.onWord(showKernel);
-  showFile();
-  showKernel();
-  const drawerButton = iconButton('book', 'Recipes and build notes', acts.drawer, {
-    words: 'Recipes & notes',
-    long: true,
-    class: 'drawer-toggle',
-    keys: 'Ctrl + Shift + F',
-  });
-  drawerButton.append(count);
   const node = el(
     'header',
     { class: 'bar' },
-    el(
-      'div',
-      { class: 'bar-name' },
-      el(
-        'a',
-        { class: 'tool home', href: '/', title: 'All notebooks', 'aria-label': 'All notebooks' },
-        icon('back'),
-      ),
-      title,
-      saved,
-    ),
-    el(
-      'div',
-      { class: 'bar-run', role: 'toolbar', 'aria-label': 'Run' },
-      iconButton('run', 'Run the cell and go on', running.runAndStep, {
-        keys: 'Shift + Enter',
-        words: 'Run',
-        long: true,
-      }),
-      iconButton('all', 'Run all cells', () => void running.runAll(), { words: 'Run all', long: true }),
-      stop,
-      iconButton('again', 'Restart the kernel', acts.restart, { keys: '0, 0', words: 'Restart' }),
-      iconButton('plus', 'New cell below', acts.addCell, { keys: 'B', words: 'Cell' }),
-    ),
-    el(
-      'div',
-      { class: 'bar-side' },
-      state,
-      iconButton('look', 'Find and replace', acts.find, { keys: 'Ctrl + F' }),
-      el(
-        'button',
-        {
-          type: 'button',
-          class: 'tool keys',
-          title: 'Keys (H)',
-          'aria-label': 'List of keys',
-          onclick: acts.showKeys,
-        },
-        '?',
-      ),
-      themeToggle(),
-      drawerButton,
-    ),
+    nameGroup(actions),
+    runGroup(actions),
+    sideGroup(actions, count),
   );
   return {
     node,
@@ -132,4 +51,80 @@ export function toolbar(acts: ToolbarActions): { node: HTMLElement; noteCount(co
       count.title = `${number} in the build notes`;
     },
   };
+}
+
+/** Name of the notebook and whether it is saved. */
+function nameGroup({ file, rename }: ToolbarActions): HTMLElement {
+  const title = el('button', {
+    type: 'button',
+    class: 'title',
+    title: 'Give it another name',
+    onclick: rename,
+  });
+  const saved = el('button', { type: 'button', class: 'saved', onclick: () => void file.save(true) });
+  const show = (): void => {
+    const name = (file.path.split('/').at(-1) ?? file.path).replace(/\.ipynb$/, '');
+    title.textContent = name;
+    document.title = `${file.state === 'saved' ? '' : '• '}${name}`;
+    saved.textContent = saveWords[file.state];
+    saved.className = `saved ${file.state}`;
+    saved.title =
+      file.state === 'failed' || file.state === 'conflict'
+        ? `${file.problem} Press to try again.`.trim()
+        : 'Save now (Ctrl + S)';
+  };
+  file.onState(show);
+  show();
+  const home = { class: 'tool home', href: '/', title: 'All notebooks', 'aria-label': 'All notebooks' };
+  return el('div', { class: 'bar-name' }, el('a', home, icon('back')), title, saved);
+}
+
+/** Running, stopping, restarting. */
+function runGroup({ running, kernel, interrupt, restart, addCell }: ToolbarActions): HTMLElement {
+  const stop = iconButton('stop', 'Stop what runs', interrupt, { keys: 'I, I', words: 'Stop' });
+  const show = (): void => void stop.classList.toggle('wanted', kernel.word === 'working');
+  kernel.onWord(show);
+  show();
+  return el(
+    'div',
+    { class: 'bar-run', role: 'toolbar', 'aria-label': 'Run' },
+    iconButton('run', 'Run the cell and go on', running.runAndStep, {
+      keys: 'Shift + Enter',
+      words: 'Run',
+      long: true,
+    }),
+    iconButton('all', 'Run all cells', () => void running.runAll(), { words: 'Run all', long: true }),
+    stop,
+    iconButton('again', 'Restart the kernel', restart, { keys: '0, 0', words: 'Restart' }),
+    iconButton('plus', 'New cell below', addCell, { keys: 'B', words: 'Cell' }),
+  );
+}
+
+/** State of the kernel, search, keys, theme and the side panel. */
+function sideGroup(actions: ToolbarActions, count: HTMLElement): HTMLElement {
+  const { kernel } = actions;
+  const state = el('span', { class: 'kernel', role: 'status' });
+  const show = (): void => {
+    state.textContent = kernelWords[kernel.word];
+    state.className = `kernel ${kernel.word}`;
+  };
+  kernel.onWord(show);
+  show();
+  const panelButton = iconButton('book', 'Recipes and build notes', actions.toggleSidePanel, {
+    words: 'Recipes & notes',
+    long: true,
+    class: 'side-panel-toggle',
+    keys: 'Ctrl + Shift + F',
+  });
+  panelButton.append(count);
+  const keys = { type: 'button', class: 'tool keys', title: 'Keys (H)', 'aria-label': 'List of keys' };
+  return el(
+    'div',
+    { class: 'bar-side' },
+    state,
+    iconButton('look', 'Find and replace', actions.find, { keys: 'Ctrl + F' }),
+    el('button', { ...keys, onclick: actions.showKeys }, '?'),
+    themeToggle(),
+    panelButton,
+  );
 }

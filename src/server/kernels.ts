@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { KernelProcess } from '../kernel/kernel-process.js';
 import type { JupyterMessage } from '../kernel/message.js';
+import { quoted } from '../notebook/format/notebook.js';
 import { HttpError } from './http-error.js';
 
 /** How a kernel process is started; the tests put a small one of their own here. */
@@ -148,10 +149,7 @@ export class Kernels {
 
   start(cwd: string, name: unknown): Kernel {
     if (name !== undefined && name !== null && name !== '' && name !== kernelName) {
-      throw new HttpError(
-        404,
-        `name: no kernel ${JSON.stringify(String(name).slice(0, 60))}, takes ${kernelName}`,
-      );
+      throw new HttpError(404, `name: no kernel ${quoted(name)}, takes ${kernelName}`);
     }
     if (this.#kernels.size >= most)
       throw new HttpError(503, `kernels: ${most} are running already; close a notebook first`);

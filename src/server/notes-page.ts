@@ -2,6 +2,7 @@ import { notesWith } from '../notes/note.js';
 import { resultMimeType } from '../engine/result-display.js';
 import { catalogue } from '../recipes/catalogue.js';
 import { HttpError } from './http-error.js';
+import { quoted } from '../notebook/format/notebook.js';
 import type { Response } from './router.js';
 
 type Bundle = Readonly<Record<string, unknown>>;
@@ -15,9 +16,9 @@ interface Shown {
 export async function notesPage(wish: Record<string, unknown>, version: string): Promise<Response> {
   const { title, form, items } = wish;
   if (typeof title !== 'string' || title.trim() === '')
-    throw new HttpError(400, `title: takes text, got ${JSON.stringify(title) ?? 'nothing'}`);
+    throw new HttpError(400, `title: takes text, got ${quoted(title)}`);
   if (form !== 'html' && form !== 'md')
-    throw new HttpError(400, `form: takes html or md, got ${JSON.stringify(form) ?? 'nothing'}`);
+    throw new HttpError(400, `form: takes html or md, got ${quoted(form)}`);
   if (!Array.isArray(items) || items.length === 0)
     throw new HttpError(400, 'items: takes a list with at least one result');
   const shown = items.map((item: unknown, at): Shown => {

@@ -52,7 +52,7 @@ export function exampleCell(recipe: {
 }
 
 function noteOf(field: { readonly optional: boolean; readonly default?: unknown }): string {
-  if (field.default !== undefined) return `${literal(field.default, '')} unless said`;
+  if (field.default !== undefined) return `${literal(field.default, '')} by default`;
   return field.optional ? 'may be left out' : '';
 }
 
@@ -69,7 +69,8 @@ function literal(value: unknown, indent: string): string {
       indent,
     );
   if (typeof value === 'object' && value !== null) {
-    if (Object.getPrototypeOf(value) !== Object.prototype) return `'${String(value)}'`;
+    if (Object.getPrototypeOf(value) !== Object.prototype)
+      return `'${(value as { toString(): string }).toString()}'`;
     const key = (name: string): string => (/^[A-Za-z_$][\w$]*$/.test(name) ? name : literal(name, ''));
     return fold(
       Object.entries(value).map(([name, item]) => `${key(name)}: ${literal(item, more)}`),
@@ -78,7 +79,7 @@ function literal(value: unknown, indent: string): string {
       indent,
     );
   }
-  return String(value);
+  return JSON.stringify(value);
 }
 
 function fold(items: readonly string[], open: string, close: string, indent: string): string {

@@ -127,6 +127,9 @@ const asRecord = (value: unknown): Record<string, unknown> =>
 
 function text(value: unknown, field: string): string {
   if (typeof value !== 'string' || value === '')
-    throw new HttpError(400, `${field}: takes text, got ${JSON.stringify(value) ?? 'nothing'}`);
+    throw new HttpError(
+      400,
+      `${field}: takes text, got ${value === undefined ? 'nothing' : JSON.stringify(value)}`,
+    );
   return value;
 }

@@ -185,7 +185,7 @@ describe('a handout opened from a file, with no network', () => {
     page.on('dialog', (d) => void d.accept());
     await page.locator('#forget').click();
     await page.waitForFunction(
-      () => (document.querySelector('#result-1-topWidth') as HTMLInputElement | null)?.value === '640 mm',
+      () => document.querySelector<HTMLInputElement>('#result-1-topWidth')?.value === '640 mm',
     );
     expect(await page.locator('#exercise-1 input').inputValue()).toBe('');
   });
@@ -246,8 +246,8 @@ describe('on paper', () => {
     const box = /\/MediaBox\s*\[\s*0 0 ([\d.]+) ([\d.]+)/.exec(pdf);
     // ISO 216 and ANSI A in points
     const [w, h] = format === 'A4' ? [595.28, 841.89] : [612, 792];
-    expect(Math.abs(Number(box?.[1]) - (w ?? 0))).toBeLessThan(1);
-    expect(Math.abs(Number(box?.[2]) - (h ?? 0))).toBeLessThan(1);
+    expect(Math.abs(Number(box?.[1]) - w)).toBeLessThan(1);
+    expect(Math.abs(Number(box?.[2]) - h)).toBeLessThan(1);
     expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length).toBeGreaterThan(1);
   });
 });

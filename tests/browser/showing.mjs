@@ -1,4 +1,4 @@
-// The drawer, the notes, looks, the phone, what comes from elsewhere, and how fast it all is.
+// The side panel, the notes, looks, the phone, what comes from elsewhere, and how fast it all is.
 import assert from 'node:assert/strict';
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
@@ -9,13 +9,13 @@ import { cell, output, type, until } from './bench.mjs';
 const median = (list) => [...list].sort((a, b) => a - b)[list.length >> 1];
 
 export default {
-  async 'the drawer finds a recipe by word, shows formula and sources, and puts a cell that runs into the notebook'(
+  async 'the side panel finds a recipe by word, shows formula and sources, and puts a cell that runs into the notebook'(
     bench,
   ) {
-    bench.copyBook('02-edit.ipynb', 'drawer.ipynb');
+    bench.copyBook('02-edit.ipynb', 'side-panel.ipynb');
     const me = await bench.person();
-    const page = await me.open('drawer.ipynb');
-    await page.click('.drawer-toggle');
+    const page = await me.open('side-panel.ipynb');
+    await page.click('.side-panel-toggle');
     await page.waitForSelector('.recipe');
     const all = await page.locator('.recipe').count();
     await page.fill('[aria-label="Search recipes"]', 'rest air');
@@ -138,16 +138,16 @@ export default {
         `${label} can be hit: ${JSON.stringify(box)}`,
       );
     }
-    await page.tap('.drawer-toggle');
+    await page.tap('.side-panel-toggle');
     await page.waitForSelector('.recipe');
-    await me.shot('phone-drawer');
-    assert.ok((await wide(page)) <= 0, 'the drawer fits');
+    await me.shot('phone-side-panel');
+    assert.ok((await wide(page)) <= 0, 'the side panel fits');
   },
 
   async 'text has the contrast WCAG AA asks for, light and dark'(bench) {
     const me = await bench.person();
     const page = await me.open('01-a-first.ipynb');
-    await page.click('.drawer-toggle');
+    await page.click('.side-panel-toggle');
     await page.waitForSelector('.recipe');
     for (const theme of ['light', 'dark']) {
       await page.evaluate((value) => (document.documentElement.dataset.theme = value), theme);

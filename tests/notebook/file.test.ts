@@ -17,6 +17,15 @@ beforeAll(async () => (folder = await mkdtemp(join(tmpdir(), 'reckoner-file-')))
 afterAll(() => rm(folder, { recursive: true }));
 
 const text = (value: unknown): string => JSON.stringify(value, null, 1);
+/** Puts `value` at a path such as `cells[1].outputs[0].name`. */
+function setAt(target: object, path: string, value: unknown): void {
+  const names = path.split(/[.[\]]+/).filter(Boolean);
+  const last = names.pop() ?? '';
+  let spot = target as Record<string, unknown>;
+  for (const name of names) spot = spot[name] as Record<string, unknown>;
+  spot[last] = value;
+}
+
 function faultOf(source: string): Fault & { message: string } {
   try {
     parseNotebook(source, 'shelf.ipynb');
@@ -129,75 +138,19 @@ describe('a broken file', () => {
     expect(faultOf(broken)).toMatchObject({ line: lineOf('"execution_count": 1,') + 1, cell: 2 });
   });
   it.each([
-    [
-      'cells[1].outputs[0].name',
-      2,
-      (n: any): void => {
-        n.cells[1].outputs[0].name = 5;
-      },
-      'got 5; takes text',
-    ],
-    [
-      'cells[3].source',
-      4,
-      (n: any): void => {
-        n.cells[3].source = { a: 1 };
-      },
-      'takes text or a list of lines',
-    ],
-    [
-      'cells[2].cell_type',
-      3,
-      (n: any): void => {
-        n.cells[2].cell_type = 'heading';
-      },
-      'got "heading"; takes "code", "markdown" or "raw"',
-    ],
-    [
-      'cells[0].id',
-      1,
-      (n: any): void => {
-        n.cells[0].id = 'has space';
-      },
-      'takes 1 to 64 letters',
-    ],
-    [
-      'cells[1].execution_count',
-      2,
-      (n: any): void => {
-        n.cells[1].execution_count = -1;
-      },
-      'takes a whole number from 0',
-    ],
-    [
-      'cells[1].prompt_number',
-      2,
-      (n: any): void => {
-        n.cells[1].prompt_number = 1;
-      },
-      'is not a field here',
-    ],
-    [
-      'cells[0].metadata.tags',
-      1,
-      (n: any): void => {
-        n.cells[0].metadata.tags = ['a', 'a'];
-      },
-      'different words',
-    ],
-    [
-      'cells[2].outputs[1].traceback[0]',
-      3,
-      (n: any): void => {
-        n.cells[2].outputs[1].traceback = [null];
-      },
-      'takes text',
-    ],
+    ['cells[1].outputs[0].name', 2, 5, 'got 5; takes text'],
+    ['cells[3].source', 4, { a: 1 }, 'takes text or a list of lines'],
+    ['cells[2].cell_type', 3, 'heading', 'got "heading"; takes "code", "markdown" or "raw"'],
+    ['cells[0].id', 1, 'has space', 'takes 1 to 64 letters'],
+    ['cells[1].execution_count', 2, -1, 'takes a whole number from 0'],
+    ['cells[1].prompt_number', 2, 1, 'is not a field here'],
+    ['cells[0].metadata.tags', 1, ['a', 'a'], 'different words'],
+    ['cells[2].outputs[1].traceback[0]', 3, null, 'takes text'],
   ] as const)(
     '%s wrong: names cell %d, the field, what it got and what it takes',
-    (field, cell, spoil, label) => {
+    (field, cell, value, label) => {
       const copy = structuredClone(full);
-      spoil(copy);
+      setAt(copy, field, value);
       expect(schemaFaults(copy)).not.toEqual([]); // Jupyter's own schema agrees that this is wrong
       const fault = faultOf(text(copy));
       expect(fault).toMatchObject({ field, cell });
@@ -206,8 +159,11 @@ describe('a broken file', () => {
     },
   );
   it('a missing field points at the cell that lacks it', () => {
-    const copy = structuredClone(full) as any;
-    delete copy.cells[1].outputs;
+    const [first, { outputs: _gone, ...second }, ...rest] = structuredClone(full).cells as [
+      object,
+      { outputs: unknown },
+    ];
+    const copy = { ...full, cells: [first, second, ...rest] };
     expect(faultOf(text(copy))).toMatchObject({ field: 'cells[1].outputs', cell: 2 });
   });
   it.each([

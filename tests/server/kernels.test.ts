@@ -53,7 +53,7 @@ async function run(
   future.onIOPub = (message) => {
     if (message.header.msg_type === 'execute_result')
       text = String((message.content as { data: Record<string, unknown> }).data['text/plain']);
-    if (message.header.msg_type === 'error') text = String((message.content as { evalue: string }).evalue);
+    if (message.header.msg_type === 'error') text = (message.content as { evalue: string }).evalue;
   };
   const reply = await future.done;
   return { status: reply.content.status, text };
@@ -158,10 +158,9 @@ describe('with the public Jupyter client', () => {
     const seen: string[] = [];
     two.iopubMessage.connect((_, message) => void seen.push(message.header.msg_type));
     const replies: string[] = [];
-    two.kernel!.anyMessage.connect(
-      (_, { msg, direction }) =>
-        void (direction === 'recv' && msg.channel === 'shell' && replies.push(msg.header.msg_type)),
-    );
+    two.kernel!.anyMessage.connect((_, { msg, direction }) => {
+      if (direction === 'recv' && msg.channel === 'shell') replies.push(msg.header.msg_type);
+    });
     await run(one, 'for both');
     await new Promise((resolve) => setTimeout(resolve, 60));
     expect(seen).toContain('execute_result');

@@ -59,23 +59,31 @@ async function outputParts(
   if (output.output_type === 'stream') return [fenced(withoutColours(overprinted(output.text)).trimEnd())];
   if (output.output_type === 'error') return [fenced(`${output.ename}: ${output.evalue}`)];
   const { data } = output;
-  const text = (type: string): string | undefined =>
-    typeof data[type] === 'string' ? data[type] : undefined;
-  const parts: string[] = [];
-  const md = text('text/markdown');
-  const latex = text('text/latex');
-  if (md !== undefined) parts.push(md.trim());
-  else if (latex !== undefined) parts.push(/^\s*\$/.test(latex) ? latex.trim() : `$$${latex.trim()}$$`);
+  const parts = richText(data);
   const picture = (await chartOf(data)) ?? pictureOf(data);
   if (picture !== undefined)
     parts.push(
-      `![${(text('text/plain') ?? 'chart').split('\n')[0]?.replace(/[[\]]/g, '').slice(0, 80) ?? 'chart'}](${place(picture.content, picture.ending)})`,
+      `![${(textOf(data, 'text/plain') ?? 'chart').split('\n')[0]?.replace(/[[\]]/g, '').slice(0, 80) ?? 'chart'}](${place(picture.content, picture.ending)})`,
     );
   if (parts.length === 0) {
-    const plain = text('text/plain') ?? text('text/html')?.replace(/<[^>]*>/g, ' ');
+    const plain = textOf(data, 'text/plain') ?? textOf(data, 'text/html')?.replace(/<[^>]*>/g, ' ');
     if (plain !== undefined && plain.trim() !== '') parts.push(fenced(withoutColours(plain)));
   }
   return parts;
+}
+
+/** The Markdown or the formula of an output, where it has one. */
+function richText(data: MimeBundle): string[] {
+  const markdown = textOf(data, 'text/markdown');
+  if (markdown !== undefined) return [markdown.trim()];
+  const latex = textOf(data, 'text/latex');
+  if (latex === undefined) return [];
+  return [/^\s*\$/.test(latex) ? latex.trim() : `$$${latex.trim()}$$`];
+}
+
+function textOf(data: MimeBundle, type: string): string | undefined {
+  const value = data[type];
+  return typeof value === 'string' ? value : undefined;
 }
 
 interface Picture {

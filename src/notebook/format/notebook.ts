@@ -74,6 +74,7 @@ export class NotebookError extends Error {
 
 /** The text of a JSON value, as an error message quotes it. */
 export function quoted(value: unknown): string {
-  const text = value === undefined ? 'nothing' : (JSON.stringify(value) ?? String(value));
+  const text =
+    (JSON.stringify(value) as string | undefined) ?? (value === undefined ? 'nothing' : typeof value);
   return text.length > 60 ? `${text.slice(0, 57)}...` : text;
 }

@@ -17,32 +17,9 @@ const mostRows = 16;
 /** The control that fits a field and what was given for it; `changed` is called at each change a person makes. */
 export function controlFor(field: Field, given: unknown, id: string, changed: () => void): Control {
   const text = asText(given);
-  if (field.kind === 'choice') return choice(field, text, id, changed);
-  if (field.kind === 'flag') return flag(given, id, changed);
-  if (field.kind === 'group' && isRecord(given)) return group(field.fields ?? {}, given, id, changed);
-  if (field.kind === 'either') return either(field, given, id, changed);
-  if (field.kind === 'record' && isRecord(given) && field.items?.[0] !== undefined) {
-    const item = field.items[0];
-    return group(
-      Object.fromEntries(Object.keys(given).map((name) => [name, { ...item, label: name }])),
-      given,
-      id,
-      changed,
-    );
-  }
-  if (field.kind === 'table' && Array.isArray(given) && given.length <= mostRows && given.every(isRecord))
-    return grid(given, id, changed);
-  if (Array.isArray(given) && given.every((v) => asText(v) !== undefined && !asText(v)?.includes(','))) {
-    const words = typed(field, given.map(asText).join(', '), id, changed);
-    return {
-      element: words.element,
-      value: () =>
-        (words.value() as string | undefined)
-          ?.split(',')
-          .map((s) => s.trim())
-          .filter((s) => s !== ''),
-    };
-  }
+  const own = controlOfKind(field, given, id, changed);
+  if (own !== undefined) return own;
+  if (Array.isArray(given) && given.every(isListable)) return list(field, given, id, changed);
   if (text !== undefined || given === undefined) return typed(field, text ?? '', id, changed);
   // A field of a kind of its own, given by parts: each part by what its own text says it is.
   if (isRecord(given) && Object.values(given).every((v) => asText(v) !== undefined))
@@ -60,6 +37,37 @@ export function controlFor(field: Field, given: unknown, id: string, changed: ()
   // Long tables and things with no simple form stay as the notebook gave them.
   const many = Array.isArray(given) ? `${given.length} rows, as in the notebook` : 'as in the notebook';
   return { element: element('span', { class: 'asGiven', id }, many), value: () => given };
+}
+
+/** The control of a field whose kind settles it; undefined where the given value decides. */
+function controlOfKind(field: Field, given: unknown, id: string, changed: () => void): Control | undefined {
+  if (field.kind === 'choice') return choice(field, asText(given), id, changed);
+  if (field.kind === 'flag') return flag(given, id, changed);
+  if (field.kind === 'either') return either(field, given, id, changed);
+  if (field.kind === 'group' && isRecord(given)) return group(field.fields ?? {}, given, id, changed);
+  const item = field.items?.[0];
+  if (field.kind === 'record' && isRecord(given) && item !== undefined) {
+    const fields = Object.keys(given).map((name) => [name, { ...item, label: name }] as const);
+    return group(Object.fromEntries(fields), given, id, changed);
+  }
+  if (field.kind === 'table' && Array.isArray(given) && given.length <= mostRows && given.every(isRecord))
+    return grid(given, id, changed);
+  return undefined;
+}
+
+/** Fits into a list written with commas. */
+const isListable = (value: unknown): boolean => asText(value)?.includes(',') === false;
+
+function list(field: Field, given: readonly unknown[], id: string, changed: () => void): Control {
+  const input = typed(field, given.map(asText).join(', '), id, changed);
+  return {
+    element: input.element,
+    value: () =>
+      (input.value() as string | undefined)
+        ?.split(',')
+        .map((s) => s.trim())
+        .filter((s) => s !== ''),
+  };
 }
 
 function typed(field: Field, text: string, id: string, changed: () => void): Control {
@@ -167,7 +175,7 @@ function group(
     value: () =>
       Object.fromEntries(
         parts
-          .map((p) => [p.name, p.control === undefined ? p.value : p.control.value()])
+          .map((p): [string, unknown] => [p.name, p.control === undefined ? p.value : p.control.value()])
           .filter(([, v]) => v !== undefined),
       ),
   };

@@ -33,22 +33,20 @@ export function grid(
     ),
   );
   // A cell that nobody touched keeps what was given, number or text, so that nothing is lost on the way.
-  const valueOf = (cell: (typeof cells)[number][number]): unknown =>
-    cell.input.value === cell.text
-      ? cell.was
-      : cell.input.value.trim() === ''
-        ? undefined
-        : typeof cell.was === 'number' &&
-            cell.input.value.trim() !== '' &&
-            Number.isFinite(Number(cell.input.value))
-          ? Number(cell.input.value)
-          : cell.input.value;
+  const valueOf = ({ input, was, text }: (typeof cells)[number][number]): unknown => {
+    const written = input.value;
+    if (written === text) return was;
+    if (written.trim() === '') return undefined;
+    return typeof was === 'number' && Number.isFinite(Number(written)) ? Number(written) : written;
+  };
   return {
     element: table,
     value: () =>
       cells.map((row) =>
         Object.fromEntries(
-          row.map((cell, i) => [columns[i] ?? '', valueOf(cell)]).filter(([, v]) => v !== undefined),
+          row
+            .map((cell, i): [string, unknown] => [columns[i] ?? '', valueOf(cell)])
+            .filter(([, v]) => v !== undefined),
         ),
       ),
   };

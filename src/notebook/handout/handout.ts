@@ -40,54 +40,10 @@ export interface Handout {
  */
 export async function handout(notebook: Notebook, options: HandoutOptions = {}): Promise<Handout> {
   const title = options.title ?? titleOf(notebook) ?? 'Handout';
-  const taken = new Set<string>([handoutDataId, 'forget']);
-  const results: HandoutData['results'][number][] = [];
-  const exercises: HandoutData['exercises'][number][] = [];
-  const charts: HandoutData['charts'][number][] = [];
+  const writer = new HandoutWriter(options.cwd ?? '.');
   const parts: string[] = [];
-
-  /** Whether the words just before speak of an exercise, and it needs no heading of ours. */
-  let headed = false;
-
-  const output = async (data: MimeBundle): Promise<string> => {
-    const task = data[exerciseType] as unknown as ExerciseData | undefined;
-    if (task !== undefined) {
-      // The question and its check cell show the same exercise; what the check said to whoever wrote the notebook is nothing for the class.
-      if (exercises.some((x) => JSON.stringify(x.exercise) === JSON.stringify(task))) return '';
-      const id = `exercise-${exercises.length + 1}`;
-      exercises.push({ id, exercise: task });
-      return exerciseHtml(id, headed ? undefined : exercises.length, task, taken);
-    }
-    const alive = data[resultMimeType] as { recipe?: unknown; inputs?: unknown } | undefined;
-    const recipe = catalogue.find((r) => r.name === alive?.recipe);
-    // A search (a cutting plan) would take a phone too long: it is printed as the notebook reckoned it.
-    if (alive !== undefined && recipe !== undefined && !recipe.isAsync) {
-      const id = `result-${results.length + 1}`;
-      results.push({
-        id,
-        recipe: recipe.name,
-        inputs: withTables(recipe.inputs, alive.inputs as Record<string, unknown>, options.cwd ?? '.'),
-      });
-      return `<section class="result" id="${id}">${await bundleHtml(data, taken, 'mathml')}</section>`;
-    }
-    const spec = sliderChart(data);
-    if (spec !== undefined) {
-      const id = `chart-${charts.length + 1}`;
-      charts.push({ id, spec });
-      return `<section class="chart" id="${id}">${await bundleHtml(data, taken, 'mathml')}</section>`;
-    }
-    return `<section class="shown">${await bundleHtml(data, taken, 'mathml')}</section>`;
-  };
-
-  for (const cell of notebook.cells) {
-    if (leftOut(cell)) continue;
-    if (cell.cell_type === 'markdown') {
-      headed = /^#+ .*exercise/im.test(cell.source);
-      parts.push(
-        `<div class="words">${markdownHtml(cell.source, taken, attachmentsOf(cell), 'mathml').html}</div>`,
-      );
-    } else if (cell.cell_type === 'code') parts.push(...(await outputsOf(cell, output)));
-  }
+  for (const cell of notebook.cells) if (!leftOut(cell)) parts.push(...(await writer.cell(cell)));
+  const { results, exercises, charts } = writer;
   const key = `reckoner-handout-${createHash('sha256')
     .update(JSON.stringify([title, results, exercises]))
     .digest('hex')
@@ -95,7 +51,7 @@ export async function handout(notebook: Notebook, options: HandoutOptions = {}):
   const data: HandoutData = { key, results, exercises, charts };
   const nameLine = '<p class="nameLine print">Name <span></span> Date <span></span></p>';
   const foot = `<footer><p class="screen">What you write stays in this browser. <button type="button" id="forget">Clear what I wrote</button></p><p>Figures are for learning and planning; local codes and licensed practice come first.</p></footer>`;
-  // A page with nothing to bring to life needs no script.
+  // A page without interactive parts needs no script.
   const script =
     results.length + exercises.length + charts.length === 0
       ? undefined
@@ -116,6 +72,54 @@ export async function handout(notebook: Notebook, options: HandoutOptions = {}):
     alive: results.length + charts.length,
     exercises: exercises.length,
   };
+}
+
+/** Writes the cells one after the other and gathers what the page's script needs. */
+class HandoutWriter {
+  readonly results: HandoutData['results'][number][] = [];
+  readonly exercises: HandoutData['exercises'][number][] = [];
+  readonly charts: HandoutData['charts'][number][] = [];
+  readonly #taken = new Set<string>([handoutDataId, 'forget']);
+  /** The words just before announce an exercise, which then needs no heading of its own. */
+  #headed = false;
+
+  constructor(private readonly cwd: string) {}
+
+  async cell(cell: Cell): Promise<string[]> {
+    if (cell.cell_type === 'code') return outputsOf(cell, (data) => this.#output(data));
+    if (cell.cell_type === 'raw') return [];
+    this.#headed = /^#+ .*exercise/im.test(cell.source);
+    const { html } = markdownHtml(cell.source, this.#taken, attachmentsOf(cell), 'mathml');
+    return [`<div class="words">${html}</div>`];
+  }
+
+  async #output(data: MimeBundle): Promise<string> {
+    const task = data[exerciseType] as unknown as ExerciseData | undefined;
+    if (task !== undefined) return this.#exercise(task);
+    const html = await bundleHtml(data, this.#taken, 'mathml');
+    const computed = data[resultMimeType] as { recipe?: unknown; inputs?: unknown } | undefined;
+    const recipe = catalogue.find((r) => r.name === computed?.recipe);
+    // A search (a cutting plan) takes a phone too long: it is printed as the notebook computed it.
+    if (computed !== undefined && recipe !== undefined && !recipe.isAsync) {
+      const id = `result-${this.results.length + 1}`;
+      const inputs = withTables(recipe.inputs, computed.inputs as Record<string, unknown>, this.cwd);
+      this.results.push({ id, recipe: recipe.name, inputs });
+      return `<section class="result" id="${id}">${html}</section>`;
+    }
+    const spec = sliderChart(data);
+    if (spec === undefined) return `<section class="shown">${html}</section>`;
+    const id = `chart-${this.charts.length + 1}`;
+    this.charts.push({ id, spec });
+    return `<section class="chart" id="${id}">${html}</section>`;
+  }
+
+  /** The question and its check cell show the same exercise; what the check said to the notebook's author is left out. */
+  #exercise(task: ExerciseData): string {
+    if (this.exercises.some((x) => JSON.stringify(x.exercise) === JSON.stringify(task))) return '';
+    const id = `exercise-${this.exercises.length + 1}`;
+    this.exercises.push({ id, exercise: task });
+    return exerciseHtml(id, this.#headed ? undefined : this.exercises.length, task, this.#taken);
+  }
 }
 
 async function outputsOf(cell: CodeCell, output: (data: MimeBundle) => Promise<string>): Promise<string[]> {

@@ -1,7 +1,7 @@
 /** What a pupil wrote, kept in the browser. Where a browser keeps nothing (a private window), the page works all the same. */
 export class PersistedState {
   readonly #key: string;
-  #values: Record<string, unknown>;
+  #values: Readonly<Record<string, unknown>>;
 
   constructor(key: string) {
     this.#key = key;
@@ -20,8 +20,8 @@ export class PersistedState {
   }
 
   set(id: string, value: unknown): void {
-    if (value === undefined) delete this.#values[id];
-    else this.#values[id] = value;
+    const { [id]: _former, ...others } = this.#values;
+    this.#values = value === undefined ? others : { ...others, [id]: value };
     try {
       localStorage.setItem(this.#key, JSON.stringify(this.#values));
     } catch {

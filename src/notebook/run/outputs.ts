@@ -20,7 +20,10 @@ export class OutputCollector {
       else this.#clear(cell);
       return;
     }
-    if (output.output_type === 'update_display_data') return void this.#update(output);
+    if (output.output_type === 'update_display_data') {
+      this.#update(output);
+      return;
+    }
     if (this.#clearNext.delete(cell)) this.#clear(cell);
     const list = this.#list(cell);
     const last = list.at(-1);

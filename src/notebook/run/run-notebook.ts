@@ -5,7 +5,7 @@ import { readNotebook } from '../format/notebook-file.js';
 import type { CodeCell, Json, JsonObject, Notebook } from '../format/notebook.js';
 import { OutputCollector } from './outputs.js';
 
-/** How far a run has come. Cells count from 1, text cells included, as a person counts them on the page. */
+/** How far a run has come. Cells count from 1, text cells included, as a reader counts them on the page. */
 export interface RunProgress {
   readonly file: string;
   readonly cell: number;
@@ -57,13 +57,6 @@ export async function runNotebook(source: string | Notebook, options: RunOptions
   const notebook = typeof source === 'string' ? await readNotebook(source) : source;
   refuseOtherLanguages(notebook, file);
   const cwd = resolve(options.cwd ?? (typeof source === 'string' ? dirname(source) : '.'));
-  const cells: Notebook['cells'][number][] = notebook.cells.map((c) =>
-    c.cell_type === 'code' ? { ...c, outputs: [], execution_count: null } : c,
-  );
-  const state = (): Notebook => ({ ...notebook, cells: [...cells] });
-  const jobs = cells.flatMap((cell, at) =>
-    cell.cell_type === 'code' && cell.source.trim() !== '' ? [{ cell, at }] : [],
-  );
   options.signal?.throwIfAborted();
   const session = options.session ?? (await openSession(cwd, file));
   const stop = (): void => session.interrupt();
@@ -72,38 +65,49 @@ export async function runNotebook(source: string | Notebook, options: RunOptions
   const before = process.cwd();
   if (isMainThread) process.chdir(cwd);
   options.signal?.addEventListener('abort', stop);
-  const collector = new OutputCollector(
-    (at, outputs) => (cells[at] = { ...(cells[at] as CodeCell), outputs }),
-  );
   try {
-    for (const [n, { cell, at }] of jobs.entries()) {
-      const report = (step: RunProgress['state'], seconds: number): void =>
-        options.onProgress?.({
-          file,
-          cell: at + 1,
-          cells: cells.length,
-          codeCell: n + 1,
-          codeCells: jobs.length,
-          state: step,
-          line: firstLine(cell.source),
-          seconds,
-        });
-      if (options.signal?.aborted) throw interruptedAt(file, state(), at);
-      report('running', 0);
-      const began = performance.now();
-      const outcome = await session.run(cell.source, (output) => collector.take(at, output));
-      const seconds = (performance.now() - began) / 1000;
-      collector.endCell(at);
-      cells[at] = { ...(cells[at] as CodeCell), execution_count: outcome.executionCount };
-      if (outcome.status !== 'ok') collector.ensureError(at, outcome.error);
-      if (options.signal?.aborted) throw interruptedAt(file, state(), at);
-      report(outcome.status === 'ok' ? 'done' : 'failed', seconds);
-      if (outcome.status !== 'ok' && !mayFail(cell)) throw failedAt(file, state(), at, outcome);
-    }
+    return await runCells(notebook, file, session, options);
   } finally {
     if (isMainThread) process.chdir(before);
     options.signal?.removeEventListener('abort', stop);
     if (options.session === undefined) await session.dispose();
+  }
+}
+
+async function runCells(
+  notebook: Notebook,
+  file: string,
+  session: CellSession,
+  options: RunOptions,
+): Promise<Notebook> {
+  const cells: Notebook['cells'][number][] = notebook.cells.map((cell) =>
+    cell.cell_type === 'code' ? { ...cell, outputs: [], execution_count: null } : cell,
+  );
+  const state = (): Notebook => ({ ...notebook, cells: [...cells] });
+  const jobs = cells.flatMap((cell, at) =>
+    cell.cell_type === 'code' && cell.source.trim() !== '' ? [{ cell, at }] : [],
+  );
+  const collector = new OutputCollector(
+    (at, outputs) => (cells[at] = { ...(cells[at] as CodeCell), outputs }),
+  );
+  const stopWhereAborted = (at: number): void => {
+    if (options.signal?.aborted) throw interruptedAt(file, state(), at);
+  };
+  for (const [n, { cell, at }] of jobs.entries()) {
+    const counts = { file, cell: at + 1, cells: cells.length, codeCell: n + 1, codeCells: jobs.length };
+    const report = (step: RunProgress['state'], seconds: number): void =>
+      options.onProgress?.({ ...counts, state: step, line: firstLine(cell.source), seconds });
+    stopWhereAborted(at);
+    report('running', 0);
+    const began = performance.now();
+    const outcome = await session.run(cell.source, (output) => collector.take(at, output));
+    const seconds = (performance.now() - began) / 1000;
+    collector.endCell(at);
+    cells[at] = { ...(cells[at] as CodeCell), execution_count: outcome.executionCount };
+    if (outcome.status !== 'ok') collector.ensureError(at, outcome.error);
+    stopWhereAborted(at);
+    report(outcome.status === 'ok' ? 'done' : 'failed', seconds);
+    if (outcome.status !== 'ok' && !mayFail(cell)) throw failedAt(file, state(), at, outcome);
   }
   return { ...state(), metadata: withKernel(notebook.metadata) };
 }
@@ -150,13 +154,13 @@ function firstLine(source: string): string {
   return line.trim().slice(0, 80);
 }
 
-const spoken = new Set(['typescript', 'javascript', 'ts', 'js']);
+const runnableLanguages = new Set(['typescript', 'javascript', 'ts', 'js']);
 
 function refuseOtherLanguages(notebook: Notebook, file: string): void {
   const info = notebook.metadata['language_info'] as JsonObject | undefined;
   const spec = notebook.metadata['kernelspec'] as JsonObject | undefined;
   const language = info?.['name'] ?? spec?.['language'];
-  if (typeof language === 'string' && !spoken.has(language.toLowerCase()))
+  if (typeof language === 'string' && !runnableLanguages.has(language.toLowerCase()))
     throw new RunError(
       `${file}: is written in ${language.slice(0, 40)}; takes a notebook in TypeScript or JavaScript`,
       notebook,
@@ -166,7 +170,7 @@ function refuseOtherLanguages(notebook: Notebook, file: string): void {
     );
 }
 
-/** The kernel a notebook says it was run with; what a person set stays. */
+/** The kernel a notebook says it was run with; what is set already stays. */
 function withKernel(metadata: JsonObject): JsonObject {
   return {
     ...metadata,
