@@ -57,7 +57,7 @@ describe('creep', () => {
   it('a number or a published choice', () => {
     expect(creep.read(1.7)).toMatchObject({ factor: 1.7 });
     expect(creep.read('1.7')).toMatchObject({ factor: 1.7 });
-    expect(creep.read('Heated Room')).toMatchObject({ factor: 1.6, source: { id: 'ec5-kdef-help' } });
+    expect(creep.read('Heated Room')).toMatchObject({ factor: 1.6, source: { id: 'en-1995-1-1' } });
   });
   it('its factors follow from the printed figures', () => {
     for (const r of tableRows('creep-factors')) {
