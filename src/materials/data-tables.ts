@@ -14,7 +14,8 @@ export interface DataRow {
   /** The name as the source prints it. */
   readonly printedAs: string;
   readonly citation: Citation;
-  readonly read: 'text' | 'memory' | 'choice';
+  /** `derived`: worked out by a printed formula from figures read in print. */
+  readonly read: 'text' | 'memory' | 'choice' | 'derived';
   readonly doubt: string;
   /** False where another source is preferred; `preferReason` says why. */
   readonly preferred: boolean;
@@ -65,8 +66,8 @@ function rowOf(file: string, line: number, cells: Record<string, string>): DataR
       `the source ${JSON.stringify(source)} is not in data/sources.json; a row without a source does not load`,
     );
   const read = text('read');
-  if (read !== 'text' && read !== 'memory' && read !== 'choice')
-    return refuse(`read is ${JSON.stringify(read)}, takes "text", "memory" or "choice"`);
+  if (read !== 'text' && read !== 'memory' && read !== 'choice' && read !== 'derived')
+    return refuse(`read is ${JSON.stringify(read)}, takes "text", "memory", "choice" or "derived"`);
   if (!text('locator')) refuse('locator is empty, takes the table, equation or page');
   return {
     table: file.replace(/\.csv$/, ''),

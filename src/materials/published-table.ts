@@ -22,17 +22,6 @@ const shelf: Readonly<Record<string, { readonly table: string; readonly columns:
     table: 'movement-rules.various',
     columns: ['applies_to', 'rule', 'fraction_per_pct'],
   },
-  'classes of movement': {
-    table: 'movement-classes.bre-handbooks',
-    columns: [
-      'printed_as',
-      'mc_at_90rh_pct',
-      'mc_at_60rh_pct',
-      'tangential_pct',
-      'radial_pct',
-      'movement_class',
-    ],
-  },
   'strength groups': {
     table: 'strength-groups.as-2878',
     columns: ['strength_group', 'state', 'mor_mpa', 'moe_mpa', 'max_crushing_mpa'],

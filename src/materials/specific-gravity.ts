@@ -16,7 +16,7 @@ export interface Density extends Sourced {
 }
 
 const cells: Readonly<Record<Condition, readonly (readonly [table: string, column: string])[]>> = {
-  // The inventory's table was read in print and Table 5-3 mostly recalled, so it comes first.
+  // The inventory comes first, save where it puts in a mean for a species or the handbook is preferred.
   green: [
     ['specific-gravity.fia-ref-species', 'sg_green'],
     ['mechanical-canadian.fpl-gtr-190', 'specific_gravity_green'],
@@ -32,7 +32,7 @@ const cells: Readonly<Record<Condition, readonly (readonly [table: string, colum
 export function gravityOf(species: string, condition: Condition): Gravity | undefined {
   const [inventory, ...others] = cells[condition];
   const found = inventory && pick(species, inventory[0], inventory[1]);
-  if (found) return found;
+  if (found && isMeasured(found) && found.rows.every((r) => r.preferred)) return found;
   for (const table of ['mechanical-domestic.fpl-gtr-190', 'mechanical-imported.fpl-gtr-190']) {
     const row = rowsOf(table, species).find(
       (r) => r.text('condition') === condition && r.number('specific_gravity') !== undefined,
@@ -59,8 +59,12 @@ export function gravityOf(species: string, condition: Condition): Gravity | unde
         };
     }
   }
-  return undefined;
+  return found;
 }
+
+/** False for a mean of a genus that a table puts in for a species nobody measured. */
+export const isMeasured = (figures: Sourced): boolean =>
+  figures.rows.every((r) => r.text('imputed') !== 'yes');
 
 function pick(species: string, table: string, column: string): Gravity | undefined {
   const row = rowsOf(table, species).find((r) => r.number(column) !== undefined);
@@ -84,7 +88,7 @@ export function densityOf(species: string): Density | undefined {
   }
   const mean = rowsOf('density.en-350-2016', species)[0];
   const g = gravityOf(species, '12%');
-  if (mean && !g) {
+  if (mean && !(g && isMeasured(g))) {
     const density = {
       low: mean.number('density_12_low_kg_m3') as number,
       middle: mean.number('density_12_mean_kg_m3') as number,

@@ -1,5 +1,5 @@
 import { timberHtml, timberText } from './timber-text.js';
-import { densityOf, gravityOf, type Condition, type Density, type Gravity } from './specific-gravity.js';
+import { densityOf, gravityOf, isMeasured, type Condition, type Density, type Gravity } from './specific-gravity.js';
 import { movementsOf, shrinkagesOf, type Movement, type Shrinkage } from './movement-data.js';
 import { spreadOver, type Sourced, type PropertyRange } from './property-range.js';
 import { elasticRatiosOf, mechanicalOf, type ElasticRatios, type Mechanical } from './strength.js';
@@ -101,7 +101,7 @@ export class Timber implements TimberFacts {
   specificGravity(condition: Condition): Gravity | undefined {
     return this.#once(`gravity ${condition}`, () => {
       if (!this.isGroup) return gravityOf(this.id, condition);
-      const all = this.#members((id) => gravityOf(id, condition));
+      const all = this.#members((id) => gravityOf(id, condition)).filter(isMeasured);
       const gravity = spreadOver(all.map((g) => g.gravity));
       return gravity && { gravity, ...over(all) };
     });
@@ -111,7 +111,7 @@ export class Timber implements TimberFacts {
   density(): Density | undefined {
     return this.#once('density', () => {
       if (!this.isGroup) return densityOf(this.id);
-      const all = this.#members(densityOf);
+      const all = this.#members(densityOf).filter(isMeasured);
       const density = spreadOver(all.map((d) => d.density));
       return density && { density, derived: all.some((d) => d.derived), ...over(all) };
     });

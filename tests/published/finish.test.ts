@@ -107,14 +107,11 @@ describe('thinning shellac, the chart of 27 entries', () => {
 });
 
 describe('grits', () => {
-  // Sequences printed by a sanding guide: furniture 80-120-150-180-220, floors 36-60-80-100-120. Common practice: no step above 2.
-  it.each([[[80, 120, 150, 180, 220]], [[36, 60, 80, 100, 120]]])(
-    'allow the printed sequence %j',
-    (printed) => {
-      for (const [i, to] of printed.slice(1).entries()) {
-        const r = gritSequence({ from: printed[i] as number, to, stepRatio: 2, grits: printed });
-        expect(r.grades).toBe(`P${String(printed[i])}, P${String(to)}`);
-      }
-    },
-  );
+  // Sequences of the trade: furniture 80-120-150-180-220, floors 36-60-80-100-120. Common practice: no step above 2.
+  it.each([[[80, 120, 150, 180, 220]], [[36, 60, 80, 100, 120]]])('allow the sequence %j', (printed) => {
+    for (const [i, to] of printed.slice(1).entries()) {
+      const r = gritSequence({ from: printed[i] as number, to, stepRatio: 2, grits: printed });
+      expect(r.grades).toBe(`P${String(printed[i])}, P${String(to)}`);
+    }
+  });
 });

@@ -72,30 +72,6 @@ describe('worked examples', () => {
     }
   });
 
-  it('Eurocode 5 joist sheet, C24 80 by 240: the variable load of 0.85 N/mm over 6300 mm sags 21.326 mm with k_def 0.8 and psi_2 0.3', () => {
-    const r = railSpan({
-      section: '80 x 240 mm',
-      load: '0.85 N/mm',
-      modulus: '11000 MPa',
-      long: 'under cover',
-      longShare: '30 %',
-      limit: '21.326 mm',
-    });
-    expect(r.span.in('mm')).toBeCloseTo(6300, 0);
-    expect(r.sag.in('mm')).toBeCloseTo(21.326, 6);
-  });
-
-  it('Eurocode 5 joist sheet: the load of 0.09 N/mm that stays sags 3.278 mm (inputs found by trial: arithmetic only)', () => {
-    const r = railSpan({
-      section: '80 x 240 mm',
-      load: '0.09 N/mm',
-      modulus: '11000 MPa',
-      long: 1.8,
-      limit: '3.278 mm',
-    });
-    expect(r.span.in('mm')).toBeCloseTo(6300, 0);
-  });
-
   it('AS 1720 forum sum: 10 mm of dead and 5 mm of live load, factors 2 and 1.85, 40 % staying: 23.7 mm', () => {
     // The recipe's factor for each part: dead 2 all of it; live 1 + 0.85 × 0.4, less nothing. 10 × 2 + 5 × (0.4 × 1.85) = 23.7.
     const dead = railSpan({

@@ -198,7 +198,7 @@ export const finishQuantity = recipe({
         const { low, high } = printedCoverages();
         return `printed coverages read here run from ${low.text} to ${high.text}; look at the tin again`;
       },
-      source: cite('stain-coverage-engineerfix', '150 to 400 ft2 a US gallon', {
+      source: cite('stain-coverage-logs', '200 ft2 a US gallon, first coat', {
         also: cite('self-sufficiency-painting', 'coverage of gloss'),
       }),
     },

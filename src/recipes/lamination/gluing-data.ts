@@ -33,7 +33,6 @@ export const timberKinds = [
   'softwood',
   'hardwood',
   'low-density',
-  'mid-density',
   'high-density',
   'softwood polyurethane',
   'hardwood polyurethane',

@@ -4,11 +4,9 @@ import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
-import { cite } from '../../engine/source.js';
 import { metalFirst, mm, thicknesserLeast } from './salvage-caution.js';
 import { stripEndDrawing } from './strip-end-drawing.js';
 
-const warpRule = cite('panel-gluing-trade-page', 'widths of strips');
 /** Trade rule for strips of a panel: 3 in, m. */
 const widestStill = 0.0762;
 
@@ -65,7 +63,7 @@ export const stripCount = recipe({
   topic: 'lamination',
   about:
     'How many strips a top takes across its width, and in how many slabs to glue them so that each passes the thicknesser.',
-  sources: [warpRule],
+  sources: [],
   inputs: {
     topWidth: field.length({ symbol: 'W', label: 'width of the finished top', above: '0 mm', max: '20 m' }),
     stripWidth: field.length({
@@ -155,7 +153,6 @@ export const stripCount = recipe({
       ? [
           note(
             `strips of ${mm(answer.stripFinished, 0)} are wider than the trade’s 3 in (76 mm) for a panel that stays flat (common practice): rip them, or match the growth rings with care`,
-            warpRule,
           ),
         ]
       : []),

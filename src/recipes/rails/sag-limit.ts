@@ -21,9 +21,8 @@ export const limitUses = [
   'beams',
   'adjustable shelf',
   'cabinet shelf',
-  'shelf, sag the eye notices',
-  'shelf, first sag to design for',
-  'stone tiles on a floor',
+  'shelf, 1/32 in per foot',
+  'shelf, 0.02 in per foot',
 ] as const;
 
 const limitTakes = `a share of the span such as "L/300", a length such as "3 mm", or a published limit: ${limitUses.map((u) => `"${u}"`).join(', ')}`;

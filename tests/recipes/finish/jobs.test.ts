@@ -127,11 +127,11 @@ describe('a job by hand', () => {
 
   it('asks to look at the tin again beyond the coverages that were read in print', () => {
     const { low, high } = printedCoverages();
-    // The table's rows: 3.7 m² a litre of a penetrating stain, 17 of gloss paint.
-    expect([low.amount, high.amount]).toEqual([close(3700), close(17_000)]);
-    expect([low.text, high.text]).toEqual(['3.7 m²/L (penetrating stain, new smooth wood)', '17 m²/L (gloss paint)']); // prettier-ignore
+    // The table's rows: 4.9 m² a litre of the first coat of a stain, 17 of gloss paint.
+    expect([low.amount, high.amount]).toEqual([close(4900), close(17_000)]);
+    expect([low.text, high.text]).toEqual(['4.9 m²/L (siding stain, first coat)', '17 m²/L (gloss paint)']); // prettier-ignore
     const odd = (coverage: string) => mentions(finishQuantity({ ...job, coverage }), 'look at the tin again');
-    expect(['3.7 m2/L', '3.69 m2/L', '17 m2/L', '17.1 m2/L'].map(odd)).toEqual([false, true, false, true]);
+    expect(['4.9 m2/L', '4.89 m2/L', '17 m2/L', '17.1 m2/L'].map(odd)).toEqual([false, true, false, true]);
   });
 
   it('is drawn as bars of mix, or along time once the drying is known', () => {
