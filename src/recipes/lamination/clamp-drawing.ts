@@ -1,4 +1,5 @@
 import { drawing, type Place, type Shape } from '../../charts/drawing.js';
+import { dimension, polyline, rectangle, words } from '../../charts/shapes.js';
 import { mm } from './salvage-caution.js';
 
 interface Plan {
@@ -7,100 +8,115 @@ interface Plan {
   readonly positions: readonly { readonly clamp: number; readonly position: number; readonly side: string }[];
 }
 
+interface Given {
+  readonly length: number;
+  readonly outerWidth: number;
+  readonly pad: number;
+  readonly padLength: number;
+  readonly needReach: number | undefined;
+}
+
+/** Sizes of the drawing in mm: length and width of the slab, its outer strips, pads, clamps. */
+interface Sizes {
+  readonly length: number;
+  readonly width: number;
+  readonly outer: number;
+  readonly pad: number;
+  readonly padLength: number;
+  readonly bar: number;
+  /** How far a clamp stands out past the edge of the slab. */
+  readonly over: number;
+}
+
 /** The glue-up in plan: slab, outermost glue lines, clamps below (outline) and above (solid), and the spread of pressure. */
-export function clampDrawing(
-  given: {
-    readonly length: number;
-    readonly outerWidth: number;
-    readonly pad: number;
-    readonly padLength: number;
-    readonly needReach: number | undefined;
-  },
-  plan: Plan,
-) {
-  const L = given.length * 1000;
-  const w = given.outerWidth * 1000;
-  const t = given.pad * 1000;
-  const a = given.padLength * 1000;
-  const W = Math.max(2.2 * w, given.needReach === undefined ? 3 * w : given.needReach * 1000 - 2 * t);
-  const s = plan.spacing * 1000;
-  // A bar never drawn thinner than a line that prints, nor so thick that neighbours touch.
-  const bar = Math.min(s * 0.3, Math.max(L * 0.008, 20));
-  const over = Math.max(W * 0.05, 12) + t;
-  const places = [...plan.positions].sort((x, y) => x.clamp - y.clamp);
+export function clampDrawing(given: Given, plan: Plan) {
+  const sizes = sizesOf(given, plan);
+  const places = [...plan.positions].sort((a, b) => a.clamp - b.clamp);
   const few = plan.clamps <= 40;
-  const slab: Shape[] = [
-    { kind: 'rectangle', x: 0, y: 0, width: L, height: w, fill: 'woodDark', hatch: 'grain' },
-    { kind: 'rectangle', x: 0, y: w, width: L, height: W - 2 * w, fill: 'wood', hatch: 'grain' },
-    { kind: 'rectangle', x: 0, y: W - w, width: L, height: w, fill: 'woodDark', hatch: 'grain' },
-  ];
-  const pads: Shape[] =
-    t > 0 && few
-      ? places.flatMap(({ position }) =>
-          [-t, W].map((y): Shape => ({
-            kind: 'rectangle',
-            x: position * 1000 - Math.max(a, bar) / 2,
-            y,
-            width: Math.max(a, bar),
-            height: t,
-            fill: 'ground',
-          })),
-        )
-      : [];
-  const cones: Shape[] = few
-    ? places.flatMap(({ position: p }) => {
-        const x = p * 1000;
-        // A line that reaches the end of the slab stops there.
-        const left: Place = x - a / 2 - w - t >= 0 ? [x - a / 2 - w - t, w] : [0, x - a / 2 - t];
-        const right: Place = x + a / 2 + w + t <= L ? [x + a / 2 + w + t, w] : [L, L - x - a / 2 - t];
-        return [
-          {
-            kind: 'polyline',
-            points: [left, [Math.max(x - a / 2, 0), -t], [Math.min(x + a / 2, L), -t], right],
-            dashed: true,
-            weight: 0.8,
-          },
-        ] as Shape[];
-      })
-    : [];
-  const bars: Shape[] = places.map(({ position, side }) => {
-    const x = position * 1000 - bar / 2;
-    return side === 'above'
-      ? { kind: 'rectangle', x, y: -over, width: bar, height: W + 2 * over, fill: 'accent', weight: 1.2 }
-      : { kind: 'rectangle', x, y: -over, width: bar, height: W + 2 * over, fill: 'none', weight: 1.8 };
-  });
-  const every = Math.ceil(plan.clamps / 24);
-  const names: Shape[] = places
-    .filter((_, i) => i % every === 0)
-    .map(({ clamp, position, side }) => ({
-      kind: 'text',
-      x: position * 1000,
-      y: W + over,
-      text: `${clamp}${side === 'above' ? 'a' : 'b'}`,
-      dy: 9,
-      size: plan.clamps > 16 ? 10 : 12,
-    }));
-  // Spacing is shown off to the right, where it cannot run into the distance from the end.
-  const k = Math.floor(plan.clamps / 2) - (plan.clamps > 1 && plan.clamps < 4 ? 1 : 0);
-  const dims: Shape[] = [
-    { kind: 'dimension', from: [0, -over], to: [L, -over], text: mm(given.length), offset: -44 },
-    { kind: 'dimension', from: [0, -over], to: [s / 2, -over], text: mm(plan.spacing / 2), offset: -16 },
-    ...(plan.clamps > 1
-      ? [
-          {
-            kind: 'dimension',
-            from: [(k + 0.5) * s, -over],
-            to: [(k + 1.5) * s, -over],
-            text: mm(plan.spacing),
-            offset: -16,
-          } as const,
-        ]
-      : []),
-  ];
   return drawing({
     title: `${plan.clamps} clamp${plan.clamps === 1 ? '' : 's'}, seen from above`,
     subtitle: 'b: below the slab (outline); a: above (solid). Thin dashes: spread of pressure.',
     description: `Clamps at ${places.map((p) => `${mm(p.position)} ${p.side}`).join(', ')}.`,
-    shapes: [...slab, ...pads, ...cones, ...bars, ...names, ...dims],
+    shapes: [
+      ...slab(sizes),
+      ...(few && sizes.pad > 0 ? places.flatMap((p) => pads(sizes, p.position * 1000)) : []),
+      ...(few ? places.map((p) => pressure(sizes, p.position * 1000)) : []),
+      ...places.map((p) => bar(sizes, p.position * 1000, p.side)),
+      ...names(sizes, places),
+      ...dimensions(sizes, given, plan),
+    ],
   });
+}
+
+function sizesOf(given: Given, plan: Plan): Sizes {
+  const length = given.length * 1000;
+  const outer = given.outerWidth * 1000;
+  const pad = given.pad * 1000;
+  const reach = given.needReach === undefined ? 3 * outer : given.needReach * 1000 - 2 * pad;
+  const width = Math.max(2.2 * outer, reach);
+  return {
+    length,
+    width,
+    outer,
+    pad,
+    padLength: given.padLength * 1000,
+    // A bar never drawn thinner than a line that prints, nor so thick that neighbours touch.
+    bar: Math.min(plan.spacing * 1000 * 0.3, Math.max(length * 0.008, 20)),
+    over: Math.max(width * 0.05, 12) + pad,
+  };
+}
+
+const slab = ({ length, width, outer }: Sizes): Shape[] => [
+  rectangle(0, 0, length, outer, { fill: 'woodDark', hatch: 'grain' }),
+  rectangle(0, outer, length, width - 2 * outer, { fill: 'wood', hatch: 'grain' }),
+  rectangle(0, width - outer, length, outer, { fill: 'woodDark', hatch: 'grain' }),
+];
+
+function pads({ width, pad, padLength, bar }: Sizes, x: number): Shape[] {
+  const long = Math.max(padLength, bar);
+  return [-pad, width].map((y) => rectangle(x - long / 2, y, long, pad, { fill: 'ground' }));
+}
+
+/** Pressure spreads at 45 degrees from the pad; a line that reaches the end of the slab stops there. */
+function pressure({ length, outer, pad, padLength }: Sizes, x: number): Shape {
+  const half = padLength / 2;
+  const [from, to] = [x - half - outer - pad, x + half + outer + pad];
+  const left: Place = from >= 0 ? [from, outer] : [0, x - half - pad];
+  const right: Place = to <= length ? [to, outer] : [length, length - x - half - pad];
+  return polyline([left, [Math.max(x - half, 0), -pad], [Math.min(x + half, length), -pad], right], {
+    dashed: true,
+    weight: 0.8,
+  });
+}
+
+const bar = ({ width, bar, over }: Sizes, x: number, side: string): Shape =>
+  rectangle(
+    x - bar / 2,
+    -over,
+    bar,
+    width + 2 * over,
+    side === 'above' ? { fill: 'accent', weight: 1.2 } : { fill: 'none', weight: 1.8 },
+  );
+
+function names({ width, over }: Sizes, places: Plan['positions']): Shape[] {
+  const every = Math.ceil(places.length / 24);
+  return places
+    .filter((_, i) => i % every === 0)
+    .map(({ clamp, position, side }) =>
+      words(position * 1000, width + over, `${clamp}${side === 'above' ? 'a' : 'b'}`, {
+        dy: 9,
+        size: places.length > 16 ? 10 : 12,
+      }),
+    );
+}
+
+/** Spacing is shown off to the right, where it cannot run into the distance from the end. */
+function dimensions({ length, over }: Sizes, given: Given, { clamps, spacing }: Plan): Shape[] {
+  const s = spacing * 1000;
+  const k = Math.floor(clamps / 2) - (clamps > 1 && clamps < 4 ? 1 : 0);
+  return [
+    dimension([0, -over], [length, -over], mm(given.length), -44),
+    dimension([0, -over], [s / 2, -over], mm(spacing / 2), -16),
+    ...(clamps > 1 ? [dimension([(k + 0.5) * s, -over], [(k + 1.5) * s, -over], mm(spacing), -16)] : []),
+  ];
 }

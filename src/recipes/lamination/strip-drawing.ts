@@ -1,4 +1,5 @@
 import { drawing, type Fill, type Shape } from '../../charts/drawing.js';
+import { dimension, line, rectangle, words } from '../../charts/shapes.js';
 import { mm } from './salvage-caution.js';
 
 interface Laid {
@@ -18,6 +19,11 @@ const looks: readonly { readonly fill: Fill; readonly hatch?: 'grain' | 'grainUp
   { fill: 'woodDark' },
 ];
 
+/** Width of the rows, px. */
+const rowPixels = 575;
+/** Rows beyond which neither rows nor pieces are named. */
+const namedRows = 40;
+
 /** The slab in plan: rows with their joints, tones and names, and the place where joints come nearest. */
 export function layoutDrawing(
   given: { readonly topLength: number; readonly rowWidth: number; readonly minStagger: number },
@@ -25,68 +31,12 @@ export function layoutDrawing(
 ) {
   const w = given.rowWidth * 1000;
   const L = given.topLength * 1000;
-  const high = rows.length * w;
   const tones = [...new Set(rows.flat().flatMap((p) => (p.tone === undefined ? [] : [p.tone])))].sort();
   const lookOf = looksFor(tones);
-  // Rows are drawn higher than true where names would not fit; the picture says so.
-  const stretch = Math.max(1, Math.ceil((2 * 20 * L) / (575 * w)) / 2);
-  const px = L / 575;
-  const bottom = (r: number): number => high - (r + 1) * w;
-  const pieces: Shape[] = rows.flatMap((row, r) =>
-    row.map((p): Shape => ({
-      kind: 'rectangle',
-      x: p.start * 1000,
-      y: bottom(r),
-      width: p.length * 1000,
-      height: w,
-      ...lookOf(p.tone),
-      ...(rows.length <= 40 ? { label: p.piece } : {}),
-    })),
-  );
+  // Rows are drawn higher than true where names would not fit; the drawing says so.
+  const stretch = Math.max(1, Math.ceil((2 * 20 * L) / (rowPixels * w)) / 2);
+  const bottom = (r: number): number => (rows.length - r - 1) * w;
   const near = nearest(rows);
-  const marks: Shape[] = near
-    ? [
-        {
-          kind: 'polyline',
-          points: [
-            [near.a * 1000, bottom(near.row)],
-            [near.a * 1000, bottom(near.row) + w],
-          ],
-          weight: 3.5,
-        },
-        {
-          kind: 'polyline',
-          points: [
-            [near.b * 1000, bottom(near.row) + w],
-            [near.b * 1000, bottom(near.row) + 2 * w],
-          ],
-          weight: 3.5,
-        },
-      ]
-    : [];
-  const names: Shape[] =
-    rows.length <= 40
-      ? rows.map((_, r): Shape => ({
-          kind: 'text',
-          x: 0,
-          y: bottom(r) + w / 2,
-          text: String(r + 1),
-          align: 'right',
-          dx: -6,
-          size: 11,
-        }))
-      : [];
-  const key: Shape[] =
-    tones.length > 1
-      ? tones.slice(0, looks.length).flatMap((tone, i): Shape[] => {
-          const x = (i * L) / Math.min(looks.length, tones.length);
-          const y = (-62 * px) / stretch;
-          return [
-            { kind: 'rectangle', x, y, width: 26 * px, height: (15 * px) / stretch, ...lookOf(tone) },
-            { kind: 'text', x: x + 26 * px, y: y + (7.5 * px) / stretch, text: tone, align: 'left', dx: 6 },
-          ];
-        })
-      : [];
   return drawing({
     title: 'The slab seen from above',
     subtitle: near
@@ -98,16 +48,49 @@ export function layoutDrawing(
       .join(' ')
       .slice(0, 2000),
     shapes: [
-      ...pieces,
-      ...marks,
-      ...names,
-      ...key,
-      { kind: 'dimension', from: [0, 0], to: [L, 0], text: mm(given.topLength), offset: -16 },
+      ...rows.flatMap((row, r) =>
+        row.map((p) =>
+          rectangle(p.start * 1000, bottom(r), p.length * 1000, w, {
+            ...lookOf(p.tone),
+            ...(rows.length <= namedRows ? { label: p.piece } : {}),
+          }),
+        ),
+      ),
+      ...(near ? nearestJoints(near, bottom(near.row), w) : []),
+      ...(rows.length <= namedRows
+        ? rows.map((_, r) => words(0, bottom(r) + w / 2, String(r + 1), { align: 'right', dx: -6, size: 11 }))
+        : []),
+      ...(tones.length > 1 ? key(tones, lookOf, L, stretch) : []),
+      dimension([0, 0], [L, 0], mm(given.topLength), -16),
     ],
   });
 }
 
-/** A look for each tone: words for dark and light get what they say, the rest what is left. */
+/** A thick stroke on each of the two joints that come nearest. */
+const nearestJoints = (near: Near, y: number, w: number): Shape[] => [
+  line([near.a * 1000, y], [near.a * 1000, y + w], { weight: 3.5 }),
+  line([near.b * 1000, y + w], [near.b * 1000, y + 2 * w], { weight: 3.5 }),
+];
+
+/** What each tone looks like, below the slab. */
+function key(
+  tones: readonly string[],
+  lookOf: (tone: string) => (typeof looks)[number],
+  L: number,
+  stretch: number,
+): Shape[] {
+  const px = L / rowPixels;
+  const y = (-62 * px) / stretch;
+  return tones.slice(0, looks.length).flatMap((tone, i) => {
+    const x = (i * L) / Math.min(looks.length, tones.length);
+    return [
+      rectangle(x, y, 26 * px, (15 * px) / stretch, lookOf(tone)),
+      words(x + 26 * px, y + (7.5 * px) / stretch, tone, { align: 'left', dx: 6 }),
+    ];
+  });
+}
+
+/** A look for each tone: names of dark and light tones get a dark and a light one, the rest what is left. */
 function looksFor(tones: readonly string[]): (tone: string | undefined) => (typeof looks)[number] {
   const spare = looks.map((_, i) => i);
   const taken = new Map<string, number>();
@@ -120,9 +103,16 @@ function looksFor(tones: readonly string[]): (tone: string | undefined) => (type
   return (tone) => looks[taken.get(tone ?? '') ?? 0] as (typeof looks)[number];
 }
 
-/** The two joints of neighbouring rows that come nearest: `a` in the lower of the two rows, `row`. */
-function nearest(rows: readonly (readonly Laid[])[]): { row: number; a: number; b: number } | undefined {
-  let found: { row: number; a: number; b: number } | undefined;
+/** Two joints of neighbouring rows: `a` in the lower row, `row`, and `b` in the one above it. */
+interface Near {
+  readonly row: number;
+  readonly a: number;
+  readonly b: number;
+}
+
+/** The two joints of neighbouring rows that come nearest. */
+function nearest(rows: readonly (readonly Laid[])[]): Near | undefined {
+  let found: Near | undefined;
   for (let r = 1; r < rows.length; r++)
     for (const p of (rows[r] as readonly Laid[]).slice(1))
       for (const q of (rows[r - 1] as readonly Laid[]).slice(1))

@@ -8,7 +8,7 @@ import type { Worst, Worsts } from './beam-worst.js';
 
 const c = colours.light;
 
-/** Load picture, shear, moment and deflected shape, one over another on one scale of length. */
+/** Loads, shear, moment and deflected shape, one over another on one scale of length. */
 export function beamChart(solved: Solved, worst: Worsts, creep: number): ChartSpec {
   const L = solved.beam.length;
   const x = {
@@ -113,6 +113,7 @@ interface Line {
   readonly last?: boolean;
 }
 
+/** One curve over the length of the beam, shaded down to zero, its greatest value marked. */
 function panel(
   stations: readonly Station[],
   x: ChartSpec,
@@ -120,15 +121,11 @@ function panel(
   worst: { x: number; y: number; label: string },
 ): ChartSpec {
   const values = stations.map((s, order) => ({ x: s.x, y: s[line.take] * line.by, zero: 0, order }));
-  const most = Math.max(...values.map((v) => v.y), 0);
-  const least = Math.min(...values.map((v) => v.y), 0);
-  const room = (most - least || 1) * 0.36;
-  const domain = [least < 0 ? least - room : least - room * 0.3, most > 0 ? most + room : most + room * 0.3];
   const y = {
     field: 'y',
     type: 'quantitative',
     title: line.title,
-    scale: { domain, nice: false, reverse: line.down },
+    scale: { domain: domainOf(values.map((v) => v.y)), nice: false, reverse: line.down },
     axis: { tickCount: 4, titlePadding: 8 },
   };
   const along = {
@@ -136,10 +133,6 @@ function panel(
     axis:
       line.last === true ? { title: 'From the left end (mm)' } : { title: null, labels: false, ticks: false },
   };
-  const outward = line.down === worst.y >= 0;
-  const range = x['scale'] as { domain: readonly [number, number] };
-  const half = (textWidth(worst.label, 12, true) / 2 / beamWide) * (range.domain[1] - range.domain[0]);
-  const middle = Math.min(Math.max(worst.x, range.domain[0] + half), range.domain[1] - half);
   return {
     width: beamWide,
     height: 96,
@@ -155,31 +148,43 @@ function panel(
         encoding: { x: along, y, order: { field: 'order' } },
       },
       { data: { values: [{ y: 0 }] }, mark: { type: 'rule', color: c.ink, strokeWidth: 1 }, encoding: { y } },
-      {
-        data: { values: [worst] },
-        mark: {
-          type: 'point',
-          filled: true,
-          size: 90,
-          color: c.ink,
-          stroke: c.ground,
-          strokeWidth: 1.5,
-          opacity: 1,
-        },
-        encoding: { x: along, y },
-      },
-      ...haloed({
-        data: { values: [{ ...worst, x: middle }] },
-        mark: {
-          type: 'text',
-          align: 'center',
-          baseline: outward ? 'top' : 'bottom',
-          dy: outward ? 7 : -7,
-          fontWeight: 'bold',
-          color: c.ink,
-        },
-        encoding: { x: along, y, text: { field: 'label' } },
-      }),
+      ...worstLayers(worst, line.down === worst.y >= 0, x, { x: along, y }),
     ],
   };
+}
+
+/** From the least to the greatest value and zero, with room for a label on either side. */
+function domainOf(values: readonly number[]): [number, number] {
+  const most = Math.max(...values, 0);
+  const least = Math.min(...values, 0);
+  const room = (most - least || 1) * 0.36;
+  return [least < 0 ? least - room : least - room * 0.3, most > 0 ? most + room : most + room * 0.3];
+}
+
+/** The greatest value as a dot with its label on the outer side of the curve, within the width of the chart. */
+function worstLayers(
+  worst: { x: number; y: number; label: string },
+  below: boolean,
+  x: ChartSpec,
+  encoding: { x: ChartSpec; y: ChartSpec },
+): ChartSpec[] {
+  const [from, to] = (x['scale'] as { domain: readonly [number, number] }).domain;
+  const half = (textWidth(worst.label, 12, true) / 2 / beamWide) * (to - from);
+  const middle = Math.min(Math.max(worst.x, from + half), to - half);
+  const dot = { filled: true, size: 90, color: c.ink, stroke: c.ground, strokeWidth: 1.5, opacity: 1 };
+  return [
+    { data: { values: [worst] }, mark: { type: 'point', ...dot }, encoding },
+    ...haloed({
+      data: { values: [{ ...worst, x: middle }] },
+      mark: {
+        type: 'text',
+        align: 'center',
+        baseline: below ? 'top' : 'bottom',
+        dy: below ? 7 : -7,
+        fontWeight: 'bold',
+        color: c.ink,
+      },
+      encoding: { ...encoding, text: { field: 'label' } },
+    }),
+  ];
 }

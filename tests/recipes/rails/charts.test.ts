@@ -312,7 +312,7 @@ describe('the other pictures', () => {
     const weight = (r: { chart?: unknown }) => JSON.stringify(r.chart).match(/"align":"(left|right)"/g)!;
     expect(weight(of('150 mm', { push: '0 N' })).every((a) => a.includes('left'))).toBe(true);
     expect(weight(of('400 mm', { push: '0 N' })).every((a) => a.includes('right'))).toBe(true);
-    expect(JSON.stringify(of('150 mm').chart!.title)).toMatch(/Stands; the weight bears/);
+    expect(JSON.stringify(of('150 mm').chart!.title)).toMatch(/Stands; the line of the weight falls/);
     expect(JSON.stringify(of('400 mm').chart!.title)).toMatch(/Not safe to the factor of 1\.5/);
   });
 });
