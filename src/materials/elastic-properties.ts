@@ -129,4 +129,4 @@ function ofTimber(timber: Timber): MaterialProperties {
 const lacking = (wood: MaterialProperties): string =>
   wood.grade
     ? `the grade ${wood.name} has no modulus of elasticity in the data; take another grade or a species`
-    : `${wood.name} has no modulus of elasticity in the data; give a grade such as "C24", or "unknown ${wood.timber?.group === 'softwood' ? 'softwood' : 'hardwood'}" for a range over its kind`;
+    : `${wood.name} has no modulus of elasticity in the data; give a grade such as "C24", or "unknown ${wood.timber.group === 'softwood' ? 'softwood' : 'hardwood'}" for a range over its kind`;

@@ -1,6 +1,6 @@
 import { InputError, inspectValue } from '../units/input-error.js';
 import { dataCaution, note } from '../engine/caution.js';
-import { isPlainObject, makeField, type Field } from '../engine/field.js';
+import { makeField, type Field } from '../engine/field.js';
 import type { Trace } from '../engine/trace.js';
 import type { Grade } from './grades.js';
 import { allGroups, findSpecies } from './species.js';
@@ -29,7 +29,7 @@ const example = 'a timber by name, such as "white oak", "spotted gum" or "unknow
 export function timberField<const O extends TimberOptions>(
   options: O,
 ): Field<string | Timber, Out<O, Timber>, Opt<O>> {
-  const needs = [options.needs].flat() as Property[];
+  const needs = typeof options.needs === 'string' ? [options.needs] : options.needs;
   return makeField<string | Timber, Timber, O>(
     {
       kind: 'timber',

@@ -23,39 +23,33 @@ export function grits(): readonly Grit[] {
   return series;
 }
 
-interface Options {
-  readonly label: string;
+const gritTakes = 'a FEPA grit such as "P80", from P12 to P2500';
+
+/** The number of a grit, as digits; empty where the value has none. */
+function digitsOf(value: unknown): string {
+  if (typeof value === 'number') return String(value);
+  if (typeof value !== 'string') return '';
+  return /^\s*[pP]?\s*(\d{2,4})\s*$/.exec(value)?.[1] ?? '';
+}
+
+function readGrit(value: unknown): Grit {
+  const digits = digitsOf(value);
+  const found = grits().find((g) => g.name === `P${digits}`);
+  if (found) return found;
+  const distance = (g: Grit): number => Math.abs(Number(g.name.slice(1)) - Number(digits));
+  const near = digits === '' ? [] : [...grits()].sort((a, b) => distance(a) - distance(b)).slice(0, 2);
+  throw new InputError(
+    `got ${inspectValue(value)}, takes ${gritTakes}${near.length > 0 ? `; the nearest are ${near.map((g) => g.name).join(' and ')}` : ''}`,
+  );
 }
 
 /** A field that takes a grit: "P80", "80" or 80. */
-export function gritField<const O extends Options>(options: O): Field<string | number, Grit, false> {
-  const takes = 'a FEPA grit such as "P80", from P12 to P2500';
-  const read = (value: unknown): Grit => {
-    const digits =
-      typeof value === 'number'
-        ? String(value)
-        : typeof value === 'string'
-          ? (/^\s*[pP]?\s*(\d{2,4})\s*$/.exec(value)?.[1] ?? '')
-          : '';
-    const found = grits().find((g) => g.name === `P${digits}`);
-    if (found) return found;
-    const n = Number(digits);
-    const near =
-      digits === ''
-        ? []
-        : [...grits()]
-            .sort((a, b) => Math.abs(Number(a.name.slice(1)) - n) - Math.abs(Number(b.name.slice(1)) - n))
-            .slice(0, 2)
-            .map((g) => g.name);
-    throw new InputError(
-      `got ${inspectValue(value)}, takes ${takes}${near.length > 0 ? `; the nearest are ${near.join(' and ')}` : ''}`,
-    );
-  };
-  return makeField<string | number, Grit, O>(
+export function gritField(options: { readonly label: string }): Field<string | number, Grit, false> {
+  return makeField<string | number, Grit, { readonly label: string }>(
     {
       kind: 'grit',
-      expects: takes,
-      read,
+      expects: gritTakes,
+      read: readGrit,
       accepts: (v) => typeof v === 'string' || typeof v === 'number',
       format: (g) => g.name,
     },

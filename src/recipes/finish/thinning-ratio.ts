@@ -1,29 +1,25 @@
 import { barChart } from '../../charts/bar-chart.js';
 import { formatQuantity } from '../../units/format-quantity.js';
-import { InputError } from '../../units/input-error.js';
 import { note } from '../../engine/caution.js';
 import { field } from '../../engine/field.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
-import { amountField, amountOutput, type Amount, type Measure } from './finish-amount.js';
+import { amountField, amountOutput, type Amount } from './finish-amount.js';
 import { finishDangers } from './hazards.js';
 import {
   added,
-  batchIn,
   checkNames,
   converted,
-  firstOf,
   ofMix,
-  part,
   partPoured,
   partWeighed,
   poured,
   shareOfMix,
-  thinnerOf,
   toMass,
   toVolume,
   weighed,
 } from './mix.js';
+import { leastPart, measureOf, pourList, stockAfter, thinning, wholeOf } from './mix-batch.js';
 
 /**
  * How much of each part goes into a mix of finish (oil, varnish, stain, spirit, any number of them): for a batch of a
@@ -89,99 +85,35 @@ export const thinningRatio = recipe({
     const R = names.reduce((sum, n) => sum + (given.parts[n] as number), 0);
     checkNames('have', given.have, names);
     checkNames('densities', given.densities, names);
-    const measure: Measure =
-      given.by === undefined
-        ? (given.batch?.kind ?? firstOf(given.have)?.kind ?? 'liquid')
-        : given.by === 'mass'
-          ? 'mass'
-          : 'liquid';
+    const measure = measureOf(given);
     if (!trace.silent)
       trace.note(
         `${names.map((n) => `${n} ${String(given.parts[n])}`).join(' + ')}: ${String(Number(R.toPrecision(10)))} parts in all, by ${measure === 'mass' ? 'mass' : 'volume'}.`,
       );
-    const asMeasured = (name: string, a: Amount, where: string): number =>
-      converted(name, a, measure, given.densities, where, trace);
     const have =
       given.have &&
-      Object.fromEntries(Object.entries(given.have).map(([n, a]) => [n, asMeasured(n, a, `have.${n}`)]));
-
-    const one =
-      have &&
-      Object.entries(have).map(
-        ([n, h]) =>
-          [n, part(measure, h, given.parts[n] as number, trace, `${n}: what one part could be`)] as const,
+      Object.fromEntries(
+        Object.entries(given.have).map(([n, a]) => [
+          n,
+          converted(n, a, measure, given.densities, `have.${n}`, trace),
+        ]),
       );
-    const least = one?.reduce((a, b) => (b[1] < a[1] ? b : a));
-    let whole: number;
-    if (given.batch)
-      whole =
-        given.batch.kind === measure
-          ? given.batch.value
-          : batchIn(measure, given.batch, given.parts, R, given.densities, trace);
-    else if (least) {
-      whole = least[1] * R;
-      trace.note(`${least[0]} gives the smallest part, so it runs out first and sets the whole.`);
-    } else
-      throw new InputError({
-        field: 'batch',
-        message:
-          'missing; takes how much mix is wanted, such as "2 L", or give have with what is left in the tins',
-      });
-
-    const amounts: Record<string, Amount> = {};
-    let level = 0;
-    const pour = names.map((n) => {
-      const r = given.parts[n] as number;
-      const value =
-        measure === 'mass'
-          ? trace.evaluate(weighed, { M: whole, r, R }, `${n} to weigh`)
-          : trace.evaluate(poured, { V: whole, r, R }, `${n} to pour`);
-      level += value;
-      amounts[n] = { kind: measure, value };
-      return {
-        part: n,
-        add: { kind: measure, value },
-        fillTo: { kind: measure, value: level },
-        share: trace.evaluate(shareOfMix, { r, R }, `${n} as a share of the mix`),
-      };
-    });
-    const thin = names.length > 1 ? thinnerOf(names, given.thinner) : undefined;
-    let thinning = {};
-    if (thin !== undefined) {
-      const t = trace.evaluate(
-        added,
-        { r: given.parts[thin] as number, R },
-        `${thin} added, against the rest`,
-      );
-      const s = trace.evaluate(ofMix, { t }, `${thin} as a share of the mix`);
-      thinning = { thinnerAdded: t, thinnerShare: s };
-      trace.note(
-        `The two are not the same figure: adding 20 % of ${thin} to a tin does not make a mix that is 20 % ${thin}, since the mix has grown too; 20 on 100 is 20 of 120, or 16.7 %. For 20 % of the mix, 25 % must be added.`,
-      );
-    }
-
+    const least = have && leastPart(have, given.parts, measure, trace);
+    const whole = wholeOf(given, measure, R, least, trace);
+    const pour = pourList(given.parts, measure, whole, R, trace);
+    const stock = have && stockAfter(have, pour, whole);
     const amount = (value: number): Amount => ({ kind: measure, value });
-    // Short by less than a billionth of the batch is the arithmetic's, not the tin's.
-    const short =
-      have &&
-      names.flatMap((n) =>
-        (amounts[n] as Amount).value - (have[n] ?? 0) > whole * 1e-9
-          ? [[n, amount((amounts[n] as Amount).value - (have[n] ?? 0))] as const]
-          : [],
-      );
-    const left =
-      have &&
-      Object.entries(have).map(
-        ([n, h]) => [n, amount(Math.max(0, h - (amounts[n] as Amount).value))] as const,
-      );
+    const amounts = (list: readonly (readonly [string, number])[]): Record<string, Amount> =>
+      Object.fromEntries(list.map(([n, value]) => [n, amount(value)]));
+    const limits = least && (!given.batch || stock?.short.some(([n]) => n === least.name));
     return {
-      amounts,
+      amounts: amounts(pour.map((p) => [p.part, p.add.value])),
       total: amount(whole),
       pour,
-      ...(least && (!given.batch || short?.some(([n]) => n === least[0])) ? { limiting: least[0] } : {}),
-      ...(left ? { left: Object.fromEntries(left) } : {}),
-      ...(short && short.length > 0 ? { toBuy: Object.fromEntries(short) } : {}),
-      ...thinning,
+      ...(limits ? { limiting: least.name } : {}),
+      ...(stock ? { left: amounts(stock.left) } : {}),
+      ...(stock && stock.short.length > 0 ? { toBuy: amounts(stock.short) } : {}),
+      ...thinning(given, R, trace),
     };
   },
   cautions: (given, answer) => [

@@ -4,7 +4,7 @@ import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { InputError } from '../../units/input-error.js';
-import { jointDrawing, pictureField, type JointShape } from './full-size-drawing.js';
+import { pictureField } from './full-size-drawing.js';
 import { halfLapDrawing } from './half-lap-drawing.js';
 
 const mm = (label: string) => variable('length', label, { unit: 'mm' });

@@ -136,32 +136,6 @@ export const mitredEnd = recipe({
         field: 'endHeight',
         message: `got ${(given.endHeight * 1000).toFixed(1)} mm, takes more than the mitre of ${(back * 1000).toFixed(1)} mm`,
       });
-    const e = given.trim;
-    const fold = e + given.endHeight;
-    const start = fold + l;
-    const finish = start + given.topLength;
-    const cuts: { position: number; tilt: number; leans: string; makes: string }[] = [
-      { position: e, tilt: 0, leans: '', makes: 'a square end to measure from' },
-      {
-        position: fold,
-        tilt: B,
-        leans: 'toward the left end',
-        makes: 'the mitre of the left end; its long point is on the show face',
-      },
-      {
-        position: start,
-        tilt: B,
-        leans: 'toward the right end',
-        makes: 'the mitre of the top beside it; the wedge between them is waste',
-      },
-    ];
-    if (given.ends === 2) {
-      cuts.push(
-        { position: finish, tilt: B, leans: 'toward the left end', makes: 'the other mitre of the top' },
-        { position: finish + l, tilt: B, leans: 'toward the right end', makes: 'the mitre of the right end' },
-        { position: finish + l + given.endHeight, tilt: 0, leans: '', makes: 'the foot of the right end' },
-      );
-    } else cuts.push({ position: finish, tilt: 0, leans: '', makes: 'the square end of the top' });
     trace.note(
       'Mark every piece with an arrow across the folds on the show face before the first cut, so that grain meets its own grain.',
     );
@@ -171,7 +145,7 @@ export const mitredEnd = recipe({
       bevel: B,
       wedge: g,
       insideLength: inside,
-      cutPositions: cuts.map((c, i) => ({ order: i + 1, ...c })),
+      cutPositions: cutsOf(given, B, l).map((c, i) => ({ order: i + 1, ...c })),
     };
   },
   cautions: [
@@ -186,3 +160,41 @@ export const mitredEnd = recipe({
   chart: (given, answer) => waterfallDrawing({ ...given, ...answer }),
   example: { topLength: '1950 mm', endHeight: '900 mm', thickness: '40 mm', kerf: '3 mm' },
 });
+
+interface Cut {
+  readonly position: number;
+  readonly tilt: number;
+  readonly leans: string;
+  readonly makes: string;
+}
+
+/** The cuts in the order they are made, `l` the grain lost at each mitre. Metres and radians. */
+function cutsOf(
+  given: {
+    readonly trim: number;
+    readonly endHeight: number;
+    readonly topLength: number;
+    readonly ends: number;
+  },
+  tilt: number,
+  l: number,
+): Cut[] {
+  const fold = given.trim + given.endHeight;
+  const start = fold + l;
+  const finish = start + given.topLength;
+  const left = { tilt, leans: 'toward the left end' };
+  const right = { tilt, leans: 'toward the right end' };
+  const square = { tilt: 0, leans: '' };
+  return [
+    { position: given.trim, ...square, makes: 'a square end to measure from' },
+    { position: fold, ...left, makes: 'the mitre of the left end; its long point is on the show face' },
+    { position: start, ...right, makes: 'the mitre of the top beside it; the wedge between them is waste' },
+    ...(given.ends === 2
+      ? [
+          { position: finish, ...left, makes: 'the other mitre of the top' },
+          { position: finish + l, ...right, makes: 'the mitre of the right end' },
+          { position: finish + l + given.endHeight, ...square, makes: 'the foot of the right end' },
+        ]
+      : [{ position: finish, ...square, makes: 'the square end of the top' }]),
+  ];
+}

@@ -29,7 +29,13 @@ export function screwField<const O extends { readonly label: string }>(options: 
     return d;
   };
   return makeField<string | Quantity<'length'>, number, O>(
-    { kind: 'screw', expects: takes, read, format: length.format, accepts: length.accepts },
+    {
+      kind: 'screw',
+      expects: takes,
+      read,
+      format: (d) => length.format(d),
+      accepts: (v) => length.accepts(v),
+    },
     options,
   );
 }

@@ -5,7 +5,7 @@ import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { InputError } from '../../units/input-error.js';
 import { nanometres } from '../../engine/nanometres.js';
-import { jointDrawing, pictureField, type JointShape } from './full-size-drawing.js';
+import { pictureField } from './full-size-drawing.js';
 import { splineDrawing } from './spline-drawing.js';
 
 const mm = (label: string) => variable('length', label, { unit: 'mm' });

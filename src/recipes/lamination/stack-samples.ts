@@ -1,14 +1,28 @@
 import { cumulativeNormal, quantileNormal } from 'vega-statistics';
 import { InputError } from '../../units/input-error.js';
 import { field, type Parsed } from '../../engine/field.js';
+import { formula, variable } from '../../engine/formula.js';
+import type { Trace } from '../../engine/trace.js';
 import { mm } from './salvage-caution.js';
 import { seeded } from './seeded.js';
+
+export const score = formula({
+  symbol: 'z',
+  result: variable('ratio', 'distance of a limit from the middle, in standard deviations'),
+  expression: '(x - N) / S',
+  variables: {
+    x: variable('length', 'limit', { unit: 'mm' }),
+    N: variable('length', 'nominal size of the stack', { unit: 'mm' }),
+    S: variable('length', 'standard deviation of the stack', { unit: 'mm' }),
+  },
+  basis: 'definition',
+});
 
 /** Columns of the table of parts. */
 export const columns = {
   name: field.text({ label: 'name of the part', default: 'part' }),
   nominal: field.length({
-    label: 'size it should have; less than nothing for what is taken off',
+    label: 'size it should have; negative for what is taken off',
     min: '-20 m',
     max: '20 m',
   }),
@@ -45,7 +59,7 @@ interface Given {
   readonly sigmas: number;
   readonly shape: (typeof shapes)[number];
   readonly target: number | undefined;
-  readonly limits: number | { readonly low: number; readonly high: number } | undefined;
+  readonly limits: number | Limits | undefined;
 }
 
 /** The parts in numbers; `sdOf` turns plus-or-minus into a standard deviation. @throws InputError */
@@ -73,8 +87,13 @@ export function partsOf(given: Given, sdOf: (plusMinus: number) => number): Part
   });
 }
 
+export interface Limits {
+  readonly low: number;
+  readonly high: number;
+}
+
 /** Least and most of the stack, where limits were given. @throws InputError */
-export function limitsOf(given: Given, nominal: number): { low: number; high: number } | undefined {
+export function limitsOf(given: Given, nominal: number): Limits | undefined {
   if (given.limits === undefined) return undefined;
   if (typeof given.limits === 'number')
     return { low: (given.target ?? nominal) - given.limits, high: (given.target ?? nominal) + given.limits };
@@ -87,7 +106,7 @@ export function limitsOf(given: Given, nominal: number): { low: number; high: nu
 }
 
 /** Chance that a normal stack falls inside. */
-export function chance(limits: { low: number; high: number }, N: number, S: number): number {
+export function chance(limits: Limits, N: number, S: number): number {
   if (S === 0) return N >= limits.low - 1e-12 && N <= limits.high + 1e-12 ? 1 : 0;
   return Math.max(0, cumulativeNormal(limits.high, N, S) - cumulativeNormal(limits.low, N, S));
 }
@@ -108,4 +127,25 @@ export function simulate(parts: readonly Part[], shape: (typeof shapes)[number],
     stacks[i] = x;
   }
   return stacks;
+}
+
+/** Share of simulated stacks that fall inside the limits. */
+export const shareInside = (stacks: Float64Array, { low, high }: Limits): number =>
+  stacks.reduce((n, x) => n + Number(x >= low - 1e-12 && x <= high + 1e-12), 0) / draws;
+
+/** The middle interval that holds a share of the simulated stacks. */
+export function interval(stacks: Float64Array, confidence: number): Limits {
+  const sorted = Float64Array.from(stacks).sort();
+  const at = (share: number): number => sorted[Math.min(draws - 1, Math.floor(share * draws))] as number;
+  return { low: at((1 - confidence) / 2), high: at((1 + confidence) / 2) };
+}
+
+/** How many standard deviations the limits are from the middle. */
+export function noteScores(limits: Limits, N: number, S: number, seed: number, trace: Trace): void {
+  const label = (limit: string): string => `the ${limit} limit, in standard deviations from the middle`;
+  trace.evaluate(score, { x: limits.low, N, S }, label('lower'));
+  trace.evaluate(score, { x: limits.high, N, S }, label('upper'));
+  trace.note(
+    `Chance inside by the normal distribution; counted again in 20 000 simulated stacks (seed ${seed}).`,
+  );
 }

@@ -7,7 +7,19 @@ import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { tableField } from '../../engine/table-field.js';
 import { mm } from './salvage-caution.js';
-import { chance, columns, draws, limitsOf, partsOf, shapes, simulate, type Part } from './stack-samples.js';
+import {
+  chance,
+  columns,
+  interval,
+  limitsOf,
+  noteScores,
+  partsOf,
+  score,
+  shapes,
+  shareInside,
+  simulate,
+  type Part,
+} from './stack-samples.js';
 
 const sumOfSquares = variable('area', 'sum of the squares', { unit: 'mm2' });
 
@@ -27,18 +39,6 @@ const rootSum = formula({
   result: variable('length', 'root of the sum of the squares', { unit: 'mm' }),
   expression: 'sqrt(Q)',
   variables: { Q: sumOfSquares },
-  basis: 'definition',
-});
-
-const score = formula({
-  symbol: 'z',
-  result: variable('ratio', 'distance of a limit from the middle, in standard deviations'),
-  expression: '(x - N) / S',
-  variables: {
-    x: variable('length', 'limit', { unit: 'mm' }),
-    N: variable('length', 'nominal size of the stack', { unit: 'mm' }),
-    S: variable('length', 'standard deviation of the stack', { unit: 'mm' }),
-  },
   basis: 'definition',
 });
 
@@ -155,56 +155,27 @@ export const stackUp = recipe({
     const shim = given.target === undefined ? {} : { shim: trace.evaluate(shimOf, { G: given.target, N }) };
     const half = -quantileNormal((1 - given.confidence) / 2) * S;
     const face = { nominal: N, worstCase: worst, rss, sd: S, ...shim };
-    if (trace.silent && given.shape === 'normal')
-      return {
-        ...face,
-        low: N - half,
-        high: N + half,
-        ...(limits ? { chanceInside: chance(limits, N, S) } : {}),
-      };
+    const normal = {
+      ...face,
+      low: N - half,
+      high: N + half,
+      ...(limits ? { chanceInside: chance(limits, N, S) } : {}),
+    };
+    if (trace.silent && given.shape === 'normal') return normal;
 
     const stacks = simulate(parts, given.shape, given.seed);
-    const counted = limits
-      ? {
-          chanceSimulated:
-            stacks.reduce((n, x) => n + Number(x >= limits.low - 1e-12 && x <= limits.high + 1e-12), 0) /
-            draws,
-        }
-      : {};
+    const counted = limits ? { chanceSimulated: shareInside(stacks, limits) } : {};
     if (given.shape === 'even') {
       trace.note(`Pieces err evenly, so shares are counted in 20 000 simulated stacks (seed ${given.seed}).`);
-      const sorted = Float64Array.from(stacks).sort();
-      const at = (share: number): number => sorted[Math.min(draws - 1, Math.floor(share * draws))] as number;
       return {
         ...face,
-        low: at((1 - given.confidence) / 2),
-        high: at((1 + given.confidence) / 2),
+        ...interval(stacks, given.confidence),
         ...counted,
         ...(limits ? { chanceInside: counted.chanceSimulated } : {}),
       };
     }
-    if (limits && S > 0) {
-      trace.evaluate(
-        score,
-        { x: limits.low, N, S },
-        'the lower limit, in standard deviations from the middle',
-      );
-      trace.evaluate(
-        score,
-        { x: limits.high, N, S },
-        'the upper limit, in standard deviations from the middle',
-      );
-      trace.note(
-        `Chance inside by the normal distribution; counted again in 20 000 simulated stacks (seed ${given.seed}).`,
-      );
-    }
-    return {
-      ...face,
-      low: N - half,
-      high: N + half,
-      ...counted,
-      ...(limits ? { chanceInside: chance(limits, N, S) } : {}),
-    };
+    if (limits && S > 0) noteScores(limits, N, S, given.seed, trace);
+    return { ...normal, ...counted };
   },
   cautions: (given, answer) => [
     note(

@@ -80,23 +80,10 @@ export function solveBeam(given: BeamCase): Solved {
     const p = nodeLoads(loads, b - a, EI, GA, length);
     members.push({ a, b, loads, w: 0, turn: 0, V: 0, M: 0 });
     ends.push({ k, p });
-    for (let r = 0; r < 4; r++) {
-      F[2 * i + r] = (F[2 * i + r] as number) + (p[r] as number);
-      for (let c = 0; c < 4; c++)
-        (K[2 * i + r] as Float64Array)[2 * i + c]! += (k[r] as number[])[c] as number;
-    }
+    p.forEach((force, r) => addTo(F, 2 * i + r, force));
+    k.forEach((row, r) => row.forEach((v, c) => addTo(K[2 * i + r] as Float64Array, 2 * i + c, v)));
   }
-  const held = new Set<number>();
-  for (const s of beam.supports) {
-    const i = nodes.indexOf(s.position);
-    for (const [dof, stiffness] of [
-      [2 * i, s.lift],
-      [2 * i + 1, s.turn / length ** 2],
-    ] as const) {
-      if (stiffness === Infinity) held.add(dof);
-      else (K[dof] as Float64Array)[dof]! += stiffness;
-    }
-  }
+  const held = addSupports(beam, nodes, K);
   const u = solveLinear(K, F, held);
   const force = new Float64Array(2 * n);
   members.forEach((m, i) => {
@@ -104,7 +91,7 @@ export function solveBeam(given: BeamCase): Solved {
     const f = k.map(
       (row, r) => row.reduce((sum, v, c) => sum + v * (u[2 * i + c] as number), 0) - (p[r] as number),
     );
-    f.forEach((v, r) => (force[2 * i + r]! += v));
+    f.forEach((v, r) => addTo(force, 2 * i + r, v));
     m.w = u[2 * i] as number;
     m.turn = (u[2 * i + 1] as number) / length;
     m.V = -(f[0] as number);
@@ -186,7 +173,7 @@ function nodeLoads(
     slope += s.slope;
     sag += s.sag;
   }
-  // Left end held, with shear v0 and moment m0 just inside it: both slope and sag of the right end must be nought.
+  // Left end held, with shear v0 and moment m0 just inside it: both slope and sag of the right end must be zero.
   //   slope - m0 l/EI - v0 l²/2EI = 0      sag - m0 l²/2EI - v0 l³/6EI + v0 l/GA = 0
   const v0 = (sag - (slope * l) / 2) / (-(l ** 3) / (12 * EI) - l / GA);
   const m0 = (slope * EI) / l - (v0 * l) / 2;
@@ -194,7 +181,31 @@ function nodeLoads(
   return [v0, -m0 / whole, -right.V, right.M / whole];
 }
 
-/** Gauss without a search for pivots: the matrix of a beam that is held is symmetric and positive. Held unknowns are nought. */
+function addTo(list: Float64Array, index: number, value: number): void {
+  list[index] = (list[index] as number) + value;
+}
+
+/** Adds the springs of the supports to the stiffness matrix; gives the unknowns that supports hold at zero. */
+function addSupports(
+  { supports, length }: BeamCase,
+  nodes: readonly number[],
+  K: readonly Float64Array[],
+): ReadonlySet<number> {
+  const held = new Set<number>();
+  for (const s of supports) {
+    const i = nodes.indexOf(s.position);
+    for (const [unknown, stiffness] of [
+      [2 * i, s.lift],
+      [2 * i + 1, s.turn / length ** 2],
+    ] as const) {
+      if (stiffness === Infinity) held.add(unknown);
+      else addTo(K[unknown] as Float64Array, unknown, stiffness);
+    }
+  }
+  return held;
+}
+
+/** Gaussian elimination without pivoting: the matrix of a supported beam is symmetric and positive definite. Held unknowns are 0. */
 function solveLinear(K: readonly Float64Array[], F: Float64Array, held: ReadonlySet<number>): Float64Array {
   const free = [...F.keys()].filter((i) => !held.has(i));
   const size = free.length;
@@ -204,7 +215,7 @@ function solveLinear(K: readonly Float64Array[], F: Float64Array, held: Readonly
   A.forEach((pivot, c) => {
     for (const row of A.slice(c + 1)) {
       const f = (row[c] as number) / (pivot[c] as number);
-      for (let k = c; k <= size; k++) row[k]! -= f * (pivot[k] as number);
+      for (let k = c; k <= size; k++) addTo(row, k, -f * (pivot[k] as number));
     }
   });
   const u = new Float64Array(F.length);

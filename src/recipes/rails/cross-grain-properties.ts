@@ -3,6 +3,7 @@ import type { Parsed } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { cite } from '../../engine/source.js';
 import type { Trace } from '../../engine/trace.js';
+import type { Timber } from '../../materials/timber.js';
 import type { materialFields } from './material-fields.js';
 import type { Material } from './design-values.js';
 
@@ -38,24 +39,10 @@ const lowTension = 1.5e6;
 
 /** The same timber bent across its grain: stiffness from the elastic ratios, strength from tension across the grain. */
 export function acrossOf(given: Parsed<typeof materialFields>, along: Material, trace: Trace): Material {
-  const chosen = given.grade ?? given.timber;
-  const timber = chosen?.is === 'species' ? chosen.timber : undefined;
-  const ratios = timber && !timber.isGroup ? timber.elasticRatios() : undefined;
-  const tension = timber && !timber.isGroup ? timber.mechanical()?.tensionAcross : undefined;
-  if (!ratios)
-    trace.warn(
-      dataCaution(
-        'no elastic ratios are held for this timber: 4 % of the stiffness along the grain was taken, the low end of the published ratios',
-        cite('fpl-gtr-190', 'Table 5-1', { read: 'memory' }),
-      ),
-    );
-  if (!tension && given.allowableBending === undefined)
-    trace.warn(
-      dataCaution(
-        'no strength across the grain is held for this timber: 1.5 MPa was taken, the low end of the published means',
-        cite('fpl-gtr-190', 'Table 5-3', { read: 'memory' }),
-      ),
-    );
+  const timber = speciesOf(given);
+  const ratios = timber?.elasticRatios();
+  const tension = timber?.mechanical()?.tensionAcross;
+  warnOfAssumed(ratios !== undefined, tension !== undefined || given.allowableBending !== undefined, trace);
   const E_x = trace.evaluate(acrossModulus, { e: ratios?.tangential.middle ?? lowRatio, E: along.E });
   return {
     ...along,
@@ -65,4 +52,27 @@ export function acrossOf(given: Parsed<typeof materialFields>, along: Material, 
     shear: undefined,
     basis: `${along.basis}; bent across the grain`,
   };
+}
+
+/** The species whose own properties across the grain may be used: not a grade's, not a group's. */
+function speciesOf(given: Parsed<typeof materialFields>): Timber | undefined {
+  const chosen = given.grade ?? given.timber;
+  return chosen?.is === 'species' && !chosen.timber.isGroup ? chosen.timber : undefined;
+}
+
+function warnOfAssumed(hasRatios: boolean, hasStrength: boolean, trace: Trace): void {
+  if (!hasRatios)
+    trace.warn(
+      dataCaution(
+        'no elastic ratios are held for this timber: 4 % of the stiffness along the grain was taken, the low end of the published ratios',
+        cite('fpl-gtr-190', 'Table 5-1', { read: 'memory' }),
+      ),
+    );
+  if (!hasStrength)
+    trace.warn(
+      dataCaution(
+        'no strength across the grain is held for this timber: 1.5 MPa was taken, the low end of the published means',
+        cite('fpl-gtr-190', 'Table 5-3', { read: 'memory' }),
+      ),
+    );
 }

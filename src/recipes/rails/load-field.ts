@@ -6,7 +6,7 @@ import type { Load } from './beam-loads.js';
 
 type Written<K extends 'length' | 'force' | 'lineLoad' | 'moment'> = string | Quantity<K>;
 
-/** A load as a person writes it; `kind` may be left out where the parts tell it. */
+/** A load as a user writes it; `kind` is optional where the other parts settle it. */
 export type LoadGiven =
   | string
   | { readonly kind?: 'point'; readonly position: Written<'length'>; readonly force: Written<'force'> }
@@ -45,7 +45,7 @@ const partialParts = makeParser({
   to: place('where it ends'),
   load: q('by length at its beginning, down'),
   loadTo: field.lineLoad({
-    label: 'by length at its end; as at its beginning if left out',
+    label: 'by length at its end; default as at its beginning',
     min: '-1000 kN/m',
     max: '1000 kN/m',
     optional: true,
@@ -87,18 +87,7 @@ function readLoad(value: unknown): LoadRead {
   if (typeof value === 'string') return loadOfText(value.trim().replace(/\s+/g, ' '));
   if (!isPlainObject(value)) throw new InputError(`got ${inspectValue(value)}, takes ${loadTakes}`);
   if (isReadLoad(value)) return value;
-  const kind =
-    value['kind'] ??
-    value['type'] ??
-    ('force' in value
-      ? 'point'
-      : 'moment' in value
-        ? 'moment'
-        : 'from' in value || 'to' in value
-          ? 'partial'
-          : 'load' in value
-            ? 'uniform'
-            : undefined);
+  const kind = value['kind'] ?? value['type'] ?? kindByParts(value);
   const { type: _, at, ...rest } = value;
   const parts = at === undefined ? rest : { position: at, ...rest };
   switch (kind) {
@@ -112,15 +101,8 @@ function readLoad(value: unknown): LoadRead {
     }
     case 'uniform':
       return { kind: 'uniform', q: uniformParts(parts).load };
-    case 'partial': {
-      const p = partialParts(parts);
-      if (p.to <= p.from)
-        throw new InputError({
-          field: 'to',
-          message: `got ${both(new Quantity('length', p.to))}, takes more than where the load begins, ${both(new Quantity('length', p.from))}`,
-        });
-      return { kind: 'spread', from: p.from, to: p.to, q1: p.load, q2: p.loadTo ?? p.load };
-    }
+    case 'partial':
+      return partialLoad(parts);
     default: {
       const near =
         typeof kind === 'string' ? nearest(kind, ['point', 'uniform', 'partial', 'moment']) : undefined;
@@ -129,6 +111,24 @@ function readLoad(value: unknown): LoadRead {
       );
     }
   }
+}
+
+/** The kind of a load that has no `kind`, from the names of its parts. */
+function kindByParts(value: Record<string, unknown>): string | undefined {
+  if ('force' in value) return 'point';
+  if ('moment' in value) return 'moment';
+  if ('from' in value || 'to' in value) return 'partial';
+  return 'load' in value ? 'uniform' : undefined;
+}
+
+function partialLoad(parts: Record<string, unknown>): LoadRead {
+  const p = partialParts(parts);
+  if (p.to <= p.from)
+    throw new InputError({
+      field: 'to',
+      message: `got ${both(new Quantity('length', p.to))}, takes more than where the load begins, ${both(new Quantity('length', p.from))}`,
+    });
+  return { kind: 'spread', from: p.from, to: p.to, q1: p.load, q2: p.loadTo ?? p.load };
 }
 
 /** A field for the loads on a beam. */

@@ -31,46 +31,51 @@ const limitTakes = `a share of the span such as "L/300", a length such as "3 mm"
 export function sagLimitField<
   const O extends { readonly label: string; readonly optional?: true; readonly default?: string },
 >(options: O) {
-  const read = (value: unknown): SagLimit => {
-    const again = value as Partial<Record<'of' | 'ratio' | 'most', unknown>> | null | undefined;
-    const [size] = again?.of === 'span' ? [again.ratio] : again?.of === 'length' ? [again.most] : [];
-    if (typeof size === 'number' && size > 0) return value as SagLimit;
-    const share =
-      typeof value === 'string' ? /^\s*(?:l|span|1)\s*\/\s*(\d{1,5}(?:\.\d{1,6})?)\s*$/i.exec(value) : null;
-    if (share) {
-      const ratio = Number(share[1]);
-      if (ratio < 20 || ratio > 10_000)
-        throw new InputError(`got ${inspectValue(value)}, takes L/20 to L/10000`);
-      return { of: 'span', ratio };
-    }
-    // The first row of a use is the stricter one.
-    const row =
-      typeof value === 'string' && /[a-z]{4}/i.test(value)
-        ? tableRows('deflection-limits').find((r) => plain(r.text('use')) === plain(value))
-        : undefined;
-    if (row)
-      return {
-        of: 'span',
-        ratio: row.number('ratio') as number,
-        name: row.text('use'),
-        source: row.citation,
-      };
-    const most = lengthOf(value);
-    if (most === undefined) throw new InputError(`got ${inspectValue(value)}, takes ${limitTakes}`);
-    if (most <= 0 || most > 1)
-      throw new InputError(`got ${inspectValue(value)}, takes ${limitTakes}, more than 0 mm and at most 1 m`);
-    return { of: 'length', most };
-  };
   return makeField<string | Quantity<'length'>, SagLimit, O>(
     {
       kind: 'sagLimit',
       expects: limitTakes,
-      read,
+      read: readSagLimit,
       format: sagLimitText,
       accepts: (v) => typeof v === 'string' || v instanceof Quantity,
     },
     options,
   );
+}
+
+/** A limit as written, or as read before. @throws InputError */
+function readSagLimit(value: unknown): SagLimit {
+  if (isSagLimit(value)) return value;
+  const found = typeof value === 'string' ? (shareOfSpan(value) ?? publishedLimit(value)) : undefined;
+  if (found) return found;
+  const most = lengthOf(value);
+  if (most === undefined) throw new InputError(`got ${inspectValue(value)}, takes ${limitTakes}`);
+  if (most <= 0 || most > 1)
+    throw new InputError(`got ${inspectValue(value)}, takes ${limitTakes}, more than 0 mm and at most 1 m`);
+  return { of: 'length', most };
+}
+
+function isSagLimit(value: unknown): value is SagLimit {
+  const limit = value as Partial<Record<'of' | 'ratio' | 'most', unknown>> | null | undefined;
+  const size = limit?.of === 'span' ? limit.ratio : limit?.of === 'length' ? limit.most : undefined;
+  return typeof size === 'number' && size > 0;
+}
+
+/** "L/300", "span/300" or "1/300". */
+function shareOfSpan(text: string): SagLimit | undefined {
+  const share = /^\s*(?:l|span|1)\s*\/\s*(\d{1,5}(?:\.\d{1,6})?)\s*$/i.exec(text);
+  if (!share) return undefined;
+  const ratio = Number(share[1]);
+  if (ratio < 20 || ratio > 10_000) throw new InputError(`got ${inspectValue(text)}, takes L/20 to L/10000`);
+  return { of: 'span', ratio };
+}
+
+function publishedLimit(use: string): SagLimit | undefined {
+  if (!/[a-z]{4}/i.test(use)) return undefined;
+  // The first row of a use is the stricter one.
+  const row = tableRows('deflection-limits').find((r) => plain(r.text('use')) === plain(use));
+  if (!row) return undefined;
+  return { of: 'span', ratio: row.number('ratio') as number, name: row.text('use'), source: row.citation };
 }
 
 /** Metres, where a length is meant. */

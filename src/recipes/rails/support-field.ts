@@ -7,7 +7,7 @@ import type { Support } from './beam-loads.js';
 type Written<K extends 'length' | 'force' | 'lineLoad' | 'moment' | 'springRate' | 'rotationalStiffness'> =
   string | Quantity<K>;
 
-/** A support as a person writes it; `kind` is pinned unless said. A text is a position: "0 mm", "fixed 0 mm". */
+/** A support as a user writes it; `kind` defaults to pinned. A text is a position: "0 mm", "fixed 0 mm". */
 export type SupportGiven =
   | string
   | {
@@ -54,27 +54,32 @@ function readSupport(value: unknown): Support {
   if (isReadSupport(value)) return value;
   const s = supportParts(value);
   const kind = s.kind ?? s.type ?? (s.stiffness === undefined ? 'pinned' : 'spring');
-  if (kind === 'spring' && s.stiffness === undefined)
-    throw new InputError({
-      field: 'stiffness',
-      message: 'missing; a spring takes the force for each millimetre it gives, such as "200 N/mm"',
-    });
-  if (kind !== 'spring' && s.stiffness !== undefined)
-    throw new InputError({
-      field: 'stiffness',
-      message: `got a stiffness at a support that is ${kind}; takes kind "spring" with it`,
-    });
-  if (kind === 'fixed' && s.turning !== undefined)
-    throw new InputError({
-      field: 'turning',
-      message:
-        'got a stiffness against turning at a fixed support; takes it at one that is pinned or a spring',
-    });
+  checkParts(kind, s.stiffness, s.turning);
   return {
     position: s.position,
     lift: kind === 'spring' ? (s.stiffness as number) : Infinity,
     turn: kind === 'fixed' ? Infinity : (s.turning ?? 0),
   };
+}
+
+/** @throws InputError for a stiffness that is missing or does not go with the kind of support */
+function checkParts(kind: SupportKind, stiffness: number | undefined, turning: number | undefined): void {
+  if (kind === 'spring' && stiffness === undefined)
+    throw new InputError({
+      field: 'stiffness',
+      message: 'missing; a spring takes the force for each millimetre it gives, such as "200 N/mm"',
+    });
+  if (kind !== 'spring' && stiffness !== undefined)
+    throw new InputError({
+      field: 'stiffness',
+      message: `got a stiffness at a support that is ${kind}; takes kind "spring" with it`,
+    });
+  if (kind === 'fixed' && turning !== undefined)
+    throw new InputError({
+      field: 'turning',
+      message:
+        'got a stiffness against turning at a fixed support; takes it at one that is pinned or a spring',
+    });
 }
 
 /** A field for the supports of a beam. */

@@ -18,11 +18,6 @@ export function chooseWhole(
 ): Closed {
   // Where no pattern can be in a better plan there is no better plan; the solver takes no programme without columns.
   if (patterns.length === 0) return { state: 'none', chosen: [] };
-  const n = problem.sizes.length;
-  const limited = problem.stock.flatMap((k, i) => (Number.isFinite(k.count) ? [i] : []));
-  const rows = n + limited.length + 1;
-  const inf = highs.infinity;
-  const costs = patterns.map((p) => (problem.stock[p.stock] as Stock).cost);
   const model = highs.createModel();
   try {
     model.options.set({
@@ -32,27 +27,7 @@ export function chooseWhole(
       mip_rel_gap: 0,
       mip_abs_gap: 1e-6,
     });
-    model.passModel({
-      numCols: patterns.length,
-      numRows: rows,
-      colCost: costs,
-      colLower: new Array<number>(patterns.length).fill(0),
-      colUpper: patterns.map((p) =>
-        Math.min(
-          (problem.stock[p.stock] as Stock).count,
-          ...p.items.map(([i, c]) => Math.ceil((problem.demand[i] as number) / c)),
-        ),
-      ),
-      rowLower: [...problem.demand, ...limited.map(() => -inf), -inf],
-      rowUpper: [
-        ...problem.demand.map(() => inf),
-        ...limited.map((k) => (problem.stock[k] as Stock).count),
-        target + 1e-6,
-      ],
-      // One row more than the linear programme has: what the plan may cost.
-      matrix: columnsOf(patterns, n, limited, costs),
-      integrality: new Array<0 | 1>(patterns.length).fill(1),
-    });
+    model.passModel(modelOf(problem, patterns, target, highs.infinity));
     model.run();
     const status = model.getModelStatus() as unknown as number;
     const s = highs.constants.modelStatus as unknown as Record<string, number>;
@@ -73,4 +48,31 @@ export function chooseWhole(
   } finally {
     model.dispose();
   }
+}
+
+/** A row for each size, one for each stock of which there are only so many, and one for what the plan may cost. */
+function modelOf(problem: CuttingProblem, patterns: readonly Pattern[], target: number, inf: number) {
+  const n = problem.sizes.length;
+  const limited = problem.stock.flatMap((k, i) => (Number.isFinite(k.count) ? [i] : []));
+  const costs = patterns.map((p) => (problem.stock[p.stock] as Stock).cost);
+  return {
+    numCols: patterns.length,
+    numRows: n + limited.length + 1,
+    colCost: costs,
+    colLower: new Array<number>(patterns.length).fill(0),
+    colUpper: patterns.map((p) =>
+      Math.min(
+        (problem.stock[p.stock] as Stock).count,
+        ...p.items.map(([i, c]) => Math.ceil((problem.demand[i] as number) / c)),
+      ),
+    ),
+    rowLower: [...problem.demand, ...limited.map(() => -inf), -inf],
+    rowUpper: [
+      ...problem.demand.map(() => inf),
+      ...limited.map((k) => (problem.stock[k] as Stock).count),
+      target + 1e-6,
+    ],
+    matrix: columnsOf(patterns, n, limited, costs),
+    integrality: new Array<0 | 1>(patterns.length).fill(1),
+  };
 }

@@ -63,30 +63,13 @@ export async function layOut(
     () => performance.now() > until,
   );
   const names = takeNames(section, partsOf);
-  const boards = sortedBoards(gathered, (b) => stockAt(b)?.length as number).map((b): LaidBoard => {
-    const stock = stockAt(b) as StockRow;
-    let at = given.trimEachEnd;
-    const pieces = b.pieces.map((size) => {
-      const piece = { ...names(size), from: at };
-      at += piece.length + given.kerf;
-      return piece;
-    });
-    return {
-      stock: stock.name ?? mm(stock.length),
-      stockLength: stock.length,
-      ...(section.label === undefined ? {} : { section: section.label }),
-      cost: stock.cost ?? 0,
-      pieces,
-      // What is left past the last cut; less than a kerf is sawn to dust.
-      offcut: Math.max(0, Number((stock.length - given.trimEachEnd - at).toFixed(9))),
-    };
-  });
-  const missing = new Map<string, { name: string; length: number; count: number }>();
-  for (const size of short.flatMap((b) => b.pieces)) {
-    const { name, length } = names(size);
-    const key = `${name}|${size}`;
-    missing.set(key, { name, length, count: (missing.get(key)?.count ?? 0) + 1 });
-  }
+  const boards = sortedBoards(gathered, (b) => stockAt(b)?.length as number).map((b) =>
+    laidBoard(b.pieces.map(names), stockAt(b) as StockRow, given, section.label),
+  );
+  const missing = missingParts(
+    short.flatMap((b) => b.pieces),
+    names,
+  );
   // Boards that are not there were paid dearly: without them the bound is that of the boards there are.
   const costOf = (of: readonly Board[]): number =>
     of.reduce((s, b) => s + (problem.stock[b.stock] as { cost: number }).cost, 0);
@@ -100,13 +83,53 @@ export async function layOut(
   return {
     ...(section.label === undefined ? {} : { label: section.label }),
     boards,
-    missing: [...missing.values()],
+    missing,
     boardsShort: short.length,
     achieved,
     bound: proven ? achieved : bound,
     proven,
     steps: saved ? [...outcome.steps, 'plan by gathering offcuts'] : outcome.steps,
   };
+}
+
+interface Named {
+  readonly name: string;
+  readonly length: number;
+}
+
+/** A board with its parts one after another, a kerf between them. */
+function laidBoard(
+  parts: readonly Named[],
+  stock: StockRow,
+  given: CuttingGiven,
+  section: string | undefined,
+): LaidBoard {
+  let at = given.trimEachEnd;
+  const pieces = parts.map((part) => {
+    const piece = { ...part, from: at };
+    at += part.length + given.kerf;
+    return piece;
+  });
+  return {
+    stock: stock.name ?? mm(stock.length),
+    stockLength: stock.length,
+    ...(section === undefined ? {} : { section }),
+    cost: stock.cost ?? 0,
+    pieces,
+    // What is left past the last cut; less than a kerf is sawn to dust.
+    offcut: Math.max(0, Number((stock.length - given.trimEachEnd - at).toFixed(9))),
+  };
+}
+
+/** Parts that no board is there for, counted by name and size. */
+function missingParts(sizes: readonly number[], names: (size: number) => Named): Layout['missing'] {
+  const missing = new Map<string, Named & { readonly count: number }>();
+  for (const size of sizes) {
+    const { name, length } = names(size);
+    const key = `${name}|${size}`;
+    missing.set(key, { name, length, count: (missing.get(key)?.count ?? 0) + 1 });
+  }
+  return [...missing.values()];
 }
 
 /** Boards with long parts first, and of boards that begin alike those of longer stock; boards cut alike come together. */
@@ -120,15 +143,12 @@ export function sortedBoards(boards: readonly Board[], lengthOf: (b: Board) => n
 }
 
 /** Hands out the parts of equal length by name, as many of each as are wanted. */
-function takeNames(
-  section: Section,
-  partsOf: readonly (readonly number[])[],
-): (size: number) => { name: string; length: number } {
+function takeNames(section: Section, partsOf: readonly (readonly number[])[]): (size: number) => Named {
   const wanted = partsOf.map((rows) =>
     rows.toReversed().flatMap((r) => {
       const { name, length, count } = section.parts[r] as PartRow;
-      return new Array<{ name: string; length: number }>(count).fill({ name: name ?? mm(length), length });
+      return new Array<Named>(count).fill({ name: name ?? mm(length), length });
     }),
   );
-  return (size) => wanted[size]?.pop() as { name: string; length: number };
+  return (size) => wanted[size]?.pop() as Named;
 }

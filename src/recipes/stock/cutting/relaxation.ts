@@ -24,10 +24,10 @@ export async function relax(
   const { master, incumbent, totals } = context;
   const { stock, sizes } = context.problem;
   master.narrow(node.demand, node.available, barred);
-  let proved = 0;
   // Prices are drawn toward those of the best bound so far (at first: worth by length), or they swing about.
   const cheapest = Math.min(...stock.map((k) => k.cost / k.capacity));
-  let calm: Prices = {
+  let best: Proved = {
+    bound: 0,
     prices: Float64Array.from(sizes, (l) => l * cheapest),
     stockPrices: new Float64Array(stock.length),
   };
@@ -37,29 +37,46 @@ export async function relax(
     if (shouldStop(context)) return undefined;
     // On the way down patterns need not be made while those at hand could still meet the bound.
     if (at === 'below' && node.spent + r.value <= incumbent.bound + 1e-7) return { ...r, exact: false };
-    let fresh: Pattern[] = [];
-    let exact = true;
-    for (const pull of pulls) {
-      const asked = mixed(r, calm, pull);
-      const priced = await price(context, asked, node);
-      exact = priced.exact;
-      if (priced.bound > proved) {
-        proved = priced.bound;
-        calm = asked;
-      }
-      fresh = priced.fresh.filter((p) => worthOf(p, r.prices) > owedBy(context, r, p.stock) + 1e-7);
-      if (fresh.length > 0) break;
-    }
-    const total = totals.roundUp(node.spent + proved);
+    const found = await priceStabilised(context, node, r, best, pulls);
+    best = found.best;
+    const total = totals.roundUp(node.spent + best.bound);
     if (at === 'root') incumbent.raise(total, 'the linear programme');
     if (shouldStop(context)) return undefined;
     if (at === 'below' && total >= incumbent.best.cost - 1e-9) return undefined;
-    if (master.add(fresh) === 0) return { ...r, exact };
+    if (master.add(found.fresh) === 0) return { ...r, exact: found.exact };
     // Once rounding cannot lift the bound further, the rest of the pricing would only polish.
-    const close = at === 'root' && r.value - proved < 0.02;
+    const close = at === 'root' && r.value - best.bound < 0.02;
     if (close && totals.roundUp(node.spent + r.value) <= total + 1e-9)
       return { ...master.solve(), exact: false };
   }
+}
+
+/** Prices, and the bound that they prove. */
+type Proved = Prices & { readonly bound: number };
+
+/**
+ * Prices patterns at prices that are drawn less and less toward those of the best bound, until some are worth adding at
+ * the programme's own prices.
+ */
+async function priceStabilised(
+  context: SearchContext,
+  node: Node,
+  r: Relaxed,
+  before: Proved,
+  pulls: readonly number[],
+): Promise<{ readonly fresh: Pattern[]; readonly exact: boolean; readonly best: Proved }> {
+  let best = before;
+  let fresh: Pattern[] = [];
+  let exact = true;
+  for (const pull of pulls) {
+    const asked = mixed(r, best, pull);
+    const priced = await price(context, asked, node);
+    exact = priced.exact;
+    if (priced.bound > best.bound) best = { ...asked, bound: priced.bound };
+    fresh = priced.fresh.filter((p) => worthOf(p, r.prices) > owedBy(context, r, p.stock) + 1e-7);
+    if (fresh.length > 0) break;
+  }
+  return { fresh, exact, best };
 }
 
 /** Prices part of the way from those of the programme to calmer ones. */

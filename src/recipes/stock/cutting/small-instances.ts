@@ -67,10 +67,14 @@ export function solveSmallKnapsack(sack: Knapsack, nodes: number): Dearest {
     let j = fits(from, room);
     // Only the item just taken can be used up: those after it are untouched.
     if (left[j] === 0) j++;
-    if (j >= m) return keep(worth, []);
+    if (j >= m) {
+      keep(worth, []);
+      return;
+    }
     if (room < 2 * shortest) {
       const last = dearest[j] as number;
-      return keep(worth + (price[last] as number), [last]);
+      keep(worth + (price[last] as number), [last]);
+      return;
     }
     for (; j < m; j++) {
       if (worth + room * (rate[j] as number) <= best + 1e-12) return;
