@@ -46,6 +46,7 @@ function from(t: DescribedTimber, rows: readonly DataRow[], count: number): Pick
         rows
           .flatMap((r) => [
             r.read === 'memory' ? 'recalled, not seen in print' : '',
+            r.read === 'derived' ? 'worked out from printed figures' : '',
             r.doubt,
             r.preferred ? '' : `set aside: ${r.preferReason}`,
           ])

@@ -152,3 +152,23 @@ describe('tables that disagree', () => {
     expect(apart.map(named)).toEqual([]);
   });
 });
+
+describe('movement worked out from shrinkage', () => {
+  const derived = movement.filter((r) => r['read'] === 'derived');
+  // Eq. 13-3 of the Wood Handbook at a moisture of 10 %: C = 1 / (100 f / S - f + 10), f the fibre saturation.
+  const coefficient = (shrinks: number, saturation: number): number =>
+    1 / ((100 * saturation) / shrinks - saturation + 10);
+  it('is there', () => {
+    expect(derived.length).toBeGreaterThan(35);
+  });
+  it.each(derived.map((r) => [r['species_id'], r] as const))('%s follows from shrinkage that was read', (id, r) => {
+    const row = shrinkage.find((s) => s['species_id'] === id && s['read'] === 'text');
+    expect(row).toBeDefined();
+    const saturation = numberIn(row as CsvRow, 'fibre_saturation_pct') ?? 30;
+    for (const [mine, theirs] of [
+      ['c_radial_per_pct', 'radial_pct'],
+      ['c_tangential_per_pct', 'tangential_pct'],
+    ] as const)
+      expect(numberIn(r, mine)).toBeCloseTo(coefficient(numberIn(row as CsvRow, theirs) as number, saturation), 5);
+  });
+});

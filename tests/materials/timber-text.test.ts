@@ -16,7 +16,8 @@ describe('a timber in a cell', () => {
     expect(text).not.toMatch(/undefined|NaN|\(10th/);
   });
   it('says which figures are recalled', () => {
-    expect(shown('Douglas-fir')['text/plain']).toMatch(/recalled, not seen in print/);
+    expect(shown('greenheart')['text/plain']).toMatch(/recalled, not seen in print/);
+    expect(shown('Douglas-fir')['text/plain']).toMatch(/worked out from printed figures/);
     expect(shown('white oak')['text/plain']).not.toMatch(/Table 4-3[^\n]*recalled/);
   });
   it('gives a group as a range over its published species', () => {
