@@ -1,6 +1,7 @@
 import type { Field } from '../engine/field.js';
 import type { AnyRecipe } from '../engine/any-recipe.js';
 import { citationText } from '../engine/source.js';
+import { evidenceOf, evidenceText } from '../recipes/evidence.js';
 import { findRecipe } from './recipe-arguments.js';
 import { optionsOf } from './usage.js';
 
@@ -34,6 +35,8 @@ export function describe(r: AnyRecipe): string {
     ...new Set([...r.sources, ...r.formulas.flatMap((f) => f.source ?? [])].map(citationText)),
   ];
   if (sources.length > 0) lines.push('', 'Sources', ...sources.map((s) => `  ${s}`));
+  const evidence = evidenceOf(r.name);
+  if (evidence) lines.push('', 'Evidence', `  ${evidenceText(evidence)}`);
   lines.push('', 'Example', `  reckoner work ${r.name} ${wordsOf(r.example)}`, '', `  ${callOf(r)}`);
   return lines.join('\n');
 }

@@ -1,6 +1,6 @@
 // Where data/ is: the folder is found from the package's own package.json, since the built code lies deeper than the
 // source. The one place of this room that touches the disk; a browser bundle puts another file in its place.
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -30,6 +30,11 @@ export function packageFolder(): string {
 /** Text of a file in data/, such as `sources.json`. */
 export function readDataFile(name: string): string {
   return readFileSync(join(packageFolder(), 'data', name), 'utf8');
+}
+
+/** Names of the files in data/. */
+export function dataFileNames(): string[] {
+  return readdirSync(join(packageFolder(), 'data'));
 }
 
 /** Text of a person's own file. @throws the file system's own error */

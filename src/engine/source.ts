@@ -15,6 +15,10 @@ export interface Citation {
 export interface Source {
   readonly id: string;
   readonly type?: string;
+  /** Kind of source: standard, handbook, paper, extension bulletin, textbook, manufacturer's sheet ... */
+  readonly kind?: string;
+  /** How it was seen: the `original`, a `reprint` that names it, `quoted`, or `recalled`. */
+  readonly reading?: string;
   readonly title: string;
   readonly author?: readonly {
     readonly family?: string;

@@ -1,5 +1,6 @@
 import type { AnyRecipe } from '../engine/any-recipe.js';
 import { citationText } from '../engine/source.js';
+import { evidenceOf, evidenceText } from '../recipes/evidence.js';
 
 /** A recipe as the drawer shows it: plain data, nothing to run. */
 export interface RecipeCard {
@@ -16,11 +17,14 @@ export interface RecipeCard {
   readonly outputs: readonly { readonly name: string; readonly label: string }[];
   readonly formulas: readonly { readonly latex: string; readonly label: string }[];
   readonly sources: readonly string[];
+  /** What proves it, in a line. */
+  readonly evidence: string;
   /** A cell that runs as it stands. */
   readonly cell: string;
 }
 
 export function recipeCard(recipe: AnyRecipe): RecipeCard {
+  const evidence = evidenceOf(recipe.name);
   return {
     name: recipe.name,
     title: recipe.title,
@@ -35,6 +39,7 @@ export function recipeCard(recipe: AnyRecipe): RecipeCard {
     outputs: Object.entries(recipe.outputs).map(([name, output]) => ({ name, label: output.label })),
     formulas: recipe.formulas.map((formula) => ({ latex: formula.latex, label: formula.result.label })),
     sources: recipe.sources.map(citationText),
+    evidence: evidence ? evidenceText(evidence) : '',
     cell: exampleCell(recipe),
   };
 }

@@ -64,6 +64,7 @@ const tablesOutside: Plugin = {
         const missing = (name) => Object.assign(new Error('no file ' + name + ' in a handout'), { code: 'ENOENT' });
         export function packageFolder() { throw missing('package.json'); }
         export function readDataFile(name) { if (!Object.hasOwn(globalThis.reckonerTables, name)) throw missing(name); return globalThis.reckonerTables[name]; }
+        export function dataFileNames() { throw missing('data'); }
         export function readOwnFile(name) { throw missing(name); }`,
     }));
   },
