@@ -30,5 +30,5 @@ export const packageVersion = (
   JSON.parse(readFileSync(join(packageRoot, 'package.json'), 'utf8')) as { version: string }
 ).version;
 
-/** A folder for things that only save time and may be deleted: the compiler's machine code. */
+/** A cache folder, which may be deleted: the compiler's machine code. */
 export const cacheFolder = join(process.env['XDG_CACHE_HOME'] || join(homedir(), '.cache'), packageName);

@@ -1,4 +1,4 @@
-/** Makes the kernel known to Jupyter: a folder with kernel.json in one of the places Jupyter looks. */
+/** Registers the kernel with Jupyter: a folder with kernel.json in one of Jupyter's data folders. */
 import { existsSync } from 'node:fs';
 import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { homedir } from 'node:os';
@@ -11,7 +11,7 @@ export const kernelName = 'reckoner';
 export const displayName = "Joiner's Reckoner (TypeScript)";
 
 /** Where a kernelspec goes: `prefix` (its share/jupyter/kernels), else the user's own Jupyter data folder. */
-export interface InstallPlace {
+export interface InstallTarget {
   prefix?: string;
 }
 
@@ -24,13 +24,13 @@ function userData(): string {
   return join(XDG_DATA_HOME || join(homedir(), '.local', 'share'), 'jupyter');
 }
 
-export function kernelFolder({ prefix }: InstallPlace = {}): string {
+export function kernelFolder({ prefix }: InstallTarget = {}): string {
   return prefix
     ? join(resolve(prefix), 'share', 'jupyter', 'kernels', kernelName)
     : join(userData(), 'kernels', kernelName);
 }
 
-/** The command by which Jupyter starts the kernel: where there is a shell, by way of kernel.sh, which looks for the frozen start. */
+/** The command by which Jupyter starts the kernel: where there is a shell, by kernel.sh, which uses the snapshot if it can. */
 function argv(program: string): string[] {
   const script = join(packageRoot, 'src/launch/kernel.sh');
   return existsSync('/bin/sh') && existsSync(script)
@@ -39,12 +39,12 @@ function argv(program: string): string[] {
 }
 
 /** Writes the kernelspec `reckoner`; returns the folder it wrote. */
-export async function installKernel(place: InstallPlace = {}): Promise<string> {
+export async function installKernel(target: InstallTarget = {}): Promise<string> {
   const program = distPath('kernel/main.js');
   if (!existsSync(program))
     throw new Error(`the kernel is not built: ${program} is missing; run \`npm run build\` first`);
   await buildSnapshot();
-  const folder = kernelFolder(place);
+  const folder = kernelFolder(target);
   const spec = {
     argv: argv(program),
     display_name: displayName,
@@ -60,8 +60,8 @@ export async function installKernel(place: InstallPlace = {}): Promise<string> {
 }
 
 /** Removes the kernelspec `reckoner`; returns the folder it removed, or undefined if there was none. */
-export async function uninstallKernel(place: InstallPlace = {}): Promise<string | undefined> {
-  const folder = kernelFolder(place);
+export async function uninstallKernel(target: InstallTarget = {}): Promise<string | undefined> {
+  const folder = kernelFolder(target);
   if (!existsSync(folder)) return undefined;
   await rm(folder, { recursive: true });
   return folder;

@@ -1,5 +1,5 @@
-/** A kernel in a process of its own for our own notebook server, spoken to over an inherited descriptor. */
-import { spawn } from 'node:child_process';
+/** A kernel in a process of its own for our own notebook server, reached over an inherited descriptor. */
+import { spawn, type ChildProcess } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import type { Duplex } from 'node:stream';
@@ -10,16 +10,16 @@ import { subscribeLines, decodeLine, encodeLine } from './transport/json-lines.j
 
 export type { JupyterMessage } from './message.js';
 
-/** A kernel in a process of its own, spoken to over a private channel: no sockets, no ports, no connection file. */
+/** A kernel in a process of its own, reached over a private channel: no sockets, no ports, no connection file. */
 export interface KernelProcess {
   readonly pid: number;
-  /** Hands the kernel one message (`shell`, `control` or `stdin`). */
+  /** Sends the kernel one message (`shell`, `control` or `stdin`). */
   send(message: JupyterMessage): void;
-  /** Calls `listener` with every message from the kernel, in order; the function returned takes it off again. */
+  /** Calls `listener` with every message from the kernel, in order; the function returned removes it. */
   onMessage(listener: (message: JupyterMessage) => void): () => void;
-  /** Stops the running cell, also one that loops without end; resolves once the kernel has answered. */
+  /** Stops the running cell, also an endless loop; resolves once the kernel has answered. */
   interrupt(): Promise<void>;
-  /** Asks the kernel to end and waits for it; after three seconds it is ended by force. */
+  /** Asks the kernel to end and waits for it; after three seconds it is killed. */
   shutdown(): Promise<void>;
   readonly exited: Promise<{ code: number | null; signal: string | null }>;
 }
@@ -41,37 +41,63 @@ export async function spawnKernel(options: {
     env,
     stdio: ['ignore', 'ignore', 'inherit', 'pipe'],
   });
-  const exited = new Promise<{ code: number | null; signal: string | null }>((resolve) => {
-    child.once('exit', (code, signal) => resolve({ code, signal }));
-  });
   await new Promise<void>((resolve, reject) => {
     child.once('spawn', resolve);
     child.once('error', reject);
   });
+  return new PipedKernel(child);
+}
 
-  const pipe = child.stdio[channel] as Duplex;
-  const listeners = new Set<(message: JupyterMessage) => void>();
-  subscribeLines(pipe, (line) => {
-    const message = decodeLine(line);
-    if (message) for (const listener of [...listeners]) listener(message);
-  });
+class PipedKernel implements KernelProcess {
+  readonly pid: number;
+  readonly exited: Promise<{ code: number | null; signal: string | null }>;
+  private readonly pipe: Duplex;
+  private readonly listeners = new Set<(message: JupyterMessage) => void>();
 
-  const send = (message: JupyterMessage): void => {
-    if (!pipe.destroyed && pipe.writable) pipe.write(encodeLine(message));
-  };
-  const onMessage = (listener: (message: JupyterMessage) => void): (() => void) => {
-    listeners.add(listener);
-    return () => listeners.delete(listener);
-  };
-  const ask = (type: string, content: Record<string, unknown>): Promise<void> =>
-    new Promise((resolve) => {
+  constructor(private readonly child: ChildProcess) {
+    this.pid = child.pid ?? 0;
+    this.pipe = child.stdio[channel] as Duplex;
+    this.exited = new Promise((resolve) => {
+      child.once('exit', (code, signal) => resolve({ code, signal }));
+    });
+    subscribeLines(this.pipe, (line) => {
+      const message = decodeLine(line);
+      if (message) for (const listener of [...this.listeners]) listener(message);
+    });
+  }
+
+  send(message: JupyterMessage): void {
+    if (!this.pipe.destroyed && this.pipe.writable) this.pipe.write(encodeLine(message));
+  }
+
+  onMessage(listener: (message: JupyterMessage) => void): () => void {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  }
+
+  interrupt(): Promise<void> {
+    return this.request('interrupt_request', {});
+  }
+
+  async shutdown(): Promise<void> {
+    const force = setTimeout(() => this.child.kill('SIGKILL'), 3_000);
+    void this.request('shutdown_request', { restart: false });
+    await this.exited;
+    clearTimeout(force);
+  }
+
+  /** Sends a control request; resolves at its reply, or when the process has ended. */
+  private request(type: string, content: Record<string, unknown>): Promise<void> {
+    return new Promise((resolve) => {
       const msg_id = randomUUID();
-      const off = onMessage((message) => {
-        if (message.channel !== 'control' || message.parent_header['msg_id'] !== msg_id) return;
+      const end = (): void => {
         off();
         resolve();
+      };
+      const off = this.onMessage((message) => {
+        if (message.channel === 'control' && message.parent_header['msg_id'] === msg_id) end();
       });
-      void exited.then(() => (off(), resolve()));
+      void this.exited.then(end);
       const header = {
         msg_id,
         session: 'server',
@@ -80,20 +106,7 @@ export async function spawnKernel(options: {
         msg_type: type,
         version: '5.3',
       };
-      send({ channel: 'control', header, parent_header: {}, metadata: {}, content });
+      this.send({ channel: 'control', header, parent_header: {}, metadata: {}, content });
     });
-
-  return {
-    pid: child.pid!,
-    send,
-    onMessage,
-    interrupt: () => ask('interrupt_request', {}),
-    async shutdown() {
-      const force = setTimeout(() => child.kill('SIGKILL'), 3_000);
-      void ask('shutdown_request', { restart: false });
-      await exited;
-      clearTimeout(force);
-    },
-    exited,
-  };
+  }
 }

@@ -1,5 +1,5 @@
 /**
- * The kernel's process. The wires get a thread of their own and are open before the compiler is loaded here:
+ * The kernel's process. The sockets get a thread of their own and are open before the compiler is loaded here:
  * `node main.js --connection FILE` for Jupyter, `node main.js --pipe 3` for our own notebook server.
  */
 import { spawn } from 'node:child_process';
@@ -8,7 +8,7 @@ import { distPath } from './dist-path.js';
 import { snapshotState } from './snapshot/snapshot-state.js';
 import { SharedState, ExecutionPhase, type IoThreadData } from './transport/ipc.js';
 
-function transport(args: string[]): IoThreadData['transport'] {
+function readTransport(args: string[]): IoThreadData['transport'] {
   const [option, value] = args;
   if (option === '--connection' && value) return { connectionFile: value };
   if (option === '--pipe' && /^\d+$/.test(value ?? '')) return { descriptor: Number(value) };
@@ -22,16 +22,16 @@ if (process.argv[2] === '--check') {
   const { check } = await import('./snapshot/smoke-test.js');
   process.exit(await check());
 }
-const wires = transport(process.argv.slice(2));
+const transport = readTransport(process.argv.slice(2));
 const flags = new Int32Array(new SharedArrayBuffer(SharedState.size * 4));
 Atomics.store(flags, SharedState.phase, ExecutionPhase.compiling);
 const requests = new MessageChannel();
 const answers = new MessageChannel();
 const worker = new Worker(
-  distPath('connectionFile' in wires ? 'kernel/zmq-worker.js' : 'kernel/stdio-worker.js'),
+  distPath('connectionFile' in transport ? 'kernel/zmq-worker.js' : 'kernel/stdio-worker.js'),
   {
     workerData: {
-      transport: wires,
+      transport,
       flags,
       port: requests.port2,
       answers: answers.port2,
@@ -39,26 +39,26 @@ const worker = new Worker(
     transferList: [requests.port2, answers.port2],
   },
 );
-const say = process.stderr.write.bind(process.stderr);
+const writeError = process.stderr.write.bind(process.stderr);
 const exit = process.exit.bind(process);
 worker.on('error', (error) => {
-  say(`reckoner kernel: ${error.stack ?? String(error)}\n`);
+  writeError(`reckoner kernel: ${error.stack ?? String(error)}\n`);
   exit(1);
 });
 
-// The wires' thread is on its way; only now is the larger part of the kernel read.
-const [{ KernelDispatcher }, { keepCompilerCode }] = await Promise.all([
+// The I/O thread is starting; only now is the larger part of the kernel loaded.
+const [{ KernelDispatcher }, { storeCompilerCode }] = await Promise.all([
   import('./dispatcher/dispatcher.js'),
-  import('./compiler/tslab.js'),
+  import('./compiler/compiler-loader.js'),
 ]);
 const dispatcher = new KernelDispatcher(
-  { transport: wires, flags, port: requests.port1, answers: answers.port1 },
+  { transport, flags, port: requests.port1, answers: answers.port1 },
   process.cwd(),
   () => exit(0),
 );
 process.on('uncaughtException', (error) => dispatcher.session.reportUncaught(error));
 process.on('unhandledRejection', (error) => dispatcher.session.reportUncaught(error));
-// From a terminal; Jupyter asks by message.
+// From a terminal; Jupyter interrupts by message.
 process.on('SIGINT', () => dispatcher.session.interrupt());
 process.exit = () => {
   throw new Error(
@@ -68,9 +68,9 @@ process.exit = () => {
 void dispatcher.session.executor.warm().catch((error: unknown) => dispatcher.session.reportUncaught(error));
 dispatcher.start();
 if (!snapshotState()) {
-  // Once the first cells have run: the next start is to be quicker than this one.
+  // After the first cells, so that the next start is faster.
   setTimeout(() => {
-    keepCompilerCode();
+    storeCompilerCode();
     spawn(process.execPath, [distPath('kernel/snapshot-main.js')], { detached: true, stdio: 'ignore' })
       .on('error', () => undefined)
       .unref();

@@ -1,7 +1,4 @@
-/**
- * One message of the Jupyter protocol, as every transport of the kernel carries it. The frames, the signature and the
- * routing identities are the transport's own affair and do not appear here.
- */
+/** One message of the Jupyter protocol, without what only a transport knows: frames, signature, routing identities. */
 export interface JupyterMessage {
   channel: 'shell' | 'control' | 'stdin' | 'iopub';
   header: Record<string, unknown>;

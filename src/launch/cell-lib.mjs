@@ -4,10 +4,19 @@ import { createRequire } from 'node:module';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 
+/** ES2023, and the newer parts that the kernel supplies where Node 20 lacks them (src/kernel/language-additions.ts). */
+export const libraries = [
+  'lib.es2023.d.ts',
+  'lib.es2024.object.d.ts',
+  'lib.es2024.collection.d.ts',
+  'lib.es2024.promise.d.ts',
+  'lib.esnext.disposable.d.ts',
+];
+
 export function writeCellLib(root) {
-  const tslab = createRequire(createRequire(join(root, 'package.json')).resolve('tslab'));
-  const ts = tslab('@tslab/typescript-for-tslab');
-  const folder = dirname(tslab.resolve('@tslab/typescript-for-tslab'));
+  const require = createRequire(join(root, 'package.json'));
+  const ts = require('typescript');
+  const folder = dirname(require.resolve('typescript'));
   const printer = ts.createPrinter({ removeComments: true });
   const seen = new Set();
   const parts = [];
@@ -18,7 +27,7 @@ export function writeCellLib(root) {
     for (const { fileName } of file.libReferenceDirectives) add(`lib.${fileName}.d.ts`);
     parts.push(printer.printFile(file).replace(/^\/\/\/.*$/gm, ''));
   };
-  add('lib.es2023.d.ts');
+  for (const name of libraries) add(name);
   mkdirSync(join(root, 'dist/kernel'), { recursive: true });
   writeFileSync(
     join(root, 'dist/kernel/lib.d.ts'),

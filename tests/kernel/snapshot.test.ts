@@ -1,4 +1,4 @@
-// A kernel started from a frozen start: the same as any other, only sooner. Needs the build.
+// A kernel started from the startup snapshot: the same as any other, only faster. Needs the build.
 import { execFileSync } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
 import { chmodSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
@@ -17,8 +17,8 @@ beforeAll(
   180_000,
 );
 
-describe('the frozen start', () => {
-  it('is taken by the Node that made it, and not under options of the person’s own', () => {
+describe('the startup snapshot', () => {
+  it("is used by the Node that made it, and not under the user's NODE_OPTIONS", () => {
     expect(canUseSnapshot({})).toBe(true);
     expect(startOptions({})).toContain('--snapshot-blob');
     expect(canUseSnapshot({ NODE_OPTIONS: '--max-old-space-size=300' })).toBe(false);
@@ -32,12 +32,12 @@ describe('the frozen start', () => {
   });
 
   describe('by way of kernel.sh', () => {
-    const folder = mkdtempSync(join(tmpdir(), 'reckoner-frozen-'));
+    const folder = mkdtempSync(join(tmpdir(), 'reckoner-snapshot-'));
     const node = join(folder, 'node');
     const built = join(folder, 'kernel');
     afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-    /** What kernel.sh would start, told by a program that stands in for Node. */
+    /** What kernel.sh would start, printed by a program in place of Node. */
     const started = (env: Record<string, string> = {}): string =>
       execFileSync('/bin/sh', [join(root, 'src/launch/kernel.sh'), node, built, '/tmp/c.json', '--flag'], {
         encoding: 'utf8',
@@ -71,7 +71,7 @@ describe('the frozen start', () => {
   });
 });
 
-describe('a thawed kernel', () => {
+describe('a kernel started from the snapshot', () => {
   // Inside the package, so that a module beside the notebook finds it by name.
   const folder = mkdtempSync(join(root, 'dist/try-'));
   const heard: JupyterMessage[] = [];
@@ -114,9 +114,8 @@ describe('a thawed kernel', () => {
       !heard.some((m) => m.parent_header['msg_id'] === msg_id && m.content['execution_state'] === 'idle');
     )
       await new Promise((r) => setTimeout(r, 5));
-    return String(
-      (mine('execute_result')?.content['data'] as Record<string, unknown> | undefined)?.['text/plain'] ?? '',
-    );
+    const data = mine('execute_result')?.content['data'] as Record<string, string> | undefined;
+    return data?.['text/plain'] ?? '';
   }
 
   beforeAll(async () => {
@@ -136,7 +135,7 @@ describe('a thawed kernel', () => {
     expect(await run('performance.now() < 60_000')).toBe('true');
   }, 60_000);
 
-  it('tells where an error arose', async () => {
+  it('reports where an error was thrown', async () => {
     await run(
       'const cut = (mm: number): number => {\n  if (mm < 0) throw new RangeError("too short");\n  return mm;\n};',
     );
@@ -145,7 +144,7 @@ describe('a thawed kernel', () => {
     expect(told.join('\n')).toMatch(/at cut In\[\d+\], line 2, column 21/);
   }, 60_000);
 
-  it('shares no chance with another: random numbers and identities differ', async () => {
+  it('shares no random state with another: random numbers and identifiers differ', async () => {
     const first = await run('`${Math.random()} ${crypto.randomUUID()}`');
     const other = await spawnKernel({ cwd: folder });
     const here = kernel;

@@ -1,7 +1,6 @@
 /**
- * The types every cell knows besides the language itself: what Node offers without an import, and what the kernel adds.
- * The full typings of Node cost most of a second at start, so they are loaded only once a cell imports a module of
- * Node's own; then `nodeGlobals` steps aside and `kernelGlobals` stays.
+ * The types of what every cell has without an import: Node's globals and the kernel's. The full typings of Node cost most
+ * of a second at start, so they are loaded only once a cell imports a module of Node's own; they replace `nodeGlobals`.
  */
 export const nodeGlobals = `export {};
 declare global {
@@ -9,13 +8,13 @@ declare global {
     log(...data: unknown[]): void; info(...data: unknown[]): void; debug(...data: unknown[]): void;
     warn(...data: unknown[]): void; error(...data: unknown[]): void; trace(...data: unknown[]): void;
     table(data: unknown, columns?: string[]): void; dir(value: unknown, options?: object): void;
-    group(...label: unknown[]): void; groupEnd(): void; assert(holds?: unknown, ...data: unknown[]): void;
+    group(...label: unknown[]): void; groupEnd(): void; assert(condition?: unknown, ...data: unknown[]): void;
     count(label?: string): void; countReset(label?: string): void;
     time(label?: string): void; timeLog(label?: string, ...data: unknown[]): void; timeEnd(label?: string): void;
   }
   var console: Console;
   interface Timeout { ref(): this; unref(): this; hasRef(): boolean; refresh(): this; [Symbol.toPrimitive](): number }
-  function setTimeout(run: (nothing: void) => void, ms?: number): Timeout;
+  function setTimeout(run: (_: void) => void, ms?: number): Timeout;
   function setTimeout<A extends unknown[]>(run: (...args: A) => void, ms?: number, ...args: A): Timeout;
   function setInterval<A extends unknown[]>(run: (...args: A) => void, ms?: number, ...args: A): Timeout;
   function setImmediate<A extends unknown[]>(run: (...args: A) => void, ...args: A): object;
@@ -83,8 +82,8 @@ declare global {
 export const kernelGlobals = `export {};
 /** Rich contents by media type, such as 'text/html' or 'image/svg+xml'. */
 interface MimeContents { [mediaType: string]: unknown }
-/** Something shown that can be changed later in place. */
-interface Shown { readonly displayId: string; update(value: unknown): void }
+/** A displayed output that can be changed later in place. */
+interface DisplayHandle { readonly displayId: string; update(value: unknown): void }
 interface Comm {
   readonly id: string; readonly target: string;
   send(data: unknown, metadata?: object, buffers?: Uint8Array[]): void;
@@ -102,16 +101,18 @@ declare global {
   }
   interface ImportMeta { url: string; dirname: string; filename: string }
   /** Shows a value in the cell's output. With a display_id, a later \`updateDisplay\` or \`.update\` replaces it in place. */
-  function display(value: unknown, options?: { display_id?: string; raw?: boolean; metadata?: object }): Shown;
+  function display(value: unknown, options?: { display_id?: string; raw?: boolean; metadata?: object }): DisplayHandle;
   /** Replaces what \`display\` showed under this display_id, wherever it stands in the notebook. */
   function updateDisplay(displayId: string, value: unknown, options?: { raw?: boolean; metadata?: object }): void;
   /** Clears the cell's output; with \`wait\` only when the next output comes, so that nothing flickers. */
   function clearOutput(wait?: boolean): void;
-  /** Asks the person at the notebook for a line of text and waits for it. */
+  /** Asks the user of the notebook for a line of text and waits for it. */
   function prompt(text?: string, options?: { password?: boolean }): string;
-  /** Fires when the cell is interrupted. Hand it to long work: \`fetch(url, { signal })\`. */
+  /** The value that the last cell with a result showed. */
+  var _: any;
+  /** Fires when the cell is interrupted. Pass it to long work: \`fetch(url, { signal })\`. */
   var signal: AbortSignal;
-  /** Two-way channels to a page's own widgets. */
+  /** Two-way channels to widgets in the page. */
   var comms: {
     open(target: string, data?: unknown, metadata?: object): Comm;
     register(target: string, opened: (comm: Comm, data: any) => void): void;

@@ -1,17 +1,10 @@
 /** From a cell's text to code that the executor can run, or to the reasons why it cannot. */
 import type TS from 'typescript';
-import { cellTransformer, type TransformContext } from './transform.js';
-import type { CellFile, IncrementalProgram } from './incremental-program.js';
-
-/** One name an import brings in: the whole module, its default, or one of its exports. */
-export interface ImportedName {
-  binding: string;
-  from: { kind: 'all' } | { kind: 'default' } | { kind: 'name'; name: string };
-}
-export interface CellImport {
-  specifier: string;
-  names: ImportedName[];
-}
+import { importsOf, type CellImport } from './cell-imports.js';
+import type { IncrementalProgram } from './incremental-program.js';
+import { cellTransformer } from './transform.js';
+import type { TransformContext } from './transform-expressions.js';
+import { parseErrors, type CellFile, type Compiler } from './typescript-internals.js';
 
 export interface Declaration {
   name: string;
@@ -25,13 +18,16 @@ export interface CompiledCell {
   /** Columns by which the compiled text is ahead of the cell's own on its first line. */
   shift: number;
   declares: Declaration[];
-  /** Boxes the code reads or writes, its own and earlier cells'. */
+  /** Bindings the code uses, its own and earlier cells'. */
   bindings: string[];
+  /** Names of other cells that this one reads, and those it assigns to. */
+  reads: string[];
+  writes: string[];
   imports: CellImport[];
   hasTopLevelAwait: boolean;
   usesPackage: boolean;
-  /** Lets later cells see this cell's names: all types, and those values for which `set` holds. */
-  publish(set: (name: string) => boolean): void;
+  /** Lets later cells see this cell's names: all types, and those values for which `isSet` holds. */
+  publish(isSet: (name: string) => boolean): void;
 }
 
 /** A reason why a cell cannot run; line and column from 1. */
@@ -45,124 +41,80 @@ export interface CellProblem {
 
 export type Compiled = { cell: CompiledCell } | { problems: CellProblem[] };
 
-/**
- * Findings that would stop a fair notebook cell: a `let` whose type only a later cell tells, and a package that comes
- * without typings. Both are let through as `any`.
- */
+/** Errors that do not stop a notebook cell: a `let` whose type only a later cell decides, and a package without typings. Both are `any`. */
 const tolerated = new Set([7034, 7005, 7016]);
 
-export function compileCell(room: IncrementalProgram, source: string): Compiled {
-  const { ts } = room;
-  // A cell that is one object literal reads as a block; people mean the object.
-  const asObject = /^\s*\{[\s\S]*\}\s*$/.test(source) && isExpression(ts, source);
-  const text = asObject ? `(${source.replace(/\s+$/, '')})` : source;
-  const file = room.add(text);
-  const found = room
+export function compileCell(program: IncrementalProgram, source: string): Compiled {
+  const { ts } = program;
+  // A cell that is one object literal parses as a block; the object is meant.
+  const asObject = /^\s*\{[\s\S]*\}\s*$/.test(source) && isObjectLiteral(ts, source);
+  const file = program.add(asObject ? `(${source.replace(/\s+$/, '')})` : source);
+  const found = program
     .diagnose(file)
     .filter((d) => d.category === ts.DiagnosticCategory.Error && !tolerated.has(d.code));
-  if (found.length > 0) {
-    room.drop(file);
-    // A name may be one of the package's whose types are not loaded yet.
-    if (room.loadWholePackage()) return compileCell(room, source);
-    return {
-      problems: found
-        .map((d) => problem(ts, file, d, asObject))
-        .sort((a, b) => a.line - b.line || a.column - b.column),
-    };
-  }
+  if (found.length === 0) return { cell: emitCell(program, file, asObject ? 1 : 0) };
+  program.drop(file);
+  // A name may be one of the package's whose types are not loaded yet.
+  if (program.loadWholePackage()) return compileCell(program, source);
+  const problems = found.map((d) => problemOf(ts, file, d, asObject));
+  return { problems: problems.sort((a, b) => a.line - b.line || a.column - b.column) };
+}
 
-  const own = room.namesOf(file);
-  const meanings = new Map([...own].map(([name, symbol]) => [name, room.meaningOf(symbol)] as const));
-  const declared = new Set([...meanings].filter(([, meaning]) => meaning.value).map(([name]) => name));
-  const task: TransformContext = {
+function emitCell(program: IncrementalProgram, file: CellFile, shift: number): CompiledCell {
+  const { ts } = program;
+  const own = program.namesOf(file);
+  const values = [...own].filter(([, symbol]) => program.meaningOf(symbol).value);
+  const declared = new Set(values.map(([name]) => name));
+  const context: TransformContext = {
     declared,
     bindings: new Set(),
+    reads: new Set(),
+    writes: new Set(),
     hasTopLevelAwait: false,
     usesPackage: false,
     originOf: (identifier) => {
-      if (!declared.has(identifier.text) && !room.hasName(identifier.text)) return 'elsewhere';
-      const symbol = room.symbolAt(identifier);
+      if (!declared.has(identifier.text) && !program.hasName(identifier.text)) return 'elsewhere';
+      const symbol = program.symbolAt(identifier);
       if (!symbol) return 'elsewhere';
-      if (own.get(symbol.name) === symbol || room.isSessionValue(symbol)) return 'cell';
-      return room.isPackageValue(symbol) ? 'package' : 'elsewhere';
+      if (own.get(symbol.name) === symbol || program.isSessionValue(symbol)) return 'cell';
+      return program.isPackageValue(symbol) ? 'package' : 'elsewhere';
     },
   };
-  const { code, map } = room.emit(file, cellTransformer(ts, task));
+  const { code, map } = program.emit(file, cellTransformer(ts, context));
+  const fromOthers = (names: Set<string>): string[] => [...names].filter((name) => !declared.has(name));
   return {
-    cell: {
-      code: code.replace(/^export \{\};\s*$/m, '').replace(/\n?\/\/# sourceMappingURL=.*\s*$/, ''),
-      map,
-      shift: asObject ? 1 : 0,
-      declares: [...declared].map((name) => ({ name, late: isLate(ts, own.get(name)!) })),
-      bindings: [...new Set([...task.bindings, ...declared])],
-      imports: importsOf(ts, file, declared),
-      hasTopLevelAwait: task.hasTopLevelAwait,
-      usesPackage: task.usesPackage,
-      publish: (set) => {
-        for (const [name, symbol] of own) if (!declared.has(name) || set(name)) room.publish(name, symbol);
-      },
+    code: code.replace(/^export \{\};\s*$/m, '').replace(/\n?\/\/# sourceMappingURL=.*\s*$/, ''),
+    map,
+    shift,
+    declares: values.map(([name, symbol]) => ({ name, late: isLate(ts, symbol) })),
+    bindings: [...new Set([...context.bindings, ...declared])],
+    reads: fromOthers(context.reads),
+    writes: fromOthers(context.writes),
+    imports: importsOf(ts, file, declared),
+    hasTopLevelAwait: context.hasTopLevelAwait,
+    usesPackage: context.usesPackage,
+    publish: (isSet) => {
+      for (const [name, symbol] of own) if (!declared.has(name) || isSet(name)) program.publish(name, symbol);
     },
   };
 }
 
-function isExpression(ts: IncrementalProgram['ts'], source: string): boolean {
-  const errors = (text: string): number =>
-    (ts.createSourceFile('x.ts', text, ts.ScriptTarget.ES2022) as CellFile).parseDiagnostics.length;
-  const parsed = ts.createSourceFile('x.ts', source, ts.ScriptTarget.ES2022) as CellFile;
-  const block =
-    parsed.statements.length === 1 && ts.isBlock(parsed.statements[0]!) ? parsed.statements[0] : undefined;
-  const looksLikeBlock =
-    parsed.parseDiagnostics.length === 0 &&
-    !block?.statements.every((s) => ts.isLabeledStatement(s) || ts.isExpressionStatement(s));
-  return !looksLikeBlock && errors(`(${source})`) === 0;
+/** Whether a text in braces is an object rather than a block: `{ a: 1 }` is, `{ const a = 1 }` is not. */
+function isObjectLiteral(ts: Compiler, source: string): boolean {
+  if (parseErrors(ts, `(${source})`).length > 0) return false;
+  if (parseErrors(ts, source).length > 0) return true;
+  const [first, ...others] = ts.createSourceFile('cell.ts', source, ts.ScriptTarget.ES2022).statements;
+  if (!first || others.length > 0 || !ts.isBlock(first)) return false;
+  return first.statements.every((s) => ts.isLabeledStatement(s) || ts.isExpressionStatement(s));
 }
 
-function isLate(ts: IncrementalProgram['ts'], symbol: TS.Symbol): boolean {
-  const { SymbolFlags } = ts;
-  return (
-    (symbol.flags &
-      (SymbolFlags.BlockScopedVariable | SymbolFlags.Class | SymbolFlags.Enum | SymbolFlags.ValueModule)) !==
-      0 && (symbol.flags & SymbolFlags.Function) === 0
-  );
+function isLate({ SymbolFlags }: Compiler, { flags }: TS.Symbol): boolean {
+  const late =
+    SymbolFlags.BlockScopedVariable | SymbolFlags.Class | SymbolFlags.Enum | SymbolFlags.ValueModule;
+  return (flags & late) !== 0 && (flags & SymbolFlags.Function) === 0;
 }
 
-function importsOf(
-  ts: IncrementalProgram['ts'],
-  file: TS.SourceFile,
-  values: ReadonlySet<string>,
-): CellImport[] {
-  const imports: CellImport[] = [];
-  for (const statement of file.statements) {
-    if (ts.isExportDeclaration(statement) && statement.moduleSpecifier && !statement.isTypeOnly) {
-      imports.push({ specifier: (statement.moduleSpecifier as TS.StringLiteral).text, names: [] });
-    }
-    if (!ts.isImportDeclaration(statement) || statement.importClause?.isTypeOnly) continue;
-    const { importClause: clause } = statement;
-    const names: ImportedName[] = [];
-    const add = (box: string, from: ImportedName['from']): unknown =>
-      values.has(box) && names.push({ binding: box, from });
-    if (clause?.name) add(clause.name.text, { kind: 'default' });
-    if (clause?.namedBindings && ts.isNamespaceImport(clause.namedBindings))
-      add(clause.namedBindings.name.text, { kind: 'all' });
-    if (clause?.namedBindings && ts.isNamedImports(clause.namedBindings)) {
-      for (const one of clause.namedBindings.elements) {
-        if (one.isTypeOnly) continue;
-        const name = (one.propertyName ?? one.name).text;
-        add(one.name.text, name === 'default' ? { kind: 'default' } : { kind: 'name', name });
-      }
-    }
-    if (!clause || names.length > 0)
-      imports.push({ specifier: (statement.moduleSpecifier as TS.StringLiteral).text, names });
-  }
-  return imports;
-}
-
-function problem(
-  ts: IncrementalProgram['ts'],
-  file: TS.SourceFile,
-  d: TS.Diagnostic,
-  shifted: boolean,
-): CellProblem {
+function problemOf(ts: Compiler, file: TS.SourceFile, d: TS.Diagnostic, shifted: boolean): CellProblem {
   const start = d.file === file && d.start !== undefined ? d.start : 0;
   const { line, character } = file.getLineAndCharacterOfPosition(start);
   return {

@@ -1,9 +1,11 @@
 /** Completion: members, names and keywords from the types, and inside quotes the values a recipe's field takes. */
-import { isRecipe, valuesFor } from './field-completions.js';
-import type { KernelSession } from '../session.js';
+import type TS from 'typescript';
+import { isRecipe } from '../display/recipe-card.js';
+import { valuesFor } from './field-completions.js';
 import { toPoints, toUnits } from './cursor.js';
 import { dottedName, fieldPath, nodeAt, valueOf } from './cursor-context.js';
-import type { CellFile } from './incremental-program.js';
+import type { SessionView } from './session-view.js';
+import type { CellFile } from './typescript-internals.js';
 
 export interface Completions {
   matches: string[];
@@ -11,80 +13,81 @@ export interface Completions {
   cursor_end: number;
 }
 
-const most = 500;
+const maxMatches = 500;
 
-export function completeCell(session: KernelSession, code: string, cursor: number): Completions {
-  const { program: room } = session;
-  const position = toUnits(code, cursor);
-  room.loadWholePackage();
-  const file = room.add(code);
+/** A cell's text with the cursor in it, counted in UTF-16 units. */
+interface CursorInCell {
+  file: CellFile;
+  code: string;
+  position: number;
+}
+
+export function completeCell(session: SessionView, code: string, cursor: number): Completions {
+  const { program } = session;
+  program.loadWholePackage();
+  const file = program.add(code);
+  const at = { file, code, position: toUnits(code, cursor) };
   try {
-    return inQuotes(session, file, code, position) ?? byTypes(session, file, code, position);
+    return inQuotes(session, at) ?? byTypes(session, at);
   } finally {
-    room.drop(file);
+    program.drop(file);
   }
 }
 
 /** Everything between the opening quote and the cursor is what has been typed of the value. */
-function inQuotes(
-  session: KernelSession,
-  file: CellFile,
-  code: string,
-  position: number,
-): Completions | undefined {
+function inQuotes(session: SessionView, { file, code, position }: CursorInCell): Completions | undefined {
   const { ts } = session.program;
   const node = nodeAt(ts, file, position);
   if (!ts.isStringLiteralLike(node)) return undefined;
   const start = node.getStart(file) + 1;
-  if (position < start) return undefined;
-  const place = fieldPath(ts, node);
-  const path = place && dottedName(ts, place.call.expression);
+  const field = position < start ? undefined : fieldPath(ts, node);
+  const path = field && dottedName(ts, field.call.expression);
   const recipe = path && valueOf(session, path);
-  if (!place || !isRecipe(recipe)) return undefined;
+  if (!field || !isRecipe(recipe)) return undefined;
   const typed = code.slice(start, position).toLowerCase();
-  const values = [
-    ...new Set(
-      [...place.fields]
-        .reverse()
-        .flatMap((field) => valuesFor(session.executor.loadedPackage, recipe, field)),
-    ),
-  ];
-  const matches = values.filter((value) => value.toLowerCase().startsWith(typed));
-  // A name's later word finds it as well: 'oak' finds 'white oak'.
-  const within = values.filter(
-    (value) => !matches.includes(value) && typed !== '' && value.toLowerCase().includes(typed),
-  );
-  const found = [...matches, ...within].slice(0, most);
+  const innermostFirst = [...field.fields].reverse();
+  const values = innermostFirst.flatMap((name) => valuesFor(recipe, name));
+  const found = matching([...new Set(values)], typed).slice(0, maxMatches);
   return found.length > 0
     ? { matches: found, cursor_start: toPoints(code, start), cursor_end: toPoints(code, position) }
     : undefined;
 }
 
-function byTypes(session: KernelSession, file: CellFile, code: string, position: number): Completions {
+/** Values that begin with what was typed, then those that contain it: 'oak' finds 'white oak'. */
+function matching(values: string[], typed: string): string[] {
+  const first = values.filter((value) => value.toLowerCase().startsWith(typed));
+  const within = values.filter(
+    (value) => !first.includes(value) && typed !== '' && value.toLowerCase().includes(typed),
+  );
+  return [...first, ...within];
+}
+
+function byTypes(session: SessionView, { file, code, position }: CursorInCell): Completions {
   const info = session.program.completions(file, position);
+  const entries = info?.entries ?? [];
   const span =
-    info?.optionalReplacementSpan ?? info?.entries.find((entry) => entry.replacementSpan)?.replacementSpan;
-  const word = /[\p{ID_Continue}$#]*$/u.exec(code.slice(0, position))![0];
+    info?.optionalReplacementSpan ?? entries.find((entry) => entry.replacementSpan)?.replacementSpan;
+  const word = /[\p{ID_Continue}$#]*$/u.exec(code.slice(0, position))?.[0] ?? '';
   const start = span && span.start <= position ? span.start : position - word.length;
+  const usable = entries.filter(isUsable);
   const typed = code.slice(start, position);
-  const usable = (info?.entries ?? []).filter(
-    (entry) => !entry.insertText || entry.insertText === entry.name || !entry.insertText.startsWith('?.'),
-  );
-  const plain = usable.filter(
-    (entry) => entry.insertText === undefined || /^[\p{ID_Continue}$]+$/u.test(entry.name),
-  );
-  const exact = plain.filter((entry) => entry.name.startsWith(typed));
-  const loose =
+  const exact = usable.filter((entry) => entry.name.startsWith(typed));
+  const found =
     exact.length > 0
       ? exact
-      : plain.filter((entry) => entry.name.toLowerCase().startsWith(typed.toLowerCase()));
-  const matches = loose
-    .filter((entry) => !entry.name.startsWith('__reckoner'))
+      : usable.filter((entry) => entry.name.toLowerCase().startsWith(typed.toLowerCase()));
+  const matches = found
     .sort((a, b) => a.sortText.localeCompare(b.sortText) || a.name.localeCompare(b.name))
     .map((entry) => entry.name);
   return {
-    matches: [...new Set(matches)].slice(0, most),
+    matches: [...new Set(matches)].slice(0, maxMatches),
     cursor_start: toPoints(code, start),
     cursor_end: toPoints(code, position),
   };
+}
+
+/** An entry that can be inserted as its plain name, and is not one of the kernel's own. */
+function isUsable({ name, insertText }: TS.CompletionEntry): boolean {
+  if (name.startsWith('__reckoner')) return false;
+  return insertText === undefined || (/^[\p{ID_Continue}$]+$/u.test(name) && !insertText.startsWith('?.'));
 }

@@ -1,20 +1,15 @@
-/** Where in a cell a cursor stands: in a string meant for a recipe's field, on a name, in a call. */
+/** What is at a cursor in a cell: a string meant for a recipe's field, a name, a call. */
 import type TS from 'typescript';
-import type { KernelSession } from '../session.js';
-import type { CellFile } from './incremental-program.js';
-
-type Compiler = KernelSession['program']['ts'];
+import type { SessionView } from './session-view.js';
+import type { CellFile, Compiler } from './typescript-internals.js';
 
 /** The innermost node around a position, names and tokens included. */
 export function nodeAt(ts: Compiler, file: CellFile, position: number): TS.Node {
+  const innerOf = (node: TS.Node): TS.Node | undefined =>
+    ts.forEachChild(node, (child) => (child.pos <= position && position <= child.end ? child : undefined));
   let node: TS.Node = file;
-  for (;;) {
-    const inner: TS.Node | undefined = ts.forEachChild(node, (child) =>
-      child.pos <= position && position <= child.end ? child : undefined,
-    );
-    if (!inner) return node;
-    node = inner;
-  }
+  for (let inner = innerOf(node); inner; inner = innerOf(node)) node = inner;
+  return node;
 }
 
 /** The dotted name of an expression, such as `beam.sag`; undefined for anything that would have to be run. */
@@ -26,28 +21,29 @@ export function dottedName(ts: Compiler, node: TS.Node): string[] | undefined {
 }
 
 /** The value a dotted name has now: a cell's own, else the package's. Getters are not run. */
-export function valueOf(session: KernelSession, path: readonly string[]): unknown {
-  const [first, ...rest] = path;
-  const own = session.executor.bindings.lookup(first!);
-  let value: unknown = own ? own.value : session.executor.loadedPackage?.[first!];
-  for (const name of rest) {
-    if (Object(value) !== value) return undefined;
-    let holder: object | null = value as object;
-    let descriptor: PropertyDescriptor | undefined;
-    while (holder && !(descriptor = Object.getOwnPropertyDescriptor(holder, name)))
-      holder = Object.getPrototypeOf(holder) as object | null;
-    value = descriptor?.value as unknown;
+export function valueOf(session: SessionView, [first, ...rest]: readonly string[]): unknown {
+  return rest.reduce(propertyOf, first === undefined ? undefined : session.lookup(first));
+}
+
+function propertyOf(value: unknown, name: string): unknown {
+  for (let holder = Object(value) === value ? (value as object) : null; holder;) {
+    const descriptor = Object.getOwnPropertyDescriptor(holder, name);
+    if (descriptor) return descriptor.value;
+    holder = Object.getPrototypeOf(holder) as object | null;
   }
-  return value;
+  return undefined;
+}
+
+/** A call and the fields of its first argument, an object literal, that lead to a node in it. */
+export interface FieldPath {
+  call: TS.CallExpression;
+  fields: string[];
 }
 
 /** The call whose first argument holds this node in an object literal, and the names of the fields on the way in. */
-export function fieldPath(
-  ts: Compiler,
-  node: TS.Node,
-): { call: TS.CallExpression; fields: string[] } | undefined {
+export function fieldPath(ts: Compiler, node: TS.Node): FieldPath | undefined {
   const fields: string[] = [];
-  for (let at: TS.Node | undefined = node; at && !ts.isSourceFile(at); at = at.parent) {
+  for (let at = node; !ts.isSourceFile(at); at = at.parent) {
     if (ts.isPropertyAssignment(at) && (ts.isIdentifier(at.name) || ts.isStringLiteral(at.name)))
       fields.unshift(at.name.text);
     if (ts.isCallExpression(at) && fields.length > 0) return { call: at, fields };

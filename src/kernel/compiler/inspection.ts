@@ -1,98 +1,93 @@
-/** What a name under the cursor is: its type and its documentation, or the whole card of a recipe or of a recipe's field. */
-import { isRecipe, recipeCard } from './field-completions.js';
+/** What a name under the cursor is: its type and documentation, or the card of a recipe or of a recipe's field. */
+import type TS from 'typescript';
 import type { MimeBundle } from '../message.js';
-import type { KernelSession } from '../session.js';
 import { textOf } from '../display/mime-bundle.js';
-import { printQuickInfo } from './tslab.js';
+import { isRecipe, recipeCard, type RecipeField } from '../display/recipe-card.js';
 import { toUnits } from './cursor.js';
 import { dottedName, fieldPath, nodeAt, valueOf } from './cursor-context.js';
-import type { CellFile } from './incremental-program.js';
+import type { SessionView } from './session-view.js';
+import type { CellFile, Compiler } from './typescript-internals.js';
 
+/** `inDepth` adds a function's source. Undefined where nothing is known. */
 export function inspectCell(
-  session: KernelSession,
+  session: SessionView,
   code: string,
   cursor: number,
   inDepth: boolean,
 ): MimeBundle | undefined {
-  const { program: room } = session;
-  room.loadWholePackage();
-  const file = room.add(code);
+  const { program } = session;
+  program.loadWholePackage();
+  const file = program.add(code);
   try {
-    return inspect(session, file, code, toUnits(code, cursor), inDepth);
+    const node = nodeNear(program.ts, file, code, toUnits(code, cursor));
+    return node && inspectNode(session, file, node, inDepth);
   } finally {
-    room.drop(file);
+    program.drop(file);
   }
 }
 
-function inspect(
-  session: KernelSession,
+function inspectNode(
+  session: SessionView,
   file: CellFile,
-  code: string,
-  position: number,
+  node: TS.Node,
   inDepth: boolean,
 ): MimeBundle | undefined {
-  const { ts } = session.program;
-  const node = nodeNear(session, file, code, position);
-  if (!node) return undefined;
-  const field = fieldPath(ts, node);
-  const path = dottedName(
-    ts,
-    ts.isPropertyAccessExpression(node.parent) && node.parent.name === node ? node.parent : node,
-  );
+  const { program } = session;
+  const { ts } = program;
+  const isProperty = ts.isPropertyAccessExpression(node.parent) && node.parent.name === node;
+  const path = dottedName(ts, isProperty ? node.parent : node);
   const value = path && valueOf(session, path);
   if (isRecipe(value)) return recipeCard(value);
-
-  // The compiler tells `any` of a name that nobody has declared.
-  const known = session.program.checker.getSymbolAtLocation(node) !== undefined;
-  const info = known ? session.program.quickInfo(file, node.getStart(file)) : undefined;
-  const parts: string[] = [];
-  if (info) parts.push(printQuickInfo(info));
-  if (field && ts.isPropertyAssignment(node.parent) && node.parent.name === node) {
-    const callee = dottedName(ts, field.call.expression);
-    const recipe = callee && valueOf(session, callee);
-    const told = isRecipe(recipe) ? recipe.inputs[field.fields[0]!] : undefined;
-    if (told && field.fields.length === 1)
-      parts.push(
-        [told.label, told.expects && `takes ${told.expects}`, told.unit && `unit ${told.unit}`]
-          .filter(Boolean)
-          .join('\n'),
-      );
-  }
-  if (path && value !== undefined && typeof value !== 'function')
-    parts.push(`value: ${textOf(value).slice(0, 2000)}`);
-  if (inDepth && typeof value === 'function')
-    parts.push(Function.prototype.toString.call(value).slice(0, 8000));
-  if (parts.length === 0) return undefined;
+  const parts = [
+    program.describe(file, node.getStart(file)),
+    describeField(session, node),
+    path && describeValue(value, inDepth),
+  ].filter((part) => part !== undefined);
   const [type, ...rest] = parts;
+  if (type === undefined) return undefined;
   return {
     'text/plain': parts.join('\n\n'),
     'text/markdown': [`\`\`\`typescript\n${type}\n\`\`\``, ...rest].join('\n\n'),
   };
 }
 
-/** The name at the cursor or just before it; inside a call's brackets, the name of what is called. */
-function nodeNear(
-  session: KernelSession,
-  file: CellFile,
-  code: string,
-  position: number,
-): import('typescript').Node | undefined {
+function describeValue(value: unknown, inDepth: boolean): string | undefined {
+  if (typeof value === 'function')
+    return inDepth ? Function.prototype.toString.call(value).slice(0, 8000) : undefined;
+  return value === undefined ? undefined : `value: ${textOf(value).slice(0, 2000)}`;
+}
+
+/** The label, form and unit of a recipe's field, for the name of one in a call of the recipe. */
+function describeField(session: SessionView, node: TS.Node): string | undefined {
   const { ts } = session.program;
+  if (!ts.isPropertyAssignment(node.parent) || node.parent.name !== node) return undefined;
+  const found = fieldPath(ts, node);
+  const callee = found && dottedName(ts, found.call.expression);
+  const recipe = callee && valueOf(session, callee);
+  const [name, ...deeper] = found?.fields ?? [];
+  if (name === undefined || deeper.length > 0 || !isRecipe(recipe)) return undefined;
+  return fieldLines(recipe.inputs[name]).join('\n') || undefined;
+}
+
+const fieldLines = ({ label, expects, unit }: RecipeField = {}): string[] => [
+  ...(label ? [label] : []),
+  ...(expects ? [`takes ${expects}`] : []),
+  ...(unit ? [`unit ${unit}`] : []),
+];
+
+/** The name at the cursor or just before it; inside a call's brackets, the name of what is called. */
+function nodeNear(ts: Compiler, file: CellFile, code: string, position: number): TS.Node | undefined {
   for (const at of [position, position - 1]) {
     if (at < 0 || !/[\p{ID_Continue}$]/u.test(code[at] ?? '')) continue;
     const node = nodeAt(ts, file, at);
     const named = ts.isIdentifier(node) ? node : nodeAt(ts, file, at + 1);
     if (ts.isIdentifier(named)) return named;
   }
-  for (
-    let node: import('typescript').Node | undefined = nodeAt(ts, file, position);
-    node && !ts.isSourceFile(node);
-    node = node.parent
-  ) {
+  for (let node = nodeAt(ts, file, position); !ts.isSourceFile(node); node = node.parent) {
     if (!ts.isCallExpression(node) && !ts.isNewExpression(node)) continue;
     const callee = node.expression;
     return ts.isPropertyAccessExpression(callee) ? callee.name : callee;
   }
   const callee = /([\p{ID_Continue}$.]+)\s*\($/u.exec(code.slice(0, position));
-  return callee ? nodeAt(ts, file, callee.index + callee[1]!.length) : undefined;
+  return callee ? nodeAt(ts, file, callee.index + (callee[1]?.length ?? 0)) : undefined;
 }

@@ -1,23 +1,28 @@
-/** Whether a cell's text is a whole, for consoles that decide at each line end whether to run. */
-import type { CellFile } from './incremental-program.js';
-import { isCompleteCode, loadCompiler } from './tslab.js';
+/** Whether a cell's text is complete, for consoles that decide at each line end whether to run. */
+import { loadCompiler } from './compiler-loader.js';
+import { parseErrors } from './typescript-internals.js';
 
 export type Completeness = { status: 'complete' | 'invalid' } | { status: 'incomplete'; indent: string };
 
-/** Unfinished comments and templates, which the bundled test takes for errors. */
-const unfinished = new Set([1010, 1160]);
+/** Errors that say that a comment or a template has no end yet, reported at its start. */
+const unterminated = new Set([1010, 1160]);
 
+/** Judges a text: `incomplete` if the only errors are at its end, so that more text can complete it. */
 export function isComplete(code: string): Completeness {
-  const ts = loadCompiler();
-  const { parseDiagnostics } = ts.createSourceFile('cell.ts', code, ts.ScriptTarget.ES2022) as CellFile;
-  if (parseDiagnostics.length === 0) return { status: 'complete' };
+  const errors = parseErrors(loadCompiler(), code);
+  if (errors.length === 0) return { status: 'complete' };
   const end = code.trimEnd().length;
-  const atEnd = parseDiagnostics.every((d) => unfinished.has(d.code) || (d.start ?? 0) >= end);
-  const judged = isCompleteCode(code);
-  if (atEnd || !judged.completed) {
-    // An error before the end stays one whatever is typed after it.
-    const early = parseDiagnostics.some((d) => !unfinished.has(d.code) && (d.start ?? 0) < end);
-    if (!early) return { status: 'incomplete', indent: judged.indent ?? '' };
-  }
-  return { status: 'invalid' };
+  const isEarly = (error: (typeof errors)[number]): boolean =>
+    !unterminated.has(error.code) && error.start < end;
+  // An error before the end stays one whatever is typed after it.
+  return errors.some(isEarly) ? { status: 'invalid' } : { status: 'incomplete', indent: nextIndent(code) };
+}
+
+/** The indent of the line to come: that of the last line, two blanks more after an open bracket. */
+function nextIndent(code: string): string {
+  const line = code.slice(code.lastIndexOf('\n') + 1);
+  const indent = /^\s*/.exec(line)?.[0] ?? '';
+  const withoutTexts = line.replace(/(["'`])(?:\\.|(?!\1).)*\1|\/\/.*$/g, '');
+  const count = (pattern: RegExp): number => withoutTexts.match(pattern)?.length ?? 0;
+  return count(/[{([]/g) > count(/[})\]]/g) ? `${indent}  ` : indent;
 }

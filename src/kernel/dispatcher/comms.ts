@@ -1,4 +1,4 @@
-/** Comms: two-way channels between a cell and a page's widget, opened by either side. */
+/** Comms: two-way channels between a cell and a widget in a client, opened by either side. */
 import { randomUUID } from 'node:crypto';
 
 type Send = (
@@ -27,13 +27,13 @@ export class Comm {
 }
 
 export class Comms {
-  private readonly open_ = new Map<string, Comm>();
+  private readonly channels = new Map<string, Comm>();
   private readonly targets = new Map<string, (comm: Comm, data: unknown) => void>();
 
   constructor(private readonly post: Send) {}
 
-  /** The part of it that cells see as `comms`. */
-  readonly face = {
+  /** What cells see as `comms`. */
+  readonly cellInterface = {
     open: (target: string, data: unknown = {}, metadata: object = {}): Comm => {
       const comm = this.create(randomUUID(), target);
       this.post('comm_open', { comm_id: comm.id, target_name: target, data }, metadata);
@@ -50,18 +50,21 @@ export class Comms {
   };
 
   private create(id: string, target: string): Comm {
-    const comm = new Comm(id, target, this.post, () => this.open_.delete(id));
-    this.open_.set(id, comm);
+    const comm = new Comm(id, target, this.post, () => this.channels.delete(id));
+    this.channels.set(id, comm);
     return comm;
   }
 
-  /** A comm message from a client. An unknown target is answered by closing the comm, as the protocol asks. */
+  /** A comm message from a client. An unknown target is answered by closing the comm, as the protocol requires. */
   receive(type: string, content: Record<string, unknown>, buffers: Uint8Array[]): void {
-    const id = String(content['comm_id'] ?? '');
+    const id = textOf(content['comm_id']);
     if (type === 'comm_open') {
-      const target = String(content['target_name'] ?? '');
+      const target = textOf(content['target_name']);
       const opened = this.targets.get(target);
-      if (!opened) return this.post('comm_close', { comm_id: id, data: {} });
+      if (!opened) {
+        this.post('comm_close', { comm_id: id, data: {} });
+        return;
+      }
       const comm = this.create(id, target);
       try {
         opened(comm, content['data']);
@@ -71,17 +74,22 @@ export class Comms {
       }
       return;
     }
-    const comm = this.open_.get(id);
+    const comm = this.channels.get(id);
     if (!comm) return;
-    if (type === 'comm_msg') return comm.onMessage(content['data'], buffers);
-    this.open_.delete(id);
-    comm.onClose(content['data']);
+    if (type === 'comm_msg') {
+      comm.onMessage(content['data'], buffers);
+    } else {
+      this.channels.delete(id);
+      comm.onClose(content['data']);
+    }
   }
 
   info(target: unknown): Record<string, { target_name: string }> {
-    const found = [...this.open_.values()].filter(
+    const found = [...this.channels.values()].filter(
       (comm) => target === undefined || target === null || comm.target === target,
     );
     return Object.fromEntries(found.map((comm) => [comm.id, { target_name: comm.target }]));
   }
 }
+
+const textOf = (value: unknown): string => (typeof value === 'string' ? value : '');

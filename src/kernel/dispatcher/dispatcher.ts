@@ -1,9 +1,9 @@
 /**
- * The desk in the main thread: takes requests in order, has the session do the work and sends replies and outputs. It
- * knows the protocol's messages and nothing of sockets.
+ * Handles the requests of clients in the main thread: takes them in order, has the session do the work and sends replies
+ * and outputs. It knows the protocol's messages and nothing of sockets.
  */
-import { receiveMessageOnPort } from 'node:worker_threads';
 import { completeCell } from '../compiler/completion.js';
+import { countPoints } from '../compiler/cursor.js';
 import { inspectCell } from '../compiler/inspection.js';
 import { isComplete } from '../compiler/is-complete.js';
 import type { JupyterMessage, NbOutput } from '../message.js';
@@ -17,28 +17,36 @@ import {
   type IoThreadData,
 } from '../transport/ipc.js';
 import { Comms } from './comms.js';
+import { isInspectRequest } from './execute-content.js';
+import { ExecuteHandler } from './execute-handler.js';
 import { History } from './history.js';
 import { kernelInfo } from './kernel-info.js';
 import { json } from './protocol-json.js';
 import { collectGarbage } from './garbage-collection.js';
 import { splitMimeBundle } from './split-mime-bundle.js';
+import { waitForInput } from './wait-for-input.js';
 
-/** A cell that only asks what a name is, such as `Math.hypot?`. */
-const inspectRequest = /^\s*([\p{ID_Start}$_][\p{ID_Continue}$.]*)\s*\?\s*$/u;
-
-/** Requests that follow a failed cell within this time were queued behind it and are dropped with it. */
+/** Cells that arrive within this time after a failed one were queued behind it and are dropped with it. */
 const stopOnErrorWindowMs = 12;
 
-/** A request in line; `abort` marks a cell dropped because one before it failed. */
+/** A queued request; `abort` marks a cell dropped because one before it failed. */
 type Queued = Request & { abort?: boolean };
+
+interface SendOptions {
+  metadata?: object | undefined;
+  buffers?: Uint8Array[] | undefined;
+  parent?: string;
+  client?: number | undefined;
+}
 
 export class KernelDispatcher {
   readonly session: KernelSession;
   private readonly history = new History();
   private readonly comms: Comms;
+  private readonly executeHandler: ExecuteHandler;
   private readonly queue: Queued[] = [];
   private draining = false;
-  private collected = 0;
+  private collectedRebuilds = 0;
   private parent = '{}';
   private client: number | undefined;
   private allowStdin = false;
@@ -58,21 +66,27 @@ export class KernelDispatcher {
       progress: true,
       hooks: {
         isInterrupted: () => Atomics.load(flags, SharedState.seen) < Atomics.load(flags, SharedState.wanted),
-        duringCompile: (yes) =>
-          Atomics.store(
-            flags,
-            SharedState.phase,
-            yes ? ExecutionPhase.compiling : ExecutionPhase.interruptible,
-          ),
+        duringCompile: (yes) => this.setPhase(yes ? 'compiling' : 'interruptible'),
       },
-      globals: { prompt: (text, password) => this.requestInput(text, password), comms: this.comms.face },
+      globals: {
+        prompt: (text, password) => this.requestInput(text, password),
+        comms: this.comms.cellInterface,
+      },
+    });
+    this.executeHandler = new ExecuteHandler({
+      session: this.session,
+      history: this.history,
+      duringCompile: (work) => this.duringCompile(work),
+      sendInput: (code, execution_count) => this.send('iopub', 'execute_input', { code, execution_count }),
+      outputSender: () => this.outputSender(),
+      abortQueued: () => this.abortQueuedExecutes(),
     });
   }
 
   /** Begins to take requests. */
   start(): void {
     this.data.port.on('message', (message: MainThreadMessage) => this.receive(message));
-    Atomics.store(this.data.flags, SharedState.phase, ExecutionPhase.interruptible);
+    this.setPhase('interruptible');
     this.post({ kind: 'ready' });
   }
 
@@ -81,14 +95,18 @@ export class KernelDispatcher {
       this.queue.push(message);
       void this.drainQueue();
     } else if (message.kind === 'interrupt') {
-      // Told first, done after: should this very handler be torn down, the same order comes again.
+      // Acknowledge after interrupting; if this handler is terminated the request is sent again.
       this.session.interrupt();
       Atomics.store(this.data.flags, SharedState.seen, message.id);
-    } else if (message.kind === 'sweep') {
-      this.post({ kind: 'swept', id: message.id });
+    } else if (message.kind === 'drain') {
+      this.post({ kind: 'drained', id: message.id });
     } else {
       this.exit();
     }
+  }
+
+  private setPhase(phase: keyof typeof ExecutionPhase): void {
+    Atomics.store(this.data.flags, SharedState.phase, ExecutionPhase[phase]);
   }
 
   private post(message: IoThreadMessage): void {
@@ -99,22 +117,17 @@ export class KernelDispatcher {
     channel: JupyterMessage['channel'],
     type: string,
     content: object,
-    more: {
-      metadata?: object | undefined;
-      buffers?: Uint8Array[] | undefined;
-      parent?: string;
-      client?: number | undefined;
-    } = {},
+    { metadata, buffers, parent, client }: SendOptions = {},
   ): void {
     this.post({
       kind: 'send',
       channel,
       type,
-      parent: more.parent ?? this.parent,
+      parent: parent ?? this.parent,
       content: json(content),
-      metadata: json(more.metadata ?? {}),
-      ...(more.buffers?.length ? { buffers: more.buffers } : {}),
-      client: more.client,
+      metadata: json(metadata ?? {}),
+      ...(buffers?.length ? { buffers } : {}),
+      client,
     });
   }
 
@@ -125,66 +138,63 @@ export class KernelDispatcher {
     this.draining = false;
   }
 
-  private async dispatch({ message, client: route, abort }: Queued): Promise<void> {
-    const parent = JSON.stringify(message.header);
+  private async dispatch(request: Queued): Promise<void> {
+    const parent = JSON.stringify(request.message.header);
     this.parent = parent;
-    this.client = route;
+    this.client = request.client;
     this.send('iopub', 'status', { execution_state: 'busy' });
     try {
-      const type = String(message.header['msg_type']);
-      if (abort)
-        this.send(
-          'shell',
-          'execute_reply',
-          {
-            status: 'aborted',
-            execution_count: this.session.executionCount,
-            user_expressions: {},
-            payload: [],
-          },
-          { client: route },
-        );
-      else if (type === 'execute_request') await this.execute(message, route);
-      else if (type.startsWith('comm_') && type !== 'comm_info_request')
-        this.comms.receive(type, message.content, message.buffers ?? []);
-      else {
-        const reply = this.handleRequest(type, message.content);
-        if (reply) this.send(message.channel, type.replace(/_request$/, '_reply'), reply, { client: route });
-      }
+      await this.handle(request);
     } catch (error) {
       this.session.reportUncaught(error);
     }
     this.send('iopub', 'status', { execution_state: 'idle' }, { parent });
     this.post({ kind: 'done' });
-    if (this.session.program.programRebuilds > this.collected) {
-      this.collected = this.session.program.programRebuilds;
+    const { programRebuilds } = this.session.program;
+    if (programRebuilds > this.collectedRebuilds) {
+      this.collectedRebuilds = programRebuilds;
       collectGarbage();
     }
   }
 
+  private async handle({ message, client, abort }: Queued): Promise<void> {
+    const { content, channel } = message;
+    const type = String(message.header['msg_type']);
+    if (type.startsWith('comm_') && type !== 'comm_info_request') {
+      this.comms.receive(type, content, message.buffers ?? []);
+      return;
+    }
+    if (type === 'execute_request') {
+      this.allowStdin = content['allow_stdin'] === true;
+      const reply = abort ? this.executeHandler.abortedReply() : await this.executeHandler.execute(content);
+      this.send('shell', 'execute_reply', reply.content, { client });
+      this.queue.unshift(...reply.dropped.map((request) => ({ ...request, abort: true })));
+      return;
+    }
+    const reply = this.replyTo(type, content);
+    if (reply) this.send(channel, type.replace(/_request$/, '_reply'), reply, { client });
+  }
+
   /** The reply to a request that runs no cell; undefined for a type the kernel does not know. */
-  private handleRequest(type: string, content: Record<string, unknown>): object | undefined {
-    const { session } = this;
+  private replyTo(type: string, content: Record<string, unknown>): object | undefined {
     const code = typeof content['code'] === 'string' ? content['code'] : '';
-    const cursor = typeof content['cursor_pos'] === 'number' ? content['cursor_pos'] : [...code].length;
+    const cursor = typeof content['cursor_pos'] === 'number' ? content['cursor_pos'] : countPoints(code);
     switch (type) {
       case 'kernel_info_request':
         return kernelInfo;
-      case 'complete_request':
-        return this.duringCompile(() => ({
-          status: 'ok',
-          ...completeCell(session, code, cursor),
-          metadata: {},
-        }));
-      case 'inspect_request':
-        return this.duringCompile(() => {
-          const data = inspectCell(session, code, cursor, content['detail_level'] === 1);
-          return { status: 'ok', found: data !== undefined, data: data ?? {}, metadata: {} };
-        });
+      case 'complete_request': {
+        const completions = this.duringCompile(() => completeCell(this.session, code, cursor));
+        return { status: 'ok', ...completions, metadata: {} };
+      }
+      case 'inspect_request': {
+        const inDepth = content['detail_level'] === 1;
+        const data = this.duringCompile(() => inspectCell(this.session, code, cursor, inDepth));
+        return { status: 'ok', found: data !== undefined, data: data ?? {}, metadata: {} };
+      }
       case 'is_complete_request':
-        return inspectRequest.test(code) ? { status: 'complete' } : isComplete(code);
+        return isInspectRequest(code) ? { status: 'complete' } : isComplete(code);
       case 'history_request':
-        return { status: 'ok', history: this.history.ask(content) };
+        return { status: 'ok', history: this.history.select(content) };
       case 'comm_info_request':
         return { status: 'ok', comms: this.comms.info(content['target_name']) };
       default:
@@ -192,93 +202,18 @@ export class KernelDispatcher {
     }
   }
 
-  /** Work inside the compiler, which an interrupt must not tear down half-way. */
-  private duringCompile<T>(drainQueue: () => T): T {
-    Atomics.store(this.data.flags, SharedState.phase, ExecutionPhase.compiling);
+  /** Work inside the compiler, which an interrupt must not terminate half-way. */
+  private duringCompile<T>(work: () => T): T {
+    this.setPhase('compiling');
     try {
-      return drainQueue();
+      return work();
     } finally {
-      Atomics.store(this.data.flags, SharedState.phase, ExecutionPhase.interruptible);
+      this.setPhase('interruptible');
     }
   }
 
-  private async execute({ content }: JupyterMessage, client: number): Promise<void> {
-    const code = typeof content['code'] === 'string' ? content['code'] : '';
-    const silent = content['silent'] === true;
-    const stores = !silent && content['store_history'] !== false;
-    const { session } = this;
-    this.allowStdin = content['allow_stdin'] === true;
-    const line = session.executionCount + (stores ? 1 : 0);
-    if (!silent) this.send('iopub', 'execute_input', { code, execution_count: line });
-    if (stores && code.trim() !== '') this.history.add(line, code);
-
-    const asked = inspectRequest.exec(code)?.[1];
-    if (asked !== undefined) {
-      const data = this.duringCompile(() => inspectCell(session, asked, asked.length, true)) ?? {
-        'text/plain': `nothing is known of ${asked}`,
-      };
-      if (stores) session.executionCount = line;
-      this.send(
-        'shell',
-        'execute_reply',
-        {
-          status: 'ok',
-          execution_count: line,
-          user_expressions: {},
-          payload: [{ source: 'page', data, start: 0 }],
-        },
-        { client: client },
-      );
-      return;
-    }
-    let failure: NbOutput | undefined;
-    const show = (output: NbOutput): void => {
-      // Kept back until the queue has been looked at: see below.
-      if (output.output_type === 'error') failure = output;
-      else this.show(output, stores ? line : undefined);
-    };
-    const outcome = await session.run(code, show, { silent, storeHistory: stores });
-    const user_expressions: Record<string, unknown> = {};
-    if (outcome.status === 'ok') {
-      const expressions =
-        typeof content['user_expressions'] === 'object' && content['user_expressions'] !== null
-          ? content['user_expressions']
-          : {};
-      for (const [name, expression] of Object.entries(expressions)) {
-        const result = await session.evaluate(String(expression));
-        user_expressions[name] =
-          'data' in result
-            ? { status: 'ok', data: result.data, metadata: {} }
-            : {
-                status: 'error',
-                ename: result.error.ename,
-                evalue: result.error.evalue,
-                traceback: result.error.traceback,
-              };
-      }
-      this.send(
-        'shell',
-        'execute_reply',
-        { status: 'ok', execution_count: line, user_expressions, payload: [] },
-        { client: client },
-      );
-      return;
-    }
-    const { ename, evalue, traceback } = outcome.error!;
-    // The queue first, the error after: whoever has seen the error and sends a cell must not have it dropped as queued before.
-    const dropped = content['stop_on_error'] === false ? [] : await this.abortQueuedExecutes();
-    if (failure) this.show(failure, undefined);
-    this.send(
-      'shell',
-      'execute_reply',
-      { status: 'error', ename, evalue, traceback, execution_count: line, user_expressions, payload: [] },
-      { client: client },
-    );
-    this.queue.unshift(...dropped.map((request) => ({ ...request, abort: true })));
-  }
-
-  /** The cells queued behind a failed one: not those that a client sends once it has seen the failure. */
-  private async abortQueuedExecutes(): Promise<Queued[]> {
+  /** The cells queued behind a failed one: not those that a client sends after seeing the failure. */
+  private async abortQueuedExecutes(): Promise<Request[]> {
     await new Promise((resolve) => setTimeout(resolve, stopOnErrorWindowMs));
     const isCell = ({ message }: Queued): boolean => message.header['msg_type'] === 'execute_request';
     const cells = this.queue.filter(isCell);
@@ -286,31 +221,23 @@ export class KernelDispatcher {
     return cells;
   }
 
-  private show(output: NbOutput, line: number | undefined): void {
-    if (output.output_type === 'execute_result' && line !== undefined)
-      this.history.setOutput(line, String(output.data['text/plain'] ?? ''));
+  /** Sends outputs as those of the request that is handled now, also later. */
+  private outputSender(): (output: NbOutput) => void {
+    const { parent } = this;
     const toJupyter = 'connectionFile' in this.data.transport;
-    for (const { output_type: type, ...content } of toJupyter ? splitMimeBundle(output) : [output])
-      this.send('iopub', type, content);
+    return (output) => {
+      for (const { output_type: type, ...content } of toJupyter ? splitMimeBundle(output) : [output])
+        this.send('iopub', type, content, { parent });
+    };
   }
 
-  /** Puts a question to the person and sleeps until the answer is there. The wires' thread stays awake meanwhile. */
   private requestInput(text: string, password: boolean): string {
     if (!this.allowStdin)
-      throw new Error('prompt: the program that runs this notebook takes no input from a person');
-    const { flags, answers } = this.data;
-    while (receiveMessageOnPort(answers)) {
-      // An answer to a question that was interrupted.
-    }
-    Atomics.store(flags, SharedState.input, 0);
+      throw new Error('prompt: the program that runs this notebook takes no input from a user');
     this.session.flush();
-    this.post({ kind: 'asking' });
-    this.send('stdin', 'input_request', { prompt: text, password }, { client: this.client });
-    for (;;) {
-      Atomics.wait(flags, SharedState.input, 0);
-      const received = receiveMessageOnPort(answers);
-      if (received) return received.message;
-      Atomics.store(flags, SharedState.input, 0);
-    }
+    return waitForInput(this.data, () => {
+      this.post({ kind: 'asking' });
+      this.send('stdin', 'input_request', { prompt: text, password }, { client: this.client });
+    });
   }
 }

@@ -1,6 +1,6 @@
 /**
- * Gives memory back when a checker has just been replaced. Left to itself the engine lets the old ones pile up to hundreds
- * of megabytes before it looks; one collection in 250 cells costs a third of a millisecond a cell.
+ * Releases memory when a checker has just been replaced. By itself V8 lets the old ones grow to hundreds of megabytes
+ * before it collects; one collection in 250 cells costs a third of a millisecond a cell.
  */
 import v8 from 'node:v8';
 import vm from 'node:vm';

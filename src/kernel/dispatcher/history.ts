@@ -1,4 +1,4 @@
-/** What was run, and what came of it, for clients that ask with history_request. */
+/** The cells that were run and their results, for clients that send history_request. */
 
 interface Entry {
   line: number;
@@ -6,16 +6,16 @@ interface Entry {
   output: string | null;
 }
 
-const most = 20_000;
+const maxEntries = 20_000;
 
 export class History {
-  /** This session's number; there is one, for a kernel's memory ends with it. */
+  /** This session's number; the kernel stores no earlier ones. */
   readonly session = 1;
   private readonly entries: Entry[] = [];
 
   add(line: number, input: string): void {
     this.entries.push({ line, input, output: null });
-    if (this.entries.length > most) this.entries.splice(0, this.entries.length - most);
+    if (this.entries.length > maxEntries) this.entries.splice(0, this.entries.length - maxEntries);
   }
 
   setOutput(line: number, output: string): void {
@@ -24,16 +24,12 @@ export class History {
   }
 
   /** Answers the content of a history_request with `[session, line, input]` or `[session, line, [input, output]]`. */
-  ask(content: Record<string, unknown>): unknown[] {
+  select(content: Record<string, unknown>): unknown[] {
     const withOutput = content['output'] === true;
-    return this.select(content).map((e) => [
-      this.session,
-      e.line,
-      withOutput ? [e.input, e.output] : e.input,
-    ]);
+    return this.find(content).map((e) => [this.session, e.line, withOutput ? [e.input, e.output] : e.input]);
   }
 
-  private select(content: Record<string, unknown>): Entry[] {
+  private find(content: Record<string, unknown>): Entry[] {
     const whole = (key: string): number | undefined =>
       typeof content[key] === 'number' ? Math.trunc(content[key]) : undefined;
     const n = whole('n');

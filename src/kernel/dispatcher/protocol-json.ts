@@ -3,7 +3,7 @@ export function json(value: unknown): string {
   try {
     return JSON.stringify(value, (_, part: unknown) => (typeof part === 'bigint' ? String(part) : part));
   } catch {
-    const seen = new WeakSet<object>();
+    const seen = new WeakSet();
     return JSON.stringify(value, (_, part: unknown) => {
       if (typeof part === 'bigint') return String(part);
       if (typeof part !== 'object' || part === null) return part;

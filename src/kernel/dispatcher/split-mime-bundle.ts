@@ -1,6 +1,6 @@
 /**
- * A client of Jupyter's shows one form of an output, the richest it knows: of a result's words and chart it would show
- * the words alone. For such clients the chart goes out as an output of its own, right after. Our own page shows both of one.
+ * A Jupyter client shows one form of an output, the richest it knows: of a result's text and chart it would show the text
+ * alone. For such clients the chart is sent as an output of its own, right after. Our own page shows both of one.
  */
 import type { MimeBundle, NbOutput } from '../message.js';
 
@@ -13,10 +13,10 @@ export function splitMimeBundle(output: NbOutput): NbOutput[] {
   const entries = Object.entries(output.data);
   const chart = entries.filter(([type]) => isChart(type));
   if (chart.length === 0) return [output];
-  const words: MimeBundle = Object.fromEntries(entries.filter(([type]) => !isChart(type)));
+  const text: MimeBundle = Object.fromEntries(entries.filter(([type]) => !isChart(type)));
   const data: MimeBundle = { 'text/plain': 'chart', ...Object.fromEntries(chart) };
   const id = 'transient' in output ? output.transient?.display_id : undefined;
   const transient = id === undefined ? {} : { transient: { display_id: `${id}-chart` } };
   const type = output.output_type === 'update_display_data' ? 'update_display_data' : 'display_data';
-  return [{ ...output, data: words }, { output_type: type, data, metadata: {}, ...transient } as NbOutput];
+  return [{ ...output, data: text }, { output_type: type, data, metadata: {}, ...transient } as NbOutput];
 }

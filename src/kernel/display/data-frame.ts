@@ -4,76 +4,83 @@ import type { MimeBundle } from '../message.js';
 interface Frame {
   columns: string[];
   index: (string | number)[];
-  values: unknown[] | unknown[][];
+  values: unknown[];
   shape: number[];
-  dtypes?: string[];
-  toString(): string;
 }
 
-const most = 40;
+const maxRows = 40;
 
+/** A row of the table to show: its place in the frame, its label and its cells as text. */
+interface ShownRow {
+  position: number;
+  label: string;
+  cells: { text: string; isNumber: boolean }[];
+}
+
+/** HTML and plain text of a data frame or series: at most 40 rows, the first and last 20. Undefined for any other value. */
 export function frameBundle(value: unknown): MimeBundle | undefined {
   if (!isFrame(value)) return undefined;
-  const rows = value.values.map((row) => (Array.isArray(row) ? row : [row]));
-  const shown =
-    rows.length > most
-      ? [...rows.keys()].filter((i) => i < most / 2 || i >= rows.length - most / 2)
-      : [...rows.keys()];
-  const head = `<tr><th></th>${value.columns.map((name) => `<th>${escape(name)}</th>`).join('')}</tr>`;
-  let before = -1;
-  const body = shown.map((i) => {
-    const gap = i > before + 1 ? `<tr><td colspan="${value.columns.length + 1}">⋮</td></tr>` : '';
-    before = i;
-    const cells = rows[i]!.map(
-      (cell) =>
-        `<td style="text-align:${typeof cell === 'number' ? 'right' : 'left'}">${escape(written(cell))}</td>`,
-    );
-    return `${gap}<tr><th>${escape(String(value.index[i] ?? i))}</th>${cells.join('')}</tr>`;
-  });
-  const size = `${rows.length} rows × ${value.columns.length} columns`;
-  return {
-    'text/html': `<table><thead>${head}</thead><tbody>${body.join('')}</tbody></table><p>${size}</p>`,
-    'text/plain': plain(value, rows, shown, size),
-  };
+  const rows = shownRows(value);
+  const size = `${value.values.length} rows × ${value.columns.length} columns`;
+  return { 'text/html': htmlTable(value, rows, size), 'text/plain': textTable(value, rows, size) };
 }
 
 function isFrame(value: unknown): value is Frame {
   if (typeof value !== 'object' || value === null) return false;
-  const { name } = value.constructor ?? {};
+  const { name } = (value as { constructor?: { name?: unknown } }).constructor ?? {};
   if (name !== 'DataFrame' && name !== 'Series') return false;
-  const frame = value as Partial<Frame>;
-  return (
-    Array.isArray(frame.columns) &&
-    Array.isArray(frame.index) &&
-    Array.isArray(frame.values) &&
-    Array.isArray(frame.shape)
+  const { columns, index, values, shape } = value as Partial<Record<keyof Frame, unknown>>;
+  return [columns, index, values, shape].every((part) => Array.isArray(part));
+}
+
+function shownRows({ values, index }: Frame): ShownRow[] {
+  const isShown = (position: number): boolean =>
+    values.length <= maxRows || position < maxRows / 2 || position >= values.length - maxRows / 2;
+  return values.flatMap((row: unknown, position) =>
+    isShown(position)
+      ? [
+          {
+            position,
+            label: String(index[position] ?? position),
+            cells: (Array.isArray(row) ? row : [row]).map((cell: unknown) => ({
+              text: cellText(cell),
+              isNumber: typeof cell === 'number',
+            })),
+          },
+        ]
+      : [],
   );
 }
 
-/** A number to at most six significant digits, as a table wants it. */
-function written(cell: unknown): string {
+function htmlTable({ columns }: Frame, rows: ShownRow[], size: string): string {
+  const head = `<tr><th></th>${columns.map((name) => `<th>${escape(name)}</th>`).join('')}</tr>`;
+  const gap = `<tr><td colspan="${columns.length + 1}">⋮</td></tr>`;
+  const body = rows.map(({ position, label, cells }, i) => {
+    const texts = cells.map(
+      ({ text, isNumber }) => `<td style="text-align:${isNumber ? 'right' : 'left'}">${escape(text)}</td>`,
+    );
+    const before = position > (rows[i - 1]?.position ?? -1) + 1 ? gap : '';
+    return `${before}<tr><th>${escape(label)}</th>${texts.join('')}</tr>`;
+  });
+  return `<table><thead>${head}</thead><tbody>${body.join('')}</tbody></table><p>${size}</p>`;
+}
+
+function textTable({ columns }: Frame, rows: ShownRow[], size: string): string {
+  const table = [['', ...columns], ...rows.map(({ label, cells }) => [label, ...cells.map((c) => c.text)])];
+  const widths = ['', ...columns].map((_, column) =>
+    Math.max(...table.map((row) => (row[column] ?? '').length)),
+  );
+  const lines = table.map((row) => row.map((cell, column) => cell.padStart(widths[column] ?? 0)).join('  '));
+  return [...lines.map((line) => line.trimEnd()), size].join('\n');
+}
+
+/** A number to at most six significant digits; a missing value as an empty cell. */
+function cellText(cell: unknown): string {
   if (typeof cell === 'number' && Number.isFinite(cell) && !Number.isInteger(cell))
     return String(Number(cell.toPrecision(6)));
-  return String(cell ?? '');
+  if (cell === null || cell === undefined) return '';
+  return typeof cell === 'object' ? JSON.stringify(cell) : String(cell);
 }
 
-function plain(frame: Frame, rows: unknown[][], shown: number[], size: string): string {
-  const table = [
-    ['', ...frame.columns],
-    ...shown.map((i) => [String(frame.index[i] ?? i), ...rows[i]!.map(written)]),
-  ];
-  const widths = table[0]!.map((_, column) => Math.max(...table.map((row) => (row[column] ?? '').length)));
-  return [
-    ...table.map((row) =>
-      row
-        .map((cell, column) => cell.padStart(widths[column]!))
-        .join('  ')
-        .trimEnd(),
-    ),
-    size,
-  ].join('\n');
-}
-
-function escape(text: string): string {
-  return text.replace(/[&<>"]/g, (c) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[c]!);
-}
+const entities: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
+const escape = (text: string): string => text.replace(/[&<>"]/g, (c) => entities[c] ?? c);

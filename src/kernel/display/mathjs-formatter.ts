@@ -1,4 +1,4 @@
-/** Values of mathjs (units, matrices, complex numbers, fractions, big numbers), known by the marks they carry. */
+/** Values of mathjs (units, matrices, complex numbers, fractions, big numbers), known by their type flags. */
 import type { MimeBundle } from '../message.js';
 
 const kinds = [
@@ -13,7 +13,7 @@ const kinds = [
 ] as const;
 type Kind = (typeof kinds)[number];
 
-interface Marked {
+interface MathValue {
   toString(): string;
   toTex?(): string;
   format?(options: { precision: number }): string;
@@ -22,8 +22,8 @@ interface Marked {
 
 export function mathBundle(value: unknown): MimeBundle | undefined {
   if (typeof value !== 'object' || value === null) return undefined;
-  const marked = value as Marked & Partial<Record<Kind, unknown>>;
-  // The marks stand on the prototype: a plain object that happens to have such a key is no value of mathjs.
+  const marked = value as MathValue & Partial<Record<Kind, unknown>>;
+  // The flags are on the prototype: a plain object that happens to have such a key is no value of mathjs.
   const kind = kinds.find((name) => marked[name] === true && !Object.hasOwn(value, name));
   if (!kind) return undefined;
   const text =
@@ -36,7 +36,7 @@ export function mathBundle(value: unknown): MimeBundle | undefined {
     : { 'text/plain': text, 'text/latex': `$\\displaystyle ${tex}$` };
 }
 
-function latex(kind: Kind, value: Marked, text: string): string | undefined {
+function latex(kind: Kind, value: MathValue, text: string): string | undefined {
   if (kind === 'isNode') return value.toTex?.();
   if (kind === 'isFraction') {
     const { s, n, d } = value as unknown as { s: bigint | number; n: bigint | number; d: bigint | number };
@@ -44,14 +44,14 @@ function latex(kind: Kind, value: Marked, text: string): string | undefined {
   }
   if (kind === 'isUnit') {
     const [, number, unit] = /^(\S+) (.+)$/.exec(text) ?? [];
-    return unit === undefined
+    return number === undefined || unit === undefined
       ? undefined
-      : `${power(number!)}\\;\\mathrm{${unit.replaceAll(' ', '\\,').replace(/\^(\d+)/g, '^{$1}')}}`;
+      : `${power(number)}\\;\\mathrm{${unit.replaceAll(' ', '\\,').replace(/\^(\d+)/g, '^{$1}')}}`;
   }
   if (kind !== 'isMatrix') return undefined;
-  const rows = value.valueOf() as unknown[];
+  const rows = value.valueOf();
   if (!Array.isArray(rows) || rows.length > 12) return undefined;
-  const table = rows.map((row) => (Array.isArray(row) ? row : [row]));
+  const table = rows.map((row: unknown): unknown[] => (Array.isArray(row) ? row : [row]));
   if (table.some((row) => row.length > 12 || row.some((cell) => typeof cell !== 'number'))) return undefined;
   const lines = table.map((row) =>
     row.map((cell) => power(String(Number((cell as number).toPrecision(6))))).join(' & '),

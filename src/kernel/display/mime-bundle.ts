@@ -1,43 +1,44 @@
-/** From a value to the forms a notebook can show it in. */
+/** From a value to the forms in which a notebook can show it. */
 import { inspect } from 'node:util';
 import type { MimeBundle } from '../message.js';
 import { frameBundle } from './data-frame.js';
 import { mathBundle } from './mathjs-formatter.js';
 
-/** The public convention by which a value says how it wants to be shown. */
+/** The public convention by which a value says how it is shown: a bundle, or a function or promise of one. */
 export const displaySymbol = Symbol.for('Jupyter.display');
 
 const mediaType = /^[\w.+-]+\/[\w.+-]+$/;
 
-/** A value's own bundle if it has one, else the kernel's best reading of it. Always holds text/plain. */
-export async function formatValue(value: unknown): Promise<MimeBundle> {
-  const own = await ownBundle(value);
-  if (own) return own;
-  return plainBundle(value);
+/** A bundle that always holds text/plain, or undefined for a value that shows nothing (its own bundle is `{}`). */
+export type Formatted = MimeBundle | undefined;
+
+/** A value's own bundle if it has one, else the kernel's. At once unless the value's own bundle must be awaited. */
+export function formatValue(value: unknown): Formatted | Promise<Formatted> {
+  const own = offeredBundle(value);
+  return own instanceof Promise
+    ? own.then((bundle: unknown) => completeBundle(value, bundle))
+    : completeBundle(value, own);
 }
 
-/** The same at once, for values that do not have to be waited for; undefined for those that must. */
-export function formatValueSync(value: unknown): MimeBundle | undefined {
-  if (Object(value) !== value || (value as Record<symbol, unknown>)[displaySymbol] === undefined)
-    return plainBundle(value);
-  return undefined;
-}
-
-async function ownBundle(value: unknown): Promise<MimeBundle | undefined> {
+function offeredBundle(value: unknown): unknown {
   if (Object(value) !== value) return undefined;
   const offered = (value as Record<symbol, unknown>)[displaySymbol];
-  const bundle: unknown =
-    typeof offered === 'function' ? await (offered.call(value) as unknown) : await offered;
-  if (typeof bundle !== 'object' || bundle === null) return undefined;
-  const kept = Object.fromEntries(
-    Object.entries(bundle).filter(([type, data]) => mediaType.test(type) && data !== undefined),
-  ) as MimeBundle;
-  if (Object.keys(kept).length === 0) return undefined;
-  if (kept['text/plain'] === undefined) kept['text/plain'] = textOf(value);
-  return kept;
+  const bundle: unknown = typeof offered === 'function' ? offered.call(value) : offered;
+  const isThenable = typeof (bundle as { then?: unknown } | undefined)?.then === 'function';
+  return isThenable ? Promise.resolve(bundle) : bundle;
 }
 
-function plainBundle(value: unknown): MimeBundle {
+function completeBundle(value: unknown, offered: unknown): Formatted {
+  if (typeof offered !== 'object' || offered === null) return defaultBundle(value);
+  const entries = Object.entries(offered).filter(([, data]) => data !== undefined);
+  if (entries.length === 0) return undefined;
+  const bundle: MimeBundle = Object.fromEntries(entries.filter(([type]) => mediaType.test(type)));
+  if (Object.keys(bundle).length === 0) return defaultBundle(value);
+  bundle['text/plain'] ??= textOf(value);
+  return bundle;
+}
+
+function defaultBundle(value: unknown): MimeBundle {
   return frameBundle(value) ?? mathBundle(value) ?? { 'text/plain': textOf(value) };
 }
 
@@ -52,11 +53,18 @@ export function textOf(value: unknown): string {
       compact: 3,
     });
   } catch (error) {
-    return `[${Object.prototype.toString.call(value).slice(8, -1)}: cannot be printed: ${String((error as Error)?.message ?? error)}]`;
+    const kind = Object.prototype.toString.call(value).slice(8, -1);
+    return `[${kind}: cannot be printed: ${messageOf(error)}]`;
   }
 }
 
-/** A bundle given as it is (`display(bundle, { raw: true })`), checked. */
+/** What a thrown value says. */
+export function messageOf(error: unknown): string {
+  const message = Object(error) === error ? (error as { message?: unknown }).message : undefined;
+  return typeof message === 'string' ? message : String(error);
+}
+
+/** A bundle passed as it is (`display(bundle, { raw: true })`), checked. */
 export function rawBundle(value: unknown): MimeBundle {
   const entries = typeof value === 'object' && value !== null ? Object.entries(value) : [];
   const wrong = entries.find(([type]) => !mediaType.test(type));

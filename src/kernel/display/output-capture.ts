@@ -1,13 +1,13 @@
 /**
- * What a cell prints. Text is gathered and handed on in a few large pieces: 20,000 lines are some twenty messages, and
- * what a long loop prints still shows while it runs.
+ * What a cell prints. Text is buffered and sent in a few large pieces: 20,000 lines are some twenty messages, and what a
+ * long loop prints still shows while it runs.
  */
 import { Console } from 'node:console';
 
 export type StreamName = 'stdout' | 'stderr';
 type Emit = (name: StreamName, text: string) => void;
 
-const enough = 32_768;
+const flushLength = 32_768;
 const flushDelayMs = 80;
 
 export class StreamBuffer {
@@ -26,11 +26,11 @@ export class StreamBuffer {
     this.parts.push(text);
     this.length += text.length;
     const now = performance.now();
-    if (this.length >= enough || now - this.last > flushDelayMs) return this.flush();
-    this.timer ??= setTimeout(() => this.flush(), flushDelayMs / 2);
+    if (this.length >= flushLength || now - this.last > flushDelayMs) this.flush();
+    else this.timer ??= setTimeout(() => this.flush(), flushDelayMs / 2);
   }
 
-  /** Hands on what is there: before any other output and when a cell ends. */
+  /** Sends what is buffered: before any other output and when a cell ends. */
   flush(): void {
     if (this.timer) clearTimeout(this.timer);
     this.timer = undefined;
@@ -50,7 +50,10 @@ export class OutputCapture {
 
   constructor(private readonly write: Emit) {
     const sink = (name: StreamName) => ({
-      write: (text: unknown) => (write(name, String(text)), true),
+      write: (text: unknown) => {
+        write(name, String(text));
+        return true;
+      },
       on: () => undefined,
       once: () => undefined,
       removeListener: () => undefined,
@@ -61,16 +64,23 @@ export class OutputCapture {
       stderr: sink('stderr') as unknown as NodeJS.WritableStream,
       colorMode: false,
     });
-    this.shorten();
+    this.addFastPath();
   }
 
-  /** A lone text or number outside a group is printed as it is; by way of Node's formatter it takes twice as long. */
-  private shorten(): void {
-    const face = this.console;
+  /** A single text or number outside a group is printed as it is; Node's formatter would take twice as long. */
+  private addFastPath(): void {
+    const { console } = this;
     let depth = 0;
-    const { group, groupEnd } = face;
-    face.group = face.groupCollapsed = (...label) => (depth++, group.apply(face, label));
-    face.groupEnd = () => ((depth = Math.max(0, depth - 1)), groupEnd.call(face));
+    const group = console.group.bind(console);
+    const groupEnd = console.groupEnd.bind(console);
+    console.group = console.groupCollapsed = (...label: unknown[]) => {
+      depth++;
+      group(...label);
+    };
+    console.groupEnd = () => {
+      depth = Math.max(0, depth - 1);
+      groupEnd();
+    };
     for (const [method, name] of [
       ['log', 'stdout'],
       ['info', 'stdout'],
@@ -78,24 +88,25 @@ export class OutputCapture {
       ['warn', 'stderr'],
       ['error', 'stderr'],
     ] as const) {
-      const whole = face[method].bind(face);
-      face[method] = (...given: unknown[]) => {
-        const [value] = given;
-        const plain =
-          given.length === 1 &&
-          depth === 0 &&
-          (typeof value === 'string' || (typeof value === 'number' && !Object.is(value, -0)));
-        if (plain) this.write(name, `${value}\n`);
-        else whole(...given);
+      const formatted = console[method].bind(console);
+      console[method] = (...values: unknown[]) => {
+        const [value] = values;
+        const isPlain = typeof value === 'string' || (typeof value === 'number' && !Object.is(value, -0));
+        if (isPlain && values.length === 1 && depth === 0) this.write(name, `${value}\n`);
+        else formatted(...values);
       };
     }
   }
 
-  /** Takes the console and the streams over; nesting is allowed and the outermost `stop` gives them back. */
+  /** Replaces the console and the two streams' `write` until {@link stop}. */
   start(): void {
     if (this.restore) return;
-    const kept = { console: globalThis.console, out: process.stdout.write, err: process.stderr.write };
-    const taken = (name: StreamName) =>
+    const former = {
+      console: globalThis.console,
+      out: writeOf(process.stdout),
+      err: writeOf(process.stderr),
+    };
+    const captured = (name: StreamName) =>
       ((chunk: unknown, encoding?: unknown, done?: unknown) => {
         this.write(
           name,
@@ -106,12 +117,12 @@ export class OutputCapture {
         return true;
       }) as typeof process.stdout.write;
     globalThis.console = this.console;
-    process.stdout.write = taken('stdout');
-    process.stderr.write = taken('stderr');
+    process.stdout.write = captured('stdout');
+    process.stderr.write = captured('stderr');
     this.restore = () => {
-      globalThis.console = kept.console;
-      process.stdout.write = kept.out;
-      process.stderr.write = kept.err;
+      globalThis.console = former.console;
+      process.stdout.write = former.out;
+      process.stderr.write = former.err;
     };
   }
 
@@ -120,3 +131,6 @@ export class OutputCapture {
     this.restore = undefined;
   }
 }
+
+// eslint-disable-next-line @typescript-eslint/unbound-method -- put back on the same stream later
+const writeOf = (stream: NodeJS.WriteStream): NodeJS.WriteStream['write'] => stream.write;

@@ -1,10 +1,10 @@
-/** Lines that tell how far long work of a cell is, each renewed in its place in the notebook. */
+/** Progress lines of a cell's long work, each updated in its place in the notebook. */
 import { randomUUID } from 'node:crypto';
 import { lineReporter, setProgressReporter, type ProgressHandle } from '../../engine/progress.js';
 import type { NbOutput } from '../message.js';
 
 export interface ProgressLines {
-  /** Whatever still runs was stopped, perhaps torn down before it could say so. */
+  /** Ends the lines of work that was interrupted, perhaps terminated before it could report its end. */
   stop(): void;
   close(): void;
 }

@@ -1,7 +1,7 @@
-/** Errors as a notebook shows them: in the cell's own words, lines and columns, without the kernel's insides. */
+/** Errors as a notebook shows them: with the cell's own names, lines and columns, without the kernel's stack frames. */
 import { SourceMap } from 'node:module';
 import type { CellProblem } from '../compiler/compile-cell.js';
-import { mark } from '../compiler/transform.js';
+import { mark } from '../compiler/transform-expressions.js';
 import { textOf } from './mime-bundle.js';
 
 export interface CellError {
@@ -21,7 +21,7 @@ interface SourcePosition {
 const red = (text: string): string => `\u001b[0;31m${text}\u001b[0m`;
 const dim = (text: string): string => `\u001b[2m${text}\u001b[0m`;
 
-/** Box accesses in a message, such as `(0 , ǀf.v) is not a function`, as the names the person wrote. */
+/** Binding accesses in a message, such as `(0 , ǀf.v) is not a function`, as the names that the cell uses. */
 const plainNames = (text: string): string =>
   text
     .replace(new RegExp(`\\(0\\s*,\\s*${mark}(?:\\.pkg\\.)?([\\p{ID_Continue}$]+?)(?:\\.v)?\\)`, 'gu'), '$1')
@@ -39,7 +39,8 @@ export class TracebackFormatter {
   registerSource(label: string, source: string, map: string, shift: number): void {
     this.cells.delete(label);
     this.cells.set(label, { source, map, shift });
-    if (this.cells.size > 2_000) this.cells.delete(this.cells.keys().next().value!);
+    const [oldest] = this.cells.keys();
+    if (oldest !== undefined && this.cells.size > 2_000) this.cells.delete(oldest);
   }
 
   private original(place: SourcePosition): SourcePosition | undefined {
@@ -51,9 +52,10 @@ export class TracebackFormatter {
     const lines = cell.source.split('\n');
     const line = Math.min(entry.originalLine, lines.length - 1);
     let column = Math.max(0, entry.originalColumn - (line === 0 ? cell.shift : 0));
-    // A call of a cell's own function is compiled to (0, box.v)(...): point at its name, not at the bracket after it.
-    if (lines[line]![column] === '(')
-      while (column > 0 && /[\p{ID_Continue}$]/u.test(lines[line]![column - 1]!)) column--;
+    // A call of a cell's own function is compiled to (0, binding.v)(...): point at its name, not at the bracket after it.
+    const text = lines[line] ?? '';
+    if (text[column] === '(')
+      while (column > 0 && /[\p{ID_Continue}$]/u.test(text[column - 1] ?? '')) column--;
     return { label: place.label, line: line + 1, column: column + 1 };
   }
 
@@ -64,7 +66,7 @@ export class TracebackFormatter {
       if (!/^\s+at /.test(line)) continue;
       const cell = /(In\[[^\]]*\]):(\d+):(\d+)/.exec(line);
       if (cell) {
-        const place = this.original({ label: cell[1]!, line: Number(cell[2]), column: Number(cell[3]) });
+        const place = this.original({ label: cell[1] ?? '', line: Number(cell[2]), column: Number(cell[3]) });
         if (!place) continue;
         const named = /^\s+at (?:async )?([^(]+?) \(/.exec(line)?.[1];
         const name =
@@ -73,7 +75,7 @@ export class TracebackFormatter {
           text: `    at ${name}${place.label}, line ${place.line}, column ${place.column}`,
           place,
         });
-        // What called the cell itself is the kernel.
+        // The caller of the cell itself is the kernel.
         if (!named || /^eval$/.test(named)) continue;
       } else if (/node:internal|node:vm|\/dist\/(?:chunks|kernel)\/|src\/kernel\/|node:events/.test(line)) {
         continue;
@@ -110,7 +112,8 @@ export class TracebackFormatter {
   /** Reasons why a cell was not run at all. */
   fromDiagnostics(label: string, source: string, problems: CellProblem[]): CellError {
     this.cells.set(label, { source, map: '', shift: 0 });
-    const first = problems[0]!;
+    const [first] = problems;
+    if (!first) throw new Error('a cell was refused without a reason');
     const lines = problems
       .slice(0, 8)
       .flatMap((p) => [
@@ -145,10 +148,11 @@ export class TracebackFormatter {
 function read(error: object): { ename: string; evalue: string } {
   try {
     const { name, message, code } = error as { name?: unknown; message?: unknown; code?: unknown };
-    const ename =
-      typeof name === 'string' && name !== '' && name !== 'Error' ? name : error.constructor?.name || 'Error';
-    const tail = typeof code === 'string' && !String(message).includes(code) ? ` (${code})` : '';
-    return { ename, evalue: plainNames(String(message ?? '')) + tail };
+    const className = (error as { constructor?: { name?: string } }).constructor?.name;
+    const ename = typeof name === 'string' && name !== '' && name !== 'Error' ? name : className || 'Error';
+    const text = typeof message === 'string' ? message : textOf(message ?? '');
+    const tail = typeof code === 'string' && !text.includes(code) ? ` (${code})` : '';
+    return { ename, evalue: plainNames(text) + tail };
   } catch {
     return { ename: 'Error', evalue: 'the error cannot be read' };
   }
@@ -156,7 +160,8 @@ function read(error: object): { ename: string; evalue: string } {
 
 function readStack(error: object): string {
   try {
-    return String((error as { stack?: unknown }).stack ?? '');
+    const { stack } = error as { stack?: unknown };
+    return typeof stack === 'string' ? stack : '';
   } catch {
     return '';
   }
@@ -178,5 +183,5 @@ function isErrorLike(value: unknown): value is Error {
 function syntaxPlace(error: object, stack: string): SourcePosition | undefined {
   if ((error as Error).name !== 'SyntaxError') return undefined;
   const found = /^(In\[[^\]]*\]):(\d+)/.exec(stack);
-  return found ? { label: found[1]!, line: Number(found[2]), column: 1 } : undefined;
+  return found ? { label: found[1] ?? '', line: Number(found[2]), column: 1 } : undefined;
 }

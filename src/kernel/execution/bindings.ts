@@ -1,6 +1,6 @@
-/** The values of a session's names. Every cell that uses a name holds the same box, so all see its newest value. */
+/** The values of a session's names. Every cell that uses a name holds the same binding, so all see its newest value. */
 
-/** The value of one name in `v`. A box whose name is declared but not yet reached refuses to be read, as `let` does. */
+/** The value of one name in `v`. Reading a binding that is declared but not initialised throws, as with `let`. */
 export class Binding {
   readonly #name: string;
   declare v: unknown;
@@ -17,7 +17,7 @@ export class Binding {
       },
     });
   }
-  get holds(): boolean {
+  get isInitialised(): boolean {
     return Object.hasOwn(this, 'v');
   }
 }
@@ -26,35 +26,35 @@ export class BindingEnvironment {
   private readonly byName = new Map<string, Binding>();
 
   get(name: string): Binding {
-    let box = this.byName.get(name);
-    if (!box) this.byName.set(name, (box = new Binding(name)));
-    return box;
+    let binding = this.byName.get(name);
+    if (!binding) this.byName.set(name, (binding = new Binding(name)));
+    return binding;
   }
 
   /** The value of a name, or undefined if no cell has set one. */
   lookup(name: string): { value: unknown } | undefined {
-    const box = this.byName.get(name);
-    return box?.holds ? { value: box.v } : undefined;
+    const binding = this.byName.get(name);
+    return binding?.isInitialised ? { value: binding.v } : undefined;
   }
 
   /**
-   * Makes room for a cell's new names and returns the way back: called after the cell, it gives a name that was never
-   * reached its former value again and reports which names were set.
+   * Declares a cell's names anew. The function returned is called after the cell: it restores the previous value of
+   * names whose declaration did not run and reports which names were set.
    */
   declare(names: readonly { name: string; late: boolean }[]): () => Set<string> {
     const former = new Map<string, { value: unknown } | undefined>();
     for (const { name, late } of names) {
       former.set(name, this.lookup(name));
-      const box = this.get(name);
-      if (late) delete (box as { v?: unknown }).v;
-      else box.v = undefined;
+      const binding = this.get(name);
+      if (late) Reflect.deleteProperty(binding, 'v');
+      else binding.v = undefined;
     }
     return () => {
       const set = new Set<string>();
       for (const [name, before] of former) {
-        const box = this.get(name);
-        if (box.holds) set.add(name);
-        else if (before) box.v = before.value;
+        const binding = this.get(name);
+        if (binding.isInitialised) set.add(name);
+        else if (before) binding.v = before.value;
       }
       return set;
     };

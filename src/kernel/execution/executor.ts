@@ -4,12 +4,12 @@ import { pathToFileURL } from 'node:url';
 import { MessageChannel } from 'node:worker_threads';
 import vm from 'node:vm';
 import type { CompiledCell } from '../compiler/compile-cell.js';
-import { mark } from '../compiler/transform.js';
+import { mark } from '../compiler/transform-expressions.js';
 import { BindingEnvironment } from './bindings.js';
 import { ModuleLoader } from './module-loader.js';
 import { isThenable, CellExecution, cancelAwaits, type ExecutionResult } from './cell-execution.js';
 
-type Body = (kernel: object, require: unknown, boxes: Record<string, unknown>) => unknown;
+type Body = (kernel: object, require: unknown, bindings: Record<string, unknown>) => unknown;
 
 export interface ExecutorHooks {
   /** Called right before the cell's own code takes over the thread, and when it hands it back. */
@@ -27,8 +27,8 @@ export class Executor {
   private package: Record<string, unknown> | undefined;
   private readonly meta: { url: string; dirname: string; filename: string };
   /**
-   * A cell is entered from a message handler and from nowhere else: when the engine tears a looping cell down, Node
-   * recovers cleanly from there, while its queues of immediates and ticks would be left half worked off.
+   * A cell is entered from a message handler and from nowhere else: when V8 terminates a looping cell, Node recovers
+   * cleanly from there, while its queues of immediates and ticks would be left half processed.
    */
   private readonly taskChannel = new MessageChannel();
   private readonly pendingTasks: (() => void)[] = [];
@@ -61,58 +61,65 @@ export class Executor {
   }
 
   /**
-   * Runs a cell. `done` is called exactly once, also when the engine has torn the cell down: nothing here rests on
-   * code after the call into the cell. `set` names what the cell declared and reached.
+   * Runs a cell. `done` is called exactly once, also when V8 has terminated the cell: nothing here rests on code after
+   * the call into the cell. `set` names what the cell declared and reached.
    */
-  run(cell: CompiledCell, label: string, done: (how: ExecutionResult, set: Set<string>) => void): void {
-    let settle = (): Set<string> => new Set();
-    const run: CellExecution = new CellExecution((how) => {
+  run(cell: CompiledCell, label: string, done: (result: ExecutionResult, set: Set<string>) => void): void {
+    let restore = (): Set<string> => new Set();
+    const run = new CellExecution((result) => {
       this.taskChannel.port2.unref();
       if (this.current === run) this.current = undefined;
       this.latest = run;
       this.hooks.leave?.();
-      done(how, settle());
+      done(result, restore());
     });
     this.current = run;
     this.taskChannel.port2.ref();
 
     const enter = (imported: Map<string, unknown>): void => {
       if (run.isOver) return;
-      if (this.hooks.isInterrupted?.()) return run.interrupt();
+      if (this.hooks.isInterrupted?.()) {
+        run.interrupt();
+        return;
+      }
       try {
-        // Not a vm.Script: Node 20 keeps a little of each for good, which ten thousand cells make felt.
-        const make = vm.compileFunction(wrap(cell), [], {
-          filename: label,
-          lineOffset: -1,
-          importModuleDynamically: vm.constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
-        }) as () => Body;
-        const body = make();
-        settle = this.bindings.declare(cell.declares);
+        const body = compileBody(cell, label);
+        restore = this.bindings.declare(cell.declares);
         for (const [name, value] of imported) this.bindings.get(name).v = value;
-        const bindings = Object.fromEntries(cell.bindings.map((name) => [name, this.bindings.get(name)]));
-        const kernel = {
-          wait: run.wait,
-          each: run.each,
-          importing: (specifier: string) => this.importer.load(String(specifier)),
-          meta: this.meta,
-          pkg: this.package,
-        };
-        this.hooks.enter?.();
-        const value = body(kernel, this.importer.require, bindings);
-        if (!isThenable(value)) return run.finish({ value });
-        value.then(
-          (result) => run.finish({ value: result }),
-          (error: unknown) => run.finish({ error }),
-        );
+        this.enter(body, cell, run);
       } catch (error) {
         run.finish({ error });
       }
     };
 
     const needsLoading = cell.imports.length > 0 || (cell.usesPackage && !this.package);
-    if (!needsLoading) return this.fromMessage(() => enter(new Map()));
+    if (!needsLoading) {
+      this.fromMessage(() => enter(new Map()));
+      return;
+    }
     Promise.resolve(run.wait(this.prepare(cell))).then(
       (imported) => this.fromMessage(() => enter(imported as Map<string, unknown>)),
+      (error: unknown) => run.finish({ error }),
+    );
+  }
+
+  private enter(body: Body, cell: CompiledCell, run: CellExecution): void {
+    const kernel = {
+      wait: run.wait,
+      each: run.each,
+      importing: (specifier: unknown) => this.importer.load(String(specifier)),
+      meta: this.meta,
+      pkg: this.package,
+    };
+    const bindings = Object.fromEntries(cell.bindings.map((name) => [name, this.bindings.get(name)]));
+    this.hooks.enter?.();
+    const value = body(kernel, this.importer.require, bindings);
+    if (!isThenable(value)) {
+      run.finish({ value });
+      return;
+    }
+    value.then(
+      (result) => run.finish({ value: result }),
       (error: unknown) => run.finish({ error }),
     );
   }
@@ -127,7 +134,7 @@ export class Executor {
     this.taskChannel.port1.postMessage(null);
   }
 
-  /** Ends the running cell and every wait that any cell has open. */
+  /** Ends the running cell and every await that any cell has open. */
   interrupt(): void {
     this.current?.interrupt();
     cancelAwaits();
@@ -138,7 +145,14 @@ export class Executor {
   }
 }
 
-function wrap(cell: CompiledCell): string {
+function compileBody(cell: CompiledCell, label: string): Body {
   const names = cell.bindings.map((name) => `${JSON.stringify(name)}: ${mark}${name}`).join(', ');
-  return `'use strict';return (${cell.hasTopLevelAwait ? 'async ' : ''}function (${mark}, require, { ${names} }) {\n${cell.code}\n})`;
+  const head = `${cell.hasTopLevelAwait ? 'async ' : ''}function (${mark}, require, { ${names} })`;
+  // Not a vm.Script: Node 20 keeps a little of each for good, which adds up over ten thousand cells.
+  const make = vm.compileFunction(`'use strict';return (${head} {\n${cell.code}\n})`, [], {
+    filename: label,
+    lineOffset: -1,
+    importModuleDynamically: vm.constants.USE_MAIN_CONTEXT_DEFAULT_LOADER,
+  }) as () => Body;
+  return make();
 }

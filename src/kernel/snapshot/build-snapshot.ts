@@ -1,39 +1,39 @@
 /**
- * Run by `node --build-snapshot`: does what every start of a kernel does alike (load the compiler, read the types of the
- * standard library and of the package, make the checker, load the package) and leaves it in the memory that Node then
- * writes to a file. A kernel started from that file begins where this ended. freezer.ts has it made.
+ * Run by `node --build-snapshot`: does what every start of a kernel does (load the compiler, read the types of the
+ * standard library and of the package, make the checker) and leaves it in the memory that Node then writes to a file. A
+ * kernel started from that file begins where this ended. snapshot-builder.ts runs it.
  */
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { startupSnapshot } from 'node:v8';
 import { compileCell } from '../compiler/compile-cell.js';
-import { IncrementalProgram } from '../compiler/incremental-program.js';
+import { createNodeProgram } from '../compiler/node-host.js';
 import { packageRoot } from '../dist-path.js';
 import { setSnapshotState } from './snapshot-state.js';
 
-const room = new IncrementalProgram('/');
-room.loadWholePackage();
-// Cells as people write them, so that what checker and emitter do at their first use is done.
+const program = createNodeProgram('/');
+program.loadWholePackage();
+// Typical cells, so that what checker and emitter do at their first use is done.
 const firstCells = [
   '[1, 2, 3].map((x) => `${x}`)',
   "equilibriumMoisture({ temperature: '20 degC', humidity: '60 %' })",
   'console.log(await 1)',
 ];
 for (const cell of firstCells) {
-  const compiled = compileCell(room, cell);
+  const compiled = compileCell(program, cell);
   if ('problems' in compiled)
-    throw new Error(`a start cannot be frozen: ${compiled.problems.map((p) => p.message).join('; ')}`);
+    throw new Error(`no snapshot can be made: ${compiled.problems.map((p) => p.message).join('; ')}`);
 }
-room.reset();
-setSnapshotState({ compiler: room.ts, program: room });
+program.reset();
+setSnapshotState({ compiler: program.ts, program });
 
-// Node 20 loses this one when it thaws.
+// Node 20 loses this one when it deserialises.
 const { Console } = console;
 
 startupSnapshot.setDeserializeMainFunction(() => {
   console.Console = Console;
-  // And this one, without which an error does not tell where it arose.
+  // And this one, without which an error has no stack.
   if (typeof Error.stackTraceLimit !== 'number') Error.stackTraceLimit = 10;
-  // Found by its path at run time: the frozen memory holds no loader of files.
+  // Loaded by its path at run time: the snapshot holds no module loader.
   createRequire(join(packageRoot, 'package.json'))('./src/kernel/snapshot/deserialize-main.cjs');
 });

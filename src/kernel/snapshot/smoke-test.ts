@@ -1,4 +1,4 @@
-/** Whether a process started from a frozen start works: types are checked, a recipe answers. Code 0 if so. */
+/** Whether a process started from the snapshot works: types are checked, a recipe answers. Exit code 0 if so. */
 import { KernelSession } from '../session.js';
 import { snapshotState } from './snapshot-state.js';
 

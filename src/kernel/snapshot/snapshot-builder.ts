@@ -1,13 +1,13 @@
 /**
- * Makes the frozen start, in processes of its own. It only saves time: where it cannot be made (a read-only folder, an
- * engine that refuses), kernels start the longer way.
+ * Makes the startup snapshot, in processes of its own. It only saves time: where it cannot be made (a read-only folder, a
+ * Node that refuses), kernels start without it.
  */
 import { spawn } from 'node:child_process';
 import { access, constants, mkdtemp, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { distPath } from '../dist-path.js';
-import { compilerFile } from '../compiler/tslab.js';
+import { compilerFile } from '../compiler/compiler-loader.js';
 import {
   blob,
   blobKey,
@@ -21,7 +21,7 @@ import {
 const builderScript = distPath('kernel/build-snapshot.cjs');
 const ageOf = async (file: string): Promise<number> => (await stat(file)).mtimeMs;
 
-/** Runs Node; resolves to its exit code, or null if it had to be stopped. Under `NODE_OPTIONS` of the person's own the engine would refuse the result elsewhere. */
+/** Runs Node; resolves to its exit code, or null if it had to be stopped. A snapshot made under the user's NODE_OPTIONS would be refused elsewhere. */
 function node(flags: string[], args: string[], env: Record<string, string>): Promise<number | null> {
   return new Promise((resolve) => {
     const child = spawn(process.execPath, [...flags, ...args], {
@@ -34,7 +34,7 @@ function node(flags: string[], args: string[], env: Record<string, string>): Pro
   });
 }
 
-/** Makes the frozen start unless a good one is there. Resolves to whether there is one now; never rejects. */
+/** Makes the snapshot unless a valid one is there. Resolves to whether there is one now; never rejects. */
 export async function buildSnapshot(): Promise<boolean> {
   if (canUseSnapshot({})) return true;
   let folder: string | undefined;
@@ -55,7 +55,7 @@ export async function buildSnapshot(): Promise<boolean> {
         })
       ).code,
     );
-    // In the folder where it will stand: a rename does not go from disk to disk.
+    // In the folder of the final file: a rename does not cross file systems.
     const draft = `${blob}.${process.pid}`;
     try {
       if (
@@ -68,7 +68,7 @@ export async function buildSnapshot(): Promise<boolean> {
         (await node(nodeFlags, ['--snapshot-blob', draft, distPath('kernel/main.js'), '--check'], {})) !== 0
       )
         return false;
-      // Built anew meanwhile: what was frozen is no longer what the package is.
+      // Built again meanwhile: the snapshot no longer matches the package.
       if ((await ageOf(builderScript)) !== age) return false;
       await writeFile(`${blobKey}.${process.pid}`, `${key()}\n`);
       await rename(`${blobKey}.${process.pid}`, blobKey);

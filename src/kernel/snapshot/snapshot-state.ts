@@ -1,17 +1,17 @@
 /**
- * What a process finds ready in its memory when it was started from a frozen start: the compiler with its checker made.
- * freeze.ts puts it there; in a process started the ordinary way there is none.
+ * What a process that was started from a startup snapshot finds ready in its memory: the compiler and a program with its
+ * checker made. build-snapshot.ts puts it there; in a process started without a snapshot there is none.
  */
 import type { IncrementalProgram } from '../compiler/incremental-program.js';
-import type { Compiler } from '../compiler/tslab.js';
+import type { Compiler } from '../compiler/typescript-internals.js';
 
 export interface SnapshotState {
   compiler: Compiler;
-  /** A room without a folder; its session moves it. */
+  /** A program without a folder; its session sets it. */
   program: IncrementalProgram;
 }
 
-const key = Symbol.for('joiners-reckoner.frozen');
+const key = Symbol.for('joiners-reckoner.snapshot');
 
 export function snapshotState(): SnapshotState | undefined {
   return (globalThis as { [key]?: SnapshotState })[key];
@@ -19,7 +19,7 @@ export function snapshotState(): SnapshotState | undefined {
 
 let taken = false;
 
-/** The room made ahead: for the first session that asks. */
+/** The program made ahead: for the first session that asks. */
 export function takePrewarmedProgram(): IncrementalProgram | undefined {
   const ready = taken ? undefined : snapshotState()?.program;
   taken = true;

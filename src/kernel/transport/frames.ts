@@ -1,4 +1,4 @@
-/** Messages of the Jupyter protocol as frames on a socket: signed on the way out, checked on the way in. */
+/** Messages of the Jupyter protocol as frames on a socket: signed when sent, checked when received. */
 import { createHmac, randomUUID, timingSafeEqual } from 'node:crypto';
 import type { JupyterMessage } from '../message.js';
 import type { OutgoingMessage } from './ipc.js';
@@ -35,7 +35,7 @@ export function serialize(
   return [...identities, delimiter, sign(key, scheme, parts), ...parts, ...(message.buffers ?? [])];
 }
 
-/** A message that is no message: broken frames, a false signature, text that is no JSON. It is dropped with a note. */
+/** Frames that are not a message: incomplete, wrongly signed, or not JSON. They are dropped with a note. */
 export class InvalidMessage extends Error {}
 
 export function deserialize(
@@ -52,28 +52,27 @@ export function deserialize(
   const expected = Buffer.from(sign(key, scheme, parts.slice(0, 4)));
   if (key !== '' && (expected.length !== signature.length || !timingSafeEqual(expected, signature)))
     throw new InvalidMessage('the signature does not fit');
-  const [header, parent_header, metadata, content] = parts
-    .slice(0, 4)
-    .map((part, i) => readObject(part, ['header', 'parent header', 'metadata', 'content'][i]!));
-  if (typeof header!['msg_type'] !== 'string' || typeof header!['msg_id'] !== 'string')
+  const part = (index: number, name: string): Record<string, unknown> => readObject(parts[index], name);
+  const header = part(0, 'header');
+  if (typeof header['msg_type'] !== 'string' || typeof header['msg_id'] !== 'string')
     throw new InvalidMessage('the header lacks msg_type or msg_id');
   return {
     message: {
       channel,
-      header: header!,
-      parent_header: parent_header!,
-      metadata: metadata!,
-      content: content!,
+      header,
+      parent_header: part(1, 'parent header'),
+      metadata: part(2, 'metadata'),
+      content: part(3, 'content'),
       buffers: parts.slice(4),
     },
     identities: frames.slice(0, at),
   };
 }
 
-function readObject(part: Buffer, name: string): Record<string, unknown> {
+function readObject(part: Buffer | undefined, name: string): Record<string, unknown> {
   let value: unknown;
   try {
-    value = JSON.parse(part.toString('utf8'));
+    value = JSON.parse(part?.toString('utf8') ?? '');
   } catch {
     throw new InvalidMessage(`the ${name} is not JSON`);
   }

@@ -1,14 +1,14 @@
-/** Stops the main thread from the wires' thread, also when it loops or waits for a child process and hears nothing. */
+/** Stops the main thread from the I/O thread, also when it loops or waits for a child process and reads no messages. */
 import { readFileSync, readdirSync } from 'node:fs';
 import { spawnSync } from 'node:child_process';
 import inspector from 'node:inspector';
 
-// Typings of Node 20 lack it, though it is there since 20.11: a session that speaks to the main thread from a worker.
+// The typings of Node 20 lack it, though it exists since 20.11: a session connected to the main thread from a worker.
 type WorkerSession = inspector.Session & { connectToMainThread(): void };
 
 let session: WorkerSession | undefined;
 
-/** Ends the JavaScript that the main thread runs now; with none running it would end the next. */
+/** Terminates the JavaScript that the main thread runs now; if none runs, the next. */
 export function terminateExecution(): void {
   if (!session) {
     session = new inspector.Session();
@@ -17,19 +17,19 @@ export function terminateExecution(): void {
   session.post('Runtime.terminateExecution');
 }
 
-/** Lets go of the main thread: while held, it could not end. */
+/** Disconnects from the main thread, which could not exit while connected. */
 export function detachInspector(): void {
   session?.disconnect();
   session = undefined;
 }
 
-/** Sends SIGINT to the processes that this one waits for: `execSync` returns only when its child does. */
+/** Sends SIGINT to the child processes: `execSync` returns only when its child does. */
 export function signalChildren(): void {
   for (const pid of childrenOf(process.pid)) {
     try {
       process.kill(pid, 'SIGINT');
     } catch {
-      // It has ended by itself.
+      // It has ended meanwhile.
     }
   }
 }

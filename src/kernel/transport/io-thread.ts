@@ -1,6 +1,7 @@
 /**
- * The front desk, in the wires' thread: answers what needs no cell (kernel_info while nothing runs, interrupt, shutdown,
- * answers to prompts) and hands the rest to the main thread in order. It stays awake whatever a cell does.
+ * The part of the I/O thread that all transports share: answers what needs no cell (kernel_info while nothing runs,
+ * interrupt, shutdown, answers to prompts) and forwards the rest to the main thread in order. It stays responsive
+ * whatever a cell does.
  */
 import { writeSync } from 'node:fs';
 import { setTimeout as sleep } from 'node:timers/promises';
@@ -17,7 +18,7 @@ import {
 } from './ipc.js';
 import { signalChildren, detachInspector, terminateExecution } from './interrupt.js';
 
-/** A thread that answers within this time is asked politely; after it, it is stopped by force. */
+/** How long the main thread has to react to an interrupt before its JavaScript is terminated. */
 const gracefulInterruptMs = 80;
 
 export interface Transport {
@@ -40,8 +41,8 @@ export class IoThread {
     private readonly transport: Transport,
   ) {
     data.port.on('message', (message: IoThreadMessage) => this.fromMain(message));
-    // With its wires broken a kernel is out of everyone's reach; a loop in it would turn for ever. This thread's standard
-    // error passes through the main one, which may be the one that loops.
+    // Without its sockets a kernel cannot be reached, and a loop in it would never end. This thread's standard error goes
+    // through the main thread, which may be the one that loops, so it is written directly.
     process.on('uncaughtException', (error) => {
       writeSync(2, `reckoner kernel: ${error.stack ?? String(error)}\n`);
       void this.shutdown();
@@ -53,7 +54,7 @@ export class IoThread {
     if (message.kind === 'send') void this.transport.send(message);
     else if (message.kind === 'ready') this.ready = true;
     else if (message.kind === 'done') this.pending--;
-    else if (message.kind === 'swept') this.drainedId = message.id;
+    else if (message.kind === 'drained') this.drainedId = message.id;
     else this.asking = true;
   }
 
@@ -62,7 +63,7 @@ export class IoThread {
     type: string,
     content: object,
     parent: string,
-    route?: number,
+    client?: number,
   ): void | Promise<void> {
     return this.transport.send({
       kind: 'send',
@@ -71,22 +72,22 @@ export class IoThread {
       parent,
       content: JSON.stringify(content),
       metadata: '{}',
-      client: route,
+      client,
     });
   }
 
   /** A request from a client. */
-  receive(message: JupyterMessage, route: number): void {
+  receive(message: JupyterMessage, client: number): void {
     const type = String(message.header['msg_type']);
     if (message.channel === 'stdin') {
-      if (type === 'input_reply') this.answerInput(String(message.content['value'] ?? ''));
+      if (type === 'input_reply') this.answerInput(message.content['value']);
       return;
     }
     const here =
       message.channel === 'control' ||
       (type === 'kernel_info_request' && (this.pending === 0 || !this.ready));
-    if (here && this.handleControl(message, type, route)) return;
-    this.forward({ kind: 'request', message, client: route });
+    if (here && this.handleControl(message, type, client)) return;
+    this.forward({ kind: 'request', message, client });
   }
 
   private forward(request: Request): void {
@@ -99,7 +100,7 @@ export class IoThread {
     this.data.port.postMessage(message);
   }
 
-  private handleControl({ channel, header, content }: JupyterMessage, type: string, route: number): boolean {
+  private handleControl({ channel, header, content }: JupyterMessage, type: string, client: number): boolean {
     const parent = JSON.stringify(header);
     const withStatus = async (work: () => Promise<void> | void): Promise<void> => {
       await this.send('iopub', 'status', { execution_state: 'busy' }, parent);
@@ -107,16 +108,16 @@ export class IoThread {
       await this.send('iopub', 'status', { execution_state: 'idle' }, parent);
     };
     if (type === 'kernel_info_request') {
-      void withStatus(() => this.send(channel, 'kernel_info_reply', kernelInfo, parent, route));
+      void withStatus(() => this.send(channel, 'kernel_info_reply', kernelInfo, parent, client));
     } else if (type === 'interrupt_request') {
       void withStatus(async () => {
         await this.interrupt();
-        await this.send(channel, 'interrupt_reply', { status: 'ok' }, parent, route);
+        await this.send(channel, 'interrupt_reply', { status: 'ok' }, parent, client);
       });
     } else if (type === 'shutdown_request') {
       const reply = { status: 'ok', restart: Boolean(content['restart']) };
       void withStatus(async () => {
-        await this.send(channel, 'shutdown_reply', reply, parent, route);
+        await this.send(channel, 'shutdown_reply', reply, parent, client);
         await this.send('iopub', 'shutdown_reply', reply, parent);
       }).then(() => this.shutdown());
     } else {
@@ -125,15 +126,15 @@ export class IoThread {
     return true;
   }
 
-  private answerInput(value: string): void {
+  private answerInput(value: unknown): void {
     if (!this.asking) return;
     this.asking = false;
-    this.data.answers.postMessage(value);
+    this.data.answers.postMessage(typeof value === 'string' ? value : '');
     Atomics.store(this.data.flags, SharedState.input, 1);
     Atomics.notify(this.data.flags, SharedState.input);
   }
 
-  /** Stops what the main thread does; resolves once it is back and listening. */
+  /** Stops what the main thread does; resolves once it reads messages again. */
   interrupt(): Promise<void> {
     this.interrupting ??= this.interruptMainThread().finally(() => (this.interrupting = undefined));
     return this.interrupting;
@@ -153,7 +154,7 @@ export class IoThread {
         Atomics.load(flags, SharedState.phase) === ExecutionPhase.compiling
       )
         continue;
-      // Held up by a loop, or asleep in a child process or a prompt.
+      // Blocked by a loop, a child process or a prompt.
       this.asking = false;
       forced = true;
       signalChildren();
@@ -167,20 +168,20 @@ export class IoThread {
   }
 
   /**
-   * The order to stop may have come a moment too late and lie in wait for the next piece of work. So idle messages are
-   * sent until one comes through, and requests are held back until then.
+   * The termination may have been requested a moment too late and be pending for the next JavaScript that runs. So empty
+   * messages are sent until one is answered, and requests are held back until then.
    */
   private async drainPendingTermination(id: number): Promise<void> {
     this.draining = true;
     for (let tries = 0; this.drainedId < id && tries < 200; tries++) {
-      this.toMain({ kind: 'sweep', id });
+      this.toMain({ kind: 'drain', id });
       for (let waited = 0; this.drainedId < id && waited < 20; waited += 2) await sleep(2);
     }
     this.draining = false;
     for (const request of this.deferred.splice(0)) this.toMain(request);
   }
 
-  /** Ends the process: kindly, then by force. */
+  /** Ends the process, by force if it does not end by itself. */
   async shutdown(): Promise<void> {
     await Promise.race([this.transport.close(), sleep(500)]);
     this.toMain({ kind: 'shutdown' });

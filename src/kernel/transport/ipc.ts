@@ -1,14 +1,14 @@
-/** What passes between the thread that runs cells and the thread that owns the wires. */
+/** The messages between the main thread, which runs cells, and the I/O thread, which owns the sockets. */
 import type { JupyterMessage } from '../message.js';
 
-/** A client's request on its way in. `route` finds the way back to the client that asked. */
+/** A client's request. `client` is the number under which the transport keeps the client's identities. */
 export interface Request {
   kind: 'request';
   message: JupyterMessage;
   client: number;
 }
 
-/** A message on its way out. Its parts are JSON text already, so that the wires' thread only signs and sends. */
+/** A message to send. Its parts are JSON text already, so that the I/O thread only signs and sends. */
 export interface OutgoingMessage {
   kind: 'send';
   channel: JupyterMessage['channel'];
@@ -21,20 +21,20 @@ export interface OutgoingMessage {
 }
 
 export type MainThreadMessage =
-  Request | { kind: 'interrupt'; id: number } | { kind: 'sweep'; id: number } | { kind: 'shutdown' };
+  Request | { kind: 'interrupt'; id: number } | { kind: 'drain'; id: number } | { kind: 'shutdown' };
 
 export type IoThreadMessage =
   | OutgoingMessage
   | { kind: 'ready' }
   | { kind: 'done' }
-  | { kind: 'swept'; id: number }
-  /** The prompt's request is on its way; the main thread sleeps until `Flag.input` says that an answer lies ready. */
+  | { kind: 'drained'; id: number }
+  /** A prompt's request was sent; the main thread sleeps until `SharedState.input` says that an answer has arrived. */
   | { kind: 'asking' };
 
-/** Places in the memory both threads share. */
+/** Indices in the memory that both threads share. */
 export const SharedState = { phase: 0, wanted: 1, seen: 2, input: 3, size: 4 } as const;
 
-/** Whether the main thread may be torn out of what it does. */
+/** Whether an interrupt may terminate what the main thread does. */
 export const ExecutionPhase = { interruptible: 0, compiling: 1 } as const;
 
 export interface IoThreadData {

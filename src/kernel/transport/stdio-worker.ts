@@ -1,4 +1,4 @@
-/** The wires' thread for our own notebook server: one line of JSON a message, over a descriptor inherited from it. */
+/** The I/O thread for our own notebook server: one line of JSON per message, over an inherited descriptor. */
 import { Socket } from 'node:net';
 import { workerData } from 'node:worker_threads';
 import type { JupyterMessage } from '../message.js';
@@ -14,7 +14,7 @@ const socket = new Socket({
   writable: true,
 });
 
-const wire = {
+const transport = {
   send(m: OutgoingMessage): Promise<void> {
     const buffers = (m.buffers ?? []).map((part) => Buffer.from(part).toString('base64'));
     const line =
@@ -25,11 +25,11 @@ const wire = {
   close: () => new Promise<void>((resolve) => socket.end(() => resolve())),
 };
 
-const front = new IoThread(data, wire);
+const ioThread = new IoThread(data, transport);
 subscribeLines(socket, (line) => {
   const message: JupyterMessage | undefined = decodeLine(line);
-  if (message) front.receive(message, 0);
-  else process.stderr.write('reckoner: dropped a line that is no message\n');
+  if (message) ioThread.receive(message, 0);
+  else process.stderr.write('reckoner: dropped a line that is not a message\n');
 });
-// The server has gone: nobody is left to serve.
-socket.on('close', () => void front.shutdown());
+// The server has gone.
+socket.on('close', () => void ioThread.shutdown());

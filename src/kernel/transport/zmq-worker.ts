@@ -1,8 +1,7 @@
-/** The wires' thread for Jupyter: five zeromq sockets, bound before the compiler is loaded. */
+/** The I/O thread for Jupyter: five ZeroMQ sockets, bound before the compiler is loaded. */
 import { readFileSync } from 'node:fs';
 import { workerData } from 'node:worker_threads';
 import { Publisher, Reply, Router } from 'zeromq';
-import type { JupyterMessage } from '../message.js';
 import type { OutgoingMessage, IoThreadData } from './ipc.js';
 import { InvalidMessage, deserialize, serialize } from './frames.js';
 import { IoThread } from './io-thread.js';
@@ -37,9 +36,9 @@ const routers = {
 const iopub = new Publisher({ linger: 1000, sendHighWaterMark: 0 });
 const heartbeat = new Reply({ linger: 0 });
 
-/** Where answers go: the identities of the client behind each request, for the latest requests. */
-const routes = new Map<number, Buffer[]>();
-let lastRoute = 0;
+/** The ZeroMQ identities of the client behind each of the latest requests. */
+const clients = new Map<number, Buffer[]>();
+let lastClient = 0;
 
 // A socket takes one send at a time: each waits for the one before it.
 const tails = new Map<object, Promise<void>>();
@@ -51,29 +50,30 @@ function push(socket: Router | Publisher, frames: (string | Uint8Array)[]): Prom
   return tail;
 }
 
-const wire = {
+const transport = {
   send(message: OutgoingMessage): Promise<void> {
     if (message.channel === 'iopub')
       return push(iopub, serialize(message, [Buffer.from(`kernel.${message.type}`)], connection.key, scheme));
-    const identities = routes.get(message.client ?? -1);
+    const identities = clients.get(message.client ?? -1);
     if (!identities) return Promise.resolve();
     return push(routers[message.channel], serialize(message, identities, connection.key, scheme));
   },
   async close(): Promise<void> {
     await Promise.all(tails.values());
     for (const socket of [...Object.values(routers), iopub, heartbeat]) socket.close();
-    // The sockets' own thread needs a moment to put the last frames on the wire.
+    // The sockets' own thread needs a moment to send the last frames.
     await new Promise((resolve) => setTimeout(resolve, 60));
   },
 };
 
-async function listen(channel: 'shell' | 'control' | 'stdin', front: IoThread): Promise<void> {
+async function listen(channel: 'shell' | 'control' | 'stdin', ioThread: IoThread): Promise<void> {
   for await (const frames of routers[channel]) {
     try {
       const { message, identities } = deserialize(frames, channel, connection.key, scheme);
-      routes.set(++lastRoute, identities);
-      if (routes.size > 10_000) routes.delete(routes.keys().next().value!);
-      front.receive(message, lastRoute);
+      clients.set(++lastClient, identities);
+      const [oldest] = clients.keys();
+      if (oldest !== undefined && clients.size > 10_000) clients.delete(oldest);
+      ioThread.receive(message, lastClient);
     } catch (error) {
       if (!(error instanceof InvalidMessage)) throw error;
       process.stderr.write(`reckoner: dropped a message on ${channel}: ${error.message}\n`);
@@ -92,15 +92,15 @@ await Promise.all([
     routers[name].bind(address(connection[`${name}_port`])),
   ),
 ]);
-const front = new IoThread(data, wire);
+const ioThread = new IoThread(data, transport);
 const closed = (error: unknown): void => {
   if (!/closed/i.test(String(error))) process.stderr.write(`reckoner: ${String(error)}\n`);
 };
-for (const channel of ['shell', 'control', 'stdin'] as const) listen(channel, front).catch(closed);
+for (const channel of ['shell', 'control', 'stdin'] as const) listen(channel, ioThread).catch(closed);
 beat().catch(closed);
 
-// A kernel whose starter has died has nobody left to serve.
+// A kernel whose parent process has died ends too.
 if (process.env['JPY_PARENT_PID'] && process.ppid > 1) {
-  const starter = process.ppid;
-  setInterval(() => process.ppid !== starter && void front.shutdown(), 2000).unref();
+  const parent = process.ppid;
+  setInterval(() => process.ppid !== parent && void ioThread.shutdown(), 2000).unref();
 }

@@ -1,0 +1,32 @@
+/** The content of an execute_request, with the protocol's defaults. */
+
+export interface ExecuteContent {
+  code: string;
+  silent: boolean;
+  storeHistory: boolean;
+  stopOnError: boolean;
+  /** Expressions to evaluate after the cell, by the client's names for them. */
+  expressions: [name: string, expression: string][];
+}
+
+export function readExecuteContent(content: Record<string, unknown>): ExecuteContent {
+  const { code, user_expressions: expressions } = content;
+  const silent = content['silent'] === true;
+  return {
+    code: typeof code === 'string' ? code : '',
+    silent,
+    storeHistory: !silent && content['store_history'] !== false,
+    stopOnError: content['stop_on_error'] !== false,
+    expressions:
+      typeof expressions === 'object' && expressions !== null
+        ? Object.entries(expressions).map(([name, expression]) => [name, String(expression)])
+        : [],
+  };
+}
+
+const inspectPattern = /^\s*([\p{ID_Start}$_][\p{ID_Continue}$.]*)\s*\?\s*$/u;
+
+/** The name that a cell asks about, such as `Math.hypot` in `Math.hypot?`; undefined for any other cell. */
+export const inspectedName = (code: string): string | undefined => inspectPattern.exec(code)?.[1];
+
+export const isInspectRequest = (code: string): boolean => inspectedName(code) !== undefined;
