@@ -51,8 +51,8 @@ export function installGlobals(given: GivenGlobals): () => void {
 }
 
 function displayFunctions({ emit, emitPending }: Pick<CellGlobals, 'emit' | 'emitPending'>): {
-  display(value: unknown, options?: DisplayOptions): object;
-  updateDisplay(displayId: string, value: unknown, options?: DisplayOptions): void;
+  display: (value: unknown, options?: DisplayOptions) => object;
+  updateDisplay: (displayId: string, value: unknown, options?: DisplayOptions) => void;
 } {
   /** Emits the output that `make` builds of a value's bundle, in its place among the cell's outputs. */
   const emitBundle = (

@@ -4,15 +4,6 @@ import { createRequire } from 'node:module';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 
-/** ES2023, and the newer parts that the kernel supplies where Node 20 lacks them (src/kernel/language-additions.ts). */
-export const libraries = [
-  'lib.es2023.d.ts',
-  'lib.es2024.object.d.ts',
-  'lib.es2024.collection.d.ts',
-  'lib.es2024.promise.d.ts',
-  'lib.esnext.disposable.d.ts',
-];
-
 export function writeCellLib(root) {
   const require = createRequire(join(root, 'package.json'));
   const ts = require('typescript');
@@ -27,7 +18,8 @@ export function writeCellLib(root) {
     for (const { fileName } of file.libReferenceDirectives) add(`lib.${fileName}.d.ts`);
     parts.push(printer.printFile(file).replace(/^\/\/\/.*$/gm, ''));
   };
-  for (const name of libraries) add(name);
+  const libraries = join(root, 'src/kernel/compiler/cell-libraries.json');
+  for (const name of JSON.parse(readFileSync(libraries, 'utf8'))) add(name);
   mkdirSync(join(root, 'dist/kernel'), { recursive: true });
   writeFileSync(
     join(root, 'dist/kernel/lib.d.ts'),

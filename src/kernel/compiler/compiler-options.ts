@@ -2,14 +2,8 @@
 import type TS from 'typescript';
 import type { ProgramHost } from './program-host.js';
 import type { Compiler } from './typescript-internals.js';
-
-/** Parts of the library newer than ES2023 that the kernel supplies where Node 20 lacks them. */
-export const additionalLibraries = [
-  'lib.es2024.object.d.ts',
-  'lib.es2024.collection.d.ts',
-  'lib.es2024.promise.d.ts',
-  'lib.esnext.disposable.d.ts',
-];
+// ES2023, and the newer parts that the kernel supplies where Node 20 lacks them (language-additions.ts).
+import libraries from './cell-libraries.json' with { type: 'json' };
 
 /** Where the notebook's folder keeps typings. */
 export const typeRoot = (cwd: string): string => `${cwd.replaceAll('\\', '/')}/node_modules/@types`;
@@ -30,8 +24,6 @@ export function compilerOptions(ts: Compiler, host: ProgramHost, cwd: string): T
     sourceMap: true,
     types: [],
     typeRoots: [typeRoot(cwd), host.paths.nodeTypes],
-    ...(host.isFile(host.paths.flatLibrary)
-      ? { noLib: true }
-      : { lib: ['lib.es2023.d.ts', ...additionalLibraries] }),
+    ...(host.isFile(host.paths.flatLibrary) ? { noLib: true } : { lib: libraries }),
   };
 }

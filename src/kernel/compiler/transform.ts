@@ -139,8 +139,8 @@ class CellTransformer {
   private usings(node: TS.VariableStatement): TS.Statement[] {
     const { ts, f, inner } = this;
     const { declarations, flags } = node.declarationList;
-    const { AwaitUsing }: Record<string, number> = ts.NodeFlags;
-    if ((flags & ts.NodeFlags.BlockScoped) === AwaitUsing) this.context.hasTopLevelAwait = true;
+    // `await using` has the flags of both `const` and `using`.
+    if ((flags & ts.NodeFlags.Const) !== 0) this.context.hasTopLevelAwait = true;
     const sets = declarations.flatMap(({ name }) =>
       ts.isIdentifier(name) ? [this.setBinding(name.text, f.createIdentifier(name.text), name)] : [],
     );

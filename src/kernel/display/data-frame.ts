@@ -1,4 +1,5 @@
 /** Data frames, known by their shape rather than their class so that the library is not loaded for it. */
+import { inspect } from 'node:util';
 import type { MimeBundle } from '../message.js';
 
 interface Frame {
@@ -79,7 +80,7 @@ function cellText(cell: unknown): string {
   if (typeof cell === 'number' && Number.isFinite(cell) && !Number.isInteger(cell))
     return String(Number(cell.toPrecision(6)));
   if (cell === null || cell === undefined) return '';
-  return typeof cell === 'object' ? JSON.stringify(cell) : String(cell);
+  return typeof cell === 'string' ? cell : inspect(cell);
 }
 
 const entities: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
