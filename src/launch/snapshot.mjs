@@ -1,9 +1,9 @@
-// Builds dist/kernel/build-snapshot.cjs: what `node --build-snapshot` runs to make the frozen start, in one file without blanks
-// and in ASCII alone, since the engine keeps a text with any other letter at double the size.
+// Builds dist/kernel/build-snapshot.cjs: what `node --build-snapshot` runs to make the startup snapshot, in one file without
+// blanks and in ASCII alone, since V8 stores a text with any other letter at double the size.
 import { renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-/** A frozen start holds the package as it was: it goes before anything is built. */
+/** A snapshot holds the package as it was: it is deleted before anything is built. */
 export function removeSnapshot(root) {
   for (const name of ['snapshot.key', 'snapshot.blob', 'build-snapshot.cjs'])
     rmSync(join(root, 'dist/kernel', name), { force: true });

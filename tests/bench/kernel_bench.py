@@ -1,4 +1,4 @@
-"""Times kernels by their wires alone (plain zmq sockets, no client library in the way). Started by kernel.mjs."""
+"""Times kernels over plain ZeroMQ sockets, without a client library. Started by kernel.mjs."""
 import os
 import statistics
 import sys

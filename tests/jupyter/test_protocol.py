@@ -207,7 +207,7 @@ class Protocol(unittest.TestCase):
         self.assertEqual([c["data"]["text/plain"] for c in reply.of("update_display_data")], ["'33 %'", "'66 %'", "'99 %'"])
 
     def test_long_work_of_the_library_tells_how_far_it_is(self):
-        # Strips are reckoned one by one, so that these draws take a few seconds; nobody asked for the line.
+        # Strips are computed one by one, so that these samples take a few seconds; progress is shown without an option.
         reply = self.client.run("(await uncertain(movementAcross, { strips: [{ timber: 'teak', width: '60 mm', count: 9 }], from: '8 % .. 9 %', to: '11 % .. 13 %' }, { draws: 250_000, influence: false })).draws", timeout=120)
         self.assertEqual(reply.result, "250000")
         first, *later = [m["content"] for m in reply.outputs if m["msg_type"] in ("display_data", "update_display_data")]

@@ -131,7 +131,7 @@ describe('a kernel child', () => {
       expect((await reply(await sent)).content['status'], `round ${round}`).toBe('ok');
     }
   });
-  it('asks a person and takes the answer', async () => {
+  it('asks the user and takes the answer', async () => {
     const id = execute('prompt("length?") + "!"');
     await until((m) => m.channel === 'stdin' && m.parent_header['msg_id'] === id);
     request('stdin', 'input_reply', { value: '900' });
@@ -172,7 +172,7 @@ describe('a kernel child', () => {
   });
   it('does not take its server with it when it is ended by force with words unread', async () => {
     const short = await spawnKernel({ cwd: tmpdir() });
-    // Frozen while they come: what is sent now is certain not to be read.
+    // Stopped first, so that what is sent now is certain not to be read.
     process.kill(short.pid, 'SIGSTOP');
     const content = { code: '1'.repeat(1000) };
     for (let n = 0; n < 50; n++)
@@ -213,7 +213,7 @@ describe('a kernel child', () => {
       const request = (msg_type, content) => kernel.send({ channel: 'shell', header: { msg_id: 'x', session: 's', username: 'u', date: '', msg_type, version: '5.3' }, parent_header: {}, metadata: {}, content });
       request('execute_request', { code: ${JSON.stringify(code)} });
       for (const end = Date.now() + 15000; !existsSync(${JSON.stringify(sign)}) && Date.now() < end; ) await new Promise((r) => setTimeout(r, 5));
-      // Answered at once by the wires' thread, and never read.
+      // Answered at once by the I/O thread, and never read.
       for (let n = 0; n < 20; n++) request('kernel_info_request', {});
       await new Promise((r) => setTimeout(r, 0));
       for (const end = Date.now() + 100; Date.now() < end; );

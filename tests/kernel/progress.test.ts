@@ -22,7 +22,7 @@ const linesOf = (outputs: readonly NbOutput[]): Line[] =>
   );
 const textOf = (line: Line | undefined): string => String(line?.data['text/plain']);
 
-/** Strips are reckoned one by one, some microseconds each, so that this many take several seconds anywhere. */
+/** Strips are computed one by one, some microseconds each, so that this many take several seconds anywhere. */
 const long = (samples: number) => `
   const d = await uncertain(movementAcross,
     { strips: [{ timber: 'teak', width: '60 mm', count: 9 }], from: '8 % .. 9 %', to: '11 % .. 13 %' },

@@ -223,7 +223,7 @@ describe('errors', () => {
     expect(second.error).toMatchObject({ ename: 'TypeError', evalue: 'deep', line: 3, column: 9 });
     expect(second.error!.traceback.join('\n')).toMatch(/line 3, column 1\b/);
   });
-  it('names in messages are those the person wrote', async () => {
+  it('names in messages are those that the cell uses', async () => {
     expect((await run('const notFn = 3 as unknown as () => void; notFn()')).error!.evalue).toBe(
       'notFn is not a function',
     );
@@ -275,7 +275,7 @@ describe('outputs', () => {
       ).text,
     ).toContain('3 boards { a: 1 }\ng\n  in\n');
   });
-  it('a person cannot be asked in a run from start to end', async () => {
+  it('a prompt fails in a run from start to end', async () => {
     expect((await run("prompt('x')")).error!.evalue).toContain('nobody can answer');
   });
   it('the console is given back when the cell ends', async () => {

@@ -98,8 +98,8 @@ export class TracebackFormatter {
     const head = red(`${ename}: ${evalue}`);
     const excerpt = place ? this.excerpt(place, 1) : [];
     const causes = [...causesOf(error)].map((cause) => {
-      const told = read(cause);
-      return `  caused by ${told.ename}: ${told.evalue}`;
+      const { ename, evalue } = read(cause);
+      return `  caused by ${ename}: ${evalue}`;
     });
     return {
       ename,

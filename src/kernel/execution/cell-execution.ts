@@ -1,4 +1,4 @@
-/** One run of one cell: how it ends, and how everything it waits for is told to stop. */
+/** One run of one cell: how it ends, and how everything it waits for is stopped. */
 
 /** Thrown into a cell, and into all that it waits for, when it is interrupted. */
 export class Interrupted extends Error {
