@@ -1,6 +1,7 @@
 import Papa from 'papaparse';
 import { nearest, InputError, inspectValue } from '../units/input-error.js';
 import { readDataFile } from '../engine/data-folder.js';
+import { tableRows } from './data-tables.js';
 import { Timber, type Property } from './timber.js';
 
 interface Index {
@@ -8,6 +9,10 @@ interface Index {
   readonly groups: ReadonlyMap<string, Timber>;
   /** Plain form of every name to the id. */
   readonly byName: ReadonlyMap<string, string>;
+  /** Plain form of a trade name to the timber it stands for, with the species it covers. */
+  readonly trades: ReadonlyMap<string, Timber>;
+  /** Plain form of a botanical name that one species alone has. */
+  readonly botanical: ReadonlyMap<string, Timber>;
   /** Every name as a person would write it. */
   readonly names: readonly string[];
 }
@@ -89,7 +94,43 @@ function indexed(): Index {
       family.replace(/ies$/, 'y'),
       family.replace(/es$/, ''),
     ]);
-  return (index = { species, groups, byName, names });
+  const trades = tradeNames(species);
+  names.push(...[...trades.values()].flatMap((t) => t.readName ?? []));
+  return (index = { species, groups, byName, names, trades, botanical: botanicalNames(all) });
+}
+
+/** Names of the trade that cover several species: the one taken is said, and the others go with it. */
+function tradeNames(species: ReadonlyMap<string, Timber>): Map<string, Timber> {
+  return new Map(
+    tableRows('trade-names').map((row) => {
+      const name = row.text('trade_name');
+      const taken = species.get(row.species) as Timber;
+      const tradeIds = row.text('members').split('; ');
+      const others = tradeIds.filter((id) => id !== taken.id).map((id) => species.get(id)?.name ?? id);
+      const few =
+        others.length > 4
+          ? `${others.slice(0, 4).join(', ')} and ${others.length - 4} more`
+          : others.join(', ');
+      const botanical = taken.botanical && !/[,.]/.test(taken.botanical) ? ` (${taken.botanical})` : '';
+      const readAs = `"${name}" is a trade name that also covers ${few}: figures are those of ${taken.name}${botanical}, strength the lowest of all`;
+      return [plain(name), new Timber({ ...taken, tradeIds, readAs, readName: name })] as const;
+    }),
+  );
+}
+
+/** Botanical names that one species alone has. */
+function botanicalNames(all: readonly Timber[]): Map<string, Timber> {
+  const found = new Map<string, Timber[]>();
+  for (const t of all)
+    if (t.botanical && !/[,.]/.test(t.botanical))
+      found.set(plain(t.botanical), [...(found.get(plain(t.botanical)) ?? []), t]);
+  return new Map(
+    [...found].flatMap(([name, list]) =>
+      list.length === 1 && list[0]
+        ? [[name, new Timber({ ...list[0], readName: list[0].botanical ?? '' })] as const]
+        : [],
+    ),
+  );
 }
 
 /**
@@ -97,10 +138,13 @@ function indexed(): Index {
  * `unknown hardwood`, `eucalypts`. @throws InputError with the nearest name
  */
 export function findSpecies(text: string): Timber {
-  const { species, groups, byName, names } = indexed();
+  const { species, groups, byName, names, trades, botanical } = indexed();
   const wanted = plain(text.slice(0, 120));
+  const trade = trades.get(wanted);
+  if (trade) return trade;
   const id = byName.get(wanted);
-  const found = id === undefined ? undefined : (species.get(id) ?? groups.get(id));
+  const found =
+    id === undefined ? botanical.get(wanted) : (species.get(id) ?? groups.get(id) ?? botanical.get(wanted));
   if (!found) {
     const near = nearest(text.trim(), names);
     const hint = near

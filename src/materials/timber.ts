@@ -29,6 +29,10 @@ export interface TimberFacts {
   readonly memberIds: readonly string[];
   /** Set where a general name such as "ash" was read as one species: says which, and what else there is. */
   readonly readAs?: string;
+  /** Of a trade name that covers several species: their ids. Strength is then the lowest of them. */
+  readonly tradeIds?: readonly string[];
+  /** The name that finds this timber again where its id does not: a trade name or a botanical one. */
+  readonly readName?: string;
 }
 
 /**
@@ -43,6 +47,8 @@ export class Timber implements TimberFacts {
   readonly otherNames: readonly string[];
   readonly memberIds: readonly string[];
   readonly readAs?: string;
+  readonly tradeIds?: readonly string[];
+  readonly readName?: string;
 
   constructor(facts: TimberFacts) {
     this.id = facts.id;
@@ -52,11 +58,13 @@ export class Timber implements TimberFacts {
     this.otherNames = facts.otherNames;
     this.memberIds = facts.memberIds;
     if (facts.readAs) this.readAs = facts.readAs;
+    if (facts.tradeIds) this.tradeIds = facts.tradeIds;
+    if (facts.readName) this.readName = facts.readName;
   }
 
   /** The id, by which every field reads it again. */
   toJSON(): string {
-    return this.id;
+    return this.readName ?? this.id;
   }
 
   get isGroup(): boolean {

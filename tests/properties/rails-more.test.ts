@@ -50,6 +50,7 @@ describe('topSag', () => {
           load: `${p} kPa`,
           modulus: '10 GPa',
           ownWeight: false,
+          long: 'no creep',
         });
         const I = ((B / 1000) * (t / 1000) ** 3) / 12;
         expect(r.sag.value / ((5 * p * 1000 * (B / 1000) * (L / 1000) ** 4) / (384 * 10e9 * I))).toBeCloseTo(
@@ -83,6 +84,7 @@ describe('topSag', () => {
       supports: ['0 m', '1.5 m'],
       load: '2 kPa',
       modulus: '10 GPa',
+      long: 'no creep',
     });
     const I = (0.6 * 0.04 ** 3) / 12;
     const [q, a, L] = [1200, 0.5, 1.5];
@@ -211,12 +213,12 @@ describe('the choice of figures', () => {
   const span = (more: object) => railSpan({ section: '45 x 95 mm', load: '450 N/m', ...more });
   it('a salvaged timber of unknown kind gets the low figures, a caution and the range', () => {
     const r = span({});
-    expect(r.basis).toMatch(/unknown softwood, low figures/);
+    expect(r.basis).toMatch(/unknown softwood, no grade, 10th percentile of \d+ species, green, strength ratio 19 % \(not examined\)/);
     expect(
       r.cautions.some(
         (c) =>
           c.level === 'data' &&
-          /neither species nor grade is known/.test(c.text) &&
+          /unknown softwood without a structural grade: 19 % of clear wood/.test(c.text) &&
           c.source?.id === 'astm-d245',
       ),
     ).toBe(true);
@@ -226,16 +228,20 @@ describe('the choice of figures', () => {
     expect(middle).toBeLessThan(high);
   });
   it('says which basis each figure has and never mixes them in silence', () => {
-    expect(span({ grade: 'C24' }).basis).toMatch(/mean modulus, characteristic strengths brought down/);
-    expect(span({ timber: 'white oak' }).basis).toMatch(/mean of clear wood; strengths brought down/);
-    expect(span({ grade: 'Hem-Fir No.2 2x-4x' }).basis).toMatch(/allowable stresses as printed/);
+    expect(span({ grade: 'C24' }).basis).toMatch(/characteristic strengths as working stresses at the loads as they are, mean modulus; long duration, heated room/);
+    expect(span({ timber: 'white oak' }).basis).toMatch(/white oak, no grade, lowest of 7 species of the trade name, green, strength ratio 19 %/);
+    expect(span({ grade: 'Hem-Fir No.2 2x-4x' }).basis).toMatch(/allowable stresses as working stresses/);
     expect(span({ grade: 'C24', modulus: '9 GPa' }).basis).toMatch(/given directly: modulus/);
     expect(span({ modulus: '9 GPa' }).basis).toBe('as given');
   });
   it('a poor piece spans less than a clear one', () => {
-    const at = (strengthRatio: string) => span({ timber: 'white oak', strengthRatio });
+    const at = (strengthRatio: string) =>
+      span({ timber: 'white oak', strengthRatio, strengthReason: 'graded by eye by a trained grader' });
     expect(at('30 %').spanByBending!.value).toBeLessThan(at('90 %').spanByBending!.value);
     expect(at('30 %').spanByDeflection.value).toBeLessThan(at('90 %').spanByDeflection.value);
+    expect(() => span({ timber: 'white oak', strengthRatio: '30 %' })).toThrow(
+      /strengthRatio: got 30 % without a reason, takes at most 26 %/,
+    );
   });
   it('every answer that bears a person defers to codes and licensed practice', () => {
     const all = [

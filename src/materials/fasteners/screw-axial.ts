@@ -110,5 +110,8 @@ export const withdrawalHardwood = formula({
   source: cite('cib-w18-46-7-4', 'withdrawal of self-tapping screws in hardwood'),
 });
 
-/** What end grain leaves of the pull that draws a thread out; none of it is allowed to carry a load. */
-export const endGrainShare = { value: 0.6, citation: cite('audel-math', 'wood screws in end grain: 60 %') };
+/**
+ * Share of the breaking pull that end grain leaves (common practice); none of it is allowed to carry a load. Source of
+ * the second: structural handbook, p. 170.
+ */
+export const endGrainShare = 0.6;

@@ -1,6 +1,6 @@
 import { allGroups } from '../species.js';
 import { mechanicalOf } from '../strength.js';
-import { percentile } from '../property-range.js';
+import { fewest, percentile } from '../property-range.js';
 import { rowsOf, type DataRow } from '../data-tables.js';
 import type { Timber } from '../timber.js';
 import { factor } from './factors.js';
@@ -11,7 +11,8 @@ const properties = ['bending', 'shear', 'modulus'] as const;
 type GreenProperty = (typeof properties)[number];
 
 /** How a figure of green clear wood was come by, worst last. */
-export type GreenBasis = 'green mean' | 'from the mean at 12 %' | 'low figure of its group';
+export type GreenBasis =
+  'green mean' | 'from the mean at 12 %' | 'from the bending strength' | 'percentile of its group';
 
 /** Means of green clear wood with the species they come from and how each was come by. */
 export interface GreenFigures extends GreenMeans {
@@ -57,38 +58,46 @@ function greenShear(id: string): Omit<Figure, 'basis'> | undefined {
   return row && value !== undefined ? { value: value * psi, rows: [row] } : undefined;
 }
 
-/** The 10th percentile over the species of a group. */
-function ofGroup(ids: readonly string[], property: GreenProperty): Figure | undefined {
+/** Which of a group's figures: 10th percentile, median or 90th percentile over its species. */
+export type Rank = 'low' | 'middle' | 'high';
+const shareOf: Readonly<Record<Rank, number>> = { low: 0.1, middle: 0.5, high: 0.9 };
+
+/** A percentile over the species of a group; undefined under the least number of species a range needs. */
+function ofGroup(ids: readonly string[], property: GreenProperty, rank: Rank): Figure | undefined {
   const sorted = ids.flatMap((id) => ofSpecies(id, property)?.value ?? []).sort((a, b) => a - b);
-  return sorted.length === 0
+  return sorted.length < fewest
     ? undefined
-    : { value: percentile(sorted, 0.1), basis: 'low figure of its group', rows: [] };
+    : { value: percentile(sorted, shareOf[rank]), basis: 'percentile of its group', rows: [] };
 }
 
 const groups = new Map<string, Figure | undefined>();
-/** The low figure of unknown hardwood, softwood or timber; worked out once. */
-function lowOfKind(kind: Timber['group'], property: GreenProperty): Figure | undefined {
-  const key = `${kind} ${property}`;
+/** A figure of unknown hardwood, softwood or timber; worked out once. */
+function ofKind(kind: Timber['group'], property: GreenProperty, rank: Rank): Figure | undefined {
+  const key = `${kind} ${property} ${rank}`;
   if (!groups.has(key)) {
     const id = kind === 'mixed' ? 'unknown-timber' : `unknown-${kind}`;
-    groups.set(key, ofGroup(allGroups().find((g) => g.id === id)?.memberIds ?? [], property));
+    groups.set(key, ofGroup(allGroups().find((g) => g.id === id)?.memberIds ?? [], property, rank));
   }
   return groups.get(key);
 }
 
 /**
  * Means of green clear wood of a timber, pascals. Of a trade name that covers several species (`members`) the lowest of
- * them, figure by figure; of a group the 10th percentile. Where a species has a bending strength but no shear, the low
- * shear of its kind is taken. Properties that nothing is known of stay undefined.
+ * them, figure by figure; of a group the percentile of a rank. Where a species has a bending strength but no shear, the
+ * least share published is taken. Properties that nothing is known of stay undefined.
  */
-export function greenFigures(timber: Timber, members: readonly string[] = []): GreenFigures {
+export function greenFigures(
+  timber: Timber,
+  members: readonly string[] = [],
+  rank: Rank = 'low',
+): GreenFigures {
   const found = new Map<GreenProperty, Figure>();
   for (const property of properties) {
     const figures = timber.isGroup
       ? [
           timber.id.startsWith('unknown-')
-            ? lowOfKind(timber.group, property)
-            : ofGroup(timber.memberIds, property),
+            ? ofKind(timber.group, property, rank)
+            : ofGroup(timber.memberIds, property, rank),
         ]
       : (members.length > 0 ? members : [timber.id]).map((id) => ofSpecies(id, property));
     const known = figures.filter((f) => f !== undefined);
@@ -98,10 +107,13 @@ export function greenFigures(timber: Timber, members: readonly string[] = []): G
         known.reduce((a, b) => (b.value < a.value ? b : a)),
       );
   }
-  if (found.has('bending') && !found.has('shear')) {
-    const low = lowOfKind(timber.group, 'shear');
-    if (low) found.set('shear', low);
-  }
+  const bending = found.get('bending');
+  if (bending && !found.has('shear'))
+    found.set('shear', {
+      ...bending,
+      value: bending.value * factor('shear-share.bending'),
+      basis: 'from the bending strength',
+    });
   return {
     group: timber.group,
     bending: found.get('bending')?.value,

@@ -49,11 +49,11 @@ function inCombination(
         eurocodeStress,
         {
           k_mod: duration,
-          k_h: kind === 'bending' ? eurocodeDepthFactor.evaluate({ h: size.depth }) : 1,
+          k_h: kind === 'bending' ? trace.evaluate(eurocodeDepthFactor, { h: size.depth }) : 1,
           k_cr: kind === 'shear' ? factor('ec5.k-cr') : 1,
           f_k: printed,
           gamma_M: factor('ec5.gamma-m'),
-          gamma: eurocodeLoadFactor.evaluate(shares),
+          gamma: trace.evaluate(eurocodeLoadFactor, shares),
         },
         label,
       );
@@ -65,7 +65,7 @@ function inCombination(
           k_1: duration,
           k_4: load.serviceClass === 3 ? factor('as.k4.outdoors') : 1,
           f_k: printed,
-          gamma: australianLoadFactor.evaluate(shares),
+          gamma: trace.evaluate(australianLoadFactor, shares),
         },
         label,
       );

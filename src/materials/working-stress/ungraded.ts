@@ -46,7 +46,8 @@ export interface UngradedStress {
 
 /**
  * Working stresses of salvaged or ungraded wood, pascals: the lower 5 % limit of green clear wood, the strength ratio of
- * the piece, no gain from drying, and never above the lowest held grade of its group (`cap: false` leaves that out).
+ * the piece, no gain from drying, and never above the lowest held grade of its group (`cap: false` leaves that
+ * out; `quality` is the share of the green modulus).
  * The modulus is as measured in bending, with the shear of the test in it.
  */
 export function ungradedStress(
@@ -54,7 +55,7 @@ export function ungradedStress(
   ratio: number,
   size: SectionSize,
   load: LoadCase,
-  options: { readonly cap?: boolean; readonly trace?: Trace } = {},
+  options: { readonly cap?: boolean; readonly quality?: number; readonly trace?: Trace } = {},
 ): UngradedStress {
   const trace = options.trace ?? nullTrace;
   const cap = options.cap === false ? undefined : leastGrade(means.group, size, load);
@@ -79,7 +80,10 @@ export function ungradedStress(
       ? undefined
       : held(
           'modulus',
-          trace.evaluate(ungradedModulus, { Q: factor('stiffness.ungraded'), E_m: means.modulus }),
+          trace.evaluate(ungradedModulus, {
+            Q: options.quality ?? factor('stiffness.ungraded'),
+            E_m: means.modulus,
+          }),
         );
   return { bending, shear, modulus, capped };
 }
@@ -105,7 +109,7 @@ function clearStress(
       // Of a mixed group the larger divisor, that of hardwoods.
       n: factor(`divisor.${kind}.${group === 'softwood' ? 'softwood' : 'hardwood'}`),
       R: kind === 'bending' ? ratio : factor('ratio.shear'),
-      C_d: kind === 'bending' ? sizeFactor.evaluate({ d: size.depth }) : 1,
+      C_d: kind === 'bending' ? trace.evaluate(sizeFactor, { d: size.depth }) : 1,
       C_s: 1,
       C_D: durationFactor('nds', c.duration, 1).value,
     },

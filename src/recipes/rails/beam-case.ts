@@ -2,15 +2,16 @@ import { both, Quantity } from '../../units/quantity.js';
 import { InputError, type Issue } from '../../units/input-error.js';
 import { field, type Parsed } from '../../engine/field.js';
 import type { Trace } from '../../engine/trace.js';
-import type { Load } from './beam-loads.js';
+import type { LoadMix } from '../../materials/working-stress/load-case.js';
+import { longTermFactor } from '../../materials/working-stress/use-category.js';
+import { forceOf, scaleLoad, type Load } from './beam-loads.js';
 import { holds, settled, solveBeam, type Solved } from './beam-solver.js';
 import { loadsField, type LoadRead } from './load-field.js';
-import { g0, ownWeightOf } from './loads-and-creep.js';
-import { creepField } from './sag-limit.js';
+import { situationFields, situationOf } from './load-situation.js';
 import { sectionField } from './section.js';
 import { sectionFacts, type SectionFacts } from './section-properties.js';
 import { materialFields } from './material-fields.js';
-import { materialOf, type Material } from './design-values.js';
+import { chosenOf, materialOf, ownWeightPerLength, type Material } from './design-values.js';
 import { supportsField } from './support-field.js';
 
 export const beamInputs = {
@@ -19,42 +20,57 @@ export const beamInputs = {
   loads: loadsField({ label: 'what stands on it' }),
   section: sectionField({ label: 'its cross-section' }),
   ownWeight: field.flag({ label: 'whether its own weight counts beside the loads', default: false }),
-  long: creepField({ label: 'how much more it sags in the long run', default: 'no creep' }),
-  longShare: field.share({
-    label: 'share of the load that stays on for months',
-    min: '0 %',
-    max: '100 %',
-    default: '100 %',
-  }),
+  ...situationFields,
   ...materialFields,
 } as const;
 export type BeamGiven = Parsed<typeof beamInputs>;
 
+/** A beam solved for the loads as they come on and for those of the long run. */
+export interface BeamSolution {
+  readonly solved: Solved;
+  /** Under its loads times what creep makes of each: its sag is the sag in the long run. */
+  readonly lasting: Solved;
+  readonly material: Material;
+  readonly facts: SectionFacts;
+}
+
 /** Reads the case and solves it. @throws InputError where something does not stand on the beam, or nothing holds it */
-export function beamCase(
-  given: BeamGiven,
-  trace: Trace,
-): { solved: Solved; material: Material; facts: SectionFacts } {
+export function beamCase(given: BeamGiven, trace: Trace): BeamSolution {
   checkPlaces(given);
-  const material = materialOf(given, trace);
-  const facts = sectionFacts(given.section, material.E, material.G);
-  const loads = given.loads.map((l): Load =>
+  const situation = situationOf(given, chosenOf(given), trace);
+  const imposed = given.loads.map((l): Load =>
     l.kind === 'uniform' ? { kind: 'spread', from: 0, to: given.length, q1: l.q, q2: l.q } : l,
   );
-  if (given.ownWeight) {
-    if (material.density === undefined)
-      throw new InputError({
-        field: 'ownWeight',
-        message: 'got yes, takes it only with a density; give density such as "500 kg/m3"',
-      });
-    const w = trace.evaluate(ownWeightOf, { rho: material.density, A: facts.area, g: g0 });
-    loads.push({ kind: 'spread', from: 0, to: given.length, q1: w, q2: w });
-  }
-  return {
-    material,
-    facts,
-    solved: solveBeam({ length: given.length, EI: facts.EI, GA: facts.GA, supports: given.supports, loads }),
+  const own = given.ownWeight ? ownWeightPerLength(given, sectionFacts(given.section, 1).area, trace) : 0;
+  const material = materialOf(given, trace, {
+    section: given.section,
+    mix: mixOf(imposed, own * given.length),
+    situation,
+  });
+  const facts = sectionFacts(given.section, material.E, material.G);
+  const solveWith = (onOwn: number, onImposed: number): Solved => {
+    const loads = imposed.map((l) => scaleLoad(l, onImposed));
+    if (own > 0) loads.push({ kind: 'spread', from: 0, to: given.length, q1: own * onOwn, q2: own * onOwn });
+    return solveBeam({ length: given.length, EI: facts.EI, GA: facts.GA, supports: given.supports, loads });
   };
+  const factorOf = (permanent: number): number =>
+    longTermFactor.evaluate({ G: permanent, Q: 1 - permanent, k: situation.creep, s: situation.stays });
+  trace.evaluate(
+    longTermFactor,
+    { G: 0, Q: 1, k: situation.creep, s: situation.stays },
+    `sag of the loads in the long run over the first${own > 0 ? `; own weight stays whole, ${situation.creep} times` : ''}`,
+  );
+  return { material, facts, solved: solveWith(1, 1), lasting: solveWith(factorOf(1), factorOf(0)) };
+}
+
+/**
+ * Own weight beside the other loads. By their forces; moments have none, and then all counts as imposed, which has the
+ * larger load factor.
+ */
+function mixOf(loads: readonly Load[], own: number): LoadMix {
+  if (loads.some((l) => l.kind === 'moment')) return { permanent: 0, imposed: 1 };
+  const imposed = loads.reduce((s, l) => s + Math.abs(forceOf(l)), 0);
+  return imposed + own > 0 ? { permanent: own, imposed } : { permanent: 0, imposed: 1 };
 }
 
 /** Everything must stand on the beam, supports apart from one another, and the whole may not fall over. */

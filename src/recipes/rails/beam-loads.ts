@@ -89,3 +89,15 @@ export function momentAbout0(load: Load): number {
   const l = load.to - load.from;
   return (l / 6) * (load.q1 * (2 * load.from + load.to) + load.q2 * (load.from + 2 * load.to));
 }
+
+/** A load times a factor. */
+export function scaleLoad(load: Load, factor: number): Load {
+  switch (load.kind) {
+    case 'point':
+      return { ...load, force: load.force * factor };
+    case 'moment':
+      return { ...load, moment: load.moment * factor };
+    case 'spread':
+      return { ...load, q1: load.q1 * factor, q2: load.q2 * factor };
+  }
+}

@@ -9,7 +9,8 @@ import { beamCase, beamInputs } from './beam-case.js';
 import { beamChart } from './beam-chart.js';
 import { forceOf } from './beam-loads.js';
 import { worstOf } from './beam-worst.js';
-import { loadBearingCautions, longFactor, ownWeightOf } from './loads-and-creep.js';
+import { longTermFactor } from '../../materials/working-stress/use-category.js';
+import { loadBearingCautions, ownWeightOf } from './loads-and-creep.js';
 import { materialFormulas } from './material-formulas.js';
 import type { Material } from './design-values.js';
 
@@ -33,17 +34,6 @@ const shearStress = formula({
   },
   basis: 'definition',
 });
-const longSag = formula({
-  symbol: 'delta',
-  result: variable('length', 'greatest sag in the long run', { unit: 'mm' }),
-  expression: 'K d',
-  variables: {
-    K: variable('ratio', 'sag in the long run over the first sag'),
-    d: variable('length', 'greatest first sag', { unit: 'mm' }),
-  },
-  basis: 'definition',
-});
-
 const outputs = {
   maxDeflection: out.length({ label: 'greatest sag when the load comes on' }),
   longDeflection: out.length({ label: 'greatest sag in the long run' }),
@@ -97,9 +87,9 @@ export const beam = recipe({
   sources: [cite('fpl-gtr-190', 'ch. 9, Eq. 9-2, Table 9-1, p. 9-2')],
   inputs: beamInputs,
   outputs,
-  formulas: [ownWeightOf, longFactor, longSag, bendingStress, shearStress, ...materialFormulas],
+  formulas: [ownWeightOf, longTermFactor, bendingStress, shearStress, ...materialFormulas],
   solve: (given, trace): RawOutput<typeof outputs> => {
-    const { solved, material, facts } = beamCase(given, trace);
+    const { solved, lasting, material, facts } = beamCase(given, trace);
     const worst = worstOf(solved);
     const down = solved.beam.loads.reduce((s, l) => s + forceOf(l), 0);
     trace.note(
@@ -108,8 +98,6 @@ export const beam = recipe({
         solved.reactions.reduce((a, r) => a + r.force, 0),
       ).toString()}.`,
     );
-    if (given.long.source) trace.source(given.long.source);
-    const K = trace.evaluate(longFactor, { k: given.long.factor, s: given.longShare });
     const maxDeflection = Math.abs(worst.sag.value);
     const sigma = trace.evaluate(bendingStress, { M: Math.abs(worst.M.value), W: 1 / facts.stressByMoment });
     const tau = trace.evaluate(shearStress, { V: Math.abs(worst.V.value), A_v: 1 / facts.stressByShear });
@@ -117,7 +105,7 @@ export const beam = recipe({
     const places = [...new Set([...solved.breaks, worst.sag.at, worst.M.at])].sort((a, b) => a - b);
     return {
       maxDeflection,
-      longDeflection: trace.evaluate(longSag, { K, d: maxDeflection }),
+      longDeflection: Math.abs(worstOf(lasting).sag.value),
       deflectionAt: worst.sag.at,
       maxMoment: Math.abs(worst.M.value),
       momentAt: worst.M.at,
@@ -165,9 +153,10 @@ export const beam = recipe({
       : []),
   ],
   chart: (given) => {
-    const { solved } = beamCase(given, nullTrace);
-    const creep = longFactor.evaluate({ k: given.long.factor, s: given.longShare });
-    return beamChart(solved, worstOf(solved), creep);
+    const { solved, lasting } = beamCase(given, nullTrace);
+    const worst = worstOf(solved);
+    const first = Math.abs(worst.sag.value);
+    return beamChart(solved, worst, first === 0 ? 1 : Math.abs(worstOf(lasting).sag.value) / first);
   },
   example: {
     length: '1950 mm',
@@ -175,8 +164,8 @@ export const beam = recipe({
     loads: [{ load: '450 N/m' }, { position: '1950 mm', force: '400 N' }],
     section: '45 x 95 mm',
     grade: 'C16',
-    long: 'heated room',
-    longShare: '50 %',
+    category: 'hall',
+    ownWeight: true,
   },
 });
 

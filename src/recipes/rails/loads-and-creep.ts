@@ -1,20 +1,7 @@
 import { danger, note, type Caution } from '../../engine/caution.js';
 import { formula, variable } from '../../engine/formula.js';
-import { cite } from '../../engine/source.js';
 
 export const g0 = 9.80665; // m/s², standard gravity
-
-/** Sag in the long run over the first: only the part of the load that stays makes the timber creep. */
-export const longFactor = formula({
-  symbol: 'K',
-  result: variable('ratio', 'sag in the long run over the first sag'),
-  expression: '1 + (k - 1) s',
-  variables: {
-    k: variable('ratio', 'creep factor of a load that stays'),
-    s: variable('ratio', 'share of the load that stays'),
-  },
-  source: cite('awc-faq-creep', 'NDS 3.5.2: total = K_cr long-term part + short-term part'),
-});
 
 export const ownWeightOf = formula({
   symbol: 'w',

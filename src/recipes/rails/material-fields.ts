@@ -68,6 +68,14 @@ export const materialFields = {
     max: '2000 kg/m3',
     optional: true,
   }),
+  examined: field.flag({
+    label: 'examined for knots, sloping grain, holes and rot, and passed; for a species without a grade',
+    default: false,
+  }),
+  strengthReason: field.text({
+    label: 'who graded the piece and how; needed for a strengthRatio over 26 %',
+    optional: true,
+  }),
   strengthRatio: field.share({
     label:
       'strength that knots, nail holes and sloping grain leave, of clear wood; for a species without a grade',

@@ -5,6 +5,7 @@ import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
 import { rackingDrawing } from './racking-drawing.js';
+import type { Situation } from './load-situation.js';
 import { loadBearingCautions } from './loads-and-creep.js';
 import { solidField } from './section.js';
 import { sectionFacts } from './section-properties.js';
@@ -105,6 +106,15 @@ const testForce = formula({
   source: cite('bifma-x5-5', 'clause in a test report, p. 6'),
 });
 
+/** A push lasts minutes: short duration, no creep. */
+const pushed: Situation = {
+  duration: 'short',
+  serviceClass: 1,
+  creep: 1,
+  stays: 0,
+  words: 'short duration, heated room',
+};
+
 /**
  * How much an open frame of two legs and a rail sways for a push along its top: what corners, legs and rail each give.
  * A first estimate that tells a stiff corner from a loose one and a brace from both; not a proof of strength.
@@ -191,7 +201,11 @@ export const rackingFrame = recipe({
     ...materialFormulas,
   ],
   solve: (given, trace) => {
-    const material = materialOf(given, trace);
+    const material = materialOf(given, trace, {
+      section: given.section,
+      mix: { permanent: 0, imposed: 1 },
+      situation: pushed,
+    });
     const facts = sectionFacts(given.section, material.E, undefined);
     const I = facts.EI / material.E;
     const F = given.push / given.frames;

@@ -5,7 +5,7 @@ import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
 import { nullTrace } from '../../engine/trace.js';
-import { loadBearingCautions, longFactor, uniformOnly } from './loads-and-creep.js';
+import { loadBearingCautions, uniformOnly } from './loads-and-creep.js';
 import type { Section } from './section.js';
 import { sectionFacts } from './section-properties.js';
 import {
@@ -15,12 +15,11 @@ import {
   secondMoment,
   spanFormulas,
   spanInputs,
+  spanCase,
   spansOf,
-  wholeLoad,
   type SpanGiven,
 } from './span-limits.js';
 import { materialFields } from './material-fields.js';
-import { materialOf } from './design-values.js';
 
 /**
  * The longest span of a rail for sag, bending and shear: simply supported, load spread evenly. For rails of tops,
@@ -56,14 +55,10 @@ export const railSpan = recipe({
   },
   formulas: spanFormulas,
   solve: (given, trace) => {
-    const material = materialOf(given, trace);
-    const facts = sectionFacts(given.section, material.E, material.G);
+    const { material, facts, load, creep } = spanCase(given, given.section, trace);
     if (given.section.shape === 'solid')
       trace.evaluate(secondMoment, { b: given.section.width, h: given.section.depth });
     else trace.note(`Section worked out by strips: E I = ${(facts.EI / 1e3).toPrecision(4)} kN·m².`);
-    const load = wholeLoad(given, material, facts, trace);
-    const creep = trace.evaluate(longFactor, { k: given.long.factor, s: given.longShare });
-    if (given.long.source) trace.source(given.long.source);
     if (given.limit.source) trace.source(given.limit.source);
     const spans = spansOf(facts, material, load, given.limit, creep, trace);
     const [longest, governedBy] = leastOf(spans);
@@ -104,7 +99,7 @@ export const railSpan = recipe({
   ],
   chart: (given, answer) =>
     given.section.shape === 'solid' ? spanAgainstDepth(given, answer.span, given.section) : undefined,
-  example: { section: '45 x 95 mm', grade: 'C24', load: '450 N/m', limit: 'L/300', long: 'heated room' },
+  example: { section: '45 x 95 mm', grade: 'C24', load: '450 N/m', limit: 'L/300', category: 'hall' },
 });
 
 /** A group of species answers by a range. */
@@ -136,7 +131,7 @@ function spanAgainstDepth(
     name,
     values: depths.map((depth) => leastSpan(w, { ...section, depth })[0] * 1000),
   });
-  const own = materialOf(given, nullTrace).name;
+  const own = spanCase(given, section, nullTrace).material.name;
   const plain: SpanGiven = {
     ...given,
     modulus: undefined,
@@ -145,6 +140,7 @@ function spanAgainstDepth(
     allowableShear: undefined,
     density: undefined,
     strengthRatio: undefined,
+    strengthReason: undefined,
     grade: undefined,
   };
   const rest = others.filter((n) => n !== own).slice(0, 3);

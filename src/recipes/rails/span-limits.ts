@@ -1,15 +1,17 @@
-import { InputError } from '../../units/input-error.js';
 import { field, type Parsed } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { cite } from '../../engine/source.js';
 import { nullTrace, type Trace } from '../../engine/trace.js';
-import { g0, longFactor, ownWeightOf } from './loads-and-creep.js';
-import { creepField, sagLimitField, type SagLimit } from './sag-limit.js';
+import { longTermFactor } from '../../materials/working-stress/use-category.js';
+import { situationFields, situationOf } from './load-situation.js';
+import { ownWeightOf } from './loads-and-creep.js';
+import { sagLimitField, type SagLimit } from './sag-limit.js';
 import { sectionField, type Section } from './section.js';
 import { sectionFacts, type SectionFacts } from './section-properties.js';
 import { materialFields } from './material-fields.js';
 import { materialFormulas } from './material-formulas.js';
-import { materialOf, type Material } from './design-values.js';
+import type { Rank } from '../../materials/working-stress/ungraded-wood.js';
+import { chosenOf, materialOf, ownWeightPerLength, type Material } from './design-values.js';
 
 const handbook = (what: string) => cite('fpl-gtr-190', `Eq. 9-2 and Table 9-1, p. 9-2${what}`);
 const q = variable('lineLoad', 'load by length', { unit: 'N/mm' });
@@ -89,7 +91,7 @@ const spanByShear = formula({
 
 export const spanFormulas = [
   secondMoment,
-  longFactor,
+  longTermFactor,
   ownWeightOf,
   spanByShare,
   spanByLength,
@@ -109,14 +111,14 @@ export const spanInputs = {
     max: '1000 kN/m',
   }),
   limit: sagLimitField({ label: 'how far it may sag: a share of the span or a length', default: 'L/300' }),
-  long: creepField({ label: 'how much more it sags in the long run', default: 'no creep' }),
-  longShare: field.share({
-    label: 'share of the load that stays on for months',
-    min: '0 %',
-    max: '100 %',
-    default: '100 %',
+  permanent: field.lineLoad({
+    label: 'permanent load by length beside the load, such as the top itself',
+    min: '0 N/m',
+    max: '1000 kN/m',
+    default: '0 N/m',
   }),
   ownWeight: field.flag({ label: 'whether the rail carries its own weight beside the load', default: false }),
+  ...situationFields,
   ...materialFields,
 } as const;
 export type SpanGiven = Parsed<typeof spanInputs>;
@@ -127,14 +129,31 @@ export interface Spans {
   readonly shear: number | undefined;
 }
 
-export function wholeLoad(given: SpanGiven, material: Material, facts: SectionFacts, trace: Trace): number {
-  if (!given.ownWeight) return given.load;
-  if (material.density === undefined)
-    throw new InputError({
-      field: 'ownWeight',
-      message: 'got yes, takes it only with a density; give density such as "500 kg/m3"',
-    });
-  return given.load + trace.evaluate(ownWeightOf, { rho: material.density, A: facts.area, g: g0 });
+/** A rail ready to be checked: its timber, its section, the whole load and what creep makes of the sag. */
+export interface SpanCase {
+  readonly material: Material;
+  readonly facts: SectionFacts;
+  /** Permanent and imposed load together, N/m. */
+  readonly load: number;
+  /** Sag in the long run over the first sag. */
+  readonly creep: number;
+}
+
+/** The timber, the load and the creep of a rail. @throws InputError where own weight counts and no density is known */
+export function spanCase(given: SpanGiven, section: Section, trace: Trace, rank?: Rank): SpanCase {
+  const situation = situationOf(given, chosenOf(given), trace);
+  const own = given.ownWeight ? ownWeightPerLength(given, sectionFacts(section, 1).area, trace) : 0;
+  const permanent = given.permanent + own;
+  const mix = { permanent, imposed: given.load };
+  const material = materialOf(given, trace, { section, mix, situation }, rank);
+  const load = permanent + given.load;
+  const creep = trace.evaluate(longTermFactor, {
+    G: permanent / load,
+    Q: given.load / load,
+    k: situation.creep,
+    s: situation.stays,
+  });
+  return { material, facts: sectionFacts(section, material.E, material.G), load, creep };
 }
 
 export function spansOf(
@@ -215,15 +234,7 @@ export function leastOf(spans: Spans): [number, string] {
 }
 
 /** The least of the three spans and what it is for, without workings: for charts and ranges. */
-export function leastSpan(
-  given: SpanGiven,
-  section: Section,
-  at?: 'low' | 'middle' | 'high',
-): [number, string] {
-  const material = materialOf(given, nullTrace, at);
-  const facts = sectionFacts(section, material.E, material.G);
-  const creep = longFactor.evaluate({ k: given.long.factor, s: given.longShare });
-  return leastOf(
-    spansOf(facts, material, wholeLoad(given, material, facts, nullTrace), given.limit, creep, nullTrace),
-  );
+export function leastSpan(given: SpanGiven, section: Section, rank?: Rank): [number, string] {
+  const { facts, material, load, creep } = spanCase(given, section, nullTrace, rank);
+  return leastOf(spansOf(facts, material, load, given.limit, creep, nullTrace));
 }

@@ -6,13 +6,14 @@ import { formula, variable } from '../../engine/formula.js';
 import type { Trace } from '../../engine/trace.js';
 import { tableRows, type DataRow } from '../../materials/data-tables.js';
 import { acrossOf } from './cross-grain-properties.js';
-import type { Load } from './beam-loads.js';
+import { longTermFactor } from '../../materials/working-stress/use-category.js';
+import { scaleLoad, type Load } from './beam-loads.js';
 import { settled, solveBeam, type Solved } from './beam-solver.js';
-import { g0, longFactor, ownWeightOf } from './loads-and-creep.js';
-import { creepField, sagLimitField } from './sag-limit.js';
+import { situationFields, situationOf } from './load-situation.js';
+import { sagLimitField } from './sag-limit.js';
 import { sectionFacts, type SectionFacts } from './section-properties.js';
 import { materialFields } from './material-fields.js';
-import { materialOf, type Material } from './design-values.js';
+import { chosenOf, densityOf, materialOf, ownWeightPerLength, type Material } from './design-values.js';
 
 export const lineOf = formula({
   symbol: 'q',
@@ -65,14 +66,8 @@ export const topInputs = {
     label: 'how far it may sag between supports; an end that hangs over counts double its length',
     default: 'L/300',
   }),
-  long: creepField({ label: 'how much more it sags in the long run', default: 'no creep' }),
-  longShare: field.share({
-    label: 'share of the load that stays on for months',
-    min: '0 %',
-    max: '100 %',
-    default: '100 %',
-  }),
   ownWeight: field.flag({ label: 'whether the top carries its own weight beside the load', default: true }),
+  ...situationFields,
   ...materialFields,
 } as const;
 export type TopGiven = Parsed<typeof topInputs>;
@@ -98,11 +93,22 @@ export function baysOf(given: TopGiven): Bay[] {
   });
 }
 
-/** Solves the top under each pattern of loads. @throws InputError */
-export function topCases(
-  given: TopGiven,
-  trace: Trace,
-): { cases: Solved[]; material: Material; facts: SectionFacts; K: number } {
+/** One pattern of loads, solved as it comes on and in the long run. */
+export interface TopCase {
+  readonly first: Solved;
+  readonly lasting: Solved;
+}
+
+/** A use of a published area load as a category of use. */
+const categoryOf = {
+  books: 'shelf',
+  'general shelf': 'shelf',
+  'cabinet shelf': 'shelf',
+  'dwelling floor': 'home',
+} as const;
+
+/** Supports on the top and apart from one another, from the left. @throws InputError */
+function checkedSupports(given: TopGiven): number[] {
   const mmOf = (m: number): string => both(new Quantity('length', m));
   const at = supportsOf(given);
   for (const x of at)
@@ -118,53 +124,84 @@ export function topCases(
         message: `got two supports at ${mmOf(x)}, takes them apart`,
       });
   });
-  const along = materialOf(given, trace);
-  const material = given.grain === 'along' ? along : acrossOf(given, along, trace);
-  const facts = sectionFacts(
-    { shape: 'solid', width: given.width, depth: given.thickness },
-    material.E,
-    material.G,
-  );
+  return at;
+}
+
+/** Solves the top under each pattern of loads. @throws InputError */
+export function topCases(
+  given: TopGiven,
+  trace: Trace,
+): { cases: TopCase[]; material: Material; facts: SectionFacts } {
+  const at = checkedSupports(given);
+  const section = { shape: 'solid', width: given.width, depth: given.thickness } as const;
+  const category = given.category ?? (given.use === undefined ? undefined : categoryOf[given.use]);
+  const situation = situationOf({ ...given, category }, chosenOf(given), trace);
+  const own = ownWeightOfTop(given, trace);
   const q = trace.evaluate(lineOf, { p: areaLoadOf(given, trace), B: given.width });
-  const whole = (w: number): Load => ({ kind: 'spread', from: 0, to: given.length, q1: w, q2: w });
-  const always: Load[] = [];
-  if (given.ownWeight) {
-    if (material.density !== undefined)
-      always.push(whole(trace.evaluate(ownWeightOf, { rho: material.density, A: facts.area, g: g0 })));
-    else trace.warn(note('the density is not known, so the top’s own weight was left out; give density'));
+  const imposed = q * given.length + given.edgeLoad;
+  const mix = imposed + own > 0 ? { permanent: own * given.length, imposed } : { permanent: 0, imposed: 1 };
+  const along = materialOf(given, trace, { section, mix, situation });
+  const material = given.grain === 'along' ? along : acrossOf(given, along, trace);
+  const facts = sectionFacts(section, material.E, material.G);
+  const supports = at.map((position) => ({ position, lift: Infinity, turn: 0 }));
+  const k = situation.creep;
+  const stays = trace.evaluate(
+    longTermFactor,
+    { G: 0, Q: 1, k, s: situation.stays },
+    `sag of the loads in the long run over the first${own > 0 ? `; own weight stays whole, ${k} times` : ''}`,
+  );
+  const solve = (loads: readonly Load[], onOwn: number, onImposed: number): Solved =>
+    solveBeam({
+      length: given.length,
+      EI: facts.EI,
+      GA: facts.GA,
+      supports,
+      loads: [
+        ...(own > 0 ? [evenLoad(given, own * onOwn)] : []),
+        ...loads.map((l) => scaleLoad(l, onImposed)),
+      ],
+    });
+  const cases = patternsOf(given, q).map((loads) => ({
+    first: solve(loads, 1, 1),
+    lasting: solve(loads, k, stays),
+  }));
+  if (given.limit.source) trace.source(given.limit.source);
+  return { cases, material, facts };
+}
+
+const evenLoad = (given: TopGiven, w: number): Load => ({
+  kind: 'spread',
+  from: 0,
+  to: given.length,
+  q1: w,
+  q2: w,
+});
+
+/** Own weight of the top by length, N/m; left out, with a word, where no density is known. */
+function ownWeightOfTop(given: TopGiven, trace: Trace): number {
+  if (!given.ownWeight) return 0;
+  if (densityOf(given) === undefined) {
+    trace.warn(note('the density is not known, so the top’s own weight was left out; give density'));
+    return 0;
   }
+  return ownWeightPerLength(given, given.width * given.thickness, trace);
+}
+
+/** The load over all, over each bay alone and over the ends alone, each with the single load at every place. */
+function patternsOf(given: TopGiven, q: number): Load[][] {
   const bays = baysOf(given);
   const over = (list: readonly Bay[]): Load[] =>
     list.map((b) => ({ kind: 'spread', from: b.from, to: b.to, q1: q, q2: q }));
   const ends = bays.filter((b) => b.over);
   const patterns: Load[][] = [
-    [whole(q)],
+    [evenLoad(given, q)],
     ...bays.map((b) => over([b])),
     ...(ends.length > 1 ? [over(ends)] : []),
   ];
   const spotOf = (b: Bay): number => (!b.over ? (b.from + b.to) / 2 : b.from === 0 ? 0 : given.length);
   const spots: Load[][] =
     given.edgeLoad > 0 ? bays.map((b) => [{ kind: 'point', at: spotOf(b), force: given.edgeLoad }]) : [[]];
-  const supports = at.map((position) => ({ position, lift: Infinity, turn: 0 }));
-  const cases = patterns.flatMap((p) =>
-    spots.map((spot) =>
-      solveBeam({
-        length: given.length,
-        EI: facts.EI,
-        GA: facts.GA,
-        supports,
-        loads: [...always, ...p, ...spot],
-      }),
-    ),
-  );
-  if (given.long.source) trace.source(given.long.source);
-  if (given.limit.source) trace.source(given.limit.source);
-  return {
-    cases,
-    material,
-    facts,
-    K: trace.evaluate(longFactor, { k: given.long.factor, s: given.longShare }),
-  };
+  return patterns.flatMap((p) => spots.map((spot) => [...p, ...spot]));
 }
 
 function areaLoadOf(given: TopGiven, trace: Trace): number {

@@ -6,7 +6,8 @@ import { nullTrace } from '../../engine/trace.js';
 import { beamChart } from './beam-chart.js';
 import { greatestMoment, greatestSag, worstOf } from './beam-worst.js';
 import { acrossFormulas } from './cross-grain-properties.js';
-import { loadBearingCautions, longFactor, ownWeightOf } from './loads-and-creep.js';
+import { longTermFactor } from '../../materials/working-stress/use-category.js';
+import { loadBearingCautions, ownWeightOf } from './loads-and-creep.js';
 import { sagLimitText } from './sag-limit.js';
 import { materialFormulas } from './material-formulas.js';
 import { baysOf, lineOf, topCases, topInputs, type Bay, type TopGiven } from './top-cases.js';
@@ -36,23 +37,24 @@ export const topSag = recipe({
   sources: [cite('fpl-gtr-190', 'ch. 9, Eq. 9-2, Table 9-1, p. 9-2')],
   inputs: topInputs,
   outputs,
-  formulas: [lineOf, ownWeightOf, longFactor, ...acrossFormulas, ...materialFormulas],
+  formulas: [lineOf, ownWeightOf, longTermFactor, ...acrossFormulas, ...materialFormulas],
   solve: (given, trace): RawOutput<typeof outputs> => {
-    const { cases, material, facts, K } = topCases(given, trace);
+    const { cases, material, facts } = topCases(given, trace);
     const bays = baysOf(given);
-    let [between, end, stress, first] = [0, 0, 0, 0];
+    let [between, end, stress, first, lasting] = [0, 0, 0, 0, 0];
     let nearest = { use: 0, allowed: allowedIn(given, (bays[0] as Bay).length, false), where: '' };
-    for (const solved of cases) {
-      stress = Math.max(stress, greatestMoment(solved) * facts.stressByMoment);
+    for (const top of cases) {
+      stress = Math.max(stress, greatestMoment(top.first) * facts.stressByMoment);
       for (const bay of bays) {
-        const sag = greatestSag(solved, bay.from, bay.to);
-        first = Math.max(first, sag);
-        if (bay.over) end = Math.max(end, sag * K);
-        else between = Math.max(between, sag * K);
+        first = Math.max(first, greatestSag(top.first, bay.from, bay.to));
+        const sag = greatestSag(top.lasting, bay.from, bay.to);
+        lasting = Math.max(lasting, sag);
+        if (bay.over) end = Math.max(end, sag);
+        else between = Math.max(between, sag);
         const allowed = allowedIn(given, bay.length, bay.over);
-        if ((sag * K) / allowed > nearest.use)
+        if (sag / allowed > nearest.use)
           nearest = {
-            use: (sag * K) / allowed,
+            use: sag / allowed,
             allowed,
             where: bay.over ? 'at an end that hangs over' : 'between supports',
           };
@@ -73,7 +75,7 @@ export const topSag = recipe({
         : `bending stress is ${Math.round((stress / material.bending) * 100)} % of the stress to stay under`,
     ].join('; ');
     return {
-      sag: first * K,
+      sag: lasting,
       firstSag: first,
       sagBetween: between,
       sagAtEnd: bays.some((b) => b.over) ? end : undefined,
@@ -98,11 +100,15 @@ export const topSag = recipe({
     ),
   ],
   chart: (given) => {
-    const { cases, K } = topCases(given, nullTrace);
-    const worst = cases
-      .map((solved) => ({ solved, of: worstOf(solved) }))
-      .reduce((a, b) => (Math.abs(b.of.sag.value) > Math.abs(a.of.sag.value) ? b : a));
-    return beamChart(worst.solved, worst.of, K);
+    const worst = topCases(given, nullTrace)
+      .cases.map((top) => ({
+        top,
+        of: worstOf(top.first),
+        lasting: Math.abs(worstOf(top.lasting).sag.value),
+      }))
+      .reduce((a, b) => (b.lasting > a.lasting ? b : a));
+    const first = Math.abs(worst.of.sag.value);
+    return beamChart(worst.top.first, worst.of, first === 0 ? 1 : worst.lasting / first);
   },
   example: {
     length: '1950 mm',
@@ -112,8 +118,7 @@ export const topSag = recipe({
     load: '1.5 kPa',
     edgeLoad: '800 N',
     grade: 'C16',
-    long: 'heated room',
-    longShare: '30 %',
+    category: 'hall',
   },
 });
 

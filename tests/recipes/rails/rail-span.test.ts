@@ -8,7 +8,7 @@ const remarks = (r: { workings: readonly { kind: string; text: string }[] }) =>
   r.workings.flatMap((w) => (w.kind === 'remark' ? [w.text] : [])).join('\n');
 
 describe('railSpan', () => {
-  const base = { section: '45 x 95 mm', load: '450 N/m', modulus: '9 GPa' } as const;
+  const base = { section: '45 x 95 mm', load: '450 N/m', modulus: '9 GPa', long: 'no creep' } as const;
   it('says which stresses it could not check, and how to give them', () => {
     const text = (more: object) => texts(railSpan({ ...base, ...more }));
     expect(text({})).toMatch(/no bending or shear stress .*give allowableBending and allowableShear/);

@@ -16,6 +16,7 @@ describe('topSag by hand: 2 m by 0.5 m by 40 mm at 10 GPa, no weight of its own'
     thickness: '40 mm',
     modulus: '10 GPa',
     ownWeight: false,
+    long: 'no creep',
   } as const;
   const onEnds = { ...base, supports: ['0 m', '2 m'] };
 
