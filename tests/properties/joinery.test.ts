@@ -420,17 +420,28 @@ describe('screwHold', () => {
     fc.assert(
       fc.property(num(0.3, 0.9), num(2, 7), num(30, 75), (G, d, l) => {
         const r = screwHold({ specificGravity: G, diameter: `${d} mm`, penetration: `${l} mm` });
-        expect(r.withdrawal.in('N') / (108.25 * G * G * d * l)).toBeCloseTo(1, 3);
+        // The least of the thread in the wood and mild steel of 400 MPa at the root.
+        const steel = (400 * Math.PI * r.root.in('mm') ** 2) / 4;
+        expect(r.withdrawal.in('N') / Math.min(108.25 * G * G * d * l, steel)).toBeCloseTo(1, 3);
+        expect(r.allowable.value).toBeLessThanOrEqual(r.thread.value);
+        expect(r.allowable.value).toBeLessThanOrEqual(r.steel.value);
       }),
     );
   });
   it('grows with the square of the gravity, and with count, diameter and length', () => {
     const at = (more: object) =>
-      screwHold({ specificGravity: 0.4, diameter: '4 mm', penetration: '40 mm', ...more }).allowable.value;
-    const one = at({});
-    expect(at({ specificGravity: 0.8 }) / one).toBeCloseTo(4, 9);
-    expect(at({ count: 3 }) / one).toBeCloseTo(3, 9);
-    expect(at({ penetration: '60 mm' }) / one).toBeCloseTo(1.5, 9);
+      screwHold({ specificGravity: 0.4, diameter: '4 mm', penetration: '40 mm', ...more });
+    const one = at({}).thread.value;
+    expect(at({ specificGravity: 0.8 }).thread.value / one).toBeCloseTo(4, 9);
+    expect(at({ count: 3 }).allowable.value / one).toBeCloseTo(3, 9);
+    expect(at({ penetration: '60 mm' }).thread.value / one).toBeCloseTo(1.5, 9);
+    // A longer thread, a thicker board and a stronger steel never allow less; a plateau is reached at the steel.
+    const allowed = (more: object) => at({ boardThickness: '18 mm', ...more }).allowable.value;
+    for (const more of [{ penetration: '80 mm' }, { boardThickness: '30 mm' }, { tensile: '700 MPa' }])
+      expect(allowed(more)).toBeGreaterThanOrEqual(allowed({}));
+    expect(allowed({ penetration: '200 mm', headDiameter: '20 mm' })).toBe(
+      allowed({ penetration: '300 mm', headDiameter: '20 mm' }),
+    );
   });
   it('allows nothing in end grain and says so as a danger', () => {
     const r = screwHold({ specificGravity: 0.5, diameter: '5 mm', penetration: '40 mm', grain: 'end' });

@@ -8,38 +8,19 @@ import { InputError } from '../../units/input-error.js';
 import type { Trace } from '../../engine/trace.js';
 import { citeTimber, timberField } from '../../materials/timber-field.js';
 import type { Timber } from '../../materials/timber.js';
+import {
+  headAllowed,
+  steelAllowed,
+  steelBreaks,
+  threadAllowed,
+  threadBreaks,
+} from '../../materials/fasteners/screw-axial.js';
+import { olderSideways } from '../../materials/fasteners/screw-lateral.js';
 import { nanometres } from '../../engine/nanometres.js';
 import { screwDrawing } from './screw-drawing.js';
-import { printedHole, screwField } from './screw-size.js';
+import { printedHole, printedRoot, screwField } from './screw-size.js';
+import { acrossTheScrew, alongTheScrew, distancesOf, screwFields } from './screw-strength.js';
 
-const G = variable('ratio', 'specific gravity, ovendry');
-const D = variable('length', 'diameter of the shank', { unit: 'in', dimensionless: true });
-const L = variable('length', 'thread in the piece that holds', { unit: 'in', dimensionless: true });
-const lbf = (label: string) => variable('force', label, { unit: 'lbf', dimensionless: true });
-
-const greatest = formula({
-  symbol: 'p',
-  result: lbf('load that pulls one screw out'),
-  expression: '15700 G^2 D L',
-  variables: { G, D, L },
-  source: cite('fpl-gtr-190', 'ch. 8, wood screws, withdrawal', { read: 'memory' }),
-});
-const allowed = formula({
-  symbol: 'p_a',
-  result: lbf('load on one screw allowed in withdrawal'),
-  expression: '2850 G^2 D L',
-  variables: { G, D, L },
-  source: cite('structural-handbook-screws', 'Eq. 6.37, p. 170', {
-    also: cite('engineering-toolbox-screws', 'Eq. 1'),
-  }),
-});
-const sideways = formula({
-  symbol: 'p_s',
-  result: lbf('load on one screw allowed sideways'),
-  expression: 'C D^2',
-  variables: { C: variable('ratio', 'constant of the timber’s group'), D },
-  source: cite('structural-handbook-screws', 'Eq. 6.38, p. 170'),
-});
 const root = formula({
   symbol: 'd_r',
   result: variable('length', 'diameter at the root of the thread', { unit: 'mm' }),
@@ -58,18 +39,17 @@ const pilot = formula({
   source: cite('sailing-screw-pilots', 'AWC recommendation as quoted'),
 });
 
-const groups = { I: 4800, II: 3960, III: 3240, IV: 2520 } as const;
-
 /**
- * What wood screws hold in side grain: pulled out at most, allowed in withdrawal and sideways, and the pilot hole to
- * drill. For common wood screws in seasoned timber; structural screws have their maker's figures.
+ * What wood screws hold: pulled along their axis the least of thread, steel and head; sideways the least yield mode, as
+ * far as their penetration counts; and the pilot hole to drill. For common wood screws in seasoned timber; structural
+ * screws have their maker's figures. Lengths, a species or a specific gravity in; newtons for all the screws out.
  */
 export const screwHold = recipe({
   name: 'screwHold',
   title: 'What screws hold',
   topic: 'joinery',
   about:
-    'The pull that draws a wood screw out of side grain, what is allowed on it, what it bears sideways, and its pilot hole. For seasoned timber; not for structural screws with figures of their own.',
+    'The pull that one or more wood screws hold by thread, steel and head, what is allowed on them, what they hold sideways, and their pilot hole. For seasoned timber; not for structural screws with figures of their own.',
   sources: [cite('structural-handbook-screws', 'Eq. 6.37 and 6.38, p. 170')],
   inputs: {
     timber: timberField({
@@ -98,53 +78,64 @@ export const screwHold = recipe({
     }),
     group: field.choice(['I', 'II', 'III', 'IV'], {
       label:
-        'group of the timber for loads sideways: II Douglas fir and southern pine, III hemlock and redwood, IV spruce',
+        'group of the timber for the older rule sideways: II Douglas fir and southern pine, III hemlock and redwood, IV spruce',
       optional: true,
     }),
     hardwood: field.flag({
       label: 'whether it is a hardwood, for the pilot hole; read from the timber if one is given',
       optional: true,
     }),
+    ...screwFields,
   },
   outputs: {
-    withdrawal: out.force({ label: 'load that pulls all the screws out' }),
-    allowable: out.force({ label: 'load allowed in withdrawal, all screws' }),
+    withdrawal: out.force({ label: 'load that pulls all the screws out or breaks them' }),
+    allowable: out.force({ label: 'load allowed along the screws, all of them' }),
+    governedBy: out.text({ label: 'what decides the load allowed along the screws' }),
     lateral: out.force({ label: 'load allowed sideways, all screws', optional: true }),
+    sideways: out.text({ label: 'what decides sideways' }),
+    thread: out.force({ label: 'load allowed on the thread of one screw' }),
+    steel: out.force({ label: 'load allowed on the steel of one screw' }),
+    head: out.force({ label: 'load allowed on the head of one screw', optional: true }),
     root: out.length({ label: 'diameter at the root of the thread' }),
     pilot: out.length({ label: 'pilot hole for the thread' }),
     pilotAsPrinted: out.text({ label: 'pilot hole of the printed table', optional: true }),
     clearance: out.length({ label: 'hole in the piece that is drawn up' }),
     specificGravity: out.ratio({ label: 'specific gravity taken' }),
+    distances: out.table(
+      {
+        place: out.text({ label: 'place' }),
+        sideways: out.length({ label: 'least, loaded sideways', optional: true }),
+        pulled: out.length({ label: 'least, pulled out', optional: true }),
+      },
+      { label: 'Least distances between screws, to ends and to edges' },
+    ),
   },
-  formulas: [greatest, allowed, sideways, root, pilot],
+  formulas: [threadBreaks, threadAllowed, steelBreaks, steelAllowed, headAllowed, olderSideways, root, pilot],
   solve: (given, trace) => {
     const { gravity, hard } = gravityOf(given.timber, given.specificGravity, given.hardwood, trace);
     const { diameter: d, count } = given;
-    const held = trace.evaluate(greatest, { G: gravity, D: d, L: given.penetration });
-    const safe = trace.evaluate(allowed, { G: gravity, D: d, L: given.penetration });
-    const end = given.grain === 'end';
-    if (end)
-      trace.note(
-        'In end grain no withdrawal load is allowed; what pulls the screw out is taken as three quarters of side grain, the Wood Handbook’s ratio for lag screws.',
-        cite('structural-handbook-screws', 'p. 170: no withdrawal load in end grain'),
-      );
-    const lateral =
-      given.group === undefined
-        ? undefined
-        : trace.evaluate(sideways, { C: groups[given.group], D: d }) * count * (end ? 2 / 3 : 1);
-    const d_r = trace.evaluate(root, { D: d });
-    const hole = trace.evaluate(pilot, { c: hard ? 0.9 : 0.7, d_r });
     const printed = printedHole(d, hard ? 'hardwood' : 'softwood');
+    const d_r = Math.min(trace.evaluate(root, { D: d }), printedRoot(d) ?? Infinity);
+    const axial = alongTheScrew(given, gravity, d_r, trace);
+    const lateral = acrossTheScrew(given, gravity, d_r, trace);
+    // Dense timber is drilled nearer to the root, whatever its kind.
+    const hole = trace.evaluate(pilot, { c: (given.hardwood ?? (hard || gravity > 0.6)) ? 0.9 : 0.7, d_r });
     if (printed) trace.note(`Printed for gauge #${printed.gauge}: ${printed.words}.`, printed.citation);
     return {
-      withdrawal: held * count * (end ? 0.75 : 1),
-      allowable: end ? 0 : safe * count,
-      lateral,
+      withdrawal: axial.breaks * count,
+      allowable: axial.allowed * count,
+      governedBy: axial.governedBy,
+      lateral: lateral.value === undefined ? undefined : lateral.value * count,
+      sideways: lateral.governedBy,
+      thread: axial.thread,
+      steel: axial.steel,
+      head: axial.head,
       root: d_r,
       pilot: hole,
       pilotAsPrinted: printed?.text,
       clearance: d + 0.0002,
       specificGravity: gravity,
+      distances: distancesOf(d, given.drilled),
     };
   },
   limits: [
@@ -152,26 +143,39 @@ export const screwHold = recipe({
       when: (given) => nanometres(given.penetration) < nanometres(4 * given.diameter),
       message: 'less than four diameters of thread: the formulas were not tested there; use a longer screw',
     },
-    {
-      when: (given) => nanometres(given.penetration) > 76e6 && nanometres(given.diameter) < 42e5,
-      message:
-        'so long a thread in so thin a screw: the screw breaks before the wood lets go, and the figure is too high',
-    },
   ],
-  cautions: (given) => [
+  cautions: (given, answer) => [
     danger(
       'where it carries people or hangs over them, local codes and licensed practice decide; share the load among several screws',
     ),
+    ...(given.grain === 'end' ? [danger('do not count on screws pulled out of end grain')] : []),
+    ...(answer.lateral === 0
+      ? [danger('sideways these screws count for nothing: their thread is less than six diameters deep')]
+      : []),
+    ...(given.boardThickness === undefined
+      ? [
+          note(
+            'the head may pull through the piece it draws up: give boardThickness to have that checked, and the load sideways by its yield modes',
+          ),
+        ]
+      : []),
     note(
       'for seasoned timber in the dry; screws driven into green timber that dries, or wetted and dried, hold a quarter of it or less (common practice)',
     ),
     note(
       'a hole in salvaged timber that held a nail before holds nothing: move the screw, or plug the hole with glued wood',
     ),
-    ...(given.grain === 'end' ? [danger('do not count on screws pulled out of end grain')] : []),
+    ...(given.drilled ? [] : [note('old dry hardwood splits easily: always drill it (common practice)')]),
   ],
   chart: (given, answer) => screwDrawing({ ...given, ...answer }),
-  example: { timber: 'Douglas-fir', diameter: '#8', penetration: '25 mm', count: 4, group: 'II' },
+  example: {
+    timber: 'Douglas-fir',
+    diameter: '#8',
+    penetration: '42 mm',
+    count: 4,
+    group: 'II',
+    boardThickness: '19 mm',
+  },
 });
 
 function gravityOf(

@@ -40,9 +40,12 @@ export function screwField<const O extends { readonly label: string }>(options: 
   );
 }
 
+/** The gauge number nearest to a shank. */
+export const gaugeOf = (diameter: number): number => Math.round((diameter / inch - 0.06) / 0.013);
+
 /** The tables' pilot holes for a shank within half a gauge of a printed one; the fuller table first. */
 export function pilotRow(diameter: number): DataRow | undefined {
-  const gauge = Math.round((diameter / inch - 0.06) / 0.013);
+  const gauge = gaugeOf(diameter);
   return tableRows('screw-pilots.various').find((row) => Number(row.text('gauge')) === gauge);
 }
 
@@ -61,4 +64,14 @@ export function printedHole(diameter: number, wood: 'hardwood' | 'softwood') {
   const text = size === undefined ? `drill ${hole}` : `${hole} in`;
   const words = size === undefined ? text : `${text} (${(size * 1000).toFixed(2)} mm)`;
   return { gauge: row.text('gauge'), text, words, citation: row.citation };
+}
+
+/** The printed diameter at the root of the thread, metres; undefined where no table has the gauge. */
+export function printedRoot(diameter: number): number | undefined {
+  const gauge = gaugeOf(diameter);
+  const row = tableRows('screw-pilots.various').find(
+    (r) => Number(r.text('gauge')) === gauge && r.number('root_in') !== undefined,
+  );
+  const root = row?.number('root_in');
+  return root === undefined ? undefined : root * inch;
 }

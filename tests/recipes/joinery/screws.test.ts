@@ -15,7 +15,13 @@ describe('loads by hand, #8: a shank of 0.164 in', () => {
   it('withdrawal 15700 G² D L and 2850 G² D L', () => {
     const r = hold({ count: 3 });
     // 15700 * 0.25 * 0.164 = 643.7 lbf; 2850 * 0.25 * 0.164 = 116.85 lbf; three screws.
-    expect(r.withdrawal.in('N')).toBeCloseTo(3 * 643.7 * lbf, 2);
+    // Mild steel of 400 MPa at a root of two thirds breaks before the thread lets go.
+    const steel = (400 * Math.PI * ((2 / 3) * 4.1656) ** 2) / 4;
+    expect(steel).toBeLessThan(643.7 * lbf);
+    expect(r.withdrawal.in('N')).toBeCloseTo(3 * steel, 2);
+    expect(r.thread.in('N')).toBeCloseTo(116.85 * lbf, 2);
+    expect(r.steel.in('N')).toBeCloseTo((0.9 * steel) / 1.875, 2);
+    expect(r.governedBy).toBe('the thread in the wood');
     expect(r.allowable.in('N')).toBeCloseTo(3 * 116.85 * lbf, 2);
     expect(r.lateral).toBeUndefined();
   });
@@ -26,16 +32,67 @@ describe('loads by hand, #8: a shank of 0.164 in', () => {
     ['III', 3240],
     ['IV', 2520],
   ])('sideways in group %s: %d D²', (group, constant) => {
-    expect(hold({ group, count: 2 }).lateral?.in('N')).toBeCloseTo(2 * constant * 0.026896 * lbf, 3);
+    const deep = hold({ group, count: 2, penetration: '2 in' });
+    expect(deep.lateral?.in('N')).toBeCloseTo(2 * constant * 0.026896 * lbf, 3);
+    // One inch is 6.1 diameters: that share of ten.
+    const inch = hold({ group, count: 2 });
+    expect(inch.lateral?.in('N')).toBeCloseTo((1 / 1.64) * 2 * constant * 0.026896 * lbf, 3);
+    expect(hold({ group, penetration: '24 mm' }).lateral?.value).toBe(0);
   });
-  it('in end grain three quarters pull it out, none of it is allowed, two thirds sideways', () => {
+  it('in end grain 60 % pulls it out, none of it is allowed, two thirds sideways', () => {
     const r = hold({ group: 'II', grain: 'end' });
-    expect(r.withdrawal.in('N')).toBeCloseTo(0.75 * 643.7 * lbf, 3);
+    expect(r.withdrawal.in('N')).toBeCloseTo(
+      Math.min(0.6 * 643.7 * lbf, (400 * Math.PI * ((2 / 3) * 4.1656) ** 2) / 4),
+      3,
+    );
     expect(r.allowable.value).toBe(0);
-    expect(r.lateral?.in('N')).toBeCloseTo(((3960 * 0.026896) / 1.5) * lbf, 3);
+    expect(r.lateral?.in('N')).toBeCloseTo(((3960 * 0.026896) / 1.5 / 1.64) * lbf, 3);
     expect(r.toText()).toMatch(/In end grain no withdrawal load is allowed/);
     expect(hold({ group: 'II' }).toText()).not.toMatch(/In end grain/);
     expect(said(hold({}))).not.toMatch(/end grain/);
+  });
+});
+
+describe('the other ways to fail', () => {
+  const board = (more: object = {}) =>
+    hold({ diameter: '#10', penetration: '2 in', boardThickness: '0.75 in', ...more });
+  it('the head pulls through: 690 pi D_H G² t with a head of 0.385 in in a board of 3/4 in (NDS)', () => {
+    const r = board({ headDiameter: '0.385 in' });
+    expect(r.head?.in('N')).toBeCloseTo(690 * Math.PI * 0.385 * 0.25 * 0.75 * lbf, 2);
+    expect(r.governedBy).toBe('the head pulling through');
+    expect(r.allowable.value).toBe(r.head?.value);
+    expect(said(r)).not.toMatch(/give boardThickness/);
+    expect(said(hold({}))).toMatch(/the head may pull through/);
+  });
+  it('a declared steel goes before that of its kind, and brass breaks before mild steel', () => {
+    expect(board({ tensile: '800 MPa' }).steel.value / board().steel.value).toBeCloseTo(2, 9);
+    expect(board({ steel: 'brass' }).steel.value).toBeLessThan(board().steel.value);
+    expect(board({ steel: 'hardened' }).steel.value / board().steel.value).toBeCloseTo(1.5, 9);
+    expect(said(board({ tensile: '800 MPa' }))).not.toMatch(/low figure/);
+  });
+  it('sideways is the least yield mode, in full from ten diameters: 88 lbf for #8 as the NDS table has it', () => {
+    // NDS table for wood screws, 3/4 in side member, G 0.50: 88 lbf for #8 with its rolled root of 0.131 in; two
+    // thirds of the shank is a thinner root and gives less.
+    const r = hold({ diameter: '#8', penetration: '2 in', boardThickness: '0.75 in' });
+    expect(r.lateral?.in('lbf')).toBeGreaterThan(55);
+    expect(r.lateral?.in('lbf')).toBeLessThan(88);
+    expect(r.sideways).toMatch(/^yield mode/);
+    expect(board({ group: 'IV' }).lateral?.value).toBeLessThanOrEqual(board().lateral?.value as number);
+  });
+  it('gives distances in diameters, drilled or not', () => {
+    const row = (r: ReturnType<typeof hold>, place: string) => r.distances.find((d) => d.place === place);
+    const d = 4.1656;
+    expect(row(hold({}), 'spacing along the grain')?.sideways?.in('mm')).toBeCloseTo(5 * d, 6);
+    expect(row(hold({ drilled: false }), 'spacing along the grain')?.sideways?.in('mm')).toBeCloseTo(
+      12 * d,
+      6,
+    );
+    expect(row(hold({}), 'loaded end')?.sideways?.in('mm')).toBeCloseTo(12 * d, 6);
+    expect(row(hold({}), 'end')?.pulled?.in('mm')).toBeCloseTo(10 * d, 6);
+    expect(said(hold({ drilled: false }))).toMatch(/always drill it/);
+  });
+  it('dense softwood is drilled like hardwood', () => {
+    expect(hold({ diameter: '6 mm', specificGravity: 0.65 }).pilot.in('mm')).toBeCloseTo(3.6, 9);
   });
 });
 
@@ -111,12 +168,6 @@ describe('limits', () => {
     const by = (penetration: string) => said(hold({ diameter: '5 mm', penetration }));
     expect(by('20 mm')).not.toMatch(/four diameters/);
     expect(by('19.9 mm')).toMatch(/less than four diameters/);
-  });
-  it('a screw under 4.2 mm with more than 76 mm of thread breaks first', () => {
-    const by = (diameter: string, penetration: string) => said(hold({ diameter, penetration }));
-    expect(by('4.1 mm', '76 mm')).not.toMatch(/breaks before/);
-    expect(by('4.2 mm', '77 mm')).not.toMatch(/breaks before/);
-    expect(by('4.1 mm', '77 mm')).toMatch(/breaks before the wood lets go/);
   });
   it.each([
     ['#0', 1.524],
