@@ -92,6 +92,11 @@ export const topOutputs = {
     {
       row: out.count({ label: 'row' }),
       piece: out.text({ label: 'piece' }),
+      board: out.text({ label: 'board' }),
+      copy: out.count({ label: 'copy' }),
+      boardFrom: out.length({ label: 'on the board, from its left end' }),
+      stripFrom: out.length({ label: 'strip from' }),
+      stripTo: out.length({ label: 'strip to' }),
       start: out.length({ label: 'from the left end' }),
       length: out.length({ label: 'length' }),
       width: out.length({ label: 'width' }),

@@ -21,13 +21,18 @@ export function rowTable(job: TopJob, top: TopAt, pieces: readonly (readonly Cut
   }));
 }
 
-/** Pieces with their places, for the drawing. */
+/** Pieces with their places in the top and on their boards. */
 export function pieceTable(job: TopJob, top: TopAt, pieces: readonly (readonly CutPiece[])[]) {
   return top.found.rows.flatMap((row, r) => {
     const starts = [0, ...jointsOf(row)];
     return (pieces[r] as readonly CutPiece[]).map((p, k) => ({
       row: r + 1,
       piece: p.id,
+      board: (job.boards[p.board] as PileBoard).name,
+      copy: p.copy + 1,
+      boardFrom: metres(p.from),
+      stripFrom: metres((top.sticks[p.stick] as Stick).strip[0]),
+      stripTo: metres((top.sticks[p.stick] as Stick).strip[1]),
       start: metres(starts[k] as number),
       length: metres(p.length),
       width: metres(acrossOf(row, top.sticks) - job.jointing),
