@@ -2,6 +2,7 @@ import Papa from 'papaparse';
 import { nearest, InputError, inspectValue } from '../units/input-error.js';
 import { readDataFile } from '../engine/data-folder.js';
 import { tableRows } from './data-tables.js';
+import { timberAliases } from './timber-aliases.js';
 import { Timber, type Property } from './timber.js';
 
 interface Index {
@@ -15,6 +16,8 @@ interface Index {
   readonly botanical: ReadonlyMap<string, Timber>;
   /** Every name as a person would write it. */
   readonly names: readonly string[];
+  /** Plain form of a name that other timbers go by too, with what to mind. */
+  readonly cautions: ReadonlyMap<string, string>;
 }
 
 /** British and American spellings, hyphens, spaces and capitals are one. */
@@ -96,7 +99,20 @@ function indexed(): Index {
     ]);
   const trades = tradeNames(species);
   names.push(...[...trades.values()].flatMap((t) => t.readName ?? []));
-  return (index = { species, groups, byName, names, trades, botanical: botanicalNames(all) });
+  const cautions = aliasesInto(byName, names);
+  return (index = { species, groups, byName, names, trades, botanical: botanicalNames(all), cautions });
+}
+
+/** Adds the aliases, and gives what to mind with those that other timbers go by too. */
+function aliasesInto(byName: Map<string, string>, names: string[]): Map<string, string> {
+  const cautions = new Map<string, string>();
+  for (const { alias, species: id, caution } of timberAliases()) {
+    const key = plain(alias);
+    if (!byName.has(key)) byName.set(key, id);
+    if (caution !== '' && byName.get(key) === id) cautions.set(key, caution);
+    names.push(alias);
+  }
+  return cautions;
 }
 
 /** Names of the trade that cover several species: the one taken is said, and the others go with it. */
@@ -138,7 +154,7 @@ function botanicalNames(all: readonly Timber[]): Map<string, Timber> {
  * `unknown hardwood`, `eucalypts`. @throws InputError with the nearest name
  */
 export function findSpecies(text: string): Timber {
-  const { species, groups, byName, names, trades, botanical } = indexed();
+  const { species, groups, byName, names, trades, botanical, cautions } = indexed();
   const wanted = plain(text.slice(0, 120));
   const trade = trades.get(wanted);
   if (trade) return trade;
@@ -152,6 +168,8 @@ export function findSpecies(text: string): Timber {
       : '; takes a species such as "white oak" or "spotted gum", or "unknown hardwood" or "unknown softwood" for a range';
     throw new InputError(`no species ${inspectValue(text)}${hint}`);
   }
+  const caution = cautions.get(wanted);
+  if (caution !== undefined) return new Timber({ ...found, readAs: caution });
   return generalName(text, found, species) ?? found;
 }
 

@@ -65,7 +65,7 @@ describe('imputed rows', () => {
 describe('rows that stand twice', () => {
   it.each(tableNames().filter((t) => csvRows(t)[0]?.['species_id'] !== undefined))('%s', (table) => {
     const keys = csvRows(table).map((r) =>
-      [r['species_id'], r['condition'] ?? '', r['printed_as'] ?? r['trade_name']].join(' '),
+      [r['species_id'], r['condition'] ?? '', r['printed_as'] ?? r['trade_name'] ?? r['alias']].join(' '),
     );
     expect(keys.filter((k, i) => keys.indexOf(k) !== i)).toEqual([]);
   });
