@@ -145,7 +145,7 @@ describe('tipping', () => {
   });
   it('with nothing on it bears at its centre of gravity', () => {
     const r = counter({});
-    expect(r.safe).toBe(true);
+    expect(r.verdict).toBe('not checked');
     expect(r.margin.in('mm')).toBeCloseTo(240, 9);
     expect(r.edgeLoadToTip?.in('N')).toBeCloseTo((40 * 9.80665 * 240) / 100, 6);
   });
@@ -157,7 +157,7 @@ describe('tipping', () => {
   it('says danger when it can tip', () => {
     expect(
       counter({ edgeLoad: '900 N' }).cautions.some(
-        (c) => c.level === 'danger' && /it can tip forward/.test(c.text),
+        (c) => c.level === 'danger' && /it can tip: Tips forward/.test(c.text),
       ),
     ).toBe(true);
   });

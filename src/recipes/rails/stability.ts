@@ -41,10 +41,10 @@ export function moments(side: Side, s: Situation): { readonly holding: number; r
   };
 }
 
-/** Holding moment over tipping moment; undefined where nothing tips it. */
+/** Holding moment over tipping moment; undefined where next to nothing tips it. */
 export function stabilityFactor(side: Side, s: Situation): number | undefined {
   const { holding, tipping } = moments(side, s);
-  return tipping > 0 ? holding / tipping : undefined;
+  return tipping > 1e-9 * holding ? holding / tipping : undefined;
 }
 
 /** Load down at the situation's inset that alone tips the piece, newtons; undefined where it never does. */

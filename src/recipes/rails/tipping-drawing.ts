@@ -13,7 +13,7 @@ interface Given {
 }
 
 interface Answer {
-  readonly safe: boolean;
+  readonly verdict: string;
   readonly margin: number;
   readonly worseSide: string;
   readonly mass: number;
@@ -42,9 +42,10 @@ export function tippingDrawing(given: Given, answer: Answer) {
   const forward = answer.worseSide === 'forward';
   return drawing({
     title: 'Weights and feet, from the side, front at the left',
-    subtitle: answer.safe
-      ? `Stands; the line of the weight falls ${both(new Quantity('length', answer.margin))} inside the feet.`
-      : `Not safe to the factor of ${given.factor}.`,
+    subtitle:
+      answer.verdict !== 'tips'
+        ? `${answer.verdict === 'stands' ? 'Stands' : 'Not checked'}; the line of the weight falls ${both(new Quantity('length', answer.margin))} inside the feet.`
+        : 'Tips in at least one of the situations checked.',
     shapes: [
       ...piece(sizes),
       ...weight(answer, sizes),

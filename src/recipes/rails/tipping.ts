@@ -6,6 +6,14 @@ import { recipe } from '../../engine/recipe.js';
 import { tableField } from '../../engine/table-field.js';
 import { InputError } from '../../units/input-error.js';
 import { loadBearingCautions, g0 } from './loads-and-creep.js';
+import { verdictOf } from './stability.js';
+import {
+  answerOf,
+  checkRow,
+  stabilityCautions,
+  stabilityChecks,
+  stabilityFields,
+} from './stability-checks.js';
 import { tippingDrawing } from './tipping-drawing.js';
 
 const mass = variable('mass', 'mass of the whole', { dimensionless: true });
@@ -57,7 +65,8 @@ const edge = formula({
 
 /**
  * Whether a counter, a bench or a cabinet stands when somebody leans on its edge or pushes it: weights against the feet,
- * seen from the side. For stiff furniture on a level floor, not fixed to a wall.
+ * seen from the side: by the forces given, and by the kinds of test that furniture standards have. For stiff furniture,
+ * not fixed to a wall.
  */
 export const tipping = recipe({
   name: 'tipping',
@@ -117,14 +126,26 @@ export const tipping = recipe({
       default: '900 mm',
     }),
     factor: field.ratio({
-      label: 'how many times the holding moment shall be the tipping one',
+      label: 'how many times the holding moment should be the tipping one, for the forces given',
       min: 1,
       max: 10,
       default: 1.5,
     }),
+    ...stabilityFields,
   },
   outputs: {
-    safe: out.flag({ label: 'whether it stands, with the factor wanted' }),
+    verdict: out.text({ label: 'stands, tips, or not checked' }),
+    answer: out.text({ label: 'what pushes it over' }),
+    checks: out.table(
+      {
+        situation: out.text({ label: 'situation' }),
+        side: out.text({ label: 'side' }),
+        factor: out.ratio({ label: 'holding over tipping; none where nothing tips it', optional: true }),
+        tipsAt: out.force({ label: 'force that tips it', optional: true }),
+        result: out.text({ label: 'result' }),
+      },
+      { label: 'What was checked', optional: true },
+    ),
     margin: out.length({
       label:
         'how far inside the nearer feet its weight with the loads still bears; less than nought, it tips',
@@ -175,8 +196,11 @@ export const tipping = recipe({
     const leaning = sides.filter((s) => s.o > 0).sort((x, y) => x.held / x.o - y.held / y.o)[0];
     const heights = given.parts.every((p) => p.height !== undefined);
     const high = given.parts.reduce((s, p) => s + p.mass * (p.height ?? 0), 0) / m;
+    const checks = stabilityChecks(given, { mass: m, centre, height: heights ? high : undefined }, trace);
     return {
-      safe: M_s >= M_o * given.factor * (1 - 1e-12),
+      verdict: verdictOf(checks),
+      answer: answerOf(checks),
+      checks: checks.length === 0 ? undefined : checks.map((c) => checkRow(c)),
       margin: worse.margin,
       factor: M_o < 1e-9 * M_s ? undefined : M_s / M_o,
       worseSide: worse.name,
@@ -189,17 +213,28 @@ export const tipping = recipe({
   },
   cautions: (given, answer) => [
     ...loadBearingCautions,
-    ...(answer.safe
-      ? []
-      : [
+    ...(answer.verdict === 'tips'
+      ? [
           danger(
-            `it can tip ${answer.worseSide}: widen the feet, shorten the overhang, put weight low, or fix it to the wall or the floor`,
+            `it can tip: ${answer.answer} Widen the feet, shorten the overhang, put weight low, or fix it to the wall or the floor`,
           ),
-        ]),
-    danger('tall or narrow furniture where children are is fixed to the wall, whatever this page says'),
-    note(
-      `a factor of ${given.factor} between holding and tipping is common practice for furniture that people lean on; it is no standard’s test`,
-    ),
+        ]
+      : []),
+    ...(answer.verdict === 'not checked'
+      ? [
+          danger(
+            'nothing was checked: no kind of piece and no force was given, and no load is not the same as safe. Give piece, such as "table"',
+          ),
+        ]
+      : []),
+    ...stabilityCautions(given),
+    ...(given.edgeLoad > 0 || given.push > 0
+      ? [
+          note(
+            `a factor of ${given.factor} between holding and tipping is common practice for the forces given; it is no standard’s test`,
+          ),
+        ]
+      : []),
   ],
   chart: (given, answer) => tippingDrawing(given, answer),
   example: {
@@ -209,6 +244,8 @@ export const tipping = recipe({
     ],
     base: '480 mm',
     overhang: '120 mm',
+    backOverhang: '40 mm',
+    piece: 'table',
     edgeLoad: '400 N',
     push: '60 N',
     pushHeight: '900 mm',

@@ -1,0 +1,197 @@
+import { danger, note, type Caution } from '../../engine/caution.js';
+import { field } from '../../engine/field.js';
+import type { Trace } from '../../engine/trace.js';
+import {
+  loadThatTips,
+  pushThatTips,
+  situationsOf,
+  stabilityFactor,
+  stabilityPieces,
+  tiltedArm,
+  type Side,
+  type Situation,
+  type StabilityPiece,
+} from './stability.js';
+
+/** What the situations of a kind of furniture need besides its masses and feet. */
+export const stabilityFields = {
+  piece: field.choice(stabilityPieces, {
+    label: 'kind of furniture, for the situations after furniture tests',
+    optional: true,
+  }),
+  topHeight: field.length({
+    label: 'height of the top over the floor; as pushHeight without it',
+    above: '0 mm',
+    max: '10 m',
+    optional: true,
+  }),
+  endBase: field.length({
+    label: 'from the feet at one end to those at the other, lengthwise',
+    above: '0 mm',
+    max: '10 m',
+    optional: true,
+  }),
+  endOverhang: field.length({
+    label: 'how far each end stands out past those feet',
+    min: '0 mm',
+    max: '3 m',
+    default: '0 mm',
+  }),
+  openReach: field.length({
+    label: 'how far the fronts of open drawers stand out before the front feet',
+    min: '0 mm',
+    max: '2 m',
+    default: '0 mm',
+  }),
+  floorTilt: field.angle({
+    label: 'how far the floor is out of level, for those situations',
+    min: '0 deg',
+    max: '10 deg',
+    default: '1 deg',
+  }),
+} as const;
+
+interface Given {
+  readonly base: number;
+  readonly overhang: number;
+  readonly backOverhang: number;
+  readonly edgeLoad: number;
+  readonly push: number;
+  readonly pushHeight: number;
+  readonly factor: number;
+  readonly piece?: StabilityPiece | undefined;
+  readonly topHeight?: number | undefined;
+  readonly endBase?: number | undefined;
+  readonly endOverhang: number;
+  readonly openReach: number;
+  readonly floorTilt: number;
+}
+
+/** Mass and centre of gravity of the whole; the height of the centre where every part has one. */
+interface Weight {
+  readonly mass: number;
+  readonly centre: number;
+  readonly height: number | undefined;
+}
+
+/** One situation on one side, and how it comes out. */
+export interface StabilityCheck {
+  readonly situation: Situation;
+  readonly side: string;
+  readonly factor: number | undefined;
+  readonly wanted: number;
+  /** The force that tips it: the load down, or the level push where there is no load or none tips it. */
+  readonly tipsAt: number | undefined;
+}
+
+/** Furniture that is meant to stand with its back to a wall is not checked backward. */
+const againstWall: ReadonlySet<string> = new Set(['low cabinet', 'tall cabinet', 'drawers']);
+
+function sidesOf(
+  given: Given,
+  weight: Weight,
+  tilt: number,
+): { readonly name: string; readonly side: Side }[] {
+  // Without heights the centre is taken at the top, the safe side.
+  const h = weight.height ?? given.topHeight ?? given.pushHeight;
+  const side = (name: string, arm: number, overhang: number) => ({
+    name,
+    side: { mass: weight.mass, arm: tiltedArm(arm, h, tilt), overhang },
+  });
+  const front = given.piece === 'drawers' ? Math.max(given.overhang, given.openReach) : given.overhang;
+  return [
+    side('forward', weight.centre, front),
+    ...(given.piece !== undefined && againstWall.has(given.piece)
+      ? []
+      : [side('backward', given.base - weight.centre, given.backOverhang)]),
+    ...(given.endBase === undefined ? [] : [side('over an end', given.endBase / 2, given.endOverhang)]),
+  ];
+}
+
+function check(name: string, side: Side, situation: Situation, wanted: number): StabilityCheck {
+  const down = situation.down > 0 ? loadThatTips(side, situation.inset) : undefined;
+  return {
+    situation,
+    side: name,
+    factor: stabilityFactor(side, situation),
+    wanted,
+    tipsAt: down ?? (situation.outward > 0 ? pushThatTips(side, situation) : undefined),
+  };
+}
+
+/** Every situation on every side: those of the kind of furniture, and the forces given. */
+export function stabilityChecks(given: Given, weight: Weight, trace: Trace): StabilityCheck[] {
+  const top = given.topHeight ?? given.pushHeight;
+  const checks: StabilityCheck[] = [];
+  if (given.piece !== undefined) {
+    for (const situation of situationsOf(given.piece, top)) {
+      trace.note(
+        `${situation.label}: ${situation.down} N down at ${situation.inset * 1000} mm in${situation.outward > 0 ? `, ${situation.outward} N outward` : ''}; after the kind of test in ${situation.like ?? 'furniture standards'}, not a certificate.`,
+        situation.citation,
+      );
+      for (const { name, side } of sidesOf(given, weight, given.floorTilt))
+        // A person at an end tips a bench over its end alone.
+        if (situation.label !== 'one person sits at an end' || name === 'over an end')
+          checks.push(check(name, side, situation, 1));
+    }
+  }
+  if (given.edgeLoad > 0 || given.push > 0) {
+    // On the very edge: the safe side for a force that the person gives.
+    const own: Situation = {
+      label: 'the forces given',
+      down: given.edgeLoad,
+      inset: 0,
+      outward: given.push,
+      height: given.pushHeight,
+    };
+    const level = { ...given, endBase: undefined, piece: undefined };
+    for (const { name, side } of sidesOf(level, weight, 0)) checks.push(check(name, side, own, given.factor));
+  }
+  return checks;
+}
+
+const passes = (c: StabilityCheck): boolean => c.factor === undefined || c.factor >= c.wanted * (1 - 1e-12);
+
+/** A check as a row of the answer. */
+export const checkRow = (c: StabilityCheck) => ({
+  situation: c.situation.label,
+  side: c.side,
+  factor: c.factor,
+  tipsAt: c.tipsAt,
+  result: passes(c) ? 'stands' : 'tips',
+});
+
+/** What pushes it over, in newtons and in words. */
+export function answerOf(checks: readonly StabilityCheck[]): string {
+  if (checks.length === 0) return 'Not checked: no kind of piece and no force was given.';
+  const reserve = (c: StabilityCheck): number => (c.factor ?? Infinity) / c.wanted;
+  const worst = checks.reduce((a, b) => (reserve(b) < reserve(a) ? b : a));
+  const at =
+    worst.tipsAt === undefined
+      ? ''
+      : `; ${Math.floor(worst.tipsAt)} N ${worst.situation.down > 0 && worst.side !== '' && worst.tipsAt !== undefined && worst.situation.inset > 0 ? `${Math.round(worst.situation.inset * 1000)} mm inside the edge` : 'there'} tips it`;
+  if (!passes(worst)) return `Tips ${worst.side}: ${worst.situation.label}${at}.`;
+  return worst.factor === undefined
+    ? `Stands: none of the ${checks.length} situations checked tips it.`
+    : `Stands in all ${checks.length} situations; nearest to tipping ${worst.side}: ${worst.situation.label}, held ${worst.factor.toFixed(1)} times${at}.`;
+}
+
+/** What a kind of furniture always needs. */
+export function stabilityCautions(given: Given): Caution[] {
+  return [
+    ...(given.piece === 'tall cabinet' || given.piece === 'drawers'
+      ? [danger('fix it to the wall whatever comes out: children climb drawers and shelves')]
+      : [
+          danger('tall or narrow furniture where children are is fixed to the wall, whatever this page says'),
+        ]),
+    ...(given.piece === 'drawers' && given.openReach === 0
+      ? [note('give openReach, and put the loaded open drawers among the parts where they then stand')]
+      : []),
+    ...(given.piece === undefined
+      ? []
+      : [note('it may not be stood or climbed on: that is outside this recipe')]),
+    ...(given.piece !== undefined && given.endBase === undefined
+      ? [note('the ends were not checked: give endBase and endOverhang')]
+      : []),
+  ];
+}
