@@ -1,4 +1,3 @@
-import tQuantile from '@stdlib/stats-base-dists-t-quantile';
 import { lineChart } from '../../charts/line-chart.js';
 import { formatQuantity } from '../../units/format-quantity.js';
 import { InputError } from '../../units/input-error.js';
@@ -8,6 +7,7 @@ import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { amountOutput, neededField, sampleField } from './sampled-amount.js';
+import { studentTQuantile } from './student-t.js';
 
 const mean = variable('ratio', 'mean yield of a piece, in base units');
 const sd = variable('ratio', 'standard deviation of the yields, in base units');
@@ -111,7 +111,7 @@ export const pileSampling = recipe({
       });
     const s = Math.sqrt(values.reduce((a, v) => a + (v - x) ** 2, 0) / (n - 1));
     const c = given.confidence;
-    const [one, two] = [tQuantile(c, n - 1), tQuantile((1 + c) / 2, n - 1)];
+    const [one, two] = [studentTQuantile(c, n - 1), studentTQuantile((1 + c) / 2, n - 1)];
     const piecesToPull = pieces(needed, x, s, n, -one);
     const high = pieces(needed, x, s, n, -two);
     if (high === Infinity)
@@ -159,7 +159,7 @@ export const pileSampling = recipe({
     const top = Math.max(answer.high + 2, Math.ceil(answer.high * 1.15));
     const step = Math.max(1, Math.ceil(top / 60));
     const ms = Array.from({ length: Math.floor(top / step) + 1 }, (_, i) => i * step);
-    const t = tQuantile((1 + given.confidence) / 2, n - 1);
+    const t = studentTQuantile((1 + given.confidence) / 2, n - 1);
     const T = ms.map((m) => total.evaluate({ m, x: answer.meanYield.value }));
     const h = ms.map((m) => halfWidth.evaluate({ t, s: answer.spread.value, m, n }));
     return lineChart({
