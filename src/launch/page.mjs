@@ -13,25 +13,27 @@ import {
 } from 'node:fs';
 import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { bundledPackages } from './notices.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const source = join(root, 'src', 'page');
 const target = join(root, 'dist', 'page');
 /** Built here first and then put in place whole: a page that is open meanwhile never meets half of it. */
-const bench = join(root, 'dist', 'page.new');
+const draft = join(root, 'dist', 'page.new');
 const entries = { home: 'src/page/home.ts', notebook: 'src/page/notebook-page.ts' };
 
-/** What the page was last built from: our own files it used, each with a print, and the lock file for all others. */
-function unchanged() {
+/** What the page was last built from: a hash of each of our own files it used, of the lock file for all others, and the packages. */
+function lastBuild() {
   const stamp = join(target, 'stamp.json');
-  if (!existsSync(stamp) || !existsSync(join(target, 'manifest.json'))) return false;
-  const before = JSON.parse(readFileSync(stamp, 'utf8'));
-  return Object.entries(before).every(
-    ([path, print]) => existsSync(join(root, path)) && printOf(path) === print,
-  );
+  if (!existsSync(stamp) || !existsSync(join(target, 'manifest.json'))) return undefined;
+  return JSON.parse(readFileSync(stamp, 'utf8'));
 }
 
-const printOf = (path) =>
+const isCurrent = ({ files = {} }) =>
+  Object.keys(files).length > 0 &&
+  Object.entries(files).every(([path, hash]) => existsSync(join(root, path)) && hashOf(path) === hash);
+
+const hashOf = (path) =>
   createHash('sha256')
     .update(readFileSync(join(root, path)))
     .digest('hex')
@@ -51,7 +53,7 @@ const packages = {
         : undefined,
     );
     build.onResolve(
-      { filter: /^(@rjsf\/|@jupyterlab\/(filebrowser|statusbar|lsp)$|vscode-|json5$|markdown-to-jsx)/ },
+      { filter: /^(@rjsf\/|@lezer\/generator$|@jupyterlab\/(filebrowser|statusbar|lsp)$|vscode-|json5$|markdown-to-jsx)/ },
       (args) => (args.pluginData === 'seen' ? undefined : { path: 'nothing', namespace: 'left-out' }),
     );
     build.onLoad({ filter: /.*/, namespace: 'left-out' }, () => ({
@@ -98,16 +100,17 @@ const cssPictures = {
   },
 };
 
+/** Builds dist/page unless it is current. `packages`: names of the packages that are in it. */
 export async function buildPage({ force = false, report = false } = {}) {
-  if (!existsSync(join(source, 'home.ts'))) return false;
-  if (!force && unchanged()) return false;
+  const last = lastBuild();
+  if (!force && last !== undefined && isCurrent(last)) return { built: false, packages: last.packages };
   const esbuild = await import('esbuild');
-  rmSync(bench, { recursive: true, force: true });
-  mkdirSync(bench, { recursive: true });
+  rmSync(draft, { recursive: true, force: true });
+  mkdirSync(draft, { recursive: true });
   const result = await esbuild.build({
     absWorkingDir: root,
     entryPoints: entries,
-    outdir: bench,
+    outdir: draft,
     bundle: true,
     splitting: true,
     format: 'esm',
@@ -126,31 +129,34 @@ export async function buildPage({ force = false, report = false } = {}) {
     logLevel: 'warning',
     legalComments: 'none',
   });
-  for (const name of ['mark.svg', 'theme-init.js']) copyFileSync(join(source, name), join(bench, name));
-  writeFileSync(join(bench, 'manifest.json'), JSON.stringify(manifestOf(result.metafile), null, 1));
-  if (report) writeFileSync(join(bench, 'meta.json'), JSON.stringify(result.metafile));
-  const own = Object.keys(result.metafile.inputs).filter((path) => path.startsWith('src/'));
-  const others = [
-    ...readdirSync(source)
-      .map((name) => `src/page/${name}`)
-      .filter((path) => /\.(svg|js)$/.test(path)),
-    'src/launch/page.mjs',
-    'package-lock.json',
-  ];
-  writeFileSync(
-    join(bench, 'stamp.json'),
-    JSON.stringify(
-      Object.fromEntries([...new Set([...own, ...others])].map((path) => [path, printOf(path)])),
-    ),
-  );
+  for (const name of ['mark.svg', 'theme-init.js']) copyFileSync(join(source, name), join(draft, name));
+  writeFileSync(join(draft, 'manifest.json'), JSON.stringify(manifestOf(result.metafile), null, 1));
+  if (report) writeFileSync(join(draft, 'meta.json'), JSON.stringify(result.metafile));
+  const bundled = bundledPackages(result.metafile);
+  const files = Object.fromEntries(sourcesOf(result.metafile).map((path) => [path, hashOf(path)]));
+  writeFileSync(join(draft, 'stamp.json'), JSON.stringify({ files, packages: bundled }));
   rmSync(target, { recursive: true, force: true });
-  renameSync(bench, target);
-  return true;
+  renameSync(draft, target);
+  return { built: true, packages: bundled };
+}
+
+/** Every file whose change makes the page out of date. */
+function sourcesOf(metafile) {
+  const own = Object.keys(metafile.inputs).filter((path) => path.startsWith('src/'));
+  const copied = readdirSync(source).filter((name) => /\.(svg|js)$/.test(name));
+  return [
+    ...new Set([
+      ...own,
+      ...copied.map((name) => `src/page/${name}`),
+      'src/launch/page.mjs',
+      'package-lock.json',
+    ]),
+  ];
 }
 
 /** For each page: its script, its style, and the scripts it will ask for first, so that the browser can fetch them at once. */
 function manifestOf(metafile) {
-  const named = (file) => relative(bench, join(root, file));
+  const named = (file) => relative(draft, join(root, file));
   const imported = (file, found = new Set()) => {
     for (const next of metafile.outputs[file]?.imports ?? []) {
       if (next.kind !== 'import-statement' || next.external || found.has(next.path)) continue;
@@ -172,7 +178,7 @@ function manifestOf(metafile) {
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const began = Date.now();
-  const built = await buildPage({
+  const { built } = await buildPage({
     force: process.argv.includes('--force'),
     report: process.argv.includes('--report'),
   });

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import katex from 'katex';
+import { packageFolder } from '../engine/data-folder.js';
 
 /** `typeset`: KaTeX's own HTML with its fonts, the same in every browser. `mathml`: the browser typesets; a tenth of the size. */
 export type MathForm = 'typeset' | 'mathml';
@@ -56,6 +56,6 @@ function uses(html: string, font: string): boolean {
 let sheet: { css: string; folder: string } | undefined;
 function styleSheet(): { css: string; folder: string } {
   if (sheet !== undefined) return sheet;
-  const folder = dirname(createRequire(import.meta.url).resolve('katex'));
+  const folder = join(packageFolder(), 'dist', 'katex');
   return (sheet = { css: readFileSync(join(folder, 'katex.min.css'), 'utf8'), folder });
 }
