@@ -32,7 +32,17 @@ const entries = {
  * what is native or WebAssembly, and what a user adds only for notebooks or frames.
  */
 const parts = {
-  external: ['tslab', '@tslab/*', 'zeromq', 'danfojs-node', '@tensorflow/*', 'highs', 'esbuild', 'typescript', 'canvas'],
+  external: [
+    'tslab',
+    '@tslab/*',
+    'zeromq',
+    'danfojs-node',
+    '@tensorflow/*',
+    'highs',
+    'esbuild',
+    'typescript',
+    'canvas',
+  ],
   // Its main file is UMD, which hides its parts from a bundler; the same in ESM does not.
   alias: { 'jsonc-parser': 'jsonc-parser/lib/esm/main.js' },
 };

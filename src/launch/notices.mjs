@@ -24,11 +24,14 @@ export function writeNotices(root, packages) {
     const manifest = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
     const files = readdirSync(folder).filter((file) => legalFile.test(file));
     const words = files.map((file) => readFileSync(join(folder, file), 'utf8').trim());
-    const licence = manifest.license ?? manifest.licenses?.map((l) => l.type).join(' OR ') ?? 'see its source';
+    const licence =
+      manifest.license ?? manifest.licenses?.map((l) => l.type).join(' OR ') ?? 'see its source';
     const author = typeof manifest.author === 'string' ? manifest.author : manifest.author?.name;
     texts.set(
       `${manifest.name} ${manifest.version}`,
-      [`Licence: ${licence}`, ...(words.length > 0 ? words : author ? [`Author: ${author}`] : [])].join('\n\n'),
+      [`Licence: ${licence}`, ...(words.length > 0 ? words : author ? [`Author: ${author}`] : [])].join(
+        '\n\n',
+      ),
     );
   }
   const line = '-'.repeat(80);

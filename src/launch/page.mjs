@@ -53,7 +53,10 @@ const packages = {
         : undefined,
     );
     build.onResolve(
-      { filter: /^(@rjsf\/|@lezer\/generator$|@jupyterlab\/(filebrowser|statusbar|lsp)$|vscode-|json5$|markdown-to-jsx)/ },
+      {
+        filter:
+          /^(@rjsf\/|@lezer\/generator$|@jupyterlab\/(filebrowser|statusbar|lsp)$|vscode-|json5$|markdown-to-jsx)/,
+      },
       (args) => (args.pluginData === 'seen' ? undefined : { path: 'nothing', namespace: 'left-out' }),
     );
     build.onLoad({ filter: /.*/, namespace: 'left-out' }, () => ({

@@ -8,22 +8,33 @@ import { fileURLToPath } from 'node:url';
 
 export const root = fileURLToPath(new URL('../..', import.meta.url));
 
-/** Whether every package the lock file names is there in its version (those of other platforms excepted). */
-function installed() {
-  const there = join(root, 'node_modules', '.package-lock.json');
-  if (!existsSync(there)) return false;
+/**
+ * Whether every package the lock file names is there in its version, those of other platforms excepted, and those for
+ * tests alone unless they are asked for.
+ */
+function installed({ tests }) {
+  const present = join(root, 'node_modules', '.package-lock.json');
+  if (!existsSync(present)) return false;
   const wanted = JSON.parse(readFileSync(join(root, 'package-lock.json'), 'utf8')).packages;
-  const have = JSON.parse(readFileSync(there, 'utf8')).packages;
+  const have = JSON.parse(readFileSync(present, 'utf8')).packages;
   return Object.entries(wanted).every(
     ([path, p]) =>
-      path === '' || p.optional || p.devOptional || p.peer || p.link || have[path]?.version === p.version,
+      path === '' ||
+      p.optional ||
+      p.devOptional ||
+      p.peer ||
+      p.link ||
+      (p.dev && !tests) ||
+      have[path]?.version === p.version,
   );
 }
 
-export function install() {
-  if (!existsSync(join(root, 'package-lock.json')) || installed()) return;
+/** Installs what is missing: with `tests`, what the checks and tests need too, which is a third more. */
+export function install({ tests = false } = {}) {
+  if (!existsSync(join(root, 'package-lock.json')) || installed({ tests })) return;
   process.stderr.write('Installing packages (once)...\n');
-  const run = spawnSync('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error'], {
+  const only = tests ? [] : ['--omit=dev'];
+  const run = spawnSync('npm', ['ci', ...only, '--no-audit', '--no-fund', '--loglevel=error'], {
     cwd: root,
     stdio: ['ignore', 2, 2],
     shell: process.platform === 'win32',
@@ -49,7 +60,7 @@ function fingerprint() {
     }
   };
   walk('src');
-  hash.update(readFileSync(join(root, 'package.json')));
+  for (const file of ['package.json', 'package-lock.json']) hash.update(readFileSync(join(root, file)));
   return hash.digest('hex');
 }
 

@@ -62,7 +62,9 @@ function withImports(modules: Record<string, HandoutModule>, entries: readonly s
 function tablesFor(modules: readonly HandoutModule[]): Record<string, string> {
   const folder = join(packageFolder(), 'data');
   const names = new Set(modules.flatMap((module) => module.tables));
-  const tables = Object.fromEntries([...names].map((name) => [name, readFileSync(join(folder, name), 'utf8')]));
+  const tables = Object.fromEntries(
+    [...names].map((name) => [name, readFileSync(join(folder, name), 'utf8')]),
+  );
   const cited = new Set(modules.flatMap((module) => module.sources));
   const inTables = Object.values(tables).join('\n');
   const sources = JSON.parse(readFileSync(join(folder, 'sources.json'), 'utf8')) as { id: string }[];
