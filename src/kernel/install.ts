@@ -4,7 +4,7 @@ import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { homedir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { distPath, packageRoot } from './dist-path.js';
-import { requirePackages } from './optional-packages.js';
+import { requirePackages, sessionPackages } from './optional-packages.js';
 import { buildSnapshot } from './snapshot/snapshot-builder.js';
 import { nodeFlags } from './snapshot/snapshot-paths.js';
 
@@ -44,7 +44,7 @@ export async function installKernel(target: InstallTarget = {}): Promise<string>
   const program = distPath('kernel/main.js');
   if (!existsSync(program))
     throw new Error(`the kernel is not built: ${program} is missing; run \`npm run build\` first`);
-  requirePackages('the kernel', ['tslab', 'zeromq']);
+  requirePackages('the kernel', [...sessionPackages, 'zeromq']);
   await buildSnapshot();
   const folder = kernelFolder(target);
   const spec = {

@@ -5,7 +5,7 @@ import { existsSync } from 'node:fs';
 import type { Duplex } from 'node:stream';
 import type { JupyterMessage } from './message.js';
 import { distPath } from './dist-path.js';
-import { requirePackages } from './optional-packages.js';
+import { requirePackages, sessionPackages } from './optional-packages.js';
 import { startOptions } from './snapshot/snapshot-paths.js';
 import { subscribeLines, decodeLine, encodeLine } from './transport/json-lines.js';
 
@@ -36,7 +36,7 @@ export async function spawnKernel(options: {
   if (!existsSync(program))
     throw new Error(`the kernel is not built: ${program} is missing; run \`npm run build\``);
   if (!existsSync(options.cwd)) throw new Error(`the kernel cannot start: there is no folder ${options.cwd}`);
-  requirePackages('a notebook', ['tslab']);
+  requirePackages('a notebook', sessionPackages);
   const env = { ...process.env, ...options.env };
   const child = spawn(process.execPath, [...startOptions(env), program, '--pipe', String(channel)], {
     cwd: options.cwd,

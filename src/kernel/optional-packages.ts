@@ -8,6 +8,9 @@ export class MissingPackageError extends Error {
   override readonly name = 'MissingPackageError';
 }
 
+/** What a session that runs cells needs. */
+export const sessionPackages = ['@types/node', 'tslab', 'typescript'];
+
 /**
  * Checks that packages which an install leaves out are there.
  * @param user what needs them, named first in the message
@@ -26,7 +29,7 @@ export function requirePackages(user: string, names: readonly string[]): void {
 
 function isInstalled(name: string): boolean {
   try {
-    createRequire(join(packageRoot, 'package.json')).resolve(name);
+    createRequire(join(packageRoot, 'package.json')).resolve(`${name}/package.json`);
     return true;
   } catch {
     return false;

@@ -1,6 +1,6 @@
 import { dirname, resolve } from 'node:path';
 import { isMainThread } from 'node:worker_threads';
-import { requirePackages } from '../../kernel/optional-packages.js';
+import { requirePackages, sessionPackages } from '../../kernel/optional-packages.js';
 import type { CellOutcome, CellSession } from '../../kernel/session.js';
 import { readNotebook } from '../format/notebook-file.js';
 import type { CodeCell, Json, JsonObject, Notebook } from '../format/notebook.js';
@@ -115,7 +115,7 @@ async function runCells(
 
 async function openSession(cwd: string, file: string): Promise<CellSession> {
   // The compiler is loaded only when a notebook is run.
-  requirePackages('running a notebook', ['tslab']);
+  requirePackages('running a notebook', sessionPackages);
   const { createSession } = await import('../../kernel/session.js');
   return createSession({ cwd, file: resolve(file) });
 }
