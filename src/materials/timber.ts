@@ -1,5 +1,12 @@
 import { timberHtml, timberText } from './timber-text.js';
-import { densityOf, gravityOf, isMeasured, type Condition, type Density, type Gravity } from './specific-gravity.js';
+import {
+  densityOf,
+  gravityOf,
+  isMeasured,
+  type Condition,
+  type Density,
+  type Gravity,
+} from './specific-gravity.js';
 import { movementsOf, shrinkagesOf, type Movement, type Shrinkage } from './movement-data.js';
 import { spreadOver, type Sourced, type PropertyRange } from './property-range.js';
 import { elasticRatiosOf, mechanicalOf, type ElasticRatios, type Mechanical } from './strength.js';
@@ -62,7 +69,21 @@ export class Timber implements TimberFacts {
     if (facts.readName) this.readName = facts.readName;
   }
 
-  /** The id, by which every field reads it again. */
+  /** The same timber with some facts changed. */
+  with(changes: Partial<TimberFacts>): Timber {
+    const { id, name, group, botanical, otherNames, memberIds, readAs, tradeIds, readName } = this;
+    const own = { id, name, group, otherNames, memberIds };
+    return new Timber({
+      ...own,
+      ...(botanical ? { botanical } : {}),
+      ...(readAs ? { readAs } : {}),
+      ...(tradeIds ? { tradeIds } : {}),
+      ...(readName ? { readName } : {}),
+      ...changes,
+    });
+  }
+
+  /** The name by which every field reads it again. */
   toJSON(): string {
     return this.readName ?? this.id;
   }

@@ -1,5 +1,3 @@
-import { barChart } from '../../charts/bar-chart.js';
-import { timeline } from '../../charts/timeline.js';
 import { formatQuantity } from '../../units/format-quantity.js';
 import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
@@ -7,6 +5,7 @@ import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
 import { lossOf, methods } from './application-loss.js';
+import { coatChart } from './coat-chart.js';
 import { coverageNotes, printedCoverages } from './coverage.js';
 import { finishDangers } from './hazards.js';
 import {
@@ -57,7 +56,7 @@ const tinCount = formula({
 /**
  * How much finish a job takes and how many tins: from areas, or from the pieces' own dimensions with all faces or
  * without the underside; coat by coat, with the loss of the method and with thinner.
- * `coverage` is that of the mix as it goes on (m² a litre); bare wood drinks more, hence `firstCoverage`.
+ * `coverage` is that of the mix as it goes on (m² a litre); bare wood absorbs more, hence `firstCoverage`.
  * `volume` is the mix, `finish` what comes from the tin, `thinner` the rest. Not for filling grain or flood coats.
  */
 export const finishQuantity = recipe({
@@ -129,7 +128,7 @@ export const finishQuantity = recipe({
     finish: field.text({ label: 'what it is, such as oil varnish: for the cautions', optional: true }),
   },
   outputs: {
-    volume: out.liquid({ label: 'mix to make ready, all coats' }),
+    volume: out.liquid({ label: 'finish to mix, all coats' }),
     perCoat: out.list(out.liquid({ label: 'mix for the coat' }), { label: 'mix for each coat' }),
     tins: out.count({ label: 'tins to buy' }),
     finish: out.liquid({ label: 'finish from the tins' }),
@@ -207,37 +206,7 @@ export const finishQuantity = recipe({
     ...finishDangers(given.finish === undefined ? [] : [given.finish], { food: true }),
     ...coverageNotes(given),
   ],
-  chart: (given, answer) => {
-    const text = (v: number): string => formatQuantity({ kind: 'liquid', value: v }, { digits: 3 });
-    if (given.dryTime !== undefined) {
-      const long = (answer.elapsed as number) >= 72 * 3600;
-      const unit = long ? 86400 : 3600;
-      const step = given.coatTime + given.dryTime;
-      return timeline({
-        title: `${String(given.coats)} coat${given.coats === 1 ? '' : 's'} on ${formatQuantity({ kind: 'area', value: answer.area }, { digits: 3 })}`,
-        unit: long ? 'days' : 'h',
-        stretches: answer.perCoat.flatMap((v, i) => [
-          {
-            name: `coat ${String(i + 1)}, ${text(v)}`,
-            start: (i * step) / unit,
-            end: (i * step + given.coatTime) / unit,
-          },
-          {
-            name: `coat ${String(i + 1)}, ${text(v)}`,
-            start: (i * step + given.coatTime) / unit,
-            end: ((i + 1) * step) / unit,
-            waiting: true,
-          },
-        ]),
-      });
-    }
-    return barChart({
-      title: `Mix for each coat on ${formatQuantity({ kind: 'area', value: answer.area }, { digits: 3 })}`,
-      of: '',
-      value: { title: 'Mix', unit: 'mL' },
-      bars: answer.perCoat.map((v, i) => ({ name: `coat ${String(i + 1)}`, value: v * 1e6, label: text(v) })),
-    });
-  },
+  chart: (given, answer) => coatChart(given, answer),
   example: {
     surfaces: { length: '1.95 m', width: '640 mm', thickness: '42 mm' },
     coats: 3,

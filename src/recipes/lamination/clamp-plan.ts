@@ -5,6 +5,7 @@ import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
+import { positionsOf } from './clamp-positions.js';
 import { forceOf, pressureOf } from './clamp-pressure.js';
 import { clampDrawing } from './clamp-drawing.js';
 import { measuredClamps, timberKinds, weakerHand } from './gluing-data.js';
@@ -27,7 +28,7 @@ const total = formula({
   basis: 'definition',
 });
 
-// In these counts a billionth comes off before rounding up, so that an exact fit is not one clamp too many.
+// A billionth comes off before rounding up, so that an exact fit is not one clamp too many.
 const byForce = formula({
   symbol: 'n_F',
   result: variable('count', 'clamps by force'),
@@ -67,7 +68,7 @@ const pitch = formula({
 
 /**
  * How many clamps a glue-up takes and where they stand: by force (pressure times joint area) and by spacing (pressure
- * spreads at 45 degrees from each head to the first glue line), whichever asks for more; below and above by turns.
+ * spreads at 45 degrees from each head to the first glue line), whichever is more; alternately below and above.
  * For straight edge or face joints. Lengths, a pressure or kind of timber, and a force in; counts, forces and places out.
  * Sources: pressures and clamp forces printed in the trade press; the 45-degree spread is common practice.
  * @throws InputError without exactly one of pressure and timberKind, or when over 1000 clamps are needed
@@ -77,7 +78,7 @@ export const clampPlan = recipe({
   title: 'Clamps for a glue-up',
   topic: 'lamination',
   about:
-    'How many clamps a glue-up takes, by force and by spacing, and where each stands, below and above by turns.',
+    'How many clamps a glue-up takes, by force and by spacing, and where each stands, alternately below and above.',
   sources: [],
   inputs: {
     length: field.length({ symbol: 'L', label: 'length of the joint', above: '0 mm', max: '50 m' }),
@@ -173,14 +174,6 @@ export const clampPlan = recipe({
         message: `needs ${n} clamps, takes what needs 1000 or fewer`,
       });
     const s = trace.evaluate(pitch, { L: given.length, n });
-    const places = Array.from({ length: n }, (_, i) => ({
-      clamp: i + 1,
-      position: (i + 0.5) * s,
-      side: i % 2 === 0 ? 'below' : 'above',
-    }));
-    // From the middle outward, so that squeezed glue and a bowed strip can go somewhere; of two as far, the left first.
-    const fromMiddle = (p: { position: number }): number => Math.abs(p.position - given.length / 2);
-    const positions = [...places].sort((x, y) => fromMiddle(x) - fromMiddle(y));
     return {
       clamps: n,
       spacing: s,
@@ -190,7 +183,7 @@ export const clampPlan = recipe({
       forceEach: F / n,
       pressure: p,
       coverEach: c,
-      positions,
+      positions: positionsOf(n, s, given.length),
       governedBy: nF > nc ? 'force' : nF < nc ? 'spacing' : 'force and spacing alike',
       ...(given.reach !== undefined && given.needReach !== undefined
         ? { reachOk: given.reach >= given.needReach - 1e-9 }
@@ -211,7 +204,7 @@ export const clampPlan = recipe({
         'a clamp that slips flies: keep face and fingers out of its line, check that heads sit square, and never lengthen the handle',
       ),
       note(
-        `hands differ: of two testers the weaker pulled ${weak.factor} times the mean; by the weaker hand the force alone asks for ${Math.ceil(answer.byForce / weak.factor - 1e-9)} clamps`,
+        `the weaker of two testers managed ${weak.factor} of the average force; with that force alone you need ${Math.ceil(answer.byForce / weak.factor - 1e-9)} clamps`,
         weak.citation,
       ),
       ...(answer.clamps > 1 && answer.spacing < 0.075

@@ -7,7 +7,7 @@ import { metalFirst, mm, shortestThroughThicknesser, thicknesserLeast } from './
 import { seeded } from './seeded.js';
 import { cutsOf, jobOf, piecesField } from './strip-job.js';
 import { layoutDrawing } from './strip-drawing.js';
-import type { Stock } from './strip-row.js';
+import type { Row, Stock } from './strip-row.js';
 import { search, wasteBound } from './strip-search.js';
 
 const laidColumns = {
@@ -126,51 +126,20 @@ export const stripLayout = asyncRecipe({
           bound: bound / 1e9,
         }),
     });
-    if (!best) {
-      if (trace.signal?.aborted)
-        throw new InputError('stopped before a first layout was found; give it more time');
-      throw new InputError({
-        field: 'minStagger',
-        message: `got ${mm(given.minStagger)}, and no layout was found in ${given.timeLimit} s (which does not prove that there is none); takes a smaller stagger, more or shorter pieces, or a longer timeLimit`,
-      });
-    }
     const stopped = trace.signal?.aborted === true;
+    if (!best) throw noLayout(given, stopped);
     const optimal = best.waste <= bound && best.sameTone === 0;
     trace.note(
       `Found by building rows and taking one to four out to build anew. Waste ${mm(best.waste / 1e9)}; no layout can waste less than ${mm(bound / 1e9)}.${optimal ? ' Proven best.' : stopped ? ' Stopped early.' : ' Not proven best.'}`,
     );
-    const rows = best.rows.map((row) => {
-      let x = 0;
-      return row.map((p) => {
-        const stock = job.stocks[p.stock] as Stock;
-        const start = x;
-        x += p.length;
-        return {
-          piece: stock.name,
-          start: start / 1e9,
-          length: p.length / 1e9,
-          tone: job.toneNames[stock.tone],
-          cut: p.length < stock.length,
-        };
-      });
-    });
+    const rows = best.rows.map((row) => laidRow(job, row));
     const cuts = cutsOf(job, best.rows);
     const laid = best.rows.flat().reduce((s, p) => s + p.length, 0);
     return {
       rows,
       cuts,
       cutCount: cuts.reduce((n, c) => n + c.saw, 0),
-      plan: rows.map((row, i) => ({
-        row: i + 1,
-        pieces: row
-          .map((p) => `${p.piece} ${mm(p.length)}${p.tone ? ` ${p.tone}` : ''}${p.cut ? ' (cut)' : ''}`)
-          .join(' | '),
-        joints:
-          row
-            .slice(1)
-            .map((p) => mm(p.start))
-            .join(', ') || 'none',
-      })),
+      plan: rows.map((row, i) => ({ row: i + 1, ...rowText(row) })),
       waste: best.waste / 1e9,
       leastWaste: bound / 1e9,
       worstStagger: Math.min(best.worstStagger, job.length) / 1e9,
@@ -217,3 +186,49 @@ export const stripLayout = asyncRecipe({
     ],
   },
 });
+
+interface LaidPiece {
+  readonly piece: string;
+  readonly start: number;
+  readonly length: number;
+  readonly tone: string | undefined;
+  readonly cut: boolean;
+}
+
+/** The pieces of a row with their places, m. */
+function laidRow(job: ReturnType<typeof jobOf>, row: Row): LaidPiece[] {
+  let x = 0;
+  return row.map((p) => {
+    const stock = job.stocks[p.stock] as Stock;
+    const start = x;
+    x += p.length;
+    return {
+      piece: stock.name,
+      start: start / 1e9,
+      length: p.length / 1e9,
+      tone: job.toneNames[stock.tone],
+      cut: p.length < stock.length,
+    };
+  });
+}
+
+const rowText = (row: readonly LaidPiece[]) => ({
+  pieces: row
+    .map((p) => `${p.piece} ${mm(p.length)}${p.tone ? ` ${p.tone}` : ''}${p.cut ? ' (cut)' : ''}`)
+    .join(' | '),
+  joints:
+    row
+      .slice(1)
+      .map((p) => mm(p.start))
+      .join(', ') || 'none',
+});
+
+const noLayout = (given: { readonly minStagger: number; readonly timeLimit: number }, stopped: boolean) =>
+  new InputError(
+    stopped
+      ? 'stopped before a first layout was found; give it more time'
+      : {
+          field: 'minStagger',
+          message: `got ${mm(given.minStagger)}, and no layout was found in ${given.timeLimit} s (which does not prove that there is none); takes a smaller stagger, more or shorter pieces, or a longer timeLimit`,
+        },
+  );

@@ -78,6 +78,11 @@ function sameOver(job: Job, neighbours: readonly Row[], tone: number, from: numb
   return same;
 }
 
+interface PricedRow {
+  readonly row: readonly Part[];
+  readonly cost: number;
+}
+
 /**
  * Builds the cheapest row it finds in `tries` beginnings: pieces at random up to the last two, and those two by a look
  * through the pairs. With `only`, from pieces of that tone alone. Undefined when no row was found.
@@ -89,92 +94,127 @@ export function buildRow(
   random: () => number,
   tries: number,
   only?: number,
-): { readonly row: readonly Part[]; readonly cost: number } | undefined {
-  const T = job.length;
-  const forbidden = neighbours.flatMap(jointsOf);
-  /** A joint of a neighbour's that one at x would come too near to. */
-  const inTheWay = (x: number): number | undefined => forbidden.find((f) => Math.abs(x - f) < job.stagger);
-  const choices: Part[] = [];
-  job.stocks.forEach(({ tone }, stock) => {
-    const length = available(job, laid, stock);
-    if ((only === undefined || tone === only) && (laid.count[stock] === 0 || length >= job.shortest))
-      choices.push({ stock, length });
-  });
+): PricedRow | undefined {
+  const choices = choicesOf(job, laid, only);
   if (choices.length === 0) return undefined;
-  choices.sort((a, b) => a.length - b.length);
-  const longest = (choices.at(-1) as Part).length;
-  const priceOf = ({ stock }: Part, part: number, x: number): number => {
-    const { length, tone } = job.stocks[stock] as Stock;
-    const [sum, count] = [laid.sum[stock] as number, laid.count[stock] as number];
-    const lost = wasteOf(job, length, sum + part, count + 1) - wasteOf(job, length, sum, count);
-    return lost + job.toneWeight * sameOver(job, neighbours, tone, x, x + part);
-  };
-  const firstAtLeast = (length: number): number => {
-    let [low, high] = [0, choices.length];
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if ((choices[middle] as Part).length < length) low = middle + 1;
-      else high = middle;
-    }
-    return low;
-  };
+  const builder = new RowBuilder(job, laid, neighbours, random, choices);
+  for (let t = 0; t < tries; t++) builder.tryOnce();
+  return builder.best;
+}
 
-  let best: { row: readonly Part[]; cost: number } | undefined;
-  const isIn = (parts: readonly Part[], stock: number): boolean => parts.some((p) => p.stock === stock);
-  /** Ends the row at x with one piece: of those that reach, the two nearest, and two that leave an offcut to keep. */
-  const close = (parts: readonly Part[], x: number, cost: number): void => {
-    const r = T - x;
-    const nearest = firstAtLeast(r);
-    const kept = firstAtLeast(r + job.kerf + job.shortest) + Math.floor(random() * 3);
-    for (const k of [nearest, nearest + 1, kept, kept + 1]) {
-      const c = choices[k];
-      if (!c || isIn(parts, c.stock) || (c.length > r && r < job.shortest)) continue;
-      const whole = cost + priceOf(c, r, x);
-      if (!best || whole < best.cost) best = { row: [...parts, { stock: c.stock, length: r }], cost: whole };
-    }
-  };
-  /** Ends the row with two pieces, the first of them whole. */
-  const closeWithPairs = (parts: readonly Part[], x: number, cost: number): void => {
-    const r = T - x;
-    const end = firstAtLeast(r);
-    for (let k = firstAtLeast(r - longest); k < end; k++) {
-      const a = choices[k] as Part;
-      if (isIn(parts, a.stock) || inTheWay(x + a.length) !== undefined) continue;
-      const price = cost + priceOf(a, a.length, x);
-      if (best && price >= best.cost) continue;
-      close([...parts, a], x + a.length, price);
-    }
-  };
+/** Pieces, or what is left of them, that may go into a row; shortest first. */
+function choicesOf(job: Job, laid: Laid, only: number | undefined): Part[] {
+  return job.stocks
+    .flatMap(({ tone }, stock): Part[] => {
+      const length = available(job, laid, stock);
+      const usable = laid.count[stock] === 0 || length >= job.shortest;
+      return (only === undefined || tone === only) && usable ? [{ stock, length }] : [];
+    })
+    .sort((a, b) => a.length - b.length);
+}
 
-  for (let t = 0; t < tries; t++) {
+const isIn = (parts: readonly Part[], stock: number): boolean => parts.some((p) => p.stock === stock);
+
+/** Tries rows between given neighbours and keeps the cheapest. */
+class RowBuilder {
+  best: PricedRow | undefined;
+  readonly #forbidden: readonly number[];
+  readonly #longest: number;
+
+  constructor(
+    readonly job: Job,
+    readonly laid: Laid,
+    readonly neighbours: readonly Row[],
+    readonly random: () => number,
+    readonly choices: readonly Part[],
+  ) {
+    this.#forbidden = neighbours.flatMap(jointsOf);
+    this.#longest = (choices.at(-1) as Part).length;
+  }
+
+  /** One row from its beginning; it is given up once it costs as much as the best. */
+  tryOnce(): void {
     const parts: Part[] = [];
     let x = 0;
     let cost = 0;
-    while (!best || cost < best.cost) {
-      close(parts, x, cost);
-      closeWithPairs(parts, x, cost);
-      const next = pick(parts, x);
+    while (!this.best || cost < this.best.cost) {
+      this.#close(parts, x, cost);
+      this.#closeWithPairs(parts, x, cost);
+      const next = this.#pick(parts, x);
       if (!next) break;
-      cost += priceOf(next, next.length, x);
+      cost += this.#priceOf(next, next.length, x);
       parts.push(next);
       x += next.length;
     }
   }
-  return best;
+
+  /** A joint of a neighbour's that one at x would come too near to. */
+  #inTheWay(x: number): number | undefined {
+    return this.#forbidden.find((f) => Math.abs(x - f) < this.job.stagger);
+  }
+
+  /** Waste and like tones side by side that a part of a piece at x would add. */
+  #priceOf({ stock }: Part, part: number, x: number): number {
+    const { job, laid } = this;
+    const { length, tone } = job.stocks[stock] as Stock;
+    const [sum, count] = [laid.sum[stock] as number, laid.count[stock] as number];
+    const lost = wasteOf(job, length, sum + part, count + 1) - wasteOf(job, length, sum, count);
+    return lost + job.toneWeight * sameOver(job, this.neighbours, tone, x, x + part);
+  }
+
+  /** Index of the shortest choice of at least this length. */
+  #firstAtLeast(length: number): number {
+    let [low, high] = [0, this.choices.length];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if ((this.choices[middle] as Part).length < length) low = middle + 1;
+      else high = middle;
+    }
+    return low;
+  }
+
+  /** Ends the row at x with one piece: of those that reach, the two nearest, and two that leave an offcut to keep. */
+  #close(parts: readonly Part[], x: number, cost: number): void {
+    const { job } = this;
+    const r = job.length - x;
+    const nearest = this.#firstAtLeast(r);
+    const kept = this.#firstAtLeast(r + job.kerf + job.shortest) + Math.floor(this.random() * 3);
+    for (const k of [nearest, nearest + 1, kept, kept + 1]) {
+      const c = this.choices[k];
+      if (!c || isIn(parts, c.stock) || (c.length > r && r < job.shortest)) continue;
+      const whole = cost + this.#priceOf(c, r, x);
+      if (!this.best || whole < this.best.cost)
+        this.best = { row: [...parts, { stock: c.stock, length: r }], cost: whole };
+    }
+  }
+
+  /** Ends the row with two pieces, the first of them whole. */
+  #closeWithPairs(parts: readonly Part[], x: number, cost: number): void {
+    const r = this.job.length - x;
+    const end = this.#firstAtLeast(r);
+    for (let k = this.#firstAtLeast(r - this.#longest); k < end; k++) {
+      const a = this.choices[k] as Part;
+      if (isIn(parts, a.stock) || this.#inTheWay(x + a.length) !== undefined) continue;
+      const price = cost + this.#priceOf(a, a.length, x);
+      if (this.best && price >= this.best.cost) continue;
+      this.#close([...parts, a], x + a.length, price);
+    }
+  }
 
   /** A piece for the middle of a row: the best of a few at random, whole where that is legal, else cut back to where it is. */
-  function pick(parts: readonly Part[], x: number): Part | undefined {
+  #pick(parts: readonly Part[], x: number): Part | undefined {
+    const { job, choices } = this;
     let found: Part | undefined;
     let least = Infinity;
     for (let k = 0; k < 8; k++) {
-      const choice = choices[Math.floor(random() * choices.length)] as Part;
-      if (isIn(parts, choice.stock) || x + choice.length >= T) continue;
+      const choice = choices[Math.floor(this.random() * choices.length)] as Part;
+      if (isIn(parts, choice.stock) || x + choice.length >= job.length) continue;
       let { length } = choice;
       // Cut back to the stagger before each joint that is in the way.
-      for (let f = inTheWay(x + length); f !== undefined; f = inTheWay(x + length))
+      for (let f = this.#inTheWay(x + length); f !== undefined; f = this.#inTheWay(x + length))
         length = f - job.stagger - x;
       if (length < Math.min(choice.length, job.shortest)) continue;
-      const price = priceOf(choice, length, x) / length;
+      const price = this.#priceOf(choice, length, x) / length;
       if (price < least) {
         least = price;
         found = { stock: choice.stock, length };

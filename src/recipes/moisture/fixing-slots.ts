@@ -9,6 +9,7 @@ import type { Trace } from '../../engine/trace.js';
 import { timberField } from '../../materials/timber-field.js';
 import type { Timber } from '../../materials/timber.js';
 import { expected, moveAcross, movementFormulas, ruleFor, saturationOf } from './movement-model.js';
+import { heldAt, placesOf } from './fixing-places.js';
 import { slotsDrawing } from './slots-drawing.js';
 import { cutField, moistureOf, optionalStateField, type Cut, type WoodState } from './wood-state.js';
 
@@ -45,7 +46,7 @@ interface Asked {
   readonly allowFor: 'middle' | 'most';
 }
 
-/** Size of the movement of the whole width: given, or reckoned as movementAcross does. */
+/** Movement of the whole width: given, or calculated as movementAcross does. */
 function wholeMovement(trace: Trace, g: Asked): number {
   if (g.movement !== undefined) return Math.abs(g.movement);
   const missing = (['timber', 'from', 'to'] as const).filter((k) => g[k] === undefined);
@@ -70,54 +71,10 @@ function wholeMovement(trace: Trace, g: Asked): number {
   const most = expected(rule.figure, timber)[1];
   const figure = g.allowFor === 'middle' ? rule.figure : { low: most, middle: most, high: most };
   if (g.allowFor === 'most')
-    trace.note('Reckoned with the upper end of what the timber is expected to move.');
+    trace.note('Calculated with the upper end of what the timber is expected to move.');
   return Math.abs(
     moveAcross(trace, { width: g.width, timber, cut: g.cut }, from, to, { rule: rule.rule, figure }).change,
   );
-}
-
-/** Distance of the held line from the edge that is measured from. */
-const heldAt = (g: { readonly width: number; readonly fixedAt: 'centre' | 'edge' | number }): number =>
-  g.fixedAt === 'centre' ? g.width / 2 : g.fixedAt === 'edge' ? 0 : g.fixedAt;
-
-/** Where the fixings stand, measured from one edge. @throws InputError */
-function placesOf(
-  g: {
-    width: number;
-    positions: readonly number[] | undefined;
-    spacing: number | undefined;
-    edgeDistance: number;
-  },
-  fixed: number,
-): number[] {
-  if ((g.positions === undefined) === (g.spacing === undefined)) {
-    throw new InputError({
-      field: g.positions ? 'spacing' : 'positions',
-      message: g.positions
-        ? 'given together with positions; takes one of the two'
-        : 'missing; takes a list of lengths from one edge such as "60 mm, 320 mm, 580 mm", or give spacing',
-    });
-  }
-  if (g.positions) {
-    g.positions.forEach((p, i) => {
-      if (nanometres(p) > nanometres(g.width))
-        throw new InputError({
-          field: `positions[${i + 1}]`,
-          message: `got ${(p * 1000).toFixed(1)} mm, takes a distance from one edge within the width of ${(g.width * 1000).toFixed(1)} mm`,
-        });
-    });
-    return [...g.positions];
-  }
-  const spacing = g.spacing as number;
-  if (g.width / spacing > 2000)
-    throw new InputError({
-      field: 'spacing',
-      message: `got ${(spacing * 1000).toFixed(2)} mm, takes a spacing that gives 2000 fixings or fewer`,
-    });
-  // Steps of the spacing from the held line to either edge distance; the last binary digit of a quotient decides nothing.
-  const steps = (to: number): number => Number(((to - fixed) / spacing).toFixed(9));
-  const [first, last] = [Math.ceil(steps(g.edgeDistance)), Math.floor(steps(g.width - g.edgeDistance))];
-  return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => fixed + (first + i) * spacing);
 }
 
 /** Slots for screws or bolts that hold a top down and let it move: how far each travels and how long its slot is. */
@@ -126,7 +83,7 @@ export const fixingSlots = recipe({
   title: 'Slots that let a top move',
   topic: 'moisture',
   about:
-    'Travel and slot length at each fixing across a solid top: the top is held along one line, and a fixing travels in proportion to its distance from it. Reckon from the driest to the wettest state it will see.',
+    'Travel and slot length at each fixing across a solid top: the top is held along one line, and a fixing travels in proportion to its distance from it. Calculate from the driest to the wettest state it will see.',
   sources: [],
   inputs: {
     width: field.length({ label: 'width of the top across the grain', above: '0 mm', max: '100 m' }),

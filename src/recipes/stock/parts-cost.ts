@@ -39,6 +39,57 @@ const cost = formula({
   basis: 'definition',
 });
 
+interface Part {
+  readonly name: string;
+  readonly count: number;
+  readonly length: number;
+  readonly width?: number | undefined;
+  readonly thickness?: number | undefined;
+  readonly material?: string | undefined;
+  readonly price?: Price | undefined;
+}
+
+/** Each part with its price and the net quantity that is priced. @throws InputError naming every price and size that is missing */
+function pricedParts(given: {
+  readonly parts: readonly Part[];
+  readonly prices: Readonly<Record<string, Price>> | undefined;
+  readonly price: Price | undefined;
+}) {
+  const issues: Issue[] = [];
+  const lines = given.parts.flatMap((part, i) => {
+    const price = part.price ?? given.prices?.[part.material ?? ''] ?? given.price;
+    if (price) {
+      issues.push(...missingSizes(part, price, `parts[${i + 1}]`));
+      return [{ part, price, quantity: netQuantity(part, price) }];
+    }
+    issues.push({
+      field: part.material === undefined ? 'price' : `prices.${part.material}`,
+      message: `missing; parts[${i + 1}] (${part.name}) needs a price: takes price, a price column, or prices by material`,
+    });
+    return [];
+  });
+  // One price may be missing for many rows: it is asked for once.
+  if (issues.length > 0) throw new InputError([...new Map(issues.map((t) => [t.field, t])).values()]);
+  return lines;
+}
+
+function missingSizes({ width, thickness }: Part, { by }: Price, at: string): Issue[] {
+  const issues: Issue[] = [];
+  if ((by === 'area' || by === 'volume') && width === undefined)
+    issues.push({ field: `${at}.width`, message: `missing; takes a width, since the price is by ${by}` });
+  if (by === 'volume' && thickness === undefined)
+    issues.push({
+      field: `${at}.thickness`,
+      message: 'missing; takes a thickness, since the price is by volume',
+    });
+  return issues;
+}
+
+function netQuantity({ count, length, width = 0, thickness = 0 }: Part, { by }: Price): number {
+  const area = count * length * width;
+  return { piece: count, length: count * length, area, volume: area * thickness }[by];
+}
+
 /**
  * What the timber of a list of parts costs, from one price or one a material, with waste added to the net quantity (20 %
  * waste buys 1.2 times the parts). Glue, finish and time are not in it.
@@ -109,47 +160,10 @@ export const partsCost = recipe({
     }
     const high = row ? (row.number('add_high_pct') as number) / 100 : (given.waste as number);
     const low = row ? (row.number('add_low_pct') as number) / 100 : high;
-    const issues: Issue[] = [];
-    const lines = given.parts.map((part, i) => {
-      const at = `parts[${i + 1}]`;
-      const price = part.price ?? given.prices?.[part.material ?? ''] ?? given.price;
-      if (!price) {
-        issues.push({
-          field: part.material === undefined ? 'price' : `prices.${part.material}`,
-          message: `missing; ${at} (${part.name}) needs a price: takes price, a price column, or prices by material`,
-        });
-        const free: Price = { by: 'piece', amount: 0 };
-        return { part, price: free, quantity: 0 };
-      }
-      const { count: n, length: l, width: w, thickness: t } = part;
-      if ((price.by === 'area' || price.by === 'volume') && w === undefined)
-        issues.push({
-          field: `${at}.width`,
-          message: `missing; takes a width, since the price is by ${price.by}`,
-        });
-      if (price.by === 'volume' && t === undefined)
-        issues.push({
-          field: `${at}.thickness`,
-          message: 'missing; takes a thickness, since the price is by volume',
-        });
-      return {
-        part,
-        price,
-        quantity: { piece: n, length: n * l, area: n * l * (w ?? 0), volume: n * l * (w ?? 0) * (t ?? 0) }[
-          price.by
-        ],
-      };
-    });
-    // One price may be missing for many rows: it is asked for once.
-    if (issues.length > 0) throw new InputError([...new Map(issues.map((t) => [t.field, t])).values()]);
-    const priced = lines.map(({ part, price, quantity }) => {
-      const Q = trace.evaluate(gross, { N: quantity, w: high }, `${part.name}, quantity to buy`);
-      return {
-        part,
-        price,
-        quantity,
-        cost: trace.evaluate(cost, { Q, p: price.amount }, `${part.name}, cost`),
-      };
+    const priced = pricedParts(given).map((line) => {
+      const Q = trace.evaluate(gross, { N: line.quantity, w: high }, `${line.part.name}, quantity to buy`);
+      const paid = trace.evaluate(cost, { Q, p: line.price.amount }, `${line.part.name}, cost`);
+      return { ...line, cost: paid };
     });
     const total = priced.reduce((s, l) => s + l.cost, 0);
     const netCost = total / (1 + high);

@@ -1,4 +1,4 @@
-import { layersAt, type Dressed, type Dressing } from './survey.js';
+import { gives, layersAt, type Dressed, type Dressing } from './survey.js';
 
 /** What the dressed rows give at one common thickness. Base units. */
 export function totalsAt(rows: readonly Dressed[], thickness: number, how: Dressing) {
@@ -33,3 +33,22 @@ export function steps(rows: readonly Dressed[], how: Dressing): number[] {
 /** Volume of the rows as found. */
 export const roughOf = (rows: readonly Dressed[]): number =>
   rows.reduce((s, { row: r }) => s + r.count * r.length * r.width * r.thickness, 0);
+
+/** What each group of the survey gives at one common thickness, in the order of the rows. */
+export function byGroup(rows: readonly Dressed[], thickness: number, how: Dressing) {
+  return [...new Set(rows.map((d) => d.row.group))].map((group) => {
+    const own = rows.filter((d) => d.row.group === group);
+    const { pieces, length, area, volume } = totalsAt(own, thickness, how);
+    const left = own.filter(gives).map((d) => d.thickness);
+    return {
+      group,
+      boards: own.reduce((n, d) => n + d.row.count, 0),
+      ...(left.length > 0 ? { thinnest: left.reduce((a, b) => Math.min(a, b)) } : {}),
+      pieces,
+      usableLength: length,
+      area,
+      volume,
+      yield: volume / roughOf(own),
+    };
+  });
+}

@@ -1,19 +1,19 @@
-import { lineChart } from '../../charts/line-chart.js';
 import { InputError } from '../../units/input-error.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { curveLeft } from './flattening-loss.js';
 import { dressingFields, dressingOf } from './dressing-fields.js';
-import { roughOf, steps, totalsAt } from './pile-totals.js';
+import { byGroup, roughOf, steps, totalsAt } from './pile-totals.js';
 import { salvage } from './salvage-cautions.js';
 import { dress, gives, nameOf, surveyField } from './survey.js';
+import { yieldChart } from './yield-chart.js';
 
-const dressedLetter = variable('volume', 'dressed volume');
+const dressed = variable('volume', 'dressed volume');
 
 const dressedVolume = formula({
   symbol: 'V',
-  result: dressedLetter,
+  result: dressed,
   expression: 'A T',
   variables: {
     A: variable('area', 'face area of the dressed pieces'),
@@ -26,7 +26,7 @@ const yieldShare = formula({
   symbol: 'y',
   result: variable('share', 'yield'),
   expression: 'V / V_0',
-  variables: { V: dressedLetter, V_0: variable('volume', 'volume of the pile as found') },
+  variables: { V: dressed, V_0: variable('volume', 'volume of the pile as found') },
   basis: 'definition',
 });
 
@@ -103,7 +103,7 @@ export const pileYield = recipe({
       trace.note(
         wanted === undefined
           ? `The thinnest board, ${nameOf(thinnest, rows.indexOf(thinnest))}, governs the common thickness.`
-          : 'The common thickness was asked for; thinner boards are left out.',
+          : 'The common thickness is as asked; thinner boards are left out.',
       );
     }
     const sum = totalsAt(rows, T, how);
@@ -118,7 +118,6 @@ export const pileYield = recipe({
     trace.note(
       `Tried every thickness at which a board drops out (${curve.length}); between two of them the yield only rises with thickness, so the peak is one of them.`,
     );
-    const groups = [...new Set(rows.map((d) => d.row.group))];
     return {
       commonThickness: T,
       yield: trace.evaluate(yieldShare, { V, V_0: rough }),
@@ -130,21 +129,7 @@ export const pileYield = recipe({
       boardsLeftOut: total - sum.boards,
       peakThickness: peak.t,
       peakYield: peak.volume / rough,
-      byGroup: groups.map((group) => {
-        const mine = rows.filter((d) => d.row.group === group);
-        const s = totalsAt(mine, T, how);
-        const left = mine.filter(gives).map((d) => d.thickness);
-        return {
-          group,
-          boards: mine.reduce((n, d) => n + d.row.count, 0),
-          ...(left.length > 0 ? { thinnest: left.reduce((a, b) => Math.min(a, b)) } : {}),
-          pieces: s.pieces,
-          usableLength: s.length,
-          area: s.area,
-          volume: s.volume,
-          yield: s.volume / roughOf(mine),
-        };
-      }),
+      byGroup: byGroup(rows, T, how),
       byThickness: curve
         .filter((c, i) => c === peak || i % Math.ceil(curve.length / 24) === 0)
         .map((c) => ({
@@ -160,40 +145,12 @@ export const pileYield = recipe({
       given.boards.map((r) => dress(r, dressingOf(given))),
       answer.commonThickness,
     ),
-  chart: (given, answer) => {
-    const how = dressingOf(given);
-    const rows = given.boards.map((r) => dress(r, how));
-    const at = steps(rows.filter(gives), how);
-    // Each step is a cliff: just above it the board is gone.
-    const xs = [0, ...at.flatMap((t) => [t, t + 2e-6])].slice(0, -1);
-    return lineChart({
-      title: 'Yield against common thickness',
-      subtitle: 'It rises with thickness and falls where a board becomes too thin to join in.',
-      x: { title: 'Common thickness', unit: 'mm', values: xs.map((t) => t * 1000) },
-      y: { title: 'Yield', unit: '%', zero: true },
-      series: [
-        { name: 'yield', values: xs.map((t) => (100 * totalsAt(rows, t, how).volume) / answer.roughVolume) },
-      ],
-      interpolate: 'linear',
-      points: false,
-      marks: [
-        {
-          x: answer.peakThickness * 1000,
-          y: answer.peakYield * 100,
-          label: `peak, ${Number((answer.peakThickness * 1000).toFixed(1))} mm`,
-        },
-        ...(Math.abs(answer.peakThickness - answer.commonThickness) > 1e-6
-          ? [
-              {
-                x: answer.commonThickness * 1000,
-                y: answer.yield * 100,
-                label: `reckoned, ${Number((answer.commonThickness * 1000).toFixed(1))} mm`,
-              },
-            ]
-          : []),
-      ],
-    });
-  },
+  chart: (given, answer) =>
+    yieldChart(
+      given.boards.map((r) => dress(r, dressingOf(given))),
+      dressingOf(given),
+      answer,
+    ),
   example: {
     boards: [
       {

@@ -155,7 +155,7 @@ describe('several boards', () => {
     );
     expect(marksOf(r.chart)).toEqual([
       { x: expect.closeTo(20, 6), y: expect.closeTo((100 * yields[1]!) / 0.0432, 3), label: 'peak, 20 mm' },
-      { x: expect.closeTo(30, 6), y: expect.closeTo((100 * 2 * 0.194 * 0.03) / 0.0432, 3), label: 'reckoned, 30 mm' }, // prettier-ignore
+      { x: expect.closeTo(30, 6), y: expect.closeTo((100 * 2 * 0.194 * 0.03) / 0.0432, 3), label: 'taken, 30 mm' }, // prettier-ignore
     ]);
     expect(marksOf(pileYield({ boards, ...plain }).chart).length).toBe(1);
   });
