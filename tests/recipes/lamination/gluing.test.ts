@@ -105,9 +105,9 @@ describe('clampPlan', () => {
   });
   it('counts on the weaker hand, 0.6 of the mean: three clamps by force are five by it', () => {
     expect(texts(clampPlan({ ...good, clampForce: '4 kN' }))).toMatch(
-      /by the weaker hand the force alone asks for 2 clamps/,
+      /with that force alone you need 2 clamps/,
     );
-    expect(texts(clampPlan({ ...good, clampForce: '1350 N' }))).toMatch(/asks for 5 clamps/);
+    expect(texts(clampPlan({ ...good, clampForce: '1350 N' }))).toMatch(/you need 5 clamps/);
   });
   it('warns of one clamp alone, and of clamps nearer than 75 mm', () => {
     const one = clampPlan({ ...good, length: '50 mm' });

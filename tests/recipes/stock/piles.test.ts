@@ -141,7 +141,7 @@ describe('several boards', () => {
   it('leave the thin ones out when a thickness is asked for', () => {
     const r = pileYield({ boards, ...plain, target: '30 mm' });
     expect([r.pieces, r.boardsLeftOut]).toEqual([2, 4]);
-    expect(r.workings.map((w) => w.text).join()).toContain('was asked for');
+    expect(r.workings.map((w) => w.text).join()).toContain('is as asked');
   });
 
   it('are drawn as cliffs: each board goes just above its own thickness', () => {
