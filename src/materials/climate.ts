@@ -54,6 +54,6 @@ export function findClimate(text: string): Climate {
     ...climates().map((c) => c.place),
   ]);
   throw new InputError(
-    `no place ${inspectValue(text)}${near ? `; did you mean ${inspectValue(near)}?` : `; takes one of ${climates().length} places such as "Seattle-Tacoma, WA", or your own twelve months`}`,
+    `no place ${inspectValue(text)}${near ? `; did you mean ${inspectValue(near)}?` : `; takes one of ${climates().length} places such as "Seattle-Tacoma, WA", or for any other place how humid the room is: "winter 35 %, summer 65 %", or your own twelve months`}`,
   );
 }

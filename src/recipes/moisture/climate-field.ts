@@ -4,6 +4,7 @@ import { field, isPlainObject, makeField, type Field } from '../../engine/field.
 import { tableField } from '../../engine/table-field.js';
 import { findClimate, monthNames, type Climate } from '../../materials/climate.js';
 import { airLimits, equilibrium, inTable } from './sorption.js';
+import { seasonsIn, seasonsTake, yearOfSeasons, type SeasonsWritten } from './two-seasons.js';
 import { stateField, type StateWritten } from './wood-state.js';
 
 /** A year: the moisture that wood comes to in the air of each month, January first. */
@@ -21,10 +22,9 @@ interface MonthRow {
   readonly humidity?: string;
   readonly moisture?: string;
 }
-export type YearWritten = string | readonly StateWritten[] | readonly MonthRow[];
+export type YearWritten = string | SeasonsWritten | readonly StateWritten[] | readonly MonthRow[];
 
-const takes =
-  'a place such as "Seattle-Tacoma, WA", or twelve months of your own: a list of moistures ("9 %"), or a table or CSV with columns month?, and temperature and humidity, or moisture';
+const takes = `a place such as "Seattle-Tacoma, WA", or ${seasonsTake}, or twelve months of your own: a list of moistures ("9 %"), or a table or CSV with columns month?, and temperature and humidity, or moisture`;
 
 const state = stateField('air or moisture of the month');
 const table = tableField(
@@ -60,6 +60,8 @@ export function climateField(label: string): Field<YearWritten, Year, false> {
           if (v.trim() === '') throw new InputError(`got an empty text, takes ${takes}`);
           // "9 %, 9.5 %, ..." on a command line.
           if (/^[\s\d.,;%]+$/.test(v)) return ofStates(v.split(/[,;]/));
+          const seasons = seasonsIn(v);
+          if (seasons) return yearOfSeasons(seasons);
           const place = findClimate(v);
           return {
             name: `${place.place}, outdoors under cover`,
@@ -68,6 +70,7 @@ export function climateField(label: string): Field<YearWritten, Year, false> {
             place,
           };
         }
+        if (isPlainObject(v) && ('winter' in v || 'summer' in v)) return yearOfSeasons(v);
         // Air without a month's name is a state; what names a month or a moisture is a row.
         if (Array.isArray(v) && !v.every((x) => isPlainObject(x) && ('month' in x || 'moisture' in x)))
           return ofStates(v);
