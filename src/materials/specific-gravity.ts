@@ -19,7 +19,7 @@ const cells: Readonly<Record<Condition, readonly (readonly [table: string, colum
   // The inventory comes first, save where it puts in a mean for a species or the handbook is preferred.
   green: [
     ['specific-gravity.fia-ref-species', 'sg_green'],
-    ['mechanical-canadian.fpl-gtr-190', 'specific_gravity_green'],
+    ['mechanical-canadian.fpl-gtr-282', 'specific_gravity_green'],
     ['mechanical.astm-d2555', 'sg_green'],
   ],
   '12%': [
@@ -33,7 +33,7 @@ export function gravityOf(species: string, condition: Condition): Gravity | unde
   const [inventory, ...others] = cells[condition];
   const found = inventory && pick(species, inventory[0], inventory[1]);
   if (found && isMeasured(found) && found.rows.every((r) => r.preferred)) return found;
-  for (const table of ['mechanical-domestic.fpl-gtr-190', 'mechanical-imported.fpl-gtr-190']) {
+  for (const table of ['mechanical-domestic.fpl-gtr-282', 'mechanical-imported.fpl-gtr-282']) {
     const row = rowsOf(table, species).find(
       (r) => r.text('condition') === condition && r.number('specific_gravity') !== undefined,
     );

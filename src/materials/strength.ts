@@ -37,7 +37,7 @@ interface Reading {
 
 function readings(species: string, condition: Condition): Reading[] {
   const s = condition === 'green' ? 'green' : '12';
-  const direct = ['mechanical-domestic.fpl-gtr-190', 'mechanical-imported.fpl-gtr-190'].flatMap((t) =>
+  const direct = ['mechanical-domestic.fpl-gtr-282', 'mechanical-imported.fpl-gtr-282'].flatMap((t) =>
     rowsOf(t, species)
       .filter((r) => r.text('condition') === condition)
       .map((row) => ({
@@ -47,7 +47,7 @@ function readings(species: string, condition: Condition): Reading[] {
         hardness: scale(row.number('side_hardness_lbf'), 4.4482216152605),
       })),
   );
-  const wide = ['mechanical-canadian.fpl-gtr-190', 'mechanical.osu-owic', 'mechanical.astm-d2555'].flatMap(
+  const wide = ['mechanical-canadian.fpl-gtr-282', 'mechanical.osu-owic', 'mechanical.astm-d2555'].flatMap(
     (t) =>
       rowsOf(t, species).map((row) => ({
         row,
@@ -69,7 +69,7 @@ const scale = (n: number | undefined, k: number): number | undefined => (n === u
 export function mechanicalOf(species: string, condition: Condition): Mechanical | undefined {
   const found = readings(species, condition)[0];
   if (!found) return byStrengthGroup(species, condition);
-  const across = condition === '12%' ? rowsOf('shear-and-tension.fpl-gtr-190', species)[0] : undefined;
+  const across = condition === '12%' ? rowsOf('shear-and-tension.fpl-gtr-282', species)[0] : undefined;
   return {
     condition,
     basis: 'mean of clear wood',
