@@ -44,7 +44,13 @@ describe('a cutting plan refuses by name', () => {
     [{ parts, stock, timeLimit: '0 s' }, 'timeLimit'],
     [{ parts, stock, aim: 'speed' }, 'aim'],
     [{ parts, stock, aim: 'cost' }, 'stock'],
-    [{ parts: [{ length: '5 mm', width: '70 mm' }], stock: [{ length: '2 m', width: '45 mm' }] }, 'parts[1]'],
+    [
+      {
+        parts: [{ length: '5 mm', width: '70 mm' }],
+        stock: [{ length: '2 m', width: '45 mm', count: 'as needed' }],
+      },
+      'parts[1]',
+    ],
     [
       {
         parts: [
@@ -128,7 +134,7 @@ describe('time and interrupts', () => {
   const v = seeded(4);
   const hard = {
     parts: Array.from({ length: 200 }, () => ({ length: `${20_000 + Math.floor(v() * 15_000)} mm` })),
-    stock: [{ length: '100 m' }],
+    stock: [{ length: '100 m', count: 'as needed' }],
     kerf: '0 mm',
   };
   it.each([
@@ -163,7 +169,7 @@ describe('time and interrupts', () => {
       {
         ...given,
         parts: parts.map((p) => ({ ...p, length: `${p.length} mm` })),
-        stock: stock.map((s) => ({ length: `${s.length} mm` })),
+        stock: stock.map((s) => ({ length: `${s.length} mm`, count: 'as needed' as const })),
       },
       { signal: control.signal },
     );

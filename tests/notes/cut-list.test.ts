@@ -18,7 +18,7 @@ const parts = [
 ];
 const result = await cuttingPlan({
   parts,
-  stock: [{ name: 'batten', length: '2700 mm' }],
+  stock: [{ name: 'batten', length: '2700 mm', count: 'as needed' }],
   kerf: '3 mm',
   keepOffcut: '300 mm',
 });

@@ -13,7 +13,7 @@ const written = (job: {
   parts: job.parts.map((p) => ({ length: mm(p.length), count: p.count })),
   stock: job.stock.map((s) => ({
     length: mm(s.length),
-    ...(s.count === undefined ? {} : { count: s.count }),
+    count: s.count ?? ('as needed' as const),
     ...(s.cost === undefined ? {} : { cost: s.cost }),
   })),
   kerf: mm(job.kerf),
@@ -144,12 +144,12 @@ describe('a cutting plan', () => {
     ] as const;
     const inch = await cuttingPlan({
       parts: parts.map(([l, count]) => ({ length: `${l} in`, count })),
-      stock: [{ length: '96 in' }],
+      stock: [{ length: '96 in', count: 'as needed' }],
       kerf: '1/8 in',
     });
     const metric = await cuttingPlan({
       parts: parts.map(([l, count]) => ({ length: `${l * 25.4} mm`, count })),
-      stock: [{ length: `${96 * 25.4} mm` }],
+      stock: [{ length: `${96 * 25.4} mm`, count: 'as needed' }],
       kerf: '3.175 mm',
     });
     expect(inch.boardsUsed).toBe(metric.boardsUsed);
@@ -158,7 +158,11 @@ describe('a cutting plan', () => {
 
   it('counts kerfs as a saw does: n pieces need n - 1, and a last one only for an offcut', async () => {
     const cut = (stock: string) =>
-      cuttingPlan({ parts: [{ length: '600 mm', count: 4 }], stock: [{ length: stock }], kerf: '3 mm' });
+      cuttingPlan({
+        parts: [{ length: '600 mm', count: 4 }],
+        stock: [{ length: stock, count: 'as needed' }],
+        kerf: '3 mm',
+      });
     expect((await cut('2409 mm')).boardsUsed).toBe(1);
     expect((await cut('2408.9 mm')).boardsUsed).toBe(2);
     const spare = (await cut('2420 mm')).plan[0];
@@ -175,8 +179,8 @@ describe('a cutting plan', () => {
         { name: 'slat', length: '400 mm', count: 9, width: '45 mm', thickness: '20 mm' },
       ],
       stock: [
-        { name: 'batten', length: '1.9 m', width: '34 mm', thickness: '70 mm' },
-        { name: 'lath', length: '1.5 m', width: '45 mm', thickness: '20 mm' },
+        { name: 'batten', length: '1.9 m', width: '34 mm', thickness: '70 mm', count: 'as needed' },
+        { name: 'lath', length: '1.5 m', width: '45 mm', thickness: '20 mm', count: 'as needed' },
       ],
     });
     for (const b of r.plan)
@@ -191,7 +195,7 @@ describe('a cutting plan', () => {
         { length: '500 mm', count: 4 },
         { length: '400 mm', count: 3 },
       ],
-      stock: [{ length: '2000 mm' }],
+      stock: [{ length: '2000 mm', count: 'as needed' }],
       kerf: '0 mm',
       keepOffcut: '600 mm',
     });
@@ -247,7 +251,12 @@ describe('classes of the published benchmarks, made anew', () => {
     '%s is solved and proved',
     async (_name, capacity, low, high, n) => {
       const items = Array.from({ length: n }, () => whole(low, high));
-      const job = { parts: count(items), stock: [{ length: capacity }], kerf: 0, trim: 0 };
+      const job = {
+        parts: count(items),
+        stock: [{ length: capacity }],
+        kerf: 0,
+        trim: 0,
+      };
       const r = await cuttingPlan({ ...written(job), timeLimit: '60 s' });
       legal(job, r.plan);
       expect(r.optimal).toBe(true);

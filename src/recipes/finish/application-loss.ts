@@ -17,8 +17,20 @@ export function lossOf(method: (typeof methods)[number] | undefined, trace: Trac
   const row = tableRows('application-loss.various').find((r) => r.text('method') === method) as DataRow;
   const [low, high] = [row.number('loss_low_pct') as number, row.number('loss_high_pct') as number];
   const middle = (low + high) / 2;
+  const printed =
+    low === high
+      ? `${String(low)} %`
+      : `printed ${String(low)} to ${String(high)} %, the middle ${String(middle)} %`;
+  if (row.text('meaning') === 'addition') {
+    // An addition of a to what is needed is a / (1 + a) of what leaves the tin.
+    trace.note(
+      `Loss with ${method}: ${printed} is added to what the surface takes, as the source means it.`,
+      row.citation,
+    );
+    return middle / (100 + middle);
+  }
   trace.note(
-    `Loss with ${method}: ${low === high ? `${String(low)} %` : `printed ${String(low)} to ${String(high)} %, the middle ${String(middle)} % is taken`}.`,
+    `Loss with ${method}: ${printed} of what leaves the tin is lost, so the amount is divided by ${String(1 - middle / 100)}.`,
     row.citation,
   );
   return middle / 100;

@@ -203,7 +203,10 @@ export const finishQuantity = recipe({
     },
   ],
   cautions: (given) => [
-    ...finishDangers(given.finish === undefined ? [] : [given.finish], { food: true }),
+    ...finishDangers(given.finish === undefined ? [] : [given.finish], {
+      food: true,
+      sprayed: given.method?.includes('spray') === true,
+    }),
     ...coverageNotes(given),
   ],
   chart: (given, answer) => coatChart(given, answer),

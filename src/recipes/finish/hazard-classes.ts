@@ -32,9 +32,11 @@ const classes = (): readonly ClassRow[] =>
 export function hazardClasses(name: string): readonly HazardClass[] {
   const found = classes().filter((c) => c.words.some((w) => w.test(name)));
   const waterBorne = /water[\s-]?(?:borne|based)/i.test(name);
-  // "Water-based varnish" has no oil and little solvent; a hardener in it stays what it is.
+  // "Water-based varnish" has no oil and little solvent; a drying oil or a hardener in it stays what it is.
   return waterBorne
-    ? found.filter((c) => c.name === 'water-borne' || c.hazards.some((h) => hardeners.has(h)))
+    ? found.filter(
+        (c) => c.name === 'water-borne' || c.name === 'drying oil' || c.hazards.some((h) => hardeners.has(h)),
+      )
     : found;
 }
 const hardeners: ReadonlySet<Hazard> = new Set(['formaldehyde', 'isocyanate', 'epoxy', 'stripper']);

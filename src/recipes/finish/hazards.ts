@@ -2,6 +2,7 @@
 // rows of data/safety-limits.various.csv, each with its source; the maker's own safety sheet always goes first.
 import { danger, note, type Caution } from '../../engine/caution.js';
 import { cite } from '../../engine/source.js';
+import { hazardCautions, hazardsOf, waterBorneNote } from './hazard-classes.js';
 import { tableRows, type DataRow } from '../../materials/data-tables.js';
 
 /** A name that says little is taken for the commonest. */
@@ -19,8 +20,6 @@ const liquids: readonly { readonly names: RegExp; readonly agent: string }[] = [
   { names: /kerosi|kerose|paraffin/i, agent: 'kerosine' },
   unclear,
 ];
-const drying = /oil|linseed|tung|danish|varnish|alkyd/i;
-const solvents = /stain|naphtha|xylene|toluene|lacquer|cellulose/i;
 
 const liquidOf = (name: string) => liquids.find((l) => l.names.test(name));
 
@@ -48,17 +47,23 @@ function flashPoint(row: DataRow): Caution {
 
 /**
  * Cautions for handling the liquids called `names`: flash points, ventilation and skin, rags that heat by themselves.
- * A mix of water-borne parts alone has none of them; where the names say nothing, the general ones stand.
+ * A mix of water-borne parts alone has none of them; a name that is not known keeps every general one.
  */
-export function finishDangers(names: readonly string[], more: { readonly food?: boolean } = {}): Caution[] {
+export function finishDangers(
+  names: readonly string[],
+  more: { readonly food?: boolean; readonly sprayed?: boolean } = {},
+): Caution[] {
   const agents = agentsIn(names);
   const flash = tableRows('safety-limits.various').filter(
     (r) => r.text('limit') === 'flash point' && agents.includes(r.text('agent')),
   );
-  const vapour = agents.length > 0 || names.length === 0 || names.some((n) => solvents.test(n));
-  const rags = names.length === 0 || names.some((n) => drying.test(n));
+  const sprayed = more.sprayed === true;
+  const { hazards } = hazardsOf(names);
+  const vapour = agents.length > 0 || hazards.has('vapour');
+  const rags = hazards.has('rags');
   const vague = names.find((n) => liquidOf(n) === unclear);
   return [
+    ...hazardCautions(names, sprayed),
     ...flash.map(flashPoint),
     ...(vague === undefined
       ? []
@@ -91,6 +96,7 @@ export function finishDangers(names: readonly string[], more: { readonly food?: 
           ),
         ]
       : []),
+    ...waterBorneNote(names, sprayed),
     note('the maker’s safety sheet and the rules of your own place go before anything said here'),
   ];
 }

@@ -5,7 +5,13 @@ import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
+import type { Trace } from '../../engine/trace.js';
+import type { StructuralMaterial } from '../../materials/elastic-properties.js';
 import { stiffWoodField } from '../../materials/timber-field.js';
+import { classStress } from '../../materials/working-stress/strength-class.js';
+import type { LoadCase, SectionSize } from '../../materials/working-stress/load-case.js';
+import { ungradedWood } from '../../materials/working-stress/ungraded-wood.js';
+import { stressFormulas } from '../../materials/working-stress/stress-formulas.js';
 import { mm } from './salvage-caution.js';
 
 const beamTable = cite('fpl-gtr-190', 'Eq. 9-2 and Table 9-1, p. 9-2');
@@ -51,14 +57,30 @@ const bend = formula({
   source: beamTable,
 });
 
-/** Share of the printed strength that a caul may be bent to; cauls are loaded for an hour, over and over, and knots are not in the mean. */
-const safeShare = { clear: 1 / 3, characteristic: 0.6, allowable: 1 };
+/** Clamps stay on for hours: a load of short duration, all of it imposed, in a heated room. */
+const clamped: LoadCase = { mix: { permanent: 0, imposed: 1 }, duration: 'short', serviceClass: 1 };
+
+/**
+ * The bending stress a caul may be bent to, pascals, by the rule of every recipe: a grade by its own standard, a species
+ * without one by green clear wood and the ratio of an unexamined piece. Undefined where no strength is known.
+ */
+function allowedStress(
+  wood: StructuralMaterial,
+  size: SectionSize,
+  examined: boolean,
+  trace: Trace,
+): number | undefined {
+  if (wood.grade) return classStress(wood.grade, size, clamped, trace).bending;
+  return wood.timber
+    ? ungradedWood(wood.timber, { examined, size, load: clamped }, trace).stress.bending
+    : undefined;
+}
 
 /**
  * How much crown to plane on a caul so that, clamped at its two ends, it comes straight and presses evenly all along.
  * The caul is a beam on two clamps under an even load of 2 F / L; its crown is the sag that load gives. For straight
  * cauls of one section, longer than about ten times their depth. Lengths, a timber or grade, a force in; m and Pa inside.
- * Source: the beam formula; how far the strength may be used is common practice.
+ * Source: the beam formula, and the working stresses of every recipe.
  */
 export const caulCamber = recipe({
   name: 'caulCamber',
@@ -87,6 +109,10 @@ export const caulCamber = recipe({
       max: '500 mm',
     }),
     timber: stiffWoodField({ label: 'timber or grade of the caul' }),
+    examined: field.flag({
+      label: 'examined for knots, sloping grain, holes and rot, and passed; for a species without a grade',
+      default: false,
+    }),
     clampForceEach: field.force({
       symbol: 'F',
       label: 'force of the clamp at each end',
@@ -113,7 +139,7 @@ export const caulCamber = recipe({
       { label: 'How much to plane off along one half; the other half alike' },
     ),
   },
-  formulas: [press, second, crown, bend],
+  formulas: [press, second, crown, bend, ...stressFormulas],
   solve: (given, trace) => {
     const wood = given.timber;
     if (!trace.silent) {
@@ -132,15 +158,11 @@ export const caulCamber = recipe({
     const I = trace.evaluate(second, { b: given.width, d: given.depth });
     const y = trace.evaluate(crown, { w, L: given.length, E: wood.modulus.middle, I });
     const stress = trace.evaluate(bend, { w, L: given.length, b: given.width, d: given.depth });
-    const share = wood.basis.startsWith('characteristic')
-      ? safeShare.characteristic
-      : wood.basis.startsWith('allowable')
-        ? safeShare.allowable
-        : safeShare.clear;
-    const allowed = wood.bending && wood.bending.middle * share;
-    if (wood.bending)
+    const size = { width: given.width, depth: given.depth };
+    const allowed = allowedStress(wood, size, given.examined, trace);
+    if (allowed !== undefined)
       trace.note(
-        `Stress allowed: ${Number(share.toPrecision(2))} of the ${Math.round(wood.bending.middle / 1e6)} MPa given for it (common practice).`,
+        `Stress allowed for some hours under clamps: ${Number((allowed / 1e6).toPrecision(3))} MPa. The crown itself follows from the mean stiffness, since too soft a figure makes too much crown.`,
       );
     const ranged = wood.modulus.high > wood.modulus.low * 1.001;
     return {
@@ -214,7 +236,7 @@ export const caulCamber = recipe({
     length: '640 mm',
     width: '45 mm',
     depth: '60 mm',
-    timber: 'unknown softwood',
+    timber: 'C24',
     clampForceEach: '2 kN',
   },
 });

@@ -1,19 +1,6 @@
 import { formula, variable } from '../../engine/formula.js';
 import { cite } from '../../engine/source.js';
-import {
-  americanStress,
-  australianLoadFactor,
-  australianStress,
-  eurocodeDepthFactor,
-  eurocodeLoadFactor,
-  eurocodeStress,
-} from '../../materials/working-stress/class-formulas.js';
-import {
-  clearWoodStress,
-  lowerLimit,
-  sizeFactor,
-  ungradedModulus,
-} from '../../materials/working-stress/clear-wood-formulas.js';
+import { stressFormulas } from '../../materials/working-stress/stress-formulas.js';
 
 const E = (label: string) => variable('modulus', label, { unit: 'MPa' });
 
@@ -25,16 +12,4 @@ export const sixteenth = formula({
   source: cite('apa-tt-082', 'p. 1: solid lumber, 1/16'),
 });
 /** Formulas that a recipe of this topic may use of its timber. */
-export const materialFormulas = [
-  lowerLimit,
-  sizeFactor,
-  clearWoodStress,
-  ungradedModulus,
-  sixteenth,
-  eurocodeLoadFactor,
-  eurocodeDepthFactor,
-  eurocodeStress,
-  australianLoadFactor,
-  australianStress,
-  americanStress,
-];
+export const materialFormulas = [...stressFormulas, sixteenth];

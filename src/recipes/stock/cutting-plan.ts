@@ -5,7 +5,7 @@ import { out } from '../../engine/output.js';
 import { asyncRecipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
 import { tableField } from '../../engine/table-field.js';
-import { aimOf, sectionsOf } from './cutting/sections.js';
+import { aimOf, sectionsOf, type CuttingGiven } from './cutting/sections.js';
 import { objectiveOutput, objectiveKinds } from './cutting/objective.js';
 import { layOut, type Layout } from './cutting/layout.js';
 import { planDrawing } from './cutting/plan-drawing.js';
@@ -56,12 +56,16 @@ export const cuttingPlan = asyncRecipe({
       {
         name: field.text({ label: 'name of the stock', optional: true }),
         length: field.length({ label: 'length of a board', min: '0.1 mm', max: '1 km' }),
-        count: field.count({
-          label: 'boards there are; left out: as many as needed',
-          min: 1,
-          max: 100_000,
-          optional: true,
-        }),
+        count: field.either(
+          [
+            field.count({ label: 'number', min: 1, max: 100_000 }),
+            field.choice(['as needed'], { label: 'as many as needed' }),
+          ],
+          {
+            label: 'boards there are: one without a count, or "as needed" for as many as the plan takes',
+            default: 1,
+          },
+        ),
         cost: field.money({ label: 'cost of a board', min: 0, max: 1e6, optional: true }),
         ...sectionColumns,
       },
@@ -116,6 +120,15 @@ export const cuttingPlan = asyncRecipe({
         keep: out.flag({ label: 'whether it is worth keeping' }),
       },
       { label: 'The boards and their cuts (part, length, distance from the left end)' },
+    ),
+    stockUsed: out.table(
+      {
+        stock: out.text({ label: 'stock' }),
+        length: out.length({ label: 'length of a board' }),
+        there: out.text({ label: 'boards there are' }),
+        used: out.count({ label: 'boards cut' }),
+      },
+      { label: 'How many boards there were, and how many the plan cuts' },
     ),
     missing: out.table(
       {
@@ -189,6 +202,7 @@ export const cuttingPlan = asyncRecipe({
         offcut: b.offcut,
         keep: keeps(b.offcut),
       })),
+      stockUsed: given.stock.map((s) => stockRow(s, boards)),
       ...(missing.length > 0 ? { missing, boardsShort: sum((l) => l.boardsShort) } : {}),
     };
   },
@@ -238,3 +252,17 @@ export const cuttingPlan = asyncRecipe({
     keepOffcut: '300 mm',
   },
 });
+
+/** How many boards of a row of stock there are, and how many the plan cuts. */
+function stockRow(
+  row: CuttingGiven['stock'][number],
+  boards: readonly { readonly stock: string; readonly stockLength: number }[],
+) {
+  const name = row.name ?? `${Number((row.length * 1000).toFixed(1))} mm`;
+  return {
+    stock: name,
+    length: row.length,
+    there: row.count === 'as needed' ? 'as needed' : String(row.count ?? 1),
+    used: boards.filter((b) => b.stock === name && b.stockLength === row.length).length,
+  };
+}

@@ -72,8 +72,16 @@ describe('a job by hand', () => {
     // HVLP is printed with 40 to 50 %: the middle, 45 %.
     const sprayed = finishQuantity({ ...job, method: 'HVLP spray' });
     expect(sprayed.perCoat[0]?.in('L')).toEqual(close(0.25 / 0.55));
-    expect(told(sprayed)).toContain('printed 40 to 50 %, the middle 45 % is taken');
-    expect(told(finishQuantity({ ...job, method: 'cup gun spray' }))).toContain('cup gun spray: 70 %.');
+    expect(told(sprayed)).toContain(
+      'printed 40 to 50 %, the middle 45 % of what leaves the tin is lost, so the amount is divided by 0.55',
+    );
+    expect(told(finishQuantity({ ...job, method: 'cup gun spray' }))).toContain(
+      'cup gun spray: 70 % of what leaves the tin is lost',
+    );
+    // A brush is printed with an addition of 10 %: a tenth more, not a division by 0.9.
+    const brushed = finishQuantity({ ...job, method: 'brush or roller' });
+    expect(brushed.perCoat[0]?.in('L')).toEqual(close(0.25 * 1.1));
+    expect(told(brushed)).toContain('10 % is added to what the surface takes');
     expect(finishQuantity({ ...job, method: 'HVLP spray', loss: '0 %' }).perCoat[0]?.in('L')).toEqual(
       close(0.25),
     );
@@ -157,8 +165,9 @@ describe('dangers by the names on jars', () => {
   it('vapour wherever there is solvent, or nobody knows', () => {
     const vapour = (...names: string[]) => text(...names).includes('solvent vapour');
     expect(vapour()).toBe(true);
-    for (const n of ['meths', 'stain', 'xylene', 'nitrocellulose']) expect(vapour(n)).toBe(true);
-    for (const n of ['water', 'wax', 'linseed oil']) expect(vapour(n)).toBe(false);
+    for (const n of ['meths', 'stain', 'xylene', 'nitrocellulose', 'wax', 'Brand X'])
+      expect(vapour(n)).toBe(true);
+    for (const n of ['water', 'acrylic', 'linseed oil']) expect(vapour(n)).toBe(false);
   });
 
   it('rags where something dries by itself, or nobody knows', () => {

@@ -39,7 +39,7 @@ describe('a plan by hand', () => {
       { name: 'rail', length: '900 mm', count: 2 },
       { name: 'peg', length: '140 mm', count: 1 },
     ],
-    stock: [{ name: 'lath', length: '2 m', cost: '£5' }],
+    stock: [{ name: 'lath', length: '2 m', cost: '£5', count: 'as needed' }],
     kerf: '3 mm',
     trimEachEnd: '10 mm',
   };
@@ -95,10 +95,13 @@ describe('a plan by hand', () => {
   });
 
   it('is proved by lengths alone, by long parts, or by a search', async () => {
-    const three = await cuttingPlan({ parts: [{ length: '600 mm', count: 3 }], stock: [{ length: '1 m' }] });
+    const three = await cuttingPlan({
+      parts: [{ length: '600 mm', count: 3 }],
+      stock: [{ length: '1 m', count: 'as needed' }],
+    });
     expect([three.boardsUsed, three.optimal]).toEqual([3, true]);
     expect(three.workings.map((w) => w.text).join()).toMatch(/the long parts/);
-    const full = await cuttingPlan({ parts: [{ length: '500 mm', count: 4 }], stock: [{ length: '1 m' }], kerf: '0 mm' }); // prettier-ignore
+    const full = await cuttingPlan({ parts: [{ length: '500 mm', count: 4 }], stock: [{ length: '1 m', count: 'as needed' }], kerf: '0 mm' }); // prettier-ignore
     expect([full.boardsUsed, full.optimal, full.lowerBound]).toEqual([2, true, 2]);
     expect(full.waste.value).toBeCloseTo(0, 12);
   });
@@ -119,7 +122,7 @@ describe('a plan by hand', () => {
 describe('a plan of no cost, in no hurry', () => {
   it('has no total cost, no section, and no number of sections in its progress', async () => {
     const seen: string[] = [];
-    const r = await cuttingPlan({ parts: [{ length: '400 mm' }], stock: [{ length: '1 m' }] }, { onProgress: (p) => void seen.push(p.message) }); // prettier-ignore
+    const r = await cuttingPlan({ parts: [{ length: '400 mm' }], stock: [{ length: '1 m', count: 'as needed' }] }, { onProgress: (p) => void seen.push(p.message) }); // prettier-ignore
     expect(r.totalCost).toBeUndefined();
     expect(seen.length).toBeGreaterThan(0);
     for (const text of seen) expect(text).toMatch(/^(plan|bound|linear|integer)/);
@@ -128,7 +131,7 @@ describe('a plan of no cost, in no hurry', () => {
   it('says so when it was stopped before it was proved', async () => {
     // Only two pieces of 800 and 700 mm fit a board: ten take five boards, but 7.3 m on 2 m could be four by length.
     const parts = [{ length: '800 mm', count: 3 }, { length: '700 mm', count: 7 }]; // prettier-ignore
-    const given = { parts, stock: [{ length: '2 m' }], kerf: '0 mm' };
+    const given = { parts, stock: [{ length: '2 m', count: 'as needed' }], kerf: '0 mm' };
     const stopped = await cuttingPlan(given, { signal: AbortSignal.abort() });
     expect([stopped.boardsUsed, stopped.lowerBound, stopped.optimal]).toEqual([5, 4, false]);
     expect(message(stopped, 'the search ended before it could prove')).toBe(true);
@@ -140,7 +143,7 @@ describe('a plan of no cost, in no hurry', () => {
   it('is proved where the boards, once offcuts are gathered, are as few as the bound', async () => {
     // 4 + 4, 3 + 3 + 3 and 3 on 10 by plain rules; gathered they are two boards of 4 + 3 + 3, and 20 on 10 takes two.
     const parts = [{ length: '400 mm', count: 2 }, { length: '300 mm', count: 4 }]; // prettier-ignore
-    const r = await cuttingPlan({ parts, stock: [{ length: '1 m' }], kerf: '0 mm' }, { signal: AbortSignal.abort() }); // prettier-ignore
+    const r = await cuttingPlan({ parts, stock: [{ length: '1 m', count: 'as needed' }], kerf: '0 mm' }, { signal: AbortSignal.abort() }); // prettier-ignore
     expect([r.boardsUsed, r.lowerBound, r.optimal]).toEqual([2, 2, true]);
     expect(r.workings.map((w) => w.text).join()).not.toMatch(/linear programme/);
   });
@@ -166,7 +169,7 @@ describe('what is made least', () => {
   it('is shown as boards, as metres with feet beside them, or as money', async () => {
     const shown = async (stock: object[]) => (await cuttingPlan({ parts, stock } as never)).toText();
     expect(await shown([{ length: '2 m' }])).toMatch(/achieved\s+1 board\n/);
-    expect(await shown([{ length: '1 m' }])).toMatch(/achieved\s+2 boards\n/);
+    expect(await shown([{ length: '1 m', count: 'as needed' }])).toMatch(/achieved\s+2 boards\n/);
     expect(await shown([{ length: '2 m' }, { length: '3 m' }])).toMatch(/achieved\s+2 m .*(in|ft)/);
     expect(await shown([{ length: '2 m', cost: '£7.50' }])).toMatch(/achieved\s+£7\.50/);
     expect(await shown([{ length: '2 m', cost: 7.5 }])).toMatch(/achieved\s+7\.50/);
@@ -175,7 +178,7 @@ describe('what is made least', () => {
   it('takes free boards before dear ones, and reckons a dear plan right', async () => {
     const r = await cuttingPlan({
       parts: [{ length: '900 mm', count: 4 }],
-      stock: [{ length: '1 m', cost: 0, count: 2 }, { length: '2 m', cost: 9.25 }], // prettier-ignore
+      stock: [{ length: '1 m', cost: 0, count: 2 }, { length: '2 m', cost: 9.25, count: 'as needed' }], // prettier-ignore
     });
     expect(r.totalCost?.value).toBe(9.25);
     expect(r.boardsUsed).toBe(3);
@@ -185,7 +188,7 @@ describe('what is made least', () => {
 describe('sections', () => {
   const given = {
     parts: [{ name: 'leg', length: '860 mm', width: '70 mm', thickness: '34 mm' }, { name: 'any', length: '100 mm' }], // prettier-ignore
-    stock: [{ name: 'batten', length: '900 mm', width: '34 mm', thickness: '70 mm' }, { name: 'lath', length: '120 mm', width: '45 mm' }], // prettier-ignore
+    stock: [{ name: 'batten', length: '900 mm', width: '34 mm', thickness: '70 mm', count: 'as needed' }, { name: 'lath', length: '120 mm', width: '45 mm', count: 'as needed' }], // prettier-ignore
   };
   it('go by their sides in either order; parts without one take any stock', async () => {
     const r = await cuttingPlan({ ...given, aim: 'length' });
@@ -198,7 +201,7 @@ describe('sections', () => {
   });
 
   it('that the stock has not are refused with those it has', async () => {
-    const r = await refusal({ parts: [{ length: '1 m', width: '70 mm' }], stock: [{ length: '2 m', width: '45 mm' }, { length: '2 m', width: '20 mm', thickness: '45 mm' }] }); // prettier-ignore
+    const r = await refusal({ parts: [{ length: '1 m', width: '70 mm' }], stock: [{ length: '2 m', width: '45 mm', count: 'as needed' }, { length: '2 m', width: '20 mm', thickness: '45 mm', count: 'as needed' }] }); // prettier-ignore
     expect(r.message).toMatch(/parts\[1\]: got the section 70 mm, takes one that the stock has: 45 mm, 45 x 20 mm/); // prettier-ignore
   });
 
@@ -206,7 +209,7 @@ describe('sections', () => {
     const parts = [{ length: '1 m', width: '70 mm' }, { length: '1 m', width: '45 mm' }]; // prettier-ignore
     expect((await refusal({ parts, stock: [{ length: '2 m', count: 1 }] })).message).toMatch(/stock\[1\]\.width: missing.*since 1 board cannot be shared among 2 sections/); // prettier-ignore
     expect((await refusal({ parts, stock: [{ length: '2 m', count: 3 }] })).message).toMatch(/since 3 boards cannot/); // prettier-ignore
-    expect((await cuttingPlan({ parts, stock: [{ length: '2 m' }] })).boardsUsed).toBe(2);
+    expect((await cuttingPlan({ parts, stock: [{ length: '2 m', count: 'as needed' }] })).boardsUsed).toBe(2);
     expect((await cuttingPlan({ parts, stock: [{ length: '2 m', width: '70 mm', count: 1 }, { length: '2 m', width: '45 mm', count: 1 }] })).boardsUsed).toBe(2); // prettier-ignore
     // One section of parts has no one to share with.
     expect((await cuttingPlan({ parts: parts.slice(1), stock: [{ length: '2 m', count: 3 }] })).boardsUsed).toBe(1); // prettier-ignore
@@ -216,21 +219,25 @@ describe('sections', () => {
 describe('what a plan is refused for', () => {
   const fields = async (given: object) => (await refusal(given)).issues.map((t) => t.field);
   it('the least cost where no board has one', async () => {
-    expect((await refusal({ parts: [{ length: '1 m' }], stock: [{ length: '2 m' }], aim: 'cost' })).message).toMatch(/stock: got no cost, takes a cost/); // prettier-ignore
-    const priced = await cuttingPlan({ parts: [{ length: '1 m' }], stock: [{ length: '2 m', cost: 2 }, { length: '3 m' }], aim: 'cost' }); // prettier-ignore
+    expect((await refusal({ parts: [{ length: '1 m' }], stock: [{ length: '2 m', count: 'as needed' }], aim: 'cost' })).message).toMatch(/stock: got no cost, takes a cost/); // prettier-ignore
+    const priced = await cuttingPlan({ parts: [{ length: '1 m' }], stock: [{ length: '2 m', cost: 2, count: 'as needed' }, { length: '3 m', count: 'as needed' }], aim: 'cost' }); // prettier-ignore
     expect(priced.totalCost?.value).toBe(0);
   });
 
   it('those parts alone whose section is not there, or that are too long for theirs', async () => {
     const parts = [{ length: '1 m', width: '70 mm' }, { length: '1 m', width: '45 mm' }, { length: '3 m', width: '45 mm' }]; // prettier-ignore
-    expect(await fields({ parts, stock: [{ length: '2 m', width: '45 mm' }] })).toEqual(['parts[1]', 'parts[3].length']); // prettier-ignore
-    expect(await fields({ parts: [{ length: '3 m' }, { length: '1 m' }], stock: [{ length: '2 m' }] })).toEqual(['parts[1].length']); // prettier-ignore
+    expect(await fields({ parts, stock: [{ length: '2 m', width: '45 mm', count: 'as needed' }] })).toEqual(['parts[1]', 'parts[3].length']); // prettier-ignore
+    expect(await fields({ parts: [{ length: '3 m' }, { length: '1 m' }], stock: [{ length: '2 m', count: 'as needed' }] })).toEqual(['parts[1].length']); // prettier-ignore
   });
 });
 
 describe('limits of a plan', () => {
   it('a part may be as long as a board leaves, and no longer', async () => {
-    const given = { parts: [{ length: '1980 mm' }], stock: [{ length: '2 m' }], trimEachEnd: '10 mm' };
+    const given = {
+      parts: [{ length: '1980 mm' }],
+      stock: [{ length: '2 m', count: 'as needed' }],
+      trimEachEnd: '10 mm',
+    };
     expect((await cuttingPlan(given)).boardsUsed).toBe(1);
     expect((await refusal({ ...given, parts: [{ length: '1980.1 mm' }] })).message).toMatch(/parts\[1\]\.length: got 1980\.1 mm, takes at most 1980 mm: the longest that the stock leaves once both ends are docked/); // prettier-ignore
     expect((await refusal({ ...given, trimEachEnd: '0 mm', parts: [{ length: '2.1 m' }] })).message).toMatch(/takes at most 2000 mm: the longest that the stock leaves$/); // prettier-ignore
@@ -245,13 +252,13 @@ describe('limits of a plan', () => {
   });
 
   it('a counted stock must not be exceeded, and no board is of nothing', async () => {
-    const r = await cuttingPlan({ parts: [{ length: '100 mm' }], stock: [{ length: '1 m' }, { length: '5 mm' }], aim: 'boards' }); // prettier-ignore
+    const r = await cuttingPlan({ parts: [{ length: '100 mm' }], stock: [{ length: '1 m', count: 'as needed' }, { length: '5 mm', count: 'as needed' }], aim: 'boards' }); // prettier-ignore
     expect(r.plan.map((b) => b.stockLength.in('m'))).toEqual([1]);
     expect(r.optimal).toBe(true);
   });
 
   it('short parts below 150 mm come with a warning', async () => {
-    const at = async (length: string) => message(await cuttingPlan({ parts: [{ length }], stock: [{ length: '1 m' }] }), 'shorter than about 150 mm'); // prettier-ignore
+    const at = async (length: string) => message(await cuttingPlan({ parts: [{ length }], stock: [{ length: '1 m', count: 'as needed' }] }), 'shorter than about 150 mm'); // prettier-ignore
     expect([await at('150 mm'), await at('149 mm')]).toEqual([false, true]);
   });
 });
@@ -329,7 +336,7 @@ describe('the picture of a plan', () => {
   it('draws boards cut alike once, with their numbers, parts by name and length', async () => {
     const r = await cuttingPlan({
       parts: [{ name: 'long rail', length: '900 mm', count: 6 }, { name: 'b', length: '60 mm', count: 1 }], // prettier-ignore
-      stock: [{ length: '2 m' }],
+      stock: [{ length: '2 m', count: 'as needed' }],
       keepOffcut: '150 mm',
       trimEachEnd: '5 mm',
     });
@@ -348,7 +355,7 @@ describe('the picture of a plan', () => {
   });
 
   it('of one board, of parts without names, and of sections', async () => {
-    const r = await cuttingPlan({ parts: [{ length: '900 mm', width: '70 mm' }], stock: [{ length: '2 m', width: '70 mm' }] }); // prettier-ignore
+    const r = await cuttingPlan({ parts: [{ length: '900 mm', width: '70 mm' }], stock: [{ length: '2 m', width: '70 mm', count: 'as needed' }] }); // prettier-ignore
     const texts = words(r.chart);
     expect(texts).toContain('1 board and its cuts, lengths in mm');
     expect(texts).toContain('900');
@@ -358,8 +365,22 @@ describe('the picture of a plan', () => {
 
   it('shows forty ways of cutting, and says how many more there are', async () => {
     const at = async (n: number) =>
-      words((await cuttingPlan({ parts: Array.from({ length: n }, (_, i) => ({ length: `${600 + i} mm` })), stock: [{ length: '1 m' }] })).chart).join(); // prettier-ignore
+      words((await cuttingPlan({ parts: Array.from({ length: n }, (_, i) => ({ length: `${600 + i} mm` })), stock: [{ length: '1 m', count: 'as needed' }] })).chart).join(); // prettier-ignore
     expect(await at(40)).not.toContain('more ways of cutting');
     expect(await at(42)).toContain('2 more ways of cutting are in the table');
+  });
+});
+
+describe('stock without a count', () => {
+  it('is one board, and the plan says how many there were', async () => {
+    const parts = [{ length: '900 mm', count: 4 }];
+    const one = await cuttingPlan({ parts, stock: [{ name: 'salvaged', length: '2 m' }] });
+    expect(one.boardsUsed).toBe(1);
+    expect(one.missing?.map((m) => m.count)).toEqual([2]);
+    expect(one.optimal).toBe(false);
+    expect(one.stockUsed.map((s) => [s.stock, s.there, s.used])).toEqual([['salvaged', '1', 1]]);
+    const many = await cuttingPlan({ parts, stock: [{ length: '2 m', count: 'as needed' }] });
+    expect(many.boardsUsed).toBe(2);
+    expect(many.stockUsed.map((s) => [s.stock, s.there, s.used])).toEqual([['2000 mm', 'as needed', 2]]);
   });
 });

@@ -42,7 +42,11 @@ export async function layOut(
 ): Promise<Layout> {
   const { problem, partsOf, stockOf, unit } = scaled({
     parts: section.parts,
-    stock: section.stock.map((s) => ({ length: s.length, count: s.count ?? Infinity, cost: s.cost ?? 0 })),
+    stock: section.stock.map((s) => ({
+      length: s.length,
+      count: typeof s.count === 'number' ? s.count : Infinity,
+      cost: s.cost ?? 0,
+    })),
     kerf: given.kerf,
     trimEachEnd: given.trimEachEnd,
     aim,

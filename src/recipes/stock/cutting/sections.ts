@@ -9,7 +9,8 @@ export interface PartRow {
   readonly thickness?: number | undefined;
 }
 export interface StockRow extends Omit<PartRow, 'count'> {
-  readonly count?: number | undefined;
+  /** Boards there are; "as needed" or left out: without end. */
+  readonly count?: number | 'as needed' | undefined;
   readonly cost?: number | undefined;
 }
 export interface CuttingGiven {
@@ -85,10 +86,10 @@ export function sectionsOf(given: CuttingGiven): Section[] {
   });
   // Boards with a count cannot serve two sections at once: who has them would depend on the order.
   given.stock.forEach((s, i) => {
-    if (s.count !== undefined && sections.filter((x) => x.stock.includes(s)).length > 1)
+    if (typeof s.count === 'number' && sections.filter((x) => x.stock.includes(s)).length > 1)
       issues.push({
         field: `stock[${i + 1}].width`,
-        message: `missing; takes the board’s width and thickness, since ${s.count} board${s.count === 1 ? '' : 's'} cannot be shared among ${sections.length} sections of parts`,
+        message: `missing; takes the board’s width and thickness, since ${s.count} board${s.count === 1 ? '' : 's'} cannot be shared among ${sections.length} sections of parts; or count: "as needed"`,
       });
   });
   if (issues.length > 0) throw new InputError(issues);
