@@ -1,23 +1,13 @@
 import { InputError } from '../../units/input-error.js';
-import { scalarOps, type NumberOps } from '../../engine/number-ops.js';
 import { note } from '../../engine/caution.js';
 import { field } from '../../engine/field.js';
 import { tableField } from '../../engine/table-field.js';
 import { nanometres } from '../../engine/nanometres.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
-import { GraphNode, type Operand } from '../../engine/expression-graph.js';
-import { nullTrace } from '../../engine/trace.js';
 import { timberField } from '../../materials/timber-field.js';
-import {
-  coefficientSource,
-  movementFormulas,
-  movesOf,
-  spreadCautions,
-  type Moved,
-  type Moves,
-} from './movement-model.js';
-import { moveAll, ownFigure, ownMove, piecesOf } from './pieces.js';
+import { coefficientSource, movementFormulas, spreadCautions, type Moved } from './movement-model.js';
+import { moveAll, ownFigure, piecesOf } from './pieces.js';
 import { flatRule, lumberRule, sizeRules } from './size-rules.js';
 import { sorptionSteps } from './sorption.js';
 import { widthChart } from './width-chart.js';
@@ -128,78 +118,27 @@ export const movementAcross = recipe({
     const to = moistureOf(trace, given.to, 'to');
     const own = ownFigure(trace, given, from, to);
     if (own) {
-      const { change } = own;
-      const numbers = numbersOf(
-        scalarOps,
-        heldAt(given.fixedAt, own.width),
-        own.width,
-        bare(change),
-        from,
-        to,
-      );
-      return {
-        ...numbers,
-        ...(from === to ? {} : { coefficient: perPercent(scalarOps, change, own.width, from, to) }),
-        ruleUsed: own.rule,
-      };
+      const { change, width, rule } = own;
+      const coefficient = from === to ? undefined : change / width / ((to - from) * 100);
+      // A figure of one's own has no spread.
+      return answerOf(given, width, { change, low: change, high: change }, from, to, coefficient, rule);
     }
     const pieces = piecesOf(given);
     const moved = moveAll(trace, pieces, from, to);
     const width = pieces.reduce((a, p) => a + p.width, 0);
-    if (given.strips)
-      trace.note(
-        `The ${pieces.length} strips add up to ${(width * 1000).toFixed(1)} mm and move by ${(moved.change * 1000).toFixed(2)} mm together.`,
-      );
+    if (!given.strips)
+      return answerOf(given, width, moved, from, to, moved.perPercent, ruleWords[moved.rule]);
+    trace.note(
+      `The ${pieces.length} strips add up to ${(width * 1000).toFixed(1)} mm and move by ${(moved.change * 1000).toFixed(2)} mm together.`,
+    );
     return {
-      ...numbersOf(scalarOps, heldAt(given.fixedAt, width), width, moved, from, to),
-      coefficient: moved.perPercent,
-      ruleUsed: {
-        coefficient: 'movement coefficient, 6 to 14 % moisture',
-        'green shrinkage': 'shrinkage from green',
-        'coefficient beyond its range': 'movement coefficient beyond its range',
-      }[moved.rule],
-      ...(given.strips
-        ? {
-            stripChanges: pieces.map((p, i) => ({
-              timber: p.timber.name,
-              cut: cutWords(p.cut),
-              width: p.width,
-              change: (moved.each[i] as Moved).change,
-            })),
-          }
-        : {}),
-    };
-  },
-  vectorized: (on, given) => {
-    const { width, timber, cut, coefficient, shrinkage, fixedAt } = given;
-    const own = coefficient !== undefined || shrinkage !== undefined;
-    // What is checked against another input, and the rules of standards, are left to solve.
-    if (
-      width === undefined ||
-      given.strips ||
-      given.rule !== 'timber' ||
-      (fixedAt !== 'centre' && fixedAt !== 'edge') ||
-      (own ? coefficient !== undefined && shrinkage !== undefined : !timber)
-    )
-      return undefined;
-    const [from, to] = (['from', 'to'] as const).map((name) => {
-      const state = given[name];
-      return state instanceof GraphNode ? state : moistureOf(nullTrace, state, name);
-    }) as [Operand, Operand];
-    const held = fixedAt === 'centre' ? undefined : 0;
-    if (!own && timber) {
-      const moved = movesOf(on, { width, timber, cut }, from, to);
-      return { ...numbersOf(on, held, width, moved, from, to), coefficient: moved.perPercent };
-    }
-    const change = on.add(ownMove(on, given, width, from, to), 0);
-    const still = on.multiply(on.lessOrEqual(from, to), on.lessOrEqual(to, from));
-    return {
-      ...numbersOf(on, held, width, bare(change), from, to),
-      ...on.select(
-        still,
-        () => ({ coefficient: NaN }),
-        () => ({ coefficient: perPercent(on, change, width, from, to) }),
-      ),
+      ...answerOf(given, width, moved, from, to, moved.perPercent, ruleWords[moved.rule]),
+      stripChanges: pieces.map((p, i) => ({
+        timber: p.timber.name,
+        cut: cutWords(p.cut),
+        width: p.width,
+        change: (moved.each[i] as Moved).change,
+      })),
     };
   },
   cautions: (given) => [
@@ -238,31 +177,32 @@ function heldAt(fixedAt: 'centre' | 'edge' | number, width: number): number | un
   return at;
 }
 
-/** A figure of one's own has no spread. */
-const bare = <N>(change: N) => ({ change, low: change, high: change });
+const ruleWords: Readonly<Record<Moved['rule'], string>> = {
+  coefficient: 'movement coefficient, 6 to 14 % moisture',
+  'green shrinkage': 'shrinkage from green',
+  'coefficient beyond its range': 'movement coefficient beyond its range',
+};
 
-/** The numbers of the answer, from how the whole width moves. */
-function numbersOf<N>(
-  on: NumberOps<N>,
-  held: number | undefined,
-  width: N | number,
-  { change, low, high }: Pick<Moves<N>, 'change' | 'low' | 'high'>,
-  from: N,
-  to: N,
+/** The answer without the strips, from how the whole width moves. One literal: a sweep makes a million of them. */
+function answerOf(
+  given: { readonly fixedAt: 'centre' | 'edge' | number },
+  width: number,
+  { change, low, high }: Pick<Moved, 'change' | 'low' | 'high'>,
+  from: number,
+  to: number,
+  coefficient: number | undefined,
+  ruleUsed: string,
 ) {
+  const held = heldAt(given.fixedAt, width);
   return {
     change,
-    finalWidth: on.add(width, change),
-    perSide:
-      held === undefined
-        ? on.divide(change, 2)
-        : on.divide(on.multiply(change, on.max(held, on.subtract(width, held))), width),
+    finalWidth: width + change,
+    perSide: held === undefined ? change / 2 : (change * Math.max(held, width - held)) / width,
     low,
     high,
+    coefficient,
     fromMoisture: from,
     toMoisture: to,
+    ruleUsed,
   };
 }
-
-const perPercent = <N>(on: NumberOps<N>, change: N, width: N | number, from: N, to: N): N =>
-  on.divide(on.divide(change, width), on.multiply(on.subtract(to, from), 100));

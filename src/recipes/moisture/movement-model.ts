@@ -1,7 +1,6 @@
 // How much a piece moves across the grain: the two published equations, when each holds, and what to do where the data
 // give only one. Shared by the recipes of this topic.
 import { InputError } from '../../units/input-error.js';
-import { scalarOps, type NumberOps } from '../../engine/number-ops.js';
 import { estimate, note, outOfRange, type Caution } from '../../engine/caution.js';
 import { formula, variable } from '../../engine/formula.js';
 import { cite } from '../../engine/source.js';
@@ -84,16 +83,14 @@ export interface Piece {
   readonly cut: Cut;
 }
 export type Rule = 'coefficient' | 'green shrinkage' | 'coefficient beyond its range';
-/** What a change of moisture does to a width, on numbers of any sort. */
-export type Moves<N> = {
+/** What a change of moisture does to a width. */
+export interface Moved {
   /** Change of width, positive = wider; `low` and `high` in order of number. */
-  readonly change: N;
-  readonly low: N;
-  readonly high: N;
+  readonly change: number;
+  readonly low: number;
+  readonly high: number;
   /** Change for each per cent of moisture, of the middle value. */
-  readonly perPercent: N;
-};
-export interface Moved extends Moves<number> {
+  readonly perPercent: number;
   readonly rule: Rule;
 }
 /** A rule and the figure it runs on. */
@@ -120,16 +117,30 @@ function atAngle(
   return { low: c * T.low + s * R.low, middle: c * T.middle + s * R.middle, high: c * T.high + s * R.high };
 }
 
-/** 1 where both moistures lie within the range of the coefficients, else 0. */
-function inRange<N>(on: NumberOps<N>, from: N | number, to: N | number): N {
-  return on.multiply(
-    on.lessOrEqual(coefficientRange.low - 1e-9, on.min(from, to)),
-    on.lessOrEqual(on.max(from, to), coefficientRange.high + 1e-9),
+/** Whether both moistures lie within the range of the coefficients. */
+function inRange(from: number, to: number): boolean {
+  return (
+    coefficientRange.low - 1e-9 <= Math.min(from, to) && Math.max(from, to) <= coefficientRange.high + 1e-9
   );
 }
 
+interface Rules {
+  readonly inside: Ruled;
+  readonly outside: Ruled;
+}
+const rulesKept = new WeakMap<Timber, WeakMap<Cut, Rules>>();
+
+/** {@link rulesOf}, looked up once for a timber and a cut: a sweep asks at every point. */
+function keptRules(timber: Timber, cut: Cut): Rules {
+  let cuts = rulesKept.get(timber);
+  if (!cuts) rulesKept.set(timber, (cuts = new WeakMap()));
+  let rules = cuts.get(cut);
+  if (!rules) cuts.set(cut, (rules = rulesOf(timber, cut)));
+  return rules;
+}
+
 /** The rules of a timber within the range of the coefficients and outside it. @throws InputError when the data lack the direction */
-function rulesOf(timber: Timber, cut: Cut): { readonly inside: Ruled; readonly outside: Ruled } {
+function rulesOf(timber: Timber, cut: Cut): Rules {
   const m = timber.movement();
   const s = timber.shrinkage();
   const C = atAngle(m?.tangential, m?.radial, cut);
@@ -147,8 +158,8 @@ function rulesOf(timber: Timber, cut: Cut): { readonly inside: Ruled; readonly o
 
 /** Which rule holds for a timber between two moistures, and the figures it runs on. @throws InputError when the data lack the direction */
 export function ruleFor(timber: Timber, cut: Cut, from: number, to: number): Ruled {
-  const rules = rulesOf(timber, cut);
-  return inRange(scalarOps, from, to) ? rules.inside : rules.outside;
+  const rules = keptRules(timber, cut);
+  return inRange(from, to) ? rules.inside : rules.outside;
 }
 
 /** Above fibre saturation wood holds its size: moisture counts up to there. */
@@ -170,59 +181,27 @@ export function moveAcross(trace: Trace, piece: Piece, from: number, to: number,
       trace.evaluate(greenRule, { D: piece.width, M_F: b, M_I: a, f, S: figure.middle });
     else trace.evaluate(coefficientRule, { D: piece.width, C: figure.middle / 100, M_F: b, M_I: a });
   }
-  return { ...movesBy(scalarOps, ruled, piece.timber, piece.width, a, b), rule };
+  return movesBy(ruled, piece.timber, piece.width, a, b);
 }
 
-/** The same numbers of one board at every point where width or moistures vary. */
-export function movesOf<N>(
-  on: NumberOps<N>,
-  board: { readonly width: N | number; readonly timber: Timber; readonly cut: Cut },
-  from: N | number,
-  to: N | number,
-): Moves<N> {
-  const { timber, width } = board;
-  const f = saturationOf(timber);
-  const [a, b] = [on.min(from, f), on.min(to, f)];
-  const rules = rulesOf(timber, board.cut);
-  return on.select(
-    inRange(on, a, b),
-    () => movesBy(on, rules.inside, timber, width, a, b),
-    () => movesBy(on, rules.outside, timber, width, a, b),
-  );
-}
-
-/** The change by one rule between two moistures up to fibre saturation. */
-function movesBy<N>(
-  on: NumberOps<N>,
-  { rule, figure }: Ruled,
-  timber: Timber,
-  width: N | number,
-  a: N | number,
-  b: N | number,
-): Moves<N> {
+/** The change by one rule between two moistures up to fibre saturation `f`. */
+function movesBy({ rule, figure }: Ruled, timber: Timber, D: number, M_I: number, M_F: number): Moved {
   const f = saturationOf(timber);
   const green = rule === 'green shrinkage';
-  const one = (value: number): N =>
+  const change = (value: number): number =>
     green
-      ? on.evaluate(greenRule, { D: width, M_F: b, M_I: a, f, S: value })
-      : on.evaluate(coefficientRule, { D: width, C: value / 100, M_F: b, M_I: a });
+      ? greenRule.evaluate({ D, M_F, M_I, f, S: value })
+      : coefficientRule.evaluate({ D, C: value / 100, M_F, M_I });
   const [low, high] = expected(figure, timber);
-  const [x, y, middle] = [one(low), one(high), one(figure.middle)];
-  const slope = (): N =>
-    green
-      ? on.divide(1, on.add((f * 100) / figure.middle - f * 100, on.multiply(a, 100)))
-      : on.divide(figure.middle, 100);
-  const still = on.multiply(on.lessOrEqual(a, b), on.lessOrEqual(b, a));
+  const [x, y, middle] = [change(low), change(high), change(figure.middle)];
+  const slope = green ? 1 / ((f * 100) / figure.middle - f * 100 + M_I * 100) : figure.middle / 100;
   // Adding 0 turns -0 into 0: no change of moisture gives exactly no movement.
   return {
-    change: on.add(middle, 0),
-    low: on.add(on.min(x, y), 0),
-    high: on.add(on.max(x, y), 0),
-    ...on.select(
-      still,
-      () => ({ perPercent: slope() }),
-      () => ({ perPercent: on.divide(on.divide(middle, width), on.multiply(on.subtract(b, a), 100)) }),
-    ),
+    change: middle + 0,
+    low: Math.min(x, y) + 0,
+    high: Math.max(x, y) + 0,
+    perPercent: M_I === M_F ? slope : middle / D / ((M_F - M_I) * 100),
+    rule,
   };
 }
 
@@ -235,7 +214,7 @@ function explain(trace: Trace, piece: Piece, rule: Rule, from: number, to: numbe
     trace.note(`Both moistures lie within 6 to 14 %, so the coefficient of ${timber.name} is used.`);
   else if (rule === 'green shrinkage') {
     trace.note(
-      inRange(scalarOps, from, to)
+      inRange(from, to)
         ? `No coefficient is published for ${timber.name} in this direction, so its shrinkage from green is used.`
         : `${p(from)} to ${p(to)} leaves the 6 to 14 % for which coefficients hold${Math.min(from, to) < 0.14 && Math.max(from, to) > 0.06 ? ' (it crosses the range)' : ''}, so the shrinkage from green is used for the whole change.`,
     );

@@ -1,6 +1,5 @@
 // What a top is made of, and the sum of what its pieces do; or the change by a figure of one's own.
 import { InputError } from '../../units/input-error.js';
-import { scalarOps, type NumberOps } from '../../engine/number-ops.js';
 import { collectIssues } from '../../engine/field.js';
 import { nanometres } from '../../engine/nanometres.js';
 import type { Trace } from '../../engine/trace.js';
@@ -48,16 +47,16 @@ export function piecesOf(given: Top): Piece[] {
     }
     return pieces;
   }
-  const missing = [
-    given.width === undefined
-      ? { field: 'width', message: 'missing; takes a length such as "900 mm", or give strips' }
-      : [],
-    given.timber === undefined
-      ? { field: 'timber', message: 'missing; takes a timber by name such as "white oak", or give strips' }
-      : [],
-  ].flat();
-  if (missing.length > 0) throw new InputError(missing);
-  return [{ width: given.width as number, timber: given.timber as Timber, cut: given.cut }];
+  const { width, timber, cut } = given;
+  if (width !== undefined && timber !== undefined) return [{ width, timber, cut }];
+  throw new InputError([
+    ...(width === undefined
+      ? [{ field: 'width', message: 'missing; takes a length such as "900 mm", or give strips' }]
+      : []),
+    ...(timber === undefined
+      ? [{ field: 'timber', message: 'missing; takes a timber by name such as "white oak", or give strips' }]
+      : []),
+  ]);
 }
 
 /** A refusal that a strip raises is given the strip's place. */
@@ -74,7 +73,13 @@ export function moveAll(
   from: number,
   to: number,
 ): Moved & { readonly each: readonly Moved[] } {
-  // Strips alike are reckoned once.
+  const [only] = pieces;
+  if (only && pieces.length === 1) {
+    const moved = ofPiece(only, () => moveAcross(trace, only, from, to));
+    const { change, low, high, rule, perPercent } = moved;
+    return { change, low, high, rule, perPercent, each: [moved] };
+  }
+  // Strips alike are computed once.
   const seen = new Map<string, Moved>();
   const each = pieces.map((p) => {
     const key = `${p.timber.id}|${p.width}|${p.cut.angle}|${p.cut.unknown}`;
@@ -111,12 +116,11 @@ export function ownFigure(
   from: number,
   to: number,
 ): { readonly width: number; readonly change: number; readonly rule: string } | undefined {
-  const named = [
-    g.coefficient !== undefined ? 'coefficient' : [],
-    g.shrinkage !== undefined ? 'shrinkage' : [],
-    g.rule !== 'timber' ? 'rule' : [],
-    g.strips ? 'strips' : [],
-  ].flat();
+  const named: string[] = [];
+  if (g.coefficient !== undefined) named.push('coefficient');
+  if (g.shrinkage !== undefined) named.push('shrinkage');
+  if (g.rule !== 'timber') named.push('rule');
+  if (g.strips) named.push('strips');
   if (named.length > 1)
     throw new InputError({
       field: named[1] as string,
@@ -133,26 +137,16 @@ export function ownFigure(
     };
   return {
     width: g.width,
-    change: ownMove({ ...scalarOps, evaluate: (f, args) => trace.evaluate(f, args) }, g, g.width, from, to),
+    change: ownMove(trace, g, g.width, from, to),
     rule: g.coefficient !== undefined ? 'coefficient as given' : 'shrinkage from green as given',
   };
 }
 
 /** The change by a coefficient or a shrinkage of one's own. */
-export function ownMove<N>(
-  on: NumberOps<N>,
-  own: {
-    readonly coefficient: N | number | undefined;
-    readonly shrinkage: N | number | undefined;
-    readonly fibreSaturation: N | number;
-  },
-  D: N | number,
-  from: N | number,
-  to: N | number,
-): N {
+function ownMove(trace: Trace, own: Own, D: number, from: number, to: number): number {
   const f = own.fibreSaturation;
-  const [M_I, M_F] = [on.min(from, f), on.min(to, f)];
+  const [M_I, M_F] = [Math.min(from, f), Math.min(to, f)];
   return own.coefficient !== undefined
-    ? on.evaluate(coefficientRule, { D, C: own.coefficient, M_F, M_I })
-    : on.evaluate(greenRule, { D, M_F, M_I, f, S: own.shrinkage as N | number });
+    ? trace.evaluate(coefficientRule, { D, C: own.coefficient, M_F, M_I })
+    : trace.evaluate(greenRule, { D, M_F, M_I, f, S: own.shrinkage as number });
 }
