@@ -74,7 +74,7 @@ export function legendColumns(
 }
 
 /** A layer of words twice: first as a rim of paper, then as ink, so that lines crossing behind leave them legible. */
-export function haloed(layer: ChartSpec): ChartSpec[] {
+export function withHalo(layer: ChartSpec): ChartSpec[] {
   const mark = layer['mark'] as ChartSpec;
   const ground = colours.light.ground;
   return [

@@ -1,4 +1,4 @@
-import { axis, axisTitle, finite, frame, haloed, heading, type Axis } from './axis.js';
+import { axis, axisTitle, finite, frame, withHalo, heading, type Axis } from './axis.js';
 import { colours } from './theme.js';
 import { textWidth } from './text-width.js';
 import type { ChartSpec } from './chart-spec.js';
@@ -27,32 +27,15 @@ export interface BarChart {
 
 /** Horizontal bars in the order given, long names in full, values written at the ends. Throws ChartError on values that are not finite. */
 export function barChart(chart: BarChart): ChartSpec {
-  finite(
-    'bars.value',
-    chart.bars.map((b) => b.value),
-  );
-  finite(
-    'bars.low',
-    chart.bars.map((b) => b.low ?? 0),
-  );
-  finite(
-    'bars.high',
-    chart.bars.map((b) => b.high ?? 0),
-  );
+  for (const key of ['value', 'low', 'high'] as const)
+    finite(
+      `bars.${key}`,
+      chart.bars.map((b) => b[key] ?? 0),
+    );
   const width = chart.width ?? 620;
   const c = colours.light;
   const rows = chart.bars.map((b) => ({ ...b, label: b.label ?? '', chosen: b.chosen ?? false }));
-  // Room for the label at the end of the longest bar: the axis is drawn a little longer than the data.
-  const top = Math.max(0, ...chart.bars.map((b) => Math.max(b.value, b.high ?? b.value)));
-  const low = Math.min(0, ...chart.bars.map((b) => Math.min(b.value, b.low ?? b.value)));
-  const room = Math.max(0, ...rows.map((r) => textWidth(r.label, 12))) + 10;
-  const names = Math.max(0, ...chart.bars.map((b) => textWidth(b.name, 12)));
-  const share = Math.min(0.6, room / Math.max(120, width - names - 40));
-  const span = top - low || 1;
-  const domain = chart.value.domain ?? [
-    low < 0 ? low - span * 0.04 : 0,
-    top > 0 ? top + (span * share) / (1 - share) : 0,
-  ];
+  const domain = chart.value.domain ?? barDomain(chart.bars, width);
   const x = { field: 'value', ...axis(chart.value.title, chart.value.unit, { ...chart.value, domain }) };
   const y = {
     field: 'name',
@@ -95,6 +78,17 @@ export function barChart(chart: BarChart): ChartSpec {
     data: { values: rows },
     layer,
   };
+}
+
+/** A little longer than the data, so that the label at the end of the longest bar fits. */
+function barDomain(bars: readonly Bar[], width: number): [number, number] {
+  const top = Math.max(0, ...bars.map((b) => Math.max(b.value, b.high ?? b.value)));
+  const low = Math.min(0, ...bars.map((b) => Math.min(b.value, b.low ?? b.value)));
+  const label = Math.max(0, ...bars.map((b) => textWidth(b.label ?? '', 12))) + 10;
+  const names = Math.max(0, ...bars.map((b) => textWidth(b.name, 12)));
+  const share = Math.min(0.6, label / Math.max(120, width - names - 40));
+  const span = top - low || 1;
+  return [low < 0 ? low - span * 0.04 : 0, top > 0 ? top + (span * share) / (1 - share) : 0];
 }
 
 export interface Histogram {
@@ -156,7 +150,7 @@ export function histogram(chart: Histogram): ChartSpec {
         mark: { type: 'rule', strokeDash: [5, 4], color: c.ink },
         encoding: { x: { field: 'x', ...x } },
       },
-      ...haloed({
+      ...withHalo({
         data: { values: rules },
         mark: { type: 'text', angle: -90, align: 'right', baseline: 'bottom', dy: -4, color: c.ink },
         encoding: { x: { field: 'x', ...x }, y: { value: 6 }, text: { field: 'label' } },

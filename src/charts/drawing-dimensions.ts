@@ -1,6 +1,5 @@
 import { dimensionPlace } from './dimension-layout.js';
-import type { Place } from './drawing.js';
-import type { Channels, DrawingFrame, Of } from './drawing-layers.js';
+import type { Channels, DrawingFrame, Of, Place } from './shape.js';
 import { colours } from './theme.js';
 import type { ChartSpec } from './chart-spec.js';
 

@@ -1,17 +1,9 @@
-import { haloed } from './axis.js';
-import type { Fill, Place, Shape } from './drawing.js';
+import { withHalo } from './axis.js';
+import type { Channels, DrawingFrame, Fill, Of, Place, Shape } from './shape.js';
 import { arrowHeads, dimensions } from './drawing-dimensions.js';
 import { colours } from './theme.js';
 import { textWidth } from './text-width.js';
 import type { ChartSpec } from './chart-spec.js';
-
-export interface DrawingFrame {
-  /** px for one unit along x */
-  readonly scale: number;
-  readonly stretch: number;
-  readonly domainX: readonly number[];
-  readonly domainY: readonly number[];
-}
 
 const c = colours.light;
 const fills: Readonly<Record<Fill, string | null>> = {
@@ -38,11 +30,11 @@ export function layersOf(shapes: readonly Shape[], frame: DrawingFrame): ChartSp
     if (kind === 'rectangle') layers.push(...rectangles(run as Of<'rectangle'>[], channels, frame));
     else if (kind === 'dimension') layers.push(...dimensions(run as Of<'dimension'>[], channels, frame));
     else if (kind === 'text') layers.push(...texts(run as Of<'text'>[], channels));
-    else for (const shape of run) layers.push(...outline(shape, channels, frame));
+    else for (const shape of run) layers.push(...shapeLayers(shape, channels, frame));
     run = [];
   };
   for (const shape of shapes) {
-    if (run[0] && sortOf(run[0]) !== sortOf(shape)) flush();
+    if (run[0] && batchKey(run[0]) !== batchKey(shape)) flush();
     run.push(shape);
   }
   flush();
@@ -50,14 +42,8 @@ export function layersOf(shapes: readonly Shape[], frame: DrawingFrame): ChartSp
 }
 
 /** Rectangles take one dash for a whole layer: Vega-Lite knows none for each. */
-const sortOf = (shape: Shape): string =>
+const batchKey = (shape: Shape): string =>
   shape.kind === 'rectangle' && shape.dashed === true ? 'dashed rectangle' : shape.kind;
-
-export type Of<K extends Shape['kind']> = Extract<Shape, { kind: K }>;
-export interface Channels {
-  readonly x: ChartSpec;
-  readonly y: ChartSpec;
-}
 
 function rectangles(list: Of<'rectangle'>[], { x, y }: Channels, frame: DrawingFrame): ChartSpec[] {
   const rows = list.map((r) => ({
@@ -109,7 +95,7 @@ function rectangles(list: Of<'rectangle'>[], { x, y }: Channels, frame: DrawingF
     const values = words.filter((v) => v.up === up);
     if (values.length > 0)
       layers.push(
-        ...haloed({
+        ...withHalo({
           data: { values },
           mark: { type: 'text', align: 'center', baseline: 'middle', color: c.ink, angle: up ? -90 : 0 },
           encoding: { x, y, text: { field: 'label' } },
@@ -127,9 +113,19 @@ function hatching(
   const gapY = 7 / (frame.scale * frame.stretch);
   const most = 200;
   if (r.hatch === 'grain')
-    return ladder(r.y, r.height, gapY, most).map((at) => ({ x: r.x, x2: r.x + r.width, y: at, y2: at }));
+    return evenlySpaced(r.y, r.height, gapY, most).map((at) => ({
+      x: r.x,
+      x2: r.x + r.width,
+      y: at,
+      y2: at,
+    }));
   if (r.hatch === 'grainUp')
-    return ladder(r.x, r.width, gapX, most).map((at) => ({ x: at, x2: at, y: r.y, y2: r.y + r.height }));
+    return evenlySpaced(r.x, r.width, gapX, most).map((at) => ({
+      x: at,
+      x2: at,
+      y: r.y,
+      y2: r.y + r.height,
+    }));
   // Slanting at 45 degrees on paper: a line enters at the left or bottom edge and leaves at the top or right one.
   const w = r.width / gapX;
   const h = r.height / gapY;
@@ -144,16 +140,17 @@ function hatching(
   return lines;
 }
 
-function ladder(from: number, length: number, gap: number, most: number): number[] {
+function evenlySpaced(from: number, length: number, gap: number, most: number): number[] {
   const count = Math.min(most, Math.max(1, Math.floor(length / gap) - 1));
   return Array.from({ length: count }, (_, i) => from + (length * (i + 1)) / (count + 1));
 }
 
-function outline(shape: Shape, { x, y }: Channels, frame: DrawingFrame): ChartSpec[] {
+type Outline = Of<'polygon' | 'polyline' | 'circle' | 'arc'>;
+
+function shapeLayers(shape: Shape, { x, y }: Channels, frame: DrawingFrame): ChartSpec[] {
   if (shape.kind === 'rectangle' || shape.kind === 'dimension' || shape.kind === 'text') return [];
   const points = pointsOf(shape);
   const closed = shape.kind === 'polygon' || shape.kind === 'circle';
-  const fill = 'fill' in shape ? shape.fill : undefined;
   const layers: ChartSpec[] = [
     {
       data: { values: points.map(([px, py], order) => ({ x: px, y: py, order })) },
@@ -163,25 +160,17 @@ function outline(shape: Shape, { x, y }: Channels, frame: DrawingFrame): ChartSp
         color: c.ink,
         strokeWidth: shape.weight ?? (closed ? 1.2 : 1.6),
         ...(shape.dashed === true ? { strokeDash: dashed } : {}),
-        ...(closed && fills[fill ?? 'wood'] !== null ? { fill: fills[fill ?? 'wood'] } : {}),
+        ...fillOf(shape),
       },
       encoding: { x, y, order: { field: 'order', type: 'quantitative' } },
     },
   ];
-  const last = points.at(-1);
-  const before = points.at(-2);
-  if (shape.kind === 'polyline' && shape.arrow === true && last !== undefined && before !== undefined)
-    layers.push(arrowHeads([{ tip: last, from: before }], { x, y }, frame));
+  if (shape.kind === 'polyline' && shape.arrow === true) layers.push(...arrowAtEnd(points, { x, y }, frame));
   if (shape.label !== undefined && shape.label !== '') {
-    const middle: Place = closed
-      ? [
-          points.reduce((s, p) => s + p[0], 0) / points.length,
-          points.reduce((s, p) => s + p[1], 0) / points.length,
-        ]
-      : (points[Math.floor(points.length / 2)] ?? [0, 0]);
+    const [mx, my] = middleOf(points, closed);
     layers.push(
-      ...haloed({
-        data: { values: [{ x: middle[0], y: middle[1], label: shape.label }] },
+      ...withHalo({
+        data: { values: [{ x: mx, y: my, label: shape.label }] },
         mark: { type: 'text', color: c.ink, align: 'center', baseline: 'middle', dy: closed ? 0 : -10 },
         encoding: { x, y, text: { field: 'label' } },
       }),
@@ -190,9 +179,27 @@ function outline(shape: Shape, { x, y }: Channels, frame: DrawingFrame): ChartSp
   return layers;
 }
 
-function pointsOf(
-  shape: Extract<Shape, { kind: 'polygon' | 'polyline' | 'circle' | 'arc' }>,
-): readonly Place[] {
+/** An arrow head at the last of two or more points. */
+function arrowAtEnd(points: readonly Place[], channels: Channels, frame: DrawingFrame): ChartSpec[] {
+  const [tip, from] = [points.at(-1), points.at(-2)];
+  return tip && from ? [arrowHeads([{ tip, from }], channels, frame)] : [];
+}
+
+/** Only polygons and circles are filled; wood where no fill is named. */
+function fillOf(shape: Outline): { readonly fill?: string } {
+  if (shape.kind !== 'polygon' && shape.kind !== 'circle') return {};
+  const fill = fills[shape.fill ?? 'wood'];
+  return fill === null ? {} : { fill };
+}
+
+/** Where the label stands: the mean of the corners of a closed shape, the middle point of a line. */
+function middleOf(points: readonly Place[], closed: boolean): Place {
+  if (!closed) return points[Math.floor(points.length / 2)] ?? [0, 0];
+  const mean = (axis: 0 | 1): number => points.reduce((sum, p) => sum + p[axis], 0) / points.length;
+  return [mean(0), mean(1)];
+}
+
+function pointsOf(shape: Outline): readonly Place[] {
   if (shape.kind === 'polygon' || shape.kind === 'polyline') return shape.points;
   const [from, to] = shape.kind === 'arc' ? [shape.from, shape.to] : [0, 360];
   const steps = Math.max(8, Math.ceil(Math.abs(to - from) / 5));
@@ -204,7 +211,7 @@ function pointsOf(
 
 function texts(list: Of<'text'>[], { x, y }: Channels): ChartSpec[] {
   return list.flatMap((t) =>
-    haloed({
+    withHalo({
       data: { values: [{ x: t.x, y: t.y, label: t.text }] },
       mark: {
         type: 'text',

@@ -1,5 +1,5 @@
 import { extent } from './axis.js';
-import type { LineChart, Mark } from './line-chart.js';
+import type { LineChart, Mark } from './line-chart-data.js';
 import { textWidth } from './text-width.js';
 
 /** A point or a bend of a line, in px from the plot's lower left corner. */
@@ -76,7 +76,9 @@ export function placesIn(
   ];
   const lines = [
     ...chart.series.map((s) =>
-      chart.x.values.flatMap((x, i) => [s.values[i]].flatMap((v) => (v == null ? [] : [spot(x, v)]))),
+      chart.x.values.flatMap((x, i) =>
+        [s.values[i]].flatMap((v) => (v === null || v === undefined ? [] : [spot(x, v)])),
+      ),
     ),
     ...(chart.rules ?? []).map((r) =>
       r.x === undefined

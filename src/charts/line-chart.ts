@@ -1,53 +1,11 @@
-import { axis, extent, finite, frame, haloed, heading, legendColumns, type Axis } from './axis.js';
+import { axis, extent, finite, frame, withHalo, heading, legendColumns } from './axis.js';
 import { colours, dashes, shapes } from './theme.js';
 import { placesIn, type MarkPlace } from './label-layout.js';
+import type { Band, LineChart, Mark, Rule } from './line-chart-data.js';
 import { textWidth } from './text-width.js';
 import { ChartError, type ChartSpec } from './chart-spec.js';
 
-/** One line: as many values as `x.values`, in the unit of `y`; null leaves a gap. */
-export interface Series {
-  readonly name: string;
-  readonly values: readonly (number | null)[];
-}
-
-/** A point worth naming, in axis units, with its label beside it. */
-export interface Mark {
-  readonly x: number;
-  readonly y: number;
-  readonly label?: string;
-}
-
-/** A shaded range along x: `low` and `high` as many as `x.values`. */
-export interface Band {
-  readonly name: string;
-  readonly low: readonly number[];
-  readonly high: readonly number[];
-}
-
-/** A straight line across the chart at one x or one y, such as a limit. */
-export interface Rule {
-  readonly x?: number;
-  readonly y?: number;
-  readonly label: string;
-}
-
-export interface LineChart {
-  readonly title?: string;
-  readonly subtitle?: string;
-  readonly x: Axis & { readonly values: readonly number[] };
-  readonly y: Axis;
-  readonly series: readonly Series[];
-  readonly marks?: readonly Mark[];
-  readonly bands?: readonly Band[];
-  readonly rules?: readonly Rule[];
-  /** Draw the given points on the lines. Default: when there are 13 points or fewer. */
-  readonly points?: boolean;
-  /** `monotone` (default, smooth and never overshooting), `linear`, or `step-after` for things that change in steps. */
-  readonly interpolate?: 'monotone' | 'linear' | 'step-after';
-  /** px; of the whole chart, default 620, and of the plot, default 320 */
-  readonly width?: number;
-  readonly height?: number;
-}
+export type { Band, LineChart, Mark, Rule, Series } from './line-chart-data.js';
 
 /**
  * Lines over a common x. Each line has its own colour, dash and (if points are drawn) point shape; a legend stands below when
@@ -58,86 +16,70 @@ export function lineChart(chart: LineChart): ChartSpec {
   const width = chart.width ?? 620;
   const height = chart.height ?? 320;
   const xs = chart.x.values;
-  const x = {
-    field: 'x',
-    ...axis(chart.x.title, chart.x.unit, { ...chart.x, domain: chart.x.domain ?? extent(xs) }),
-  };
+  const domain = chart.x.domain ?? extent(xs);
+  const x = { field: 'x', ...axis(chart.x.title, chart.x.unit, { ...chart.x, domain }) };
   const y = { field: 'y', ...axis(chart.y.title, chart.y.unit, chart.y) };
-  const names = chart.series.map((s) => s.name);
-  const points = chart.points ?? (xs.length <= 13 && xs.length > 0);
-  const several = names.length > 1;
-  const legend = several
-    ? {
-        title: null,
-        columns: legendColumns(names, width, textWidth),
-        // A point stands for its line as it is on it: the line's own stroke round it would make a blot of it.
-        ...(points
-          ? { symbolSize: 70, encoding: { symbols: { strokeWidth: { value: 0 } } } }
-          : { symbolType: 'stroke', symbolSize: 500 }),
-      }
-    : null;
-  const order = { domain: names };
-  const sign = {
-    color: {
-      field: 'series',
-      type: 'nominal',
-      scale: { ...order, range: cycle(colours.light.series, names.length) },
-      legend,
-    },
-    strokeDash: {
-      field: 'series',
-      type: 'nominal',
-      scale: { ...order, range: cycle(dashes, names.length) },
-      legend,
-    },
-  };
-  const rows = chart.series.flatMap((s) =>
-    xs.map((at, i) => ({ x: at, y: s.values[i] ?? null, series: s.name })),
-  );
-  const layer: ChartSpec[] = [];
-  for (const band of chart.bands ?? []) layer.push(bandLayer(band, xs, x, y));
-  if (rows.length > 0) {
-    const tooltip = [
-      { field: 'series', type: 'nominal', title: ' ' },
-      { ...x, scale: undefined, axis: undefined },
-      { ...y, scale: undefined, axis: undefined },
-    ].slice(several ? 0 : 1);
-    layer.push({
-      data: { values: rows },
-      mark: { type: 'line', interpolate: chart.interpolate ?? 'monotone', clip: true, tooltip: true },
-      encoding: { x, y, ...sign, tooltip },
-    });
-    if (points)
-      layer.push({
-        data: { values: rows },
-        mark: { type: 'point', filled: true, size: 50, tooltip: true },
-        encoding: {
-          x,
-          y,
-          color: { ...sign.color, legend: null },
-          ...(several
-            ? {
-                shape: {
-                  field: 'series',
-                  type: 'nominal',
-                  scale: { ...order, range: cycle(shapes, names.length) },
-                  legend: null,
-                },
-              }
-            : {}),
-          tooltip,
-        },
-      });
-  }
-  const [from, to] = chart.x.domain ?? extent(xs);
-  for (const rule of chart.rules ?? []) layer.push(...ruleLayers(rule, x, y));
-  const place = placesIn(chart, from, to, width - 60, height);
-  for (const mark of chart.marks ?? []) layer.push(...markLayers(mark, x, y, place(mark)));
+  const place = placesIn(chart, domain[0], domain[1], width - 60, height);
   return {
     ...heading(chart.title, chart.subtitle, width),
     ...frame(width, height),
-    layer,
+    layer: [
+      ...(chart.bands ?? []).map((band) => bandLayer(band, xs, x, y)),
+      ...seriesLayers(chart, x, y, width),
+      ...(chart.rules ?? []).flatMap((rule) => ruleLayers(rule, x, y)),
+      ...(chart.marks ?? []).flatMap((mark) => markLayers(mark, x, y, place(mark))),
+    ],
     resolve: { scale: { strokeDash: 'shared' } },
+  };
+}
+
+/** The lines, and the points on them where points are drawn. */
+function seriesLayers(chart: LineChart, x: ChartSpec, y: ChartSpec, width: number): ChartSpec[] {
+  const xs = chart.x.values;
+  const rows = chart.series.flatMap((s) =>
+    xs.map((at, i) => ({ x: at, y: s.values[i] ?? null, series: s.name })),
+  );
+  if (rows.length === 0) return [];
+  const names = chart.series.map((s) => s.name);
+  const points = chart.points ?? xs.length <= 13;
+  const several = names.length > 1;
+  const legend = several ? legendOf(names, width, points) : null;
+  const bySeries = (range: readonly unknown[]): ChartSpec => ({
+    field: 'series',
+    type: 'nominal',
+    scale: { domain: names, range: cycle(range, names.length) },
+  });
+  const colour = bySeries(colours.light.series);
+  const tooltip = [
+    { field: 'series', type: 'nominal', title: ' ' },
+    { ...x, scale: undefined, axis: undefined },
+    { ...y, scale: undefined, axis: undefined },
+  ].slice(several ? 0 : 1);
+  const line: ChartSpec = {
+    data: { values: rows },
+    mark: { type: 'line', interpolate: chart.interpolate ?? 'monotone', clip: true, tooltip: true },
+    encoding: { x, y, color: { ...colour, legend }, strokeDash: { ...bySeries(dashes), legend }, tooltip },
+  };
+  if (!points) return [line];
+  const shape = several ? { shape: { ...bySeries(shapes), legend: null } } : {};
+  return [
+    line,
+    {
+      data: { values: rows },
+      mark: { type: 'point', filled: true, size: 50, tooltip: true },
+      encoding: { x, y, color: { ...colour, legend: null }, ...shape, tooltip },
+    },
+  ];
+}
+
+function legendOf(names: readonly string[], width: number, points: boolean): ChartSpec {
+  return {
+    title: null,
+    columns: legendColumns(names, width, textWidth),
+    // A point stands for its line as it is on it: the line's own stroke round it would make a blot of it.
+    ...(points
+      ? { symbolSize: 70, encoding: { symbols: { strokeWidth: { value: 0 } } } }
+      : { symbolType: 'stroke', symbolSize: 500 }),
   };
 }
 
@@ -159,7 +101,7 @@ function ruleLayers(rule: Rule, x: ChartSpec, y: ChartSpec): ChartSpec[] {
       : { align: 'right', baseline: 'bottom', angle: -90, dy: -4, limit: 300 };
   return [
     { data, mark: { type: 'rule', strokeDash: [5, 4], color: colours.light.soft }, encoding: along },
-    ...haloed({
+    ...withHalo({
       data,
       mark: { type: 'text', ...text, color: colours.light.ink },
       encoding: { ...place, text: { field: 'label' } },
@@ -187,7 +129,7 @@ function markLayers(mark: Mark, x: ChartSpec, y: ChartSpec, place: MarkPlace): C
   ];
   if (mark.label !== undefined)
     layers.push(
-      ...haloed({
+      ...withHalo({
         data,
         mark: {
           type: 'text',

@@ -80,10 +80,14 @@ function measureByTable(vega: unknown): void {
   const metrics = (vega as { textMetrics?: { width: unknown } }).textMetrics;
   if (metrics === undefined || typeof document !== 'undefined') return;
   metrics.width = (item: TextItem, line?: unknown) => {
-    const text = String(line ?? item.text ?? '').trim();
+    const text = plainText(line ?? item.text).trim();
     return textWidth(text, item.fontSize ?? 11, item.fontWeight === 'bold' || Number(item.fontWeight) >= 600);
   };
 }
+/** A line to measure; vega hands over text, or a number that stands on an axis. */
+const plainText = (line: unknown): string =>
+  typeof line === 'string' ? line : typeof line === 'number' ? String(line) : '';
+
 interface TextItem {
   readonly text?: unknown;
   readonly fontSize?: number;
@@ -111,15 +115,17 @@ function refusingLoader() {
 
 function refuseAddresses(value: unknown, path: string, depth = 0): void {
   if (depth > 200) throw new ChartError(path, 'nested more than 200 deep');
-  if (Array.isArray(value))
-    return void value.forEach((v, i) => refuseAddresses(v, `${path}[${i}]`, depth + 1));
+  if (Array.isArray(value)) {
+    value.forEach((v, i) => refuseAddresses(v, `${path}[${i}]`, depth + 1));
+    return;
+  }
   if (typeof value !== 'object' || value === null) return;
   for (const [key, inner] of Object.entries(value)) {
     if (key === 'values' || key === 'datasets') continue; // rows of a table may well have a column called url
     if ((key === 'url' || key === 'href') && inner !== null && inner !== undefined)
       throw new ChartError(
         `${path}.${key}`,
-        `got ${JSON.stringify(inner)?.slice(0, 60)}; a chart carries its own values and fetches nothing: give data.values`,
+        `got ${JSON.stringify(inner).slice(0, 60)}; a chart carries its own values and fetches nothing: give data.values`,
       );
     refuseAddresses(inner, `${path}.${key}`, depth + 1);
   }

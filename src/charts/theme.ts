@@ -81,35 +81,9 @@ export function configFor(ground: ChartGround): ChartSpec {
     font: chartFont,
     padding: 8,
     view: { continuousWidth: 560, continuousHeight: 320, discreteWidth: 560, stroke: c.line },
-    axis: {
-      labelColor: c.ink,
-      titleColor: c.ink,
-      labelFontSize: labelSize,
-      titleFontSize: titleSize,
-      titleFontWeight: 'normal',
-      titlePadding: 10,
-      gridColor: c.faint,
-      domainColor: c.soft,
-      tickColor: c.soft,
-      labelLimit: 260,
-      titleLimit: 520,
-      // Numbers that nearly touch read as one number.
-      labelOverlap: true,
-      labelSeparation: 8,
-    },
+    axis: axisConfig(c),
     axisY: { titleLimit: 320 },
-    legend: {
-      labelColor: c.ink,
-      titleColor: c.ink,
-      labelFontSize: labelSize,
-      titleFontSize: labelSize,
-      titleFontWeight: 'normal',
-      labelLimit: 420,
-      symbolSize: 110,
-      symbolStrokeWidth: 2.5,
-      orient: 'bottom',
-      columnPadding: 18,
-    },
+    legend: legendConfig(c),
     header: { labelColor: c.ink, titleColor: c.ink, labelFontSize: labelSize, titleFontSize: titleSize },
     title: {
       color: c.ink,
@@ -139,6 +113,36 @@ export function configFor(ground: ChartGround): ChartSpec {
     },
   };
 }
+
+const axisConfig = (c: ChartColours): ChartSpec => ({
+  labelColor: c.ink,
+  titleColor: c.ink,
+  labelFontSize: labelSize,
+  titleFontSize: titleSize,
+  titleFontWeight: 'normal',
+  titlePadding: 10,
+  gridColor: c.faint,
+  domainColor: c.soft,
+  tickColor: c.soft,
+  labelLimit: 260,
+  titleLimit: 520,
+  // Numbers that nearly touch read as one number.
+  labelOverlap: true,
+  labelSeparation: 8,
+});
+
+const legendConfig = (c: ChartColours): ChartSpec => ({
+  labelColor: c.ink,
+  titleColor: c.ink,
+  labelFontSize: labelSize,
+  titleFontSize: labelSize,
+  titleFontWeight: 'normal',
+  labelLimit: 420,
+  symbolSize: 110,
+  symbolStrokeWidth: 2.5,
+  orient: 'bottom',
+  columnPadding: 18,
+});
 
 /** The light look. */
 export const chartConfig: ChartSpec = configFor('light');

@@ -1,4 +1,4 @@
-import { axis, finite, frame, haloed, heading } from './axis.js';
+import { axis, finite, frame, withHalo, heading } from './axis.js';
 import { colours } from './theme.js';
 import { ChartError, type ChartSpec } from './chart-spec.js';
 
@@ -23,14 +23,11 @@ export interface Timeline {
 
 /** Bars along a common clock, one row for each name, in the order first named. */
 export function timeline(chart: Timeline): ChartSpec {
-  finite(
-    'stretches.start',
-    chart.stretches.map((s) => s.start),
-  );
-  finite(
-    'stretches.end',
-    chart.stretches.map((s) => s.end),
-  );
+  for (const key of ['start', 'end'] as const)
+    finite(
+      `stretches.${key}`,
+      chart.stretches.map((s) => s[key]),
+    );
   const back = chart.stretches.findIndex((s) => s.end < s.start);
   if (back >= 0)
     throw new ChartError(
@@ -78,7 +75,7 @@ export function timeline(chart: Timeline): ChartSpec {
           strokeDash: { condition: { test: "datum.kind === 'waiting'", value: [4, 3] }, value: [1, 0] },
         },
       },
-      ...haloed({
+      ...withHalo({
         mark: { type: 'text', align: 'left', dx: 5, color: c.ink },
         encoding: { x, y, text: { field: 'note' } },
       }),

@@ -1,10 +1,14 @@
+/** A function compiled at run time; its caller knows the types of its parameters and result. */
+export type CompiledFunction = (...args: never[]) => unknown;
+
 /**
- * A function made of JavaScript text at run time; undefined where that is forbidden, as the policy of a page may have it.
- * @throws SyntaxError on text that is no JavaScript, a fault of whoever wrote it
+ * A function compiled from JavaScript text; undefined where that is forbidden, as the policy of a page may have it.
+ * @throws SyntaxError on text that is not JavaScript, a fault of whoever wrote it
  */
-export function compileFunction<F>(parameters: readonly string[], body: string): F | undefined {
+export function compileFunction(parameters: readonly string[], body: string): CompiledFunction | undefined {
   try {
-    return new Function(...parameters, body) as F;
+    // eslint-disable-next-line @typescript-eslint/no-implied-eval -- the one place that compiles formulas
+    return new Function(...parameters, body) as CompiledFunction;
   } catch (error) {
     if (error instanceof EvalError) return undefined;
     throw error;

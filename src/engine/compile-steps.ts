@@ -58,7 +58,7 @@ export function makeBoundsCheck<F extends Fields>(
 }
 
 /**
- * Compiles a row of formulas into one function on numbers: limits checked, defaults filled in, no allocation but the
+ * Compiles a chain of formulas into one function on numbers: limits checked, defaults filled in, no allocation but the
  * answer. This is what makes a sweep run at the speed of a hand-written loop.
  */
 export function compileSteps<F extends Fields, O extends Outputs>(
@@ -95,7 +95,8 @@ export function compileSteps<F extends Fields, O extends Outputs>(
   lines.push(`if (!isFinite(${names.join(' + ')})) check({ ${answer.join(', ')} });`);
   lines.push(`return { ${answer.join(', ')} };`);
   type Make = (r: typeof refuse, c: (out: unknown) => void) => (n: Partial<Parsed<F>>) => RawOutput<O>;
-  const make = compileFunction<Make>(['refuse', 'check'], `return (g) => {\n${lines.join('\n')}\n};`);
+  const make = compileFunction(['refuse', 'check'], `return (g) => {\n${lines.join('\n')}\n};`) as
+    Make | undefined;
   return make?.(refuse, (out) => assertFinite(recipe, out)) ?? interpreted(recipe, fields, steps, outputs);
 }
 

@@ -33,8 +33,11 @@ export function listField<I, Out, const O extends ListOptions>(
       accepts: (v) => Array.isArray(v) || typeof v === 'string',
       format: (list) =>
         assertAccepted(Array.isArray(list), list).length > 12
-          ? `${list.slice(0, 12).map(item.format).join(', ')} ... (${list.length} in all)`
-          : list.map(item.format).join(', '),
+          ? `${list
+              .slice(0, 12)
+              .map((x) => item.format(x))
+              .join(', ')} ... (${list.length} in all)`
+          : list.map((x) => item.format(x)).join(', '),
       read: (v) => {
         const list =
           typeof v === 'string'
@@ -68,11 +71,12 @@ export function groupField<
       kind: 'group',
       expects: takes,
       accepts: isPlainObject,
-      format: (g) =>
-        assertAccepted(isPlainObject(g), g) &&
-        Object.entries(fields)
-          .map(([n, f]) => `${n} ${f.format(g[n as keyof F])}`)
-          .join(', '),
+      format: (g) => {
+        assertAccepted(isPlainObject(g), g);
+        return Object.entries(fields)
+          .map(([n, f]) => `${n} ${f.format(g[n])}`)
+          .join(', ');
+      },
       read: (v) => {
         if (!isPlainObject(v)) throw new InputError(`got ${inspectValue(v)}, takes ${takes}`);
         return check(v);
@@ -99,15 +103,7 @@ export function recordField<I, Out, const O extends BaseFieldOptions & { readonl
           .map(([n, v]) => `${n} ${item.format(v)}`)
           .join(', '),
       read: (v) => {
-        const entries =
-          typeof v === 'string'
-            ? v
-                .split(/[;,]/)
-                .filter((s) => s.trim() !== '')
-                .map((s) => s.split(/[:=]/).map((x) => x.trim()) as [string, string | undefined])
-            : isPlainObject(v)
-              ? Object.entries(v)
-              : undefined;
+        const entries = recordEntries(v);
         if (
           !entries ||
           entries.length === 0 ||
@@ -116,7 +112,7 @@ export function recordField<I, Out, const O extends BaseFieldOptions & { readonl
         )
           throw new InputError(`got ${inspectValue(v)}, takes ${takes}`);
         // '2:1:1' has no names, and a name given twice would lose its first value without a word.
-        if (typeof v === 'string' && entries.some((e) => e.length !== 2))
+        if (entries.some((e) => e.length !== 2))
           throw new InputError(
             `got ${inspectValue(v)}, takes name:value pairs set apart by commas; ${takes}`,
           );
@@ -129,4 +125,14 @@ export function recordField<I, Out, const O extends BaseFieldOptions & { readonl
     options,
     { items: [item] },
   );
+}
+
+/** Names and values as written: an object, or text such as `oil:2, spirit:1`; undefined for anything else. */
+function recordEntries(v: unknown): (readonly [string, ...unknown[]])[] | undefined {
+  if (isPlainObject(v)) return Object.entries(v);
+  if (typeof v !== 'string') return undefined;
+  return v
+    .split(/[;,]/)
+    .filter((s) => s.trim() !== '')
+    .map((s) => s.split(/[:=]/).map((x) => x.trim()) as [string, ...string[]]);
 }

@@ -134,42 +134,41 @@ function faultOf(
   tolerance: number,
   alsoRight: readonly string[],
 ): string | undefined {
-  if (typeof right === 'string') {
-    const plain = (s: string): string =>
-      s
-        .toLowerCase()
-        .replace(/[^a-z0-9]+/g, ' ')
-        .trim();
-    return typeof given === 'string' && [right, ...alsoRight].some((w) => plain(w) === plain(given))
-      ? undefined
-      : `Got ${inspectValue(given)}, which is not it.`;
-  }
-  if (typeof right === 'number') {
-    const n =
-      typeof given === 'number'
-        ? given
-        : typeof given === 'string' && given.trim() !== ''
-          ? Number(given)
-          : NaN;
-    if (!Number.isFinite(n))
-      return `Got ${inspectValue(given)}; a plain number is asked for, without a unit.`;
-    return compare(n, right, tolerance, '');
-  }
+  if (typeof right === 'string') return wordFault(given, [right, ...alsoRight]);
+  if (typeof right === 'number') return numberFault(given, right, tolerance);
   const kind = right.kind;
-  const got = given instanceof Quantity ? given : readAs(given, kind);
+  const got = given instanceof Quantity ? (given as Quantity) : readAs(given, kind);
   if (typeof got === 'string') return got;
   if (got.kind !== kind)
-    return `Got ${inspectValue(got.toString())}, which is ${kinds[got.kind as Kind].called}; ${kinds[kind].called} is asked for.`;
-  // An inch fraction is as fine as the rule it is read off: the nearest 1/32 below an inch, 1/16 above.
-  const fraction =
-    kind === 'length' && typeof given === 'string' && given.includes('/')
-      ? Math.abs(right.value) < 0.0254
-        ? 0.0254 / 64
-        : 0.0254 / 32
-      : 0;
-  return Math.abs(got.value - right.value) <= fraction * (1 + 1e-9)
+    return `Got ${inspectValue(got.toString())}, which is ${kinds[got.kind].called}; ${kinds[kind].called} is asked for.`;
+  return Math.abs(got.value - right.value) <= ruleFraction(given, right) * (1 + 1e-9)
     ? undefined
     : compare(got.value, right.value, tolerance, kind);
+}
+
+function wordFault(given: unknown, right: readonly string[]): string | undefined {
+  const plain = (s: string): string =>
+    s
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, ' ')
+      .trim();
+  return typeof given === 'string' && right.some((w) => plain(w) === plain(given))
+    ? undefined
+    : `Got ${inspectValue(given)}, which is not it.`;
+}
+
+function numberFault(given: unknown, right: number, tolerance: number): string | undefined {
+  const text = typeof given === 'string' ? given.trim() : '';
+  const n = typeof given === 'number' ? given : text !== '' ? Number(text) : NaN;
+  return Number.isFinite(n)
+    ? compare(n, right, tolerance, '')
+    : `Got ${inspectValue(given)}; a plain number is asked for, without a unit.`;
+}
+
+/** An inch fraction is as fine as the rule it is read off: half of 1/32 in below an inch, half of 1/16 in above. */
+function ruleFraction(given: unknown, right: Quantity): number {
+  if (right.kind !== 'length' || typeof given !== 'string' || !given.includes('/')) return 0;
+  return Math.abs(right.value) < 0.0254 ? 0.0254 / 64 : 0.0254 / 32;
 }
 
 function readAs(given: unknown, kind: Kind): Quantity | string {

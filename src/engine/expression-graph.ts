@@ -1,23 +1,22 @@
-import type { NumberOps } from './number-ops.js';
 import type { Formula } from './formula.js';
 import { compileFunction } from './compile-function.js';
 
-/** A number that differs from point to point: a column, or what is reckoned from columns. Made by {@link ExpressionGraph} alone. */
+/** A number that differs from point to point: a column, or a value computed from columns. Made by {@link ExpressionGraph} alone. */
 export class GraphNode {
   constructor(
-    /** JavaScript of its value, over the names of the points it is reckoned from. */
+    /** JavaScript of its value, over the names of the nodes it is computed from. */
     readonly code: string,
     readonly name: string,
     readonly from: readonly GraphNode[],
   ) {}
 }
-/** A number of a row: known now, or at each point. */
+/** A number: known now, or at each point. */
 export type Operand = number | GraphNode;
 
 /**
- * Reckons points number `first` to before `end`. The columns hold these alone, the answers are written into columns of all
- * points: a window on each, for each part of the work, would cost as much as a formula. What is in `peaks` grows to the
- * largest size met in the answer that stands there; what is no number counts for nothing.
+ * Computes the points from `first` to before `end`. The columns hold these points alone; the answers are written into
+ * columns of all points, because a view on each column for each chunk would cost as much as a formula. Each entry of
+ * `peaks` grows to the largest absolute value of its answer; NaN is ignored.
  */
 export type CompiledLoop = (
   first: number,
@@ -28,10 +27,10 @@ export type CompiledLoop = (
 ) => void;
 
 /**
- * Writes down what is reckoned at each point, to be compiled into one loop over typed columns. What is known for all
- * points is reckoned here and now; what is reckoned twice in the same way is written once.
+ * Records what is computed at each point and compiles it into one loop over typed columns. What is known for all points
+ * is computed at once; an expression that occurs twice is computed once.
  */
-export class ExpressionGraph implements NumberOps<Operand> {
+export class ExpressionGraph {
   readonly #points = new Map<string, GraphNode>();
   readonly #known: number[] = [];
 
@@ -55,57 +54,23 @@ export class ExpressionGraph implements NumberOps<Operand> {
       terms,
     );
   }
-  add(a: Operand, b: Operand): Operand {
-    return this.#both(a, b, '+', (x, y) => x + y);
-  }
   subtract(a: Operand, b: Operand): Operand {
     return this.#both(a, b, '-', (x, y) => x - y);
   }
   multiply(a: Operand, b: Operand): Operand {
     return this.#both(a, b, '*', (x, y) => x * y);
   }
-  divide(a: Operand, b: Operand): Operand {
-    return this.#both(a, b, '/', (x, y) => x / y);
-  }
-  min(a: Operand, b: Operand): Operand {
-    return typeof a === 'number' && typeof b === 'number'
-      ? Math.min(a, b)
-      : this.#point(`Math.min(${this.#written(a)}, ${this.#written(b)})`, [a, b]);
-  }
-  max(a: Operand, b: Operand): Operand {
-    return typeof a === 'number' && typeof b === 'number'
-      ? Math.max(a, b)
-      : this.#point(`Math.max(${this.#written(a)}, ${this.#written(b)})`, [a, b]);
-  }
-  lessOrEqual(a: Operand, b: Operand): Operand {
-    return typeof a === 'number' && typeof b === 'number'
-      ? Number(a <= b)
-      : this.#point(`${this.#written(a)} <= ${this.#written(b)} ? 1 : 0`, [a, b]);
-  }
-  select<R extends { readonly [name: string]: Operand }>(test: Operand, yes: () => R, no: () => R): R {
-    if (typeof test === 'number') return test ? yes() : no();
-    const [y, n] = [yes(), no()];
-    return Object.fromEntries(
-      Object.entries(y).map(([name, a]) => {
-        const b = n[name] as Operand;
-        return [
-          name,
-          a === b ? a : this.#point(`${test.name} ? ${this.#written(a)} : ${this.#written(b)}`, [test, a, b]),
-        ];
-      }),
-    ) as R;
-  }
 
   /**
-   * The loop that reckons `outputs` and nothing that they do not need, and keeps the peaks of those named; undefined where
-   * code may not be made at run time.
+   * The loop that computes `outputs` and nothing else, and keeps the peaks of those named; undefined where code may not be
+   * made at run time.
    */
   compile(
     outputs: Readonly<Record<string, Operand>>,
     peaks: readonly string[] = [],
   ): CompiledLoop | undefined {
     const needed = new Set(Object.values(outputs));
-    // A point stands after those it is reckoned from, so one pass from the last to the first finds all.
+    // A node comes after those it is computed from, so one pass from the last to the first finds all.
     const all = [...this.#points.values()];
     for (const p of all.toReversed()) if (needed.has(p)) p.from.forEach((q) => needed.add(q));
     const points = all.filter((p) => needed.has(p));
@@ -165,7 +130,8 @@ const made = new Map<string, Made>();
 
 function compiled(text: string): Made | undefined {
   const now =
-    made.get(text) ?? compileFunction<Made>(['k', 'first', 'end', 'columns', 'outs', 'peaks'], text);
+    made.get(text) ??
+    (compileFunction(['k', 'first', 'end', 'columns', 'outs', 'peaks'], text) as Made | undefined);
   // A bound on memory; what falls out is made again.
   if (made.size >= 200) made.clear();
   if (now) made.set(text, now);

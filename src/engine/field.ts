@@ -5,7 +5,15 @@ import type { Field, IsOptional, MaybeOut } from './field-shape.js';
 import { quantityField, type QuantityOptions, type Written } from './quantity-field.js';
 import { choiceField, flagField, textField } from './word-fields.js';
 
-export { makeField, type Field, type Fields, type Input, type Parsed } from './field-shape.js';
+export {
+  makeField,
+  type Field,
+  type Fields,
+  type Input,
+  type InputOf,
+  type Parsed,
+  type ParsedOf,
+} from './field-shape.js';
 export { isPlainObject, makeParser, collectIssues } from './field-set.js';
 export { watchCurrency, type Written } from './quantity-field.js';
 

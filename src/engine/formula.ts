@@ -1,29 +1,28 @@
 import {
   closureOf,
+  evaluateWithUnits,
   javascriptOf,
   latexOf,
   parseTree,
   plainOf,
-  evaluateWithUnits,
   type Tree,
 } from '../units/algebra.js';
-import { number, pretty } from '../units/format-quantity.js';
 import { kinds, type Kind } from '../units/kind.js';
-import { unitOf } from '../units/unit.js';
 import { compileFunction } from './compile-function.js';
+import { parenthesised, plainNumber, plainSymbol, texNumber, texSymbol } from './formula-text.js';
+import {
+  algebraic,
+  baseValue,
+  formulaValue,
+  isDimensionless,
+  toBase,
+  toFormulaUnit,
+  type Variable,
+} from './formula-variable.js';
 import type { Citation } from './source.js';
 
-/** A letter in a formula: what it stands for, its kind, and the unit its number enters the formula in. */
-export interface Variable {
-  readonly kind: Kind;
-  readonly label: string;
-  /** Unit of the number inside the formula; default the kind's base unit (m, kg, N, Pa, fraction, °C). */
-  readonly unit?: string;
-  /** True in an empirical formula, where the number alone enters and dimensions do not balance. */
-  readonly dimensionless?: boolean;
-  /** LaTeX, where the automatic one (M_F -> M_{F}, rho -> \rho) does not serve. */
-  readonly tex?: string;
-}
+export { plainSymbol } from './formula-text.js';
+export { formulaValue, type Variable } from './formula-variable.js';
 
 export type Basis = 'published' | 'definition' | 'geometry' | 'estimate' | 'common practice';
 
@@ -45,7 +44,7 @@ export interface Formula<L extends Readonly<Record<string, Variable>> = Readonly
   /** One line of plain text with the numbers put in and the result. */
   plainWith(args: Readonly<Record<string, number>>): string;
   /**
-   * Reckons again with units on every letter and gives the number in the base unit.
+   * Evaluates the formula with units on every letter and gives the number in the base unit.
    * @throws Error when the dimensions of the two sides differ
    */
   withUnits(args: Readonly<Record<string, number>>): number;
@@ -53,57 +52,38 @@ export interface Formula<L extends Readonly<Record<string, Variable>> = Readonly
   readonly toJavaScript: (name: (symbol: string) => string) => string;
 }
 
-/** Describes a letter: `letter('length', 'width of the top', { in: 'mm' })`. */
+/** Describes a variable: `variable('length', 'width of the top', { unit: 'mm' })`. */
 export function variable(kind: Kind, label: string, more: Omit<Variable, 'kind' | 'label'> = {}): Variable {
-  return { kind, label: label, ...more };
+  return { kind, label, ...more };
 }
 
-/**
- * A formula, written once: from the one text come the number, the LaTeX, the line with numbers put in and the check
- * of dimensions. `where` must name every letter of `text`.
- */
-export function formula<const L extends Readonly<Record<string, Variable>>>(spec: {
+type Variables = Readonly<Record<string, Variable>>;
+type Numbers = Readonly<Record<string, number>>;
+
+interface FormulaSpec<L extends Variables> {
   readonly symbol: string;
   readonly result: Variable;
   readonly expression: string;
   readonly variables: L;
   readonly source?: Citation;
   readonly basis?: Basis;
-}): Formula<L> {
-  // Parsing waits until first use: a command that works one recipe should not pay for sixty.
+}
+
+/**
+ * A formula, written once: from the one expression come the number, the LaTeX, the line with numbers put in and the check
+ * of dimensions. `variables` must describe every letter of `expression`.
+ */
+export function formula<const L extends Variables>(spec: FormulaSpec<L>): Formula<L> {
+  // Parsing waits until first use: a command that runs one recipe does not pay for all.
   let parsed: Tree | undefined;
-  const tree = (): Tree => {
-    if (parsed) return parsed;
-    parsed = parseTree(spec.expression);
-    for (const s of parsed.symbols)
-      if (!Object.hasOwn(spec.variables, s))
-        throw new Error(`formula "${spec.expression}": ${s} is not described`);
-    for (const s of Object.keys(spec.variables))
-      if (!parsed.symbols.includes(s))
-        throw new Error(`formula "${spec.expression}": ${s} is described but not used`);
-    return parsed;
-  };
-  const source_ = (name: (symbol: string) => string): string => {
-    const inner = javascriptOf(tree(), (s) => toFormulaUnit(spec.variables[s] as Variable, name(s)));
-    return toBase(spec.result, inner);
-  };
-  let compiled: ((args: Readonly<Record<string, number>>) => number) | undefined;
-  const compile = (): ((args: Readonly<Record<string, number>>) => number) => {
-    type Made = (args: Readonly<Record<string, number>>) => number;
-    const made = compileFunction<Made>(['a'], `return ${source_((s) => `a.${s}`)};`);
-    if (made) return made;
-    const run = closureOf(tree());
-    return (args) =>
-      baseValue(
-        spec.result,
-        run(
-          Object.fromEntries(
-            Object.entries(spec.variables).map(([s, l]) => [s, formulaValue(l, args[s] as number)]),
-          ),
-        ),
-      );
-  };
-  const value = (args: Readonly<Record<string, number>>): number => (compiled ??= compile())(args);
+  const tree = (): Tree => (parsed ??= parsedTree(spec));
+  const toJavaScript = (name: (symbol: string) => string): string =>
+    toBase(
+      spec.result,
+      javascriptOf(tree(), (s) => toFormulaUnit(variableOf(spec, s), name(s))),
+    );
+  let compiled: ((args: Numbers) => number) | undefined;
+  const evaluate = (args: Numbers): number => (compiled ??= compile(spec, tree(), toJavaScript))(args);
   const left = (): string => texSymbol(spec.symbol, spec.result);
   return {
     symbol: spec.symbol,
@@ -112,8 +92,8 @@ export function formula<const L extends Readonly<Record<string, Variable>>>(spec
     variables: spec.variables,
     basis: spec.basis ?? (spec.source ? 'published' : 'estimate'),
     ...(spec.source ? { source: spec.source } : {}),
-    evaluate: value,
-    toJavaScript: source_,
+    evaluate,
+    toJavaScript,
     get latex() {
       return `${left()} = ${latexOf(tree(), (s) => texSymbol(s, spec.variables[s]))}`;
     },
@@ -121,159 +101,57 @@ export function formula<const L extends Readonly<Record<string, Variable>>>(spec
       const numbers = latexOf(
         tree(),
         (s, power) =>
-          parenthesised(
-            texNumber(spec.variables[s] as Variable, args[s] as number),
-            power,
-            '\\left(',
-            '\\right)',
-          ),
+          parenthesised(texNumber(variableOf(spec, s), args[s] as number), power, '\\left(', '\\right)'),
         'shown',
       );
-      return `${left()} = ${numbers} = ${texNumber(spec.result, value(args))}`;
+      return `${left()} = ${numbers} = ${texNumber(spec.result, evaluate(args))}`;
     },
     get plain() {
       return `${plainSymbol(spec.symbol)} = ${plainOf(tree(), plainSymbol)}`;
     },
     plainWith(args) {
       const numbers = plainOf(tree(), (s, power) =>
-        parenthesised(plainNumber(spec.variables[s] as Variable, args[s] as number), power, '(', ')'),
+        parenthesised(plainNumber(variableOf(spec, s), args[s] as number), power, '(', ')'),
       );
-      return `${plainSymbol(spec.symbol)} = ${numbers} = ${plainNumber(spec.result, value(args))}`;
+      return `${plainSymbol(spec.symbol)} = ${numbers} = ${plainNumber(spec.result, evaluate(args))}`;
     },
-    withUnits(args) {
-      const values = Object.fromEntries(
-        Object.entries(spec.variables).map(([s, l]) => [s, algebraic(l, args[s] as number)]),
-      );
-      if (isDimensionless(spec.result)) return baseValue(spec.result, evaluateWithUnits(tree(), values, ''));
-      return evaluateWithUnits(tree(), values, kinds[spec.result.kind].base);
-    },
+    withUnits: (args) => withUnits(spec, tree(), args),
   };
 }
 
-/** Numbers that enter without a dimension: per cent, temperatures (an offset unit), angles, money, and where declared. */
-function isDimensionless(l: Variable): boolean {
-  return (
-    l.dimensionless === true ||
-    kinds[l.kind].base === '' ||
-    l.kind === 'temperature' ||
-    l.kind === 'angle' ||
-    l.kind.startsWith('price')
+const variableOf = (spec: FormulaSpec<Variables>, symbol: string): Variable =>
+  spec.variables[symbol] as Variable;
+
+/** @throws Error where a letter is not described, or is described and not used */
+function parsedTree(spec: FormulaSpec<Variables>): Tree {
+  const tree = parseTree(spec.expression);
+  const missing = tree.symbols.find((s) => !Object.hasOwn(spec.variables, s));
+  if (missing !== undefined) throw new Error(`formula "${spec.expression}": ${missing} is not described`);
+  const unused = Object.keys(spec.variables).find((s) => !tree.symbols.includes(s));
+  if (unused !== undefined)
+    throw new Error(`formula "${spec.expression}": ${unused} is described but not used`);
+  return tree;
+}
+
+function compile(
+  spec: FormulaSpec<Variables>,
+  tree: Tree,
+  toJavaScript: (name: (symbol: string) => string) => string,
+): (args: Numbers) => number {
+  const made = compileFunction(['a'], `return ${toJavaScript((s) => `a.${s}`)};`);
+  if (made) return made as (args: Numbers) => number;
+  const run = closureOf(tree);
+  return (args) => {
+    const values = Object.entries(spec.variables).map(([s, l]) => [s, formulaValue(l, args[s] as number)]);
+    return baseValue(spec.result, run(Object.fromEntries(values) as Numbers));
+  };
+}
+
+function withUnits(spec: FormulaSpec<Variables>, tree: Tree, args: Numbers): number {
+  const values = Object.fromEntries(
+    Object.entries(spec.variables).map(([s, l]) => [s, algebraic(l, args[s] as number)]),
   );
-}
-
-function algebraic(l: Variable, value: number): { value: number; unit: string } {
-  return isDimensionless(l)
-    ? { value: formulaValue(l, value), unit: '' }
-    : { value, unit: kinds[l.kind].base };
-}
-
-function unitScale(l: Variable): { scale: number; offset: number } | undefined {
-  return l.unit === undefined ? undefined : unitOf(l.kind, l.unit);
-}
-
-/** A base-unit number as it enters the formula. */
-export function formulaValue(l: Variable, value: number): number {
-  const u = unitScale(l);
-  if (!u) return value;
-  const many = 1 / u.scale;
-  return u.scale < 1 && Math.abs(many - Math.round(many)) < 1e-9 * many
-    ? (value - u.offset) * Math.round(many)
-    : (value - u.offset) / u.scale;
-}
-
-function baseValue(l: Variable, n: number): number {
-  const u = unitScale(l);
-  return u ? n * u.scale + u.offset : n;
-}
-
-function toFormulaUnit(l: Variable, name: string): string {
-  const u = unitScale(l);
-  if (!u) return name;
-  const shifted = u.offset === 0 ? name : `(${name} - (${u.offset}))`;
-  const many = 1 / u.scale;
-  return u.scale < 1 && Math.abs(many - Math.round(many)) < 1e-9 * many
-    ? `(${shifted} * ${Math.round(many)})`
-    : `(${shifted} / ${u.scale})`;
-}
-
-function toBase(l: Variable, inner: string): string {
-  const u = unitScale(l);
-  if (!u) return inner;
-  return u.offset === 0 ? `(${inner} * ${u.scale})` : `(${inner} * ${u.scale} + (${u.offset}))`;
-}
-
-const greek: Readonly<Record<string, string>> = {
-  alpha: 'α',
-  beta: 'β',
-  gamma: 'γ',
-  delta: 'δ',
-  Delta: 'Δ',
-  epsilon: 'ε',
-  theta: 'θ',
-  lambda: 'λ',
-  mu: 'μ',
-  rho: 'ρ',
-  sigma: 'σ',
-  tau: 'τ',
-  phi: 'φ',
-  psi: 'ψ',
-  omega: 'ω',
-  kappa: 'κ',
-  eta: 'η',
-};
-
-function texSymbol(symbol: string, l?: Variable): string {
-  if (l?.tex) return l.tex;
-  const [head, ...rest] = symbol.split('_') as [string, ...string[]];
-  if (head === 'Delta' && rest.length > 0) return `\\Delta ${texSymbol(rest.join('_'))}`;
-  const h = Object.hasOwn(greek, head)
-    ? `\\${head}`
-    : head.length > 1 && !/^[A-Za-z]\d+$/.test(head)
-      ? `\\mathrm{${head}}`
-      : head.replace(/^([A-Za-z])(\d+)$/, '$1_{$2}');
-  return rest.length === 0 ? h : `${h}_{${rest.map((r) => (r.length > 1 ? `\\mathrm{${r}}` : r)).join(',')}}`;
-}
-
-/** A symbol in plain text: Greek letters as such, Delta_D as ΔD. */
-export function plainSymbol(symbol: string): string {
-  const [head, ...rest] = symbol.split('_') as [string, ...string[]];
-  if (head === 'Delta' && rest.length > 0) return `Δ${rest.join('_')}`;
-  return [greek[head] ?? head, ...rest].join('_');
-}
-
-/** A number with a unit, or below nought, needs brackets before it is raised to a power. */
-function parenthesised(text: string, power: boolean, open: string, close: string): string {
-  return power && /[^\d.{}]/.test(text) && !text.startsWith(open) ? `${open}${text}${close}` : text;
-}
-
-function variableUnit(l: Variable): string {
-  const unit = l.unit ?? kinds[l.kind].base;
-  return unit === '%' || unit === 'money' ? '' : unit.replace(/\^/g, '').replace(/ \/ /g, '/');
-}
-
-function plainNumber(l: Variable, value: number): string {
-  const n = number(formulaValue(l, value), 5);
-  const unit = variableUnit(l);
-  // Per cent enters as its number; the sign stays so that a reader sees what it is.
-  const text = l.unit === '%' ? `${n} %` : unit ? `${n} ${pretty(unit)}` : n;
-  return n.startsWith('-') ? `(${text})` : text;
-}
-
-function texNumber(l: Variable, value: number): string {
-  const n = number(formulaValue(l, value), 5)
-    .replace(/\u202f/g, '\\,')
-    .replace(/e(-?\d+)$/, '\\times 10^{$1}');
-  const unit = variableUnit(l);
-  const tex = l.unit === '%' ? `${n}\\,\\%` : unit ? `${n}\\,${texUnit(unit)}` : n;
-  return n.startsWith('-') ? `\\left(${tex}\\right)` : `{${tex}}`;
-}
-
-function texUnit(unit: string): string {
-  if (unit === 'degC') return '^{\\circ}\\mathrm{C}';
-  if (unit === 'degF') return '^{\\circ}\\mathrm{F}';
-  if (unit === 'deg') return '^{\\circ}';
-  return `\\mathrm{${unit
-    .replace(/ /g, '\\,')
-    .replace(/([a-zA-Z])\^?(-?\d+)/g, '$1^{$2}')
-    .replace(/%/g, '\\%')}}`;
+  return isDimensionless(spec.result)
+    ? baseValue(spec.result, evaluateWithUnits(tree, values, ''))
+    : evaluateWithUnits(tree, values, kinds[spec.result.kind].base);
 }

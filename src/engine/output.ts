@@ -18,8 +18,8 @@ export interface Output<Raw = unknown, Shown = unknown, Optional extends boolean
 }
 export type Outputs = { readonly [name: string]: Output };
 
-type RawOf<T> = T extends { readonly '~types'?: { readonly raw: infer R } } ? R : never;
-type ShownOf<T> = T extends { readonly '~types'?: { readonly shown: infer S } } ? S : never;
+export type RawOf<T> = T extends { readonly '~types'?: { readonly raw: infer R } } ? R : never;
+export type ShownOf<T> = T extends { readonly '~types'?: { readonly shown: infer S } } ? S : never;
 type OptionalNames<O extends Outputs> = {
   [K in keyof O]: O[K]['optional'] extends true ? K : never;
 }[keyof O];

@@ -5,7 +5,7 @@ import type { Output } from './output.js';
 import { htmlOf } from './result-html.js';
 import { markdownOf } from './result-markdown.js';
 import { textOf } from './result-text.js';
-import type { ResultInternals, ResultJson } from './result.js';
+import type { ResultInternals, ResultJson } from './result-types.js';
 import { citationText } from './source.js';
 
 export { escapeHtml } from './escape-html.js';

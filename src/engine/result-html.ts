@@ -1,5 +1,5 @@
 import { cautionWord } from './caution.js';
-import type { ResultInternals, ValueLine } from './result.js';
+import type { ResultInternals, ValueLine } from './result-types.js';
 import { citationText, shortCitation } from './source.js';
 import { escapeHtml } from './escape-html.js';
 import { tableHtml } from './table-html.js';

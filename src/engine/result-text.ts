@@ -1,5 +1,5 @@
 import { cautionWord } from './caution.js';
-import type { ResultInternals, TableBlock, ValueLine } from './result.js';
+import type { ResultInternals, TableBlock, ValueLine } from './result-types.js';
 import { citationText, shortCitation } from './source.js';
 import { valueLines, words } from './value-table.js';
 

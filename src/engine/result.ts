@@ -1,83 +1,23 @@
 import { displayableChart } from '../charts/chart-display.js';
-import type { ChartSpec } from '../charts/chart-spec.js';
 import { sortBySeverity, type Caution } from './caution.js';
 import { resultBundle, htmlOf, jsonOf, markdownOf, textOf } from './result-display.js';
 import type { Fields, Parsed } from './field.js';
-import { wrapAll, type Outputs, type RawOutput, type OutputValues } from './output.js';
-import type { RecipeMetadata } from './recipe.js';
+import { wrapAll, type Outputs, type RawOutput } from './output.js';
+import type { RecipeMetadata } from './recipe-definition.js';
+import type { Result, ResultInternals, ValueLine } from './result-types.js';
 import type { Citation } from './source.js';
 import type { TraceRecorder, Working } from './trace.js';
+import type { ChartSpec } from '../charts/chart-spec.js';
 
-/** One line of a table of values: what, in metric, and in inches where the trade has it. */
-export interface ValueLine {
-  readonly name: string;
-  readonly label: string;
-  readonly metric: string;
-  readonly inch: string;
-}
-/** A cell of a table: in metric, and in inches where the trade has it. */
-export interface ValueCell {
-  readonly metric: string;
-  readonly inch: string;
-  /** The rows of a table within the cell, which `metric` strings together. */
-  readonly items?: readonly Pick<ValueLine, 'metric' | 'inch'>[];
-}
-/** An output that is itself a table. */
-export interface TableBlock {
-  readonly name: string;
-  readonly label: string;
-  readonly heads: readonly string[];
-  readonly cells: readonly (readonly ValueCell[])[];
-  /** The same where a cell is one text: inches have columns of their own. */
-  readonly columns: readonly string[];
-  readonly rows: readonly (readonly string[])[];
-}
-
-/** What is known of an answer beside its outputs: all data, nothing rendered until asked. */
-export interface ResultMethods {
-  /** The recipe's name and title. */
-  readonly recipe: string;
-  readonly title: string;
-  /** What was given, read: one line an input. */
-  readonly inputs: readonly ValueLine[];
-  readonly workings: readonly Working[];
-  readonly sources: readonly Citation[];
-  readonly cautions: readonly Caution[];
-  readonly chart: ChartSpec | undefined;
-  toText(): string;
-  toMarkdown(): string;
-  toHtml(): string;
-  /** `{ recipe, outputs: { name: { value, unit } }, cautions, ... }` with full precision. */
-  toJSON(): ResultJson;
-}
-export interface ResultJson {
-  readonly recipe: string;
-  readonly title: string;
-  readonly outputs: Readonly<Record<string, unknown>>;
-  readonly cautions: readonly { readonly level: string; readonly text: string; readonly source?: string }[];
-  readonly workings: readonly string[];
-  readonly sources: readonly string[];
-}
-
-/** A recipe's answer: its outputs by name, and {@link ResultMethods}. */
-export type Result<O extends Outputs = Outputs> = OutputValues<O> & ResultMethods;
-
-/** Everything the display needs, kept apart from the outputs. */
-export interface ResultInternals {
-  readonly name: string;
-  readonly title: string;
-  readonly about: string;
-  readonly outputs: Outputs;
-  readonly raw: Readonly<Record<string, unknown>>;
-  readonly shown: Readonly<Record<string, unknown>>;
-  readonly inputs: readonly ValueLine[];
-  readonly rawInputs: unknown;
-  readonly currency: string | undefined;
-  workings(): readonly Working[];
-  sources(): readonly Citation[];
-  cautions(): readonly Caution[];
-  chart(): ChartSpec | undefined;
-}
+export type {
+  Result,
+  ResultInternals,
+  ResultJson,
+  ResultMethods,
+  TableBlock,
+  ValueCell,
+  ValueLine,
+} from './result-types.js';
 
 const answers = new WeakMap<object, ResultInternals>();
 

@@ -12,7 +12,7 @@ import {
 } from './field.js';
 import { readOwnFile } from './data-folder.js';
 
-/** A data frame, known by its shape alone so that this room needs no frame library. */
+/** A data frame, known by its shape alone so that the engine needs no frame library. */
 export interface FrameLike {
   readonly columns: readonly string[];
   readonly values: readonly unknown[];
@@ -60,18 +60,15 @@ export function tableField<const F extends Fields, const O extends TableOptions>
       throw new InputError(`got ${rows.length} rows, takes ${least} to ${most}: ${takes}`);
     const header = headerOf(rows, names);
     return collectIssues(
-      rows.map(
-        (row, i) =>
-          [
-            `[${i + 1}]${line ? ` (line ${line(i)})` : ''}`,
-            () => {
-              const read = check(renamed(row, header));
-              options.row?.(read as never);
-              return read;
-            },
-          ] as const,
-      ),
-    ) as Parsed<F>[];
+      rows.map((row, i): readonly [string, () => Parsed<F>] => [
+        `[${i + 1}]${line ? ` (line ${line(i)})` : ''}`,
+        () => {
+          const read = check(renamed(row, header));
+          options.row?.(read as never);
+          return read;
+        },
+      ]),
+    );
   };
   return makeField<TableGiven<F>, readonly Parsed<F>[], O>(
     {

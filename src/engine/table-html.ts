@@ -1,5 +1,5 @@
 import { escapeHtml as e } from './escape-html.js';
-import type { TableBlock, ValueCell } from './result.js';
+import type { TableBlock, ValueCell } from './result-types.js';
 
 const num =
   'style="text-align:right;padding:.15em .9em .15em 0;white-space:nowrap;font-variant-numeric:tabular-nums;vertical-align:top"';

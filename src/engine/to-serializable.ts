@@ -2,7 +2,7 @@ import { Quantity } from '../units/quantity.js';
 
 /** Inputs as JSON: quantities as a person writes them, in full precision; data frames as their columns and rows. */
 export function toSerializable(value: unknown): unknown {
-  if (value instanceof Quantity) return asWritten(value);
+  if (value instanceof Quantity) return asWritten(value as Quantity);
   if (Array.isArray(value)) return value.map(toSerializable);
   if (typeof value !== 'object' || value === null) return value;
   const frame = value as { columns?: unknown; values?: unknown };

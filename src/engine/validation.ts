@@ -135,7 +135,7 @@ export function faultsOf(rows: readonly CheckRow[]): string[] {
     if (!allSources().has(r.source))
       faults.push(`${r.id}: the source ${r.source} is not in data/sources.json`);
     if (!r.locator) faults.push(`${r.id}: no locator`);
-    if (r.read !== 'text' && r.read !== 'memory') faults.push(`${r.id}: read is ${String(r.read)}`);
+    if (!['text', 'memory'].includes(r.read)) faults.push(`${r.id}: read is ${r.read}`);
     if (r.tolerance !== undefined && !r.why) faults.push(`${r.id}: a tolerance of its own without a reason`);
     if (typeof r.printed !== 'string') faults.push(`${r.id}: printed is not text`);
     return faults;

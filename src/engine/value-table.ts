@@ -1,5 +1,5 @@
 import type { Output, Outputs } from './output.js';
-import type { ResultInternals, TableBlock, ValueCell, ValueLine } from './result.js';
+import type { ResultInternals, TableBlock, ValueCell, ValueLine } from './result-types.js';
 
 /** Single-valued outputs as lines; tables apart. */
 export function valueLines(a: ResultInternals): { lines: ValueLine[]; tables: TableBlock[] } {

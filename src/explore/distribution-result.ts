@@ -1,16 +1,16 @@
 import { barChart, histogram } from '../charts/bar-chart.js';
-import { renderSvg } from '../charts/svg.js';
 import { displayableChart, stacked } from '../charts/chart-display.js';
 import type { ChartSpec } from '../charts/chart-spec.js';
 import { number } from '../units/format-quantity.js';
-import { Quantity } from '../units/quantity.js';
+import type { Quantity } from '../units/quantity.js';
 import { InputError, inspectValue } from '../units/input-error.js';
 import { escapeHtml, words } from '../engine/result-display.js';
 import type { AnyRecipe } from '../engine/any-recipe.js';
 import type { Output } from '../engine/output.js';
+import { capitalised, withDisplay } from './display.js';
 import { axisUnit, columnUnit, inUnit, textOf } from './frame-columns.js';
 import type { Sensitivity } from './sensitivity.js';
-import { between } from './distributions.js';
+import { between, type InputDistribution } from './distributions.js';
 
 export interface Distribution {
   readonly recipe: string;
@@ -18,7 +18,7 @@ export interface Distribution {
   readonly samples: number;
   readonly mean: Quantity | number;
   readonly deviation: Quantity | number;
-  /** The value below which `percent` of the draws lie. @throws InputError outside 0 to 100 */
+  /** The value below which `percent` of the samples lie. @throws InputError outside 0 to 100 */
   percentile(percent: number): Quantity | number;
   /** Chance of meeting the limits given; undefined without one. */
   readonly chance: number | undefined;
@@ -27,136 +27,155 @@ export interface Distribution {
   readonly chart: ChartSpec;
   /** Which input matters most; undefined when left out. */
   readonly tornado: ChartSpec | undefined;
-  /** Sorted draws in base units. */
+  /** Sorted samples in base units. */
   readonly values: Float64Array;
   toMarkdown(): string;
   toJSON(): Record<string, unknown>;
 }
 
-/** What sorted draws tell; `limits` in base units. */
-export function makeDistribution(
-  r: AnyRecipe,
-  output: string,
-  values: Float64Array,
-  sensitivity: readonly Sensitivity[],
-  limits: { most: number | undefined; least: number | undefined },
-): Distribution {
+/** What a distribution is made from: sorted samples, and limits in base units. */
+export interface Sampled {
+  readonly recipe: AnyRecipe;
+  readonly output: string;
+  readonly values: Float64Array;
+  readonly sensitivity: readonly Sensitivity[];
+  readonly limits: { readonly most: number | undefined; readonly least: number | undefined };
+  readonly spreads: readonly InputDistribution[];
+}
+
+export function makeDistribution(sampled: Sampled): Distribution {
+  const { recipe: r, output, values, sensitivity } = sampled;
   const o = r.outputs[output] as Output;
+  const { mean, deviation } = momentsOf(values);
+  const wrap = (x: number): Quantity | number => o.wrap(x) as Quantity | number;
+  const chance = chanceOf(sampled);
+  const unit = columnUnit(o.kind, [between(values, 0.01), between(values, 0.99)], o.unit);
+  const lines = linesOf(sampled, unit, mean, chance);
+  const inShown = (x: number): number => inUnit(o.kind, Float64Array.of(x), unit)[0] as number;
+  const result: Distribution = {
+    recipe: r.name,
+    output,
+    samples: values.length,
+    mean: wrap(mean),
+    // A difference of temperatures is shown without the offset, as a plain number of degrees.
+    deviation: o.kind === 'temperature' ? deviation : wrap(deviation),
+    percentile(percent) {
+      if (!(percent >= 0 && percent <= 100))
+        throw new InputError(`percent: got ${inspectValue(percent)}, takes 0 to 100`);
+      return wrap(between(values, percent / 100));
+    },
+    chance,
+    sensitivity,
+    values,
+    get chart() {
+      return displayableChart(histogramOf(sampled, o, unit));
+    },
+    get tornado() {
+      return sensitivity.length === 0 ? undefined : displayableChart(tornadoOf(output, sensitivity));
+    },
+    toMarkdown: () => ['| | |', '|---|---|', ...lines.map(([a, b]) => `| ${a} | ${b} |`)].join('\n'),
+    toJSON: () => ({
+      recipe: r.name,
+      output,
+      samples: values.length,
+      unit,
+      mean: inShown(mean),
+      percentiles: Object.fromEntries([5, 10, 50, 90, 95].map((p) => [p, inShown(between(values, p / 100))])),
+      ...(chance === undefined ? {} : { chance }),
+      sensitivity,
+    }),
+  };
+  return withDisplay(
+    result,
+    () => ({
+      'text/plain': [`${r.title}: ${words(output)}`, ...lines.map(([a, b]) => `  ${a}: ${b}`)].join('\n'),
+      'text/markdown': result.toMarkdown(),
+      'text/html': htmlOf(lines),
+    }),
+    () => (result.tornado ? stacked([result.chart, result.tornado]) : result.chart),
+  );
+}
+
+function momentsOf(values: Float64Array): { mean: number; deviation: number } {
   const n = values.length;
   let sum = 0;
   for (const v of values) sum += v;
   const mean = sum / n;
   let square = 0;
   for (const v of values) square += (v - mean) ** 2;
-  const deviation = Math.sqrt(square / (n - 1));
-  const wrap = (x: number): Quantity | number => o.wrap(x) as Quantity | number;
-  // A difference of temperatures is shown without the offset, as a plain number of degrees.
-  const at = (p: number): number => between(values, p / 100);
-  const { most, least } = limits;
-  const chance =
-    most === undefined && least === undefined
-      ? undefined
-      : values.reduce((c, v) => c + (v <= (most ?? Infinity) && v >= (least ?? -Infinity) ? 1 : 0), 0) / n;
-  const unit = columnUnit(o.kind, [at(1), at(99)], o.unit);
-  const text = (x: number): string => textOf(o.kind, x, unit);
-  const lines: [string, string][] = [
-    ['5th percentile', text(at(5))],
-    ['10th percentile', text(at(10))],
-    ['median', text(at(50))],
-    ['90th percentile', text(at(90))],
-    ['95th percentile', text(at(95))],
+  return { mean, deviation: Math.sqrt(square / (n - 1)) };
+}
+
+function chanceOf({ values, limits: { most, least } }: Sampled): number | undefined {
+  if (most === undefined && least === undefined) return undefined;
+  const [low, high] = [least ?? -Infinity, most ?? Infinity];
+  return values.reduce((count, v) => count + (v <= high && v >= low ? 1 : 0), 0) / values.length;
+}
+
+type Line = readonly [label: string, value: string];
+
+function linesOf(sampled: Sampled, unit: string, mean: number, chance: number | undefined): Line[] {
+  const { recipe: r, output, values, sensitivity, limits, spreads } = sampled;
+  const text = (x: number): string => textOf((r.outputs[output] as Output).kind, x, unit);
+  const percentile = (label: string, share: number): Line => [label, text(between(values, share))];
+  const wanted = [
+    ...(limits.least === undefined ? [] : [`at least ${text(limits.least)}`]),
+    ...(limits.most === undefined ? [] : [`at most ${text(limits.most)}`]),
+  ].join(' and ');
+  return [
+    percentile('5th percentile', 0.05),
+    percentile('10th percentile', 0.1),
+    percentile('median', 0.5),
+    percentile('90th percentile', 0.9),
+    percentile('95th percentile', 0.95),
     ['mean', text(mean)],
+    ...(chance === undefined ? [] : [[`chance of ${wanted}`, `${number(chance * 100, 3)} %`] as const]),
+    ...sensitivity.map((x): Line => [
+      `share of the variance from ${factorWords(x.input)}`,
+      `${number(x.total * 100, 2)} %`,
+    ]),
+    ...spreads.map((s): Line => [`taken of ${words(s.name)}`, s.label]),
   ];
-  if (chance !== undefined)
-    lines.push([
-      `chance of ${least === undefined ? '' : `at least ${text(least)}`}${least !== undefined && most !== undefined ? ' and ' : ''}${most === undefined ? '' : `at most ${text(most)}`}`,
-      `${number(chance * 100, 3)} %`,
-    ]);
-  const result: Distribution = {
-    recipe: r.name,
-    output,
-    samples: n,
-    mean: wrap(mean),
-    deviation: o.kind === 'temperature' ? deviation : wrap(deviation),
-    percentile(percent) {
-      if (!(percent >= 0 && percent <= 100))
-        throw new InputError(`percent: got ${inspectValue(percent)}, takes 0 to 100`);
-      return wrap(at(percent));
-    },
-    chance,
-    sensitivity: sensitivity,
-    values,
-    get chart() {
-      const column = inUnit(o.kind, values, unit);
-      const rules = [
-        { at: between(column, 0.1), label: '10 %' },
-        { at: between(column, 0.9), label: '90 %' },
-      ];
-      return displayableChart(
-        histogram({
-          title: `${r.title}: ${words(output)}`,
-          subtitle: `${number(n)} draws`,
-          value: { title: o.label.charAt(0).toUpperCase() + o.label.slice(1), unit: axisUnit(unit) },
-          values: Array.from(column),
-          rules,
-        }),
-      );
-    },
-    get tornado() {
-      if (sensitivity.length === 0) return undefined;
-      return displayableChart(
-        barChart({
-          title: `What matters most to ${words(output)}`,
-          subtitle: 'Share of the spread (total Sobol index)',
-          of: 'Input',
-          value: { title: 'Share', unit: '%' },
-          bars: sensitivity.map((x) => ({
-            name: words(x.input),
-            value: x.total * 100,
-            label: x.total < 0.001 ? 'below 0.1 %' : `${number(x.total * 100, 2)} %`,
-          })),
-        }),
-      );
-    },
-    toMarkdown: () =>
-      [
-        '| | |',
-        '|---|---|',
-        ...lines.map(([a, b]) => `| ${a} | ${b} |`),
-        ...sensitivity.map(
-          (x) => `| share of the spread from ${words(x.input)} | ${number(x.total * 100, 2)} % |`,
-        ),
-      ].join('\n'),
-    toJSON: () => ({
-      recipe: r.name,
-      output,
-      draws: n,
-      unit,
-      mean: inUnit(o.kind, Float64Array.of(mean), unit)[0],
-      percentiles: Object.fromEntries(
-        [5, 10, 50, 90, 95].map((p) => [p, inUnit(o.kind, Float64Array.of(at(p)), unit)[0]]),
-      ),
-      ...(chance === undefined ? {} : { chance }),
-      sensitivity,
-    }),
-  };
-  Object.defineProperty(result, Symbol.for('Jupyter.display'), {
-    value: async () => {
-      const both = result.tornado ? stacked([result.chart, result.tornado]) : result.chart;
-      return {
-        'text/plain': [
-          `${r.title}: ${words(output)}`,
-          ...lines.map(([a, b]) => `  ${a}: ${b}`),
-          ...sensitivity.map(
-            (x) => `  share of the spread from ${words(x.input)}: ${number(x.total * 100, 2)} %`,
-          ),
-        ].join('\n'),
-        'text/markdown': result.toMarkdown(),
-        'text/html': `<table>${lines.map(([a, b]) => `<tr><td style="text-align:left">${escapeHtml(a)}</td><td style="text-align:right">${escapeHtml(b)}</td></tr>`).join('')}</table>`,
-        'image/svg+xml': await renderSvg(both),
-        'application/vnd.vegalite.v5+json': both,
-      };
-    },
+}
+
+/** `leftWidth + rightWidth`: left width and right width together. */
+function factorWords(input: string): string {
+  const names = input.split(' + ').map(words);
+  return names.length === 1 ? words(input) : `${names.join(' and ')} together`;
+}
+
+const htmlOf = (lines: readonly Line[]): string =>
+  `<table>${lines
+    .map(
+      ([a, b]) =>
+        `<tr><td style="text-align:left">${escapeHtml(a)}</td><td style="text-align:right">${escapeHtml(b)}</td></tr>`,
+    )
+    .join('')}</table>`;
+
+function histogramOf({ recipe: r, output, values }: Sampled, o: Output, unit: string): ChartSpec {
+  const column = inUnit(o.kind, values, unit);
+  return histogram({
+    title: `${r.title}: ${words(output)}`,
+    subtitle: `${number(values.length)} samples`,
+    value: { title: capitalised(o.label), unit: axisUnit(unit) },
+    values: Array.from(column),
+    rules: [
+      { at: between(column, 0.1), label: '10 %' },
+      { at: between(column, 0.9), label: '90 %' },
+    ],
   });
-  return result;
+}
+
+function tornadoOf(output: string, sensitivity: readonly Sensitivity[]): ChartSpec {
+  return barChart({
+    title: `What matters most to ${words(output)}`,
+    subtitle: 'Share of the variance (total Sobol index)',
+    of: 'Input',
+    value: { title: 'Share', unit: '%' },
+    bars: sensitivity.map((x) => ({
+      name: factorWords(x.input),
+      value: x.total * 100,
+      label: x.total < 0.001 ? 'below 0.1 %' : `${number(x.total * 100, 2)} %`,
+    })),
+  });
 }

@@ -48,35 +48,34 @@ export interface FrameColumn {
 interface Danfo {
   DataFrame: new (rows: readonly object[]) => Frame;
 }
-let library: Promise<Danfo> | undefined;
+let library: Danfo | undefined;
 
-async function danfo(): Promise<Danfo> {
-  return (library ??= (async () => {
-    const require = createRequire(import.meta.url);
-    try {
-      const tf = require('@tensorflow/tfjs-core') as Record<string, unknown> & {
-        enableProdMode(): void;
-        Tensor: { prototype: Record<string, unknown> };
+/** Loads danfojs once. @throws InputError where it is not installed */
+function danfo(): Danfo {
+  if (library) return library;
+  const require = createRequire(import.meta.url);
+  try {
+    const tf = require('@tensorflow/tfjs-core') as Record<string, unknown> & {
+      enableProdMode(): void;
+      Tensor: { prototype: Record<string, unknown> };
+    };
+    // Production mode keeps the tensor library from printing advice into a cell.
+    tf.enableProdMode();
+    require('@tensorflow/tfjs-backend-cpu');
+    // danfojs calls operations as methods of a tensor; without the native binary nobody defines them.
+    for (const [name, operation] of Object.entries(tf)) {
+      if (typeof operation !== 'function' || !/^[a-z]/.test(name) || name in tf.Tensor.prototype) continue;
+      tf.Tensor.prototype[name] = function (this: unknown, ...rest: unknown[]): unknown {
+        return (operation as (...all: unknown[]) => unknown)(this, ...rest);
       };
-      // Production mode keeps the tensor library from printing advice into a cell.
-      tf.enableProdMode();
-      require('@tensorflow/tfjs-backend-cpu');
-      // danfojs calls operations as methods of a tensor; without the native binary nobody defines them.
-      for (const [name, operation] of Object.entries(tf)) {
-        if (typeof operation !== 'function' || !/^[a-z]/.test(name) || name in tf.Tensor.prototype) continue;
-        tf.Tensor.prototype[name] = function (this: unknown, ...rest: unknown[]): unknown {
-          return (operation as (...all: unknown[]) => unknown)(this, ...rest);
-        };
-      }
-      return require('danfojs-node') as Danfo;
-    } catch (error) {
-      library = undefined;
-      if ((error as { code?: string }).code !== 'MODULE_NOT_FOUND') throw error;
-      throw new InputError(
-        'frame: danfojs-node is not installed here; add danfojs-node, @tensorflow/tfjs-core and @tensorflow/tfjs-backend-cpu with the overrides named in DEVELOPERS.md',
-      );
     }
-  })());
+    return (library = require('danfojs-node') as Danfo);
+  } catch (error) {
+    if ((error as { code?: string }).code !== 'MODULE_NOT_FOUND') throw error;
+    throw new InputError(
+      'frame: danfojs-node is not installed here; add danfojs-node, @tensorflow/tfjs-core and @tensorflow/tfjs-backend-cpu with the overrides named in DEVELOPERS.md',
+    );
+  }
 }
 
 /**
@@ -92,7 +91,7 @@ export async function frame(source: string | readonly object[]): Promise<Frame> 
     );
   if (rows.some((r) => typeof r !== 'object' || r === null))
     throw new InputError('frame: got a row that is no object, takes rows such as { length: 900, width: 90 }');
-  const { DataFrame } = await danfo();
+  const { DataFrame } = await Promise.resolve(danfo());
   return new DataFrame(flatRows(rows as readonly object[]));
 }
 

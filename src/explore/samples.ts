@@ -1,3 +1,5 @@
+import { mulberry32 } from '../engine/random.js';
+
 /** Fills a column with one dimension of a sequence, from its point `start` on: numbers in [0, 1). */
 export type Sequence = (dimension: number, start: number, into: Float64Array) => void;
 
@@ -9,7 +11,7 @@ export type Sequence = (dimension: number, start: number, into: Float64Array) =>
 export function quasiRandom(d: number, seed: number): Sequence {
   let phi = 1.5;
   for (let i = 0; i < 60; i++) phi = Math.pow(1 + phi, 1 / (d + 1));
-  const random = mulberry32(seed);
+  const random = mulberry32(Math.floor(seed) ^ 0x9e3779b9);
   const steps = Array.from({ length: d }, (_, k) => Math.pow(1 / phi, k + 1) % 1);
   const shifts = steps.map(() => random());
   return (dimension, start, into) => {
@@ -18,16 +20,5 @@ export function quasiRandom(d: number, seed: number): Sequence {
       const x = shift + (start + i + 1) * step;
       into[i] = x - Math.floor(x);
     }
-  };
-}
-
-/** A seeded generator of numbers in [0, 1): mulberry32, 32 bits of state, enough for shifts and shuffles. */
-export function mulberry32(seed: number): () => number {
-  let a = (Math.floor(seed) ^ 0x9e3779b9) >>> 0;
-  return () => {
-    a = (a + 0x6d2b79f5) | 0;
-    let t = Math.imul(a ^ (a >>> 15), 1 | a);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
   };
 }

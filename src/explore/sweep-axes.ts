@@ -13,7 +13,7 @@ export interface Axis {
   at(i: number): unknown;
   /** Writes its numbers, from the one at `start` on, into a column. */
   fill(start: number, into: Float64Array): void;
-  /** The numbers among which the one farthest from nought is: the ends of a range. */
+  /** The numbers among which the one farthest from 0 is: the ends of a range. */
   readonly ends: ArrayLike<number>;
   /** Whether its numbers go from one end to the other in even steps. */
   readonly even: boolean;
@@ -32,88 +32,87 @@ export function axesOf(
   const rest: Record<string, unknown> = {};
   for (const [name, value] of Object.entries(inputs)) {
     const field = r.inputs[name];
-    if (!field) {
-      const near = nearest(name, Object.keys(r.inputs));
-      throw new InputError(
-        {
-          field: name,
-          message: `no such input${near ? `; did you mean ${inspectValue(near)}?` : `; takes ${Object.keys(r.inputs).join(', ')}`}`,
-        },
-        r.name,
-      );
-    }
-    const fromText =
-      typeof value === 'string' && isNumberField(quantityPart(field)) ? rangeFromText(value) : undefined;
-    if (value instanceof Range || value instanceof ValueList) swept.push([name, value]);
-    else if (fromText) swept.push([name, fromText]);
-    else if (
-      Array.isArray(value) &&
-      field.kind !== 'list' &&
-      field.kind !== 'table' &&
-      !(field.items ?? []).some((x) => x.kind === 'list' || x.kind === 'table')
-    )
-      swept.push([name, new ValueList(value)]);
+    if (!field) throw noSuchInput(r, name);
+    const varying = varyingOf(field, value);
+    if (varying) swept.push([name, varying]);
     else rest[name] = value;
   }
   if (swept.length === 0)
     throw new InputError(
-      "sweep: no input has a range; takes one such as range('600 mm', '900 mm'), '600 mm .. 900 mm' or each([...])",
+      "no input has a range; takes one such as range('600 mm', '900 mm'), '600 mm .. 900 mm' or each([...])",
       r.name,
     );
-  const ranges = swept.filter(([, v]) => v instanceof Range).length;
+  const ranges = swept.filter(([, v]) => Range.is(v)).length;
   const axes = swept.map(([name, value]) =>
     axisOf(r, name, value, steps ?? (ranges > 1 || swept.length > 1 ? 25 : 61)),
   );
   // The first value of each axis stands in, so that the rest is read and checked once as a whole.
   const base = r.read({
     ...rest,
-    ...Object.fromEntries(swept.map(([name, v]) => [name, v instanceof Range ? v.from : v.values[0]])),
+    ...Object.fromEntries(swept.map(([name, v]) => [name, Range.is(v) ? v.from : v.values[0]])),
   });
   return { axes, base };
 }
 
+/** A range or a list of values, as an object, as text `600 mm .. 900 mm` or as an array; undefined for one value. */
+function varyingOf(field: Field, value: unknown): Range | ValueList | undefined {
+  if (Range.is(value) || ValueList.is(value)) return value;
+  if (typeof value === 'string') return isNumberField(quantityPart(field)) ? rangeFromText(value) : undefined;
+  const takesList = [field, ...(field.items ?? [])].some((x) => x.kind === 'list' || x.kind === 'table');
+  return Array.isArray(value) && !takesList ? new ValueList(value) : undefined;
+}
+
+function noSuchInput(r: AnyRecipe, name: string): InputError {
+  const near = nearest(name, Object.keys(r.inputs));
+  return new InputError(
+    {
+      field: name,
+      message: `no such input${near ? `; did you mean ${inspectValue(near)}?` : `; takes ${Object.keys(r.inputs).join(', ')}`}`,
+    },
+    r.name,
+  );
+}
+
 function axisOf(r: AnyRecipe, name: string, value: Range | ValueList, steps: number): Axis {
-  const whole = r.inputs[name] as Field;
-  const field = value instanceof Range ? quantityPart(whole) : whole;
-  const read = (v: unknown): unknown => withFieldPath(r.name, name, () => field.read(v));
-  if (value instanceof ValueList) {
-    const values = value.values.map(read);
-    const numeric = isNumberField(field);
-    return {
-      name,
-      field,
-      count: values.length,
-      at: (i) => values[i],
-      fill: (start, into) => into.set((values as readonly number[]).slice(start, start + into.length)),
-      ends: values as readonly number[],
-      even: false,
-      values,
-      numeric,
-      labels: value.values.map((v, i) =>
-        typeof v === 'string' ? v : numeric ? field.format(values[i]) : labelOf(v),
-      ),
-    };
-  }
-  if (!isNumberField(field))
-    throw new InputError(
-      { field: name, message: `got a range, takes ${field.expects}; use each([...])` },
-      r.name,
-    );
-  const [from, to] = [read(value.from) as number, read(value.to) as number];
+  const field = r.inputs[name] as Field;
+  return Range.is(value)
+    ? rangeAxis(r, name, quantityPart(field), value, steps)
+    : listAxis(r, name, field, value);
+}
+
+function listAxis(r: AnyRecipe, name: string, field: Field, list: ValueList): Axis {
+  const values = list.values.map((v) => withFieldPath(r.name, name, () => field.read(v)));
+  const numeric = isNumberField(field);
+  const numbers = values as readonly number[];
+  return {
+    name,
+    field,
+    count: values.length,
+    at: (i) => values[i],
+    fill: (start, into) => into.set(numbers.slice(start, start + into.length)),
+    ends: numbers,
+    even: false,
+    values,
+    numeric,
+    labels: list.values.map((v, i) =>
+      typeof v === 'string' ? v : numeric ? field.format(values[i]) : labelOf(v),
+    ),
+  };
+}
+
+function rangeAxis(r: AnyRecipe, name: string, field: Field, range: Range, steps: number): Axis {
+  const refuse = (message: string): never => {
+    throw new InputError({ field: name, message }, r.name);
+  };
+  if (!isNumberField(field)) refuse(`got a range, takes ${field.expects}; use each([...])`);
+  const read = (v: unknown): number => withFieldPath(r.name, name, () => field.read(v)) as number;
+  const [from, to] = [read(range.from), read(range.to)];
   if (from === to)
-    throw new InputError(
-      {
-        field: name,
-        message: `got a range from ${inspectValue(value.from)} to ${inspectValue(value.to)}, takes two ends that differ`,
-      },
-      r.name,
+    refuse(
+      `got a range from ${inspectValue(range.from)} to ${inspectValue(range.to)}, takes two ends that differ`,
     );
-  const count = field.kind === 'count' ? Math.abs(to - from) + 1 : (value.count ?? steps);
-  if (!(count >= 2 && count <= 1_000_000))
-    throw new InputError(
-      { field: name, message: `got a range of ${count} values, takes 2 to 1 000 000` },
-      r.name,
-    );
+  const count = field.kind === 'count' ? Math.abs(to - from) + 1 : (range.count ?? steps);
+  if (!(count >= 2 && count <= 1_000_000)) refuse(`got a range of ${count} values, takes 2 to 1 000 000`);
   const last = count - 1;
   const at = (i: number): number => (i === last ? to : from + ((to - from) * i) / last);
   return {

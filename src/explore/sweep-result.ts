@@ -1,10 +1,10 @@
-import { renderSvg } from '../charts/svg.js';
 import { displayableChart } from '../charts/chart-display.js';
 import type { ChartSpec } from '../charts/chart-spec.js';
 import { number } from '../units/format-quantity.js';
 import { InputError, inspectValue } from '../units/input-error.js';
 import { escapeHtml, words } from '../engine/result-display.js';
 import type { AnyRecipe } from '../engine/any-recipe.js';
+import { withDisplay } from './display.js';
 import type { Axis } from './sweep-axes.js';
 import { axisUnit, type Column } from './frame-columns.js';
 import { frame, type Frame } from './frame.js';
@@ -35,13 +35,7 @@ export function makeSweep(
   n: number,
   wanted: string,
 ): Sweep {
-  // People read the inputs and the output asked for, and a few more; the frame has them all.
-  const outs = columns.slice(axes.length);
-  const printed = [
-    ...columns.slice(0, axes.length),
-    ...outs.filter((c) => c.name === wanted),
-    ...outs.filter((c) => c.name !== wanted),
-  ].slice(0, Math.max(axes.length + 1, 5));
+  const printed = printedColumns(axes, columns, wanted);
   const result: Sweep = {
     recipe: r.name,
     columns,
@@ -50,67 +44,70 @@ export function makeSweep(
       const chart = sweepChart(r, axes, columns, wanted);
       return chart && displayableChart(chart);
     },
-    column(name) {
-      const found = columns.find((c) => c.name === name);
-      if (!found)
-        throw new InputError(
-          `column: no column ${inspectValue(name)}; there are ${columns.map((c) => c.name).join(', ')}`,
-        );
-      return found;
-    },
-    frame: () =>
-      frame(
-        Array.from({ length: n }, (_, i) =>
-          Object.fromEntries(columns.map((c) => [withUnit(c.name, c.unit), c.values[i]])),
-        ),
-      ),
-    toMarkdown: () =>
-      table(
-        printed,
-        n,
-        (cells) => `| ${cells.join(' | ')} |`,
-        (k) => `|${'---|'.repeat(k)}`,
-      ).join('\n'),
+    column: (name) => columnNamed(columns, name),
+    frame: () => frame(rowsOf(columns, n)),
+    toMarkdown: () => markdownTable(printed, n),
     toJSON: () => ({
       recipe: r.name,
-      columns: Object.fromEntries(
-        columns.map((c) => [
-          c.name,
-          {
-            unit: c.unit,
-            values: [...c.values].map((v) => (typeof v === 'number' && !Number.isFinite(v) ? '' : v)),
-          },
-        ]),
-      ),
+      columns: Object.fromEntries(columns.map((c) => [c.name, { unit: c.unit, values: finiteValues(c) }])),
     }),
   };
-  Object.defineProperty(result, Symbol.for('Jupyter.display'), {
-    value: async () => {
-      const chart = result.chart;
-      const [head, ...body] = table(
-        printed,
-        n,
-        (cells) =>
-          cells
-            .map(
-              (c, i) =>
-                `<td style="text-align:${printed[i]?.unit === undefined ? 'left' : 'right'}">${escapeHtml(c)}</td>`,
-            )
-            .join(''),
-        () => '',
-      );
-      const html = `<table><thead><tr>${head?.replace(/(<\/?)td/g, '$1th')}</tr></thead><tbody>${body.map((b) => `<tr>${b}</tr>`).join('')}</tbody></table>`;
-      return {
-        'text/plain': `${r.title}: ${n} rows of ${columns.map((c) => c.name).join(', ')}`,
-        'text/markdown': result.toMarkdown(),
-        'text/html': html,
-        ...(chart
-          ? { 'image/svg+xml': await renderSvg(chart), 'application/vnd.vegalite.v5+json': chart }
-          : {}),
-      };
-    },
-  });
-  return result;
+  return withDisplay(
+    result,
+    () => ({
+      'text/plain': `${r.title}: ${n} rows of ${columns.map((c) => c.name).join(', ')}`,
+      'text/markdown': result.toMarkdown(),
+      'text/html': htmlTable(printed, n),
+    }),
+    () => result.chart,
+  );
+}
+
+/** People read the inputs and the output asked for, and a few more; the frame has them all. */
+function printedColumns(axes: readonly Axis[], columns: readonly Column[], wanted: string): Column[] {
+  const outs = columns.slice(axes.length);
+  return [
+    ...columns.slice(0, axes.length),
+    ...outs.filter((c) => c.name === wanted),
+    ...outs.filter((c) => c.name !== wanted),
+  ].slice(0, Math.max(axes.length + 1, 5));
+}
+
+function columnNamed(columns: readonly Column[], name: string): Column {
+  const found = columns.find((c) => c.name === name);
+  if (found) return found;
+  throw new InputError(
+    `column: no column ${inspectValue(name)}; there are ${columns.map((c) => c.name).join(', ')}`,
+  );
+}
+
+const rowsOf = (columns: readonly Column[], n: number): Record<string, unknown>[] =>
+  Array.from({ length: n }, (_, i) =>
+    Object.fromEntries(columns.map((c) => [withUnit(c.name, c.unit), c.values[i]])),
+  );
+
+/** A point without an answer has an empty text. */
+const finiteValues = (c: Column): (number | string)[] =>
+  [...c.values].map((v) => (typeof v === 'number' && !Number.isFinite(v) ? '' : v));
+
+const markdownTable = (columns: readonly Column[], n: number): string =>
+  table(
+    columns,
+    n,
+    (cells) => `| ${cells.join(' | ')} |`,
+    (k) => `|${'---|'.repeat(k)}`,
+  ).join('\n');
+
+function htmlTable(columns: readonly Column[], n: number): string {
+  const align = (i: number): string => (columns[i]?.unit === undefined ? 'left' : 'right');
+  const cell = (c: string, i: number): string => `<td style="text-align:${align(i)}">${escapeHtml(c)}</td>`;
+  const [head, ...body] = table(
+    columns,
+    n,
+    (cells) => cells.map(cell).join(''),
+    () => '',
+  );
+  return `<table><thead><tr>${head?.replace(/(<\/?)td/g, '$1th')}</tr></thead><tbody>${body.map((b) => `<tr>${b}</tr>`).join('')}</tbody></table>`;
 }
 
 /** A name with the unit of its column; money, counts and names of things have none. */

@@ -1,6 +1,6 @@
 import type { AnyRecipe } from '../engine/any-recipe.js';
 import type { Output } from '../engine/output.js';
-import { uncheckedSolve, compileSweep } from '../engine/recipe.js';
+import { uncheckedSolve, compileSweep } from '../engine/recipe-registry.js';
 import type { Operand } from '../engine/expression-graph.js';
 import { columnUnit, inUnit, lensOf, type Column } from './frame-columns.js';
 import type { SweepInput } from './sweep-input.js';
@@ -19,31 +19,31 @@ export interface SweepPlan {
  * Runs a sweep as one compiled loop that writes every column in the unit shown, in one pass over memory; undefined
  * where the recipe, or a swept input, has no such loop.
  */
-export async function runLooped(course: SweepPlan, watch: ProgressOptions): Promise<Column[] | undefined> {
-  if (course.recipe.isAsync || course.inputs.some((c) => c.unit === undefined)) return undefined;
+export async function runLooped(plan: SweepPlan, watch: ProgressOptions): Promise<Column[] | undefined> {
+  if (plan.recipe.isAsync || plan.inputs.some((c) => c.unit === undefined)) return undefined;
   // The unit shown is that of the largest number. The ends mostly have it; where a point between them is so large that
-  // another unit is due, all is reckoned once more.
-  const ends = [0, course.points - 1].map((i) => uncheckedSolve(course.recipe)(pointAt(course, {}, i)));
-  const guess = course.outputs.map(([name, o]) =>
+  // another unit is due, all is computed once more.
+  const ends = [0, plan.points - 1].map((i) => uncheckedSolve(plan.recipe)(pointAt(plan, {}, i)));
+  const guess = plan.outputs.map(([name, o]) =>
     columnUnit(
       o.kind,
       ends.map((e) => (e[name] as number | undefined) ?? 0),
       o.unit,
     ),
   );
-  const first = await once(course, guess, watch);
+  const first = await once(plan, guess, watch);
   if (!first) return undefined;
-  const due = course.outputs.map(([, o], k) => columnUnit(o.kind, [first.largest[k] as number], o.unit));
+  const due = plan.outputs.map(([, o], k) => columnUnit(o.kind, [first.largest[k] as number], o.unit));
   const right = due.every((unit, k) => unit === guess[k]);
-  return right ? first.columns : (await once(course, due, watch))?.columns;
+  return right ? first.columns : (await once(plan, due, watch))?.columns;
 }
 
 async function once(
-  course: SweepPlan,
+  plan: SweepPlan,
   units: readonly string[],
   watch: ProgressOptions,
 ): Promise<{ columns: Column[]; largest: number[] } | undefined> {
-  const { recipe, base, inputs, outputs, points } = course;
+  const { recipe, base, inputs, outputs, points } = plan;
   const columns = [
     ...inputs.map(({ axis, unit }) => ({ key: `in_${axis.name}`, of: axis.field, name: axis.name, unit })),
     ...outputs.map(([name, of], k) => ({ key: `out_${name}`, of, name, unit: units[k] })),
@@ -66,7 +66,7 @@ async function once(
   if (!loop) return undefined;
   const peaks = new Float64Array(outputs.length);
   const all = Object.fromEntries(columns.map((c) => [c.key, c.values]));
-  await inChunks(watch, points, 'reckoning', (start, end) => {
+  await inChunks(watch, points, 'computing', (start, end) => {
     const given = Object.fromEntries(
       inputs.flatMap((c) => (c.filled ? [[c.axis.name, c.part(start, end)]] : [])),
     );
@@ -79,13 +79,13 @@ async function once(
 }
 
 /** Runs a sweep point by point, and puts the columns into the unit shown at the end. */
-export async function runOneByOne(course: SweepPlan, watch: ProgressOptions): Promise<Column[]> {
-  const { recipe, inputs, outputs, points } = course;
+export async function runOneByOne(plan: SweepPlan, watch: ProgressOptions): Promise<Column[]> {
+  const { recipe, inputs, outputs, points } = plan;
   const point: Record<string, unknown> = {};
   const answers = outputs.map(() => new Float64Array(points));
-  await inChunks(watch, points, 'reckoning', async (start, end) => {
+  await inChunks(watch, points, 'computing', async (start, end) => {
     for (let i = start; i < end; i++) {
-      const given = recipe.evaluate(pointAt(course, point, i), { signal: watch.signal });
+      const given = recipe.evaluate(pointAt(plan, point, i), { signal: watch.signal });
       const answer = (recipe.isAsync ? await given : given) as Readonly<Record<string, number | undefined>>;
       outputs.forEach(([name], k) => {
         (answers[k] as Float64Array)[i] = answer[name] ?? NaN;
@@ -110,8 +110,8 @@ export async function runOneByOne(course: SweepPlan, watch: ProgressOptions): Pr
 }
 
 /** The inputs at a point, put into `point`. */
-function pointAt(course: SweepPlan, point: Record<string, unknown>, i: number): Record<string, unknown> {
-  Object.assign(point, course.base);
-  for (const c of course.inputs) point[c.axis.name] = c.at(i);
+function pointAt(plan: SweepPlan, point: Record<string, unknown>, i: number): Record<string, unknown> {
+  Object.assign(point, plan.base);
+  for (const c of plan.inputs) point[c.axis.name] = c.at(i);
   return point;
 }

@@ -1,17 +1,20 @@
 import { axis, heading } from '../charts/axis.js';
 import { colours } from '../charts/theme.js';
-import { renderSvg } from '../charts/svg.js';
 import { displayableChart } from '../charts/chart-display.js';
 import type { ChartSpec } from '../charts/chart-spec.js';
-import { InputError, inspectValue } from '../units/input-error.js';
+import { InputError } from '../units/input-error.js';
 import { unitOf } from '../units/unit.js';
 import type { Kind } from '../units/kind.js';
 import { words } from '../engine/result-display.js';
 import type { AnyRecipe } from '../engine/any-recipe.js';
-import type { Field, Fields } from '../engine/field.js';
+import type { Fields } from '../engine/field.js';
 import type { Output, Outputs } from '../engine/output.js';
-import { isFormulaChain, type Recipe } from '../engine/recipe.js';
-import { axisUnit, columnUnit, isNumberField, numberOutputs } from './frame-columns.js';
+import type { Recipe } from '../engine/recipe.js';
+import { isFormulaChain } from '../engine/recipe-registry.js';
+import { capitalised, withDisplay } from './display.js';
+import type { NumberOutput, SweepInputs } from './explore-types.js';
+import { outputNamed } from './option-names.js';
+import { axisUnit, columnUnit, isNumberField } from './frame-columns.js';
 import { axesOf, type Axis } from './sweep-axes.js';
 
 /** A chart with sliders. */
@@ -28,32 +31,34 @@ interface Slid {
 }
 
 /**
- * A chart with a slider for every input given a range but the first, which is the x axis:
+ * A chart whose x axis is the first input given a range, with a slider for every other one:
  * `whatIf(cutterMarks, { feed: range('2 m/min', '12 m/min'), spindleSpeed: range('3000 rpm', '9000 rpm'), knives: range(2, 6) })`.
  * A recipe made of formulas is compiled into the chart itself and recalculates in the page at every move of a slider,
  * with no kernel; a recipe that solves is tabled on a grid (at most 20 000 points) and the sliders snap to it.
- * @throws InputError on wrong inputs, fewer than two ranges, or more than five
+ * @throws InputError on wrong inputs, no range, or more than five
  */
 export function whatIf<F extends Fields, O extends Outputs>(
-  recipe: Recipe<F, O> | AnyRecipe,
+  recipe: Recipe<F, O>,
+  inputs: SweepInputs<F>,
+  options?: { readonly output?: NumberOutput<O> },
+): WhatIf;
+export function whatIf(
+  recipe: AnyRecipe,
+  inputs: Readonly<Record<string, unknown>>,
+  options?: { readonly output?: string },
+): WhatIf;
+export function whatIf(
+  recipe: unknown,
   inputs: Readonly<Record<string, unknown>>,
   options: { readonly output?: string } = {},
 ): WhatIf {
-  const r = recipe as unknown as AnyRecipe;
-  const output = options.output ?? numberOutputs(r.outputs)[0];
-  if (output === undefined || !numberOutputs(r.outputs).includes(output))
-    throw new InputError(
-      {
-        field: 'output',
-        message: `got ${inspectValue(options.output)}, takes one of ${numberOutputs(r.outputs).join(', ')}`,
-      },
-      r.name,
-    );
+  const r = recipe as AnyRecipe;
+  const output = outputNamed(r, options.output);
   if (r.isAsync) throw new InputError('whatIf takes a recipe that answers at once', r.name);
   const { axes, base } = axesOf(r, inputs, 11);
-  if (axes.length < 2 || axes.length > 5 || axes.some((a) => !a.numeric))
+  if (axes.length > 5 || axes.some((a) => !a.numeric))
     throw new InputError(
-      `whatIf: got ${axes.length} ranges, takes 2 to 5 of numbers: the x axis first, then a slider each`,
+      `whatIf: got ${axes.length} ranges, takes 1 to 5 of numbers: the x axis first, then a slider each`,
       r.name,
     );
   const slid = axes.map((a): Slid => {
@@ -61,21 +66,17 @@ export function whatIf<F extends Fields, O extends Outputs>(
     const u = unitOf(a.field.kind as Kind, unit);
     return { axis: a, unit, scale: u.scale, offset: u.offset };
   });
-  const chart = isFormulaChain(r)
+  const spec = isFormulaChain(r)
     ? live(r, slid, base as Record<string, number>, output)
     : tabled(r, slid, base, output);
-  const made: WhatIf = { recipe: r.name, chart: displayableChart(chart) };
-  Object.defineProperty(made, Symbol.for('Jupyter.display'), {
-    value: async () => ({
-      'text/plain': `${r.title}: a chart with sliders for ${axes
-        .slice(1)
-        .map((a) => words(a.name))
-        .join(', ')}`,
-      'image/svg+xml': await renderSvg(chart),
-      'application/vnd.vegalite.v5+json': chart,
-    }),
-  });
-  return made;
+  const others = axes.slice(1).map((a) => words(a.name));
+  const sliders = others.length > 0 ? ` with sliders for ${others.join(', ')}` : '';
+  const made: WhatIf = { recipe: r.name, chart: displayableChart(spec) };
+  return withDisplay(
+    made,
+    () => ({ 'text/plain': `${r.title}: a chart${sliders}` }),
+    () => spec,
+  );
 }
 
 /** Number of decimals a slider needs to step through its range in about a hundred steps. */
@@ -109,19 +110,19 @@ function sliders(
 
 const tidy = (x: number): number => Number(x.toPrecision(9));
 
-function plot(r: AnyRecipe, x: Slid, output: string, unit: string): ChartSpec {
+function plot(r: AnyRecipe, [x, ...others]: readonly Slid[], output: string, unit: string): ChartSpec {
+  const sliders = others.length > 0;
   const o = r.outputs[output] as Output;
-  const capital = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1);
   return {
-    ...heading(r.title, 'Move the sliders below the chart', 620),
+    ...heading(r.title, sliders ? 'Move the sliders below the chart' : undefined, 620),
     width: 620,
     height: 320,
     autosize: { type: 'fit-x', contains: 'padding' },
     usermeta: { reckoner: { fluid: true } },
     mark: { type: 'line', color: colours.light.series[0], tooltip: true, interpolate: 'monotone' },
     encoding: {
-      x: { field: 'x', ...axis(capital(words(x.axis.name)), axisUnit(x.unit)) },
-      y: { field: 'y', ...axis(capital(o.label), axisUnit(unit)) },
+      x: { field: 'x', ...axis(capitalised(words((x as Slid).axis.name)), axisUnit((x as Slid).unit)) },
+      y: { field: 'y', ...axis(capitalised(o.label), axisUnit(unit)) },
     },
   };
 }
@@ -163,7 +164,7 @@ function live(
   const [from, to] = [values[0] as number, values[values.length - 1] as number];
   const n = x.axis.field.kind === 'count' ? Math.abs(to - from) : 80;
   return {
-    ...plot(r, x, output, u0),
+    ...plot(r, slid, output, u0),
     params: sliders(slid, 'fine'),
     data: { values: Array.from({ length: n + 1 }, (_, i) => ({ x: tidy(from + ((to - from) * i) / n) })) },
     transform: transforms,
@@ -220,9 +221,9 @@ function tabled(
     return `abs(datum.k_${s.axis.name} - s_${s.axis.name}) < ${step / 2}`;
   });
   return {
-    ...plot(r, x, output, unit),
+    ...plot(r, slid, output, unit),
     params,
     data: { values: rows.map((d) => ({ ...d, y: tidy(((d['y'] as number) - u.offset) / u.scale) })) },
-    transform: [{ filter: near.join(' && ') }],
+    transform: near.length > 0 ? [{ filter: near.join(' && ') }] : [],
   };
 }

@@ -1,20 +1,11 @@
 import { nearest, InputError, inspectValue } from '../units/input-error.js';
 import { tableRows, type DataRow } from './data-tables.js';
 
-export const monthNames = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
+const monthFormat = new Intl.DateTimeFormat('en-GB', { month: 'long', timeZone: 'UTC' });
+/** January to December. */
+export const monthNames: readonly string[] = Array.from({ length: 12 }, (_, i) =>
+  monthFormat.format(Date.UTC(2001, i)),
+);
 const columns = monthNames.map((m) => `${m.slice(0, 3).toLowerCase()}_pct`);
 
 /** A place with the moisture that wood outdoors under cover comes to in each month, as fractions, January first. */

@@ -84,19 +84,19 @@ export function cutList(result: unknown): CutList {
   return Object.freeze(list);
 }
 
+const cell = (s: string): string =>
+  escapeHtml(s)
+    .replace(/([\\|`*_[\]])/g, '\\$1')
+    .replace(/\s+/g, ' ');
+
+const table = (head: readonly string[], rows: readonly (readonly string[])[]): string[] => [
+  `| ${head.join(' | ')} |`,
+  `|${head.map(() => '---').join('|')}|`,
+  ...rows.map((r) => `| ${r.join(' | ')} |`),
+  '',
+];
+
 function markdown(sheet: CutSheet): string {
-  const cell = (s: string): string =>
-    escapeHtml(s)
-      .replace(/([\\|`*_[\]])/g, '\\$1')
-      .replace(/\s+/g, ' ');
-  const sections = sheet.rows.some((r) => r.section !== undefined);
-  const table = (head: readonly string[], rows: readonly (readonly string[])[]): string[] => [
-    `| ${head.join(' | ')} |`,
-    `|${head.map(() => '---').join('|')}|`,
-    ...rows.map((r) => `| ${r.join(' | ')} |`),
-    '',
-  ];
-  const opt = (s: string | undefined): string[] => (sections ? [cell(s ?? '')] : []);
   return [
     '# Cut list',
     '',
@@ -106,47 +106,58 @@ function markdown(sheet: CutSheet): string {
     '',
     'Longest stop first; what is left of a board waits for the next stop. Mark each piece as it comes off.',
     '',
-    ...table(
-      ['', 'Run', ...(sections ? ['Section'] : []), 'Stop (mm)', 'Stop (in)', 'Pieces', 'Parts', 'Boards'],
-      sheet.runs.map((r) => [
-        '☐',
-        `${r.run}`,
-        ...opt(r.section),
-        millimetres(r.length),
-        inchText(r.length),
-        `${r.pieces}`,
-        r.names.map((n) => `${cell(n.name)} × ${n.count}`).join(', '),
-        fromText(r.from),
-      ]),
-    ),
+    ...runsTable(sheet),
     '## Boards',
     '',
-    ...table(
-      ['', 'Board', ...(sections ? ['Section'] : []), 'Take', 'Cuts in order (mm)', 'Left over (mm)'],
-      sheet.rows.map((r) => [
-        '☐',
-        numbersText(r.numbers),
-        ...opt(r.section),
-        cell(takeText(r)),
-        r.pieces.map((p) => cell(pieceText(p))).join(' + '),
-        `${millimetres(r.offcut)}${r.keep ? ', keep' : ''}`,
-      ]),
-    ),
-    ...(sheet.missing.length > 0
-      ? [
-          '## Not in the stock',
-          '',
-          ...table(
-            ['Part', 'Length (mm)', 'Count'],
-            sheet.missing.map((m) => [cell(m.name), millimetres(m.length), `${m.count}`]),
-          ),
-        ]
-      : []),
+    ...boardsTable(sheet),
+    ...missingTable(sheet),
     '## Cautions',
     '',
     ...sheet.cautions.map((c) => `- ${cell(c)}`),
     '',
   ].join('\n');
+}
+
+/** A column for the section, where the stock has several. */
+const sectionCell = (sheet: CutSheet, section: string | undefined): string[] =>
+  sheet.rows.some((r) => r.section !== undefined) ? [cell(section ?? '')] : [];
+
+function runsTable(sheet: CutSheet): string[] {
+  const section = sectionCell(sheet, 'Section');
+  return table(
+    ['', 'Run', ...section, 'Stop (mm)', 'Stop (in)', 'Pieces', 'Parts', 'Boards'],
+    sheet.runs.map((r) => [
+      '☐',
+      `${r.run}`,
+      ...sectionCell(sheet, r.section),
+      millimetres(r.length),
+      inchText(r.length),
+      `${r.pieces}`,
+      r.names.map((n) => `${cell(n.name)} × ${n.count}`).join(', '),
+      fromText(r.from),
+    ]),
+  );
+}
+
+function boardsTable(sheet: CutSheet): string[] {
+  const section = sectionCell(sheet, 'Section');
+  return table(
+    ['', 'Board', ...section, 'Take', 'Cuts in order (mm)', 'Left over (mm)'],
+    sheet.rows.map((r) => [
+      '☐',
+      numbersText(r.numbers),
+      ...sectionCell(sheet, r.section),
+      cell(takeText(r)),
+      r.pieces.map((p) => cell(pieceText(p))).join(' + '),
+      `${millimetres(r.offcut)}${r.keep ? ', keep' : ''}`,
+    ]),
+  );
+}
+
+function missingTable({ missing }: CutSheet): string[] {
+  if (missing.length === 0) return [];
+  const rows = missing.map((m) => [cell(m.name), millimetres(m.length), `${m.count}`]);
+  return ['## Not in the stock', '', ...table(['Part', 'Length (mm)', 'Count'], rows)];
 }
 
 function csv(plan: readonly CutBoard[], sheet: CutSheet): string {

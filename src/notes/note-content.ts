@@ -70,67 +70,87 @@ const keyOf = (c: Citation): string => `${c.id}|${c.locator}`;
 
 /** Puts the parts of a note in order for printing: numbers, charts drawn, sources and cautions gathered. */
 export async function contentOf(head: NoteHead, parts: readonly NotePart[]): Promise<NoteContent> {
-  const sources: Citation[] = [];
-  const numberOf = (c: Citation): number => {
-    const at = sources.findIndex((s) => keyOf(s) === keyOf(c));
-    return at >= 0 ? at + 1 : sources.push(c);
-  };
-  const ids = new Set<string>(['cautions', 'sources', 'contents']);
-  const cautions = new Map<string, { caution: Caution; sheets: number[] }>();
+  const gathered = new Gathered();
   const sheets: Sheet[] = [];
   let number = 0;
   for (const part of parts) {
-    if (part.kind === 'result') {
-      number++;
-      const { answer } = part;
-      for (const caution of answer.cautions()) {
-        const key = `${caution.level}|${caution.text}`;
-        const entry = cautions.get(key) ?? { caution, sheets: [] };
-        if (!entry.sheets.includes(number)) entry.sheets.push(number);
-        cautions.set(key, entry);
-      }
-      const { lines, tables } = valueLines(answer);
-      const workings = answer
-        .workings()
-        .map((w): NoteWorking => ({ ...w, refs: w.source === undefined ? [] : [numberOf(w.source)] }));
-      const chart = answer.chart();
-      sheets.push({
-        kind: 'result',
-        number,
-        id: uniqueSlug(answer.title, ids),
-        title: answer.title,
-        recipe: answer.name,
-        ...(part.remark === undefined ? {} : { remark: part.remark }),
-        given: answer.inputs,
-        answer: lines,
-        tables,
-        workings,
-        refs: [...new Set(answer.sources().map(numberOf))].sort((a, b) => a - b),
-        ...(chart === undefined ? {} : { svg: await drawn(chart) }),
-      });
-    } else if (part.kind === 'chart') {
-      number++;
-      const title = titleOf(part.spec) ?? 'Chart';
-      sheets.push({
-        kind: 'chart',
-        number,
-        id: uniqueSlug(title, ids),
-        title,
-        ...(part.remark === undefined ? {} : { remark: part.remark }),
-        svg: await drawn(part.spec),
-      });
-    } else sheets.push(part);
+    if (part.kind === 'result') sheets.push(await resultSheet(part, ++number, gathered));
+    else if (part.kind === 'chart') sheets.push(await chartSheet(part, ++number, gathered));
+    else sheets.push(part);
   }
-  const ordered = sortBySeverity([...cautions.values()].map((e) => e.caution));
-  return {
-    head,
-    sheets,
-    cautions: ordered.map((caution) => ({
+  return { head, sheets, cautions: gathered.cautionLines(), sources: gathered.sources };
+}
+
+/** What the sheets of a note have in common: numbered sources, cautions with the sheets they stand on, ids. */
+class Gathered {
+  readonly sources: Citation[] = [];
+  readonly ids = new Set<string>(['cautions', 'sources', 'contents']);
+  readonly #cautions = new Map<string, { caution: Caution; sheets: number[] }>();
+
+  /** The number of a source, in the order of first use. */
+  numberOf(c: Citation): number {
+    const at = this.sources.findIndex((s) => keyOf(s) === keyOf(c));
+    return at >= 0 ? at + 1 : this.sources.push(c);
+  }
+
+  addCaution(caution: Caution, sheet: number): void {
+    const key = `${caution.level}|${caution.text}`;
+    const entry = this.#cautions.get(key) ?? { caution, sheets: [] };
+    if (!entry.sheets.includes(sheet)) entry.sheets.push(sheet);
+    this.#cautions.set(key, entry);
+  }
+
+  cautionLines(): NoteContent['cautions'] {
+    return sortBySeverity([...this.#cautions.values()].map((e) => e.caution)).map((caution) => ({
       caution,
-      sheets: cautions.get(`${caution.level}|${caution.text}`)?.sheets ?? [],
-      ...(caution.source === undefined ? {} : { ref: numberOf(caution.source) }),
-    })),
-    sources,
+      sheets: this.#cautions.get(`${caution.level}|${caution.text}`)?.sheets ?? [],
+      ...(caution.source === undefined ? {} : { ref: this.numberOf(caution.source) }),
+    }));
+  }
+}
+
+async function resultSheet(
+  part: Extract<NotePart, { kind: 'result' }>,
+  number: number,
+  gathered: Gathered,
+): Promise<Sheet> {
+  const { answer } = part;
+  for (const caution of answer.cautions()) gathered.addCaution(caution, number);
+  const { lines, tables } = valueLines(answer);
+  const numberOf = (c: Citation): number => gathered.numberOf(c);
+  const workings = answer
+    .workings()
+    .map((w): NoteWorking => ({ ...w, refs: w.source === undefined ? [] : [numberOf(w.source)] }));
+  const chart = answer.chart();
+  return {
+    kind: 'result',
+    number,
+    id: uniqueSlug(answer.title, gathered.ids),
+    title: answer.title,
+    recipe: answer.name,
+    ...(part.remark === undefined ? {} : { remark: part.remark }),
+    given: answer.inputs,
+    answer: lines,
+    tables,
+    workings,
+    refs: [...new Set(answer.sources().map(numberOf))].sort((a, b) => a - b),
+    ...(chart === undefined ? {} : { svg: await drawn(chart) }),
+  };
+}
+
+async function chartSheet(
+  part: Extract<NotePart, { kind: 'chart' }>,
+  number: number,
+  gathered: Gathered,
+): Promise<Sheet> {
+  const title = titleOf(part.spec) ?? 'Chart';
+  return {
+    kind: 'chart',
+    number,
+    id: uniqueSlug(title, gathered.ids),
+    title,
+    ...(part.remark === undefined ? {} : { remark: part.remark }),
+    svg: await drawn(part.spec),
   };
 }
 

@@ -6,7 +6,7 @@ import type { NoteHead, NotePart } from './note-content.js';
 import { noteStateMarkers } from './note-markdown.js';
 import { FileError } from './atomic-write.js';
 
-/** What a note keeps of itself, so that it can be reckoned again. */
+/** What a note keeps of itself, so that it can be recomputed. */
 export interface NoteState {
   readonly format: 'reckoner build note 1';
   readonly head: NoteHead;
@@ -122,8 +122,8 @@ function isMemory(value: unknown): value is NoteState {
   )
     return false;
   return m.parts.every((p: unknown) => {
-    const part = p as Record<string, unknown> | null;
-    if (typeof part !== 'object' || part === null) return false;
+    if (typeof p !== 'object' || p === null) return false;
+    const part = p as Record<string, unknown>;
     if (part['remark'] !== undefined && !text(part['remark'])) return false;
     switch (part['kind']) {
       case 'text':

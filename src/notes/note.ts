@@ -1,4 +1,3 @@
-import { readFile } from 'node:fs/promises';
 import { readFileSync } from 'node:fs';
 import { basename, dirname, extname, join, relative, resolve } from 'node:path';
 import type { ChartSpec } from '../charts/chart-spec.js';
@@ -10,9 +9,10 @@ import { citationText } from '../engine/source.js';
 import { contentOf, type NoteHead, type NotePart } from './note-content.js';
 import { noteStateOf, type NoteState, type ShownLine } from './note-state.js';
 import { noteMarkdown } from './note-markdown.js';
-import { FileError, makeFolder, reason, writeFileAtomically } from './atomic-write.js';
+import { makeFolder, writeFileAtomically } from './atomic-write.js';
+import { picturePart } from './picture-part.js';
 
-/** Notes of a build: what was reckoned, in order, with remarks and pictures. Made by {@link buildNotes}. */
+/** Notes of a build: what was computed, in order, with remarks and pictures. Made by {@link buildNotes}. */
 export interface BuildNotes {
   readonly title: string;
   /** How many results and charts it holds. */
@@ -65,72 +65,38 @@ export function buildNotes(title: string, options: NoteOptions = {}): BuildNotes
   );
 }
 
-/** Notes that hold `parts` already, as when they are reckoned again. */
+/** Notes that hold `parts` already, as when they are recomputed. */
 export function notesWith(head: NoteHead, parts: readonly (NotePart | Promise<NotePart>)[]): BuildNotes {
   const list = [...parts];
-  const ready = async (): Promise<NotePart[]> => Promise.all(list);
-  const html = async (): Promise<string> => {
-    const all = await ready();
-    // Typesetting, Markdown and highlighting load when a page is made, not when a recipe is worked.
-    const { noteHtml } = await import('./note-html.js');
-    return noteHtml(await contentOf(head, all), memory(head, all));
-  };
-  const markdown = async (place: (svg: string, name: string) => string, folder?: string): Promise<string> => {
-    const all = (await ready()).map((p) =>
-      p.kind === 'picture' && folder !== undefined
-        ? { ...p, file: relative(folder, resolve(p.file)).replaceAll('\\', '/') }
-        : p,
-    );
-    return noteMarkdown(await contentOf(head, all), memory(head, all), place);
+  const add = (part: NotePart | Promise<NotePart>): BuildNotes => {
+    // A rejected promise is reported when the note is rendered, not as a stray rejection before.
+    if (part instanceof Promise) part.catch(() => undefined);
+    list.push(part);
+    return self;
   };
   const self: BuildNotes & { [key: symbol]: unknown } = {
     title: head.title,
     get count() {
       return list.length;
     },
-    add(thing, remark) {
-      const part = partOf(thing, remarkText(remark));
-      // A rejected promise is reported when the note is rendered, not as a stray rejection before.
-      if (part instanceof Promise) part.catch(() => undefined);
-      list.push(part);
-      return self;
-    },
+    add: (thing, remark) => add(partOf(thing, remarkText(remark))),
     addText(text) {
       if (typeof text !== 'string') throw new InputError(`markdown: got ${inspectValue(text)}, takes text`);
-      list.push({ kind: 'text', markdown: text });
-      return self;
+      return add({ kind: 'text', markdown: text });
     },
     addPicture(file, caption) {
       if (typeof file !== 'string' || file === '')
         throw new InputError(`file: got ${inspectValue(file)}, takes the name of a picture file`);
-      const part = picturePart(file, remarkText(caption));
-      part.catch(() => undefined);
-      list.push(part);
-      return self;
+      return add(picturePart(file, remarkText(caption)));
     },
-    toMarkdown: () => markdown((svg) => `data:image/svg+xml;base64,${Buffer.from(svg).toString('base64')}`),
-    toHtml: html,
-    async save(file) {
-      const kind = typeof file === 'string' ? extname(file).toLowerCase() : '';
-      if (kind === '.html' || kind === '.htm') return writeFileAtomically(file, await html());
-      if (kind !== '.md')
-        throw new InputError(`file: got ${inspectValue(file)}, takes a name that ends in .html or .md`);
-      const folder = `${basename(file, extname(file))}-charts`;
-      const drawings = new Map<string, string>();
-      const text = await markdown(
-        (svg, name) => {
-          let free = `${name}.svg`;
-          for (let n = 2; drawings.has(free); n++) free = `${name}-${n}.svg`;
-          drawings.set(free, svg);
-          return `${encodeURI(folder)}/${encodeURI(free)}`;
-        },
-        dirname(resolve(file)),
-      );
-      if (drawings.size > 0) await makeFolder(join(dirname(file), folder));
-      for (const [name, svg] of drawings) await writeFileAtomically(join(dirname(file), folder, name), svg);
-      // The note comes last: while it is the old one, so are the words that go with its charts.
-      await writeFileAtomically(file, text);
-    },
+    toMarkdown: async () =>
+      markdownOf(
+        head,
+        await ready(list),
+        (svg) => `data:image/svg+xml;base64,${Buffer.from(svg).toString('base64')}`,
+      ),
+    toHtml: async () => htmlOf(head, await ready(list)),
+    save: async (file) => saveNotes(head, list, file),
   };
   Object.defineProperty(self, Symbol.for('Jupyter.display'), {
     value: async () => {
@@ -145,6 +111,55 @@ export function notesWith(head: NoteHead, parts: readonly (NotePart | Promise<No
   });
   return self;
 }
+
+async function ready(parts: readonly (NotePart | Promise<NotePart>)[]): Promise<NotePart[]> {
+  return Promise.all(parts.map((part) => Promise.resolve(part)));
+}
+
+async function htmlOf(head: NoteHead, parts: readonly NotePart[]): Promise<string> {
+  // Typesetting, Markdown and highlighting load when a page is made, not when a recipe is run.
+  const { noteHtml } = await import('./note-html.js');
+  return noteHtml(await contentOf(head, parts), memory(head, parts));
+}
+
+async function markdownOf(
+  head: NoteHead,
+  parts: readonly NotePart[],
+  place: (svg: string, name: string) => string,
+): Promise<string> {
+  return noteMarkdown(await contentOf(head, parts), memory(head, parts), place);
+}
+
+async function saveNotes(
+  head: NoteHead,
+  list: readonly (NotePart | Promise<NotePart>)[],
+  file: string,
+): Promise<void> {
+  const kind = typeof file === 'string' ? extname(file).toLowerCase() : '';
+  if (kind === '.html' || kind === '.htm')
+    return writeFileAtomically(file, await htmlOf(head, await ready(list)));
+  if (kind !== '.md')
+    throw new InputError(`file: got ${inspectValue(file)}, takes a name that ends in .html or .md`);
+  const folder = `${basename(file, extname(file))}-charts`;
+  const drawings = new Map<string, string>();
+  const linked = (await ready(list)).map((p) => linkedFrom(dirname(resolve(file)), p));
+  const text = await markdownOf(head, linked, (svg, name) => {
+    let free = `${name}.svg`;
+    for (let n = 2; drawings.has(free); n++) free = `${name}-${n}.svg`;
+    drawings.set(free, svg);
+    return `${encodeURI(folder)}/${encodeURI(free)}`;
+  });
+  if (drawings.size > 0) await makeFolder(join(dirname(file), folder));
+  for (const [name, svg] of drawings) await writeFileAtomically(join(dirname(file), folder, name), svg);
+  // The note comes last: while it is the old one, so are the words that go with its charts.
+  await writeFileAtomically(file, text);
+}
+
+/** A picture's file as it is named from the folder of the note. */
+const linkedFrom = (folder: string, part: NotePart): NotePart =>
+  part.kind === 'picture'
+    ? { ...part, file: relative(folder, resolve(part.file)).replaceAll('\\', '/') }
+    : part;
 
 function memory(head: NoteHead, parts: readonly NotePart[]): NoteState {
   return noteStateOf(head, parts, (part) => ({
@@ -198,36 +213,6 @@ function partOf(thing: unknown, remark: string | undefined): NotePart | Promise<
 /** The text parts of a bundle; a chart specification is left to its own SVG. */
 function stringsOf(bundle: unknown): Record<string, unknown> {
   return Object.fromEntries(Object.entries(bundle ?? {}).filter(([, v]) => typeof v === 'string'));
-}
-
-const pictureTypes: Readonly<Record<string, string>> = {
-  '.png': 'image/png',
-  '.jpg': 'image/jpeg',
-  '.jpeg': 'image/jpeg',
-  '.webp': 'image/webp',
-  '.gif': 'image/gif',
-  '.svg': 'image/svg+xml',
-};
-const largestPicture = 20 * 1024 * 1024;
-
-async function picturePart(file: string, caption: string | undefined): Promise<NotePart> {
-  const type = pictureTypes[extname(file).toLowerCase()];
-  if (type === undefined)
-    throw new FileError(file, `is no picture by its name; takes ${Object.keys(pictureTypes).join(', ')}`);
-  const bytes = await readFile(file).catch((error: unknown) => {
-    throw new FileError(file, `could not be read: ${reason(error, 'read')}`);
-  });
-  if (bytes.length > largestPicture)
-    throw new FileError(
-      file,
-      `is ${(bytes.length / 1048576).toFixed(1)} MB; takes a picture of at most 20 MB: make it smaller first`,
-    );
-  return {
-    kind: 'picture',
-    file,
-    data: `data:${type};base64,${bytes.toString('base64')}`,
-    ...(caption === undefined ? {} : { caption }),
-  };
 }
 
 function remarkText(remark: unknown): string | undefined {

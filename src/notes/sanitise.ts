@@ -1,58 +1,18 @@
 import sanitizeHtml from 'sanitize-html';
 
+const allowedTags = (
+  'a abbr b blockquote br caption code col colgroup dd del details div dl dt em figcaption figure ' +
+  'h1 h2 h3 h4 h5 h6 hr i img ins kbd li mark ol p pre s section small span strong sub summary sup ' +
+  'table tbody td tfoot th thead tr u ul'
+).split(' ');
+
 /**
  * HTML from a notebook or a remark, with everything taken out that could act or load: scripts, handlers, frames, forms,
  * outside pictures and styles. Words, tables, lists, simple styles and pictures that travel inside the page stay.
  */
 export function sanitised(html: string): string {
   return sanitizeHtml(html, {
-    allowedTags: [
-      ...[
-        'a',
-        'abbr',
-        'b',
-        'blockquote',
-        'br',
-        'caption',
-        'code',
-        'col',
-        'colgroup',
-        'dd',
-        'del',
-        'details',
-        'div',
-        'dl',
-        'dt',
-        'em',
-        'figcaption',
-        'figure',
-      ],
-      ...[
-        'h1',
-        'h2',
-        'h3',
-        'h4',
-        'h5',
-        'h6',
-        'hr',
-        'i',
-        'img',
-        'ins',
-        'kbd',
-        'li',
-        'mark',
-        'ol',
-        'p',
-        'pre',
-        's',
-        'section',
-        'small',
-        'span',
-        'strong',
-        'sub',
-      ],
-      ...['summary', 'sup', 'table', 'tbody', 'td', 'tfoot', 'th', 'thead', 'tr', 'u', 'ul'],
-    ],
+    allowedTags,
     allowedAttributes: {
       '*': ['class', 'id', 'style', 'title', 'lang', 'dir'],
       a: ['href'],

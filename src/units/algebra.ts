@@ -38,6 +38,10 @@ import {
   type FactoryFunctionMap,
   type MathNode,
 } from 'mathjs';
+import type { ExpressionNode, Tree } from './expression-tree.js';
+
+export { closureOf, javascriptOf } from './expression-code.js';
+export type { Tree } from './expression-tree.js';
 
 const parts = {
   parseDependencies,
@@ -91,12 +95,6 @@ export function scaleByAlgebra(name: string, base: string): number | undefined {
   }
 }
 
-/** A parsed expression, opaque outside this file. */
-export interface Tree {
-  readonly node: MathNode;
-  readonly symbols: readonly string[];
-}
-
 const functions = new Set([
   'sqrt',
   'cbrt',
@@ -131,118 +129,10 @@ export function parseTree(text: string): Tree {
       throw new Error(`formula "${text}": takes numbers alone`);
     if (any.type === 'SymbolNode' && path !== 'fn' && !constants.has(any.name)) symbols.add(any.name);
   });
-  return { node, symbols: [...symbols] };
+  return { node: node as unknown as ExpressionNode, symbols: [...symbols] };
 }
 
-interface AnyNode {
-  readonly type: string;
-  readonly name: string;
-  readonly value: number;
-  readonly op: string;
-  readonly fn: string & { name: string };
-  readonly args: AnyNode[];
-  readonly content: AnyNode;
-  readonly condition: AnyNode;
-  readonly trueExpr: AnyNode;
-  readonly falseExpr: AnyNode;
-  readonly conditionals: readonly string[];
-  readonly params: AnyNode[];
-}
-
-const relations: Readonly<Record<string, string>> = {
-  smaller: '<',
-  larger: '>',
-  smallerEq: '<=',
-  largerEq: '>=',
-};
-
-/** JavaScript source of the tree; each symbol is written by `name`. */
-export function javascriptOf(tree: Tree, name: (symbol: string) => string): string {
-  const go = (n: AnyNode): string => {
-    switch (n.type) {
-      case 'ConstantNode':
-        return String(n.value);
-      case 'SymbolNode':
-        return n.name === 'pi' ? 'Math.PI' : name(n.name);
-      case 'ParenthesisNode':
-        return `(${go(n.content)})`;
-      case 'ConditionalNode':
-        return `(${go(n.condition)} ? ${go(n.trueExpr)} : ${go(n.falseExpr)})`;
-      case 'FunctionNode':
-        return `Math.${n.fn.name}(${n.args.map(go).join(', ')})`;
-      case 'OperatorNode': {
-        const [a, b] = n.args.map(go) as [string, string | undefined];
-        if (b === undefined) return `(${n.op}${a})`;
-        if (n.op === '^') {
-          const e = n.args[1] as AnyNode;
-          // Small whole powers multiply: several times faster than Math.pow and as exact.
-          if ([2, 3, 4].includes(e.value) && /^[A-Za-z_$][\w$]*$/.test(a))
-            return `(${Array(e.value).fill(a).join(' * ')})`;
-          return `Math.pow(${a}, ${b})`;
-        }
-        return `(${a} ${relations[n.fn] ?? n.op} ${b})`;
-      }
-      default:
-        throw new Error(`a formula may not hold a ${n.type}`);
-    }
-  };
-  return go(tree.node as unknown as AnyNode);
-}
-
-/** The same as a function over `values`, without generating code: for pages whose policy forbids it. */
-export function closureOf(tree: Tree): (values: Readonly<Record<string, number>>) => number {
-  type F = (v: Readonly<Record<string, number>>) => number;
-  const m = Math as unknown as Record<string, (...x: number[]) => number>;
-  const go = (n: AnyNode): F => {
-    switch (n.type) {
-      case 'ConstantNode': {
-        const c = n.value;
-        return () => c;
-      }
-      case 'SymbolNode': {
-        const s = n.name;
-        return s === 'pi' ? () => Math.PI : (v) => v[s] as number;
-      }
-      case 'ParenthesisNode':
-        return go(n.content);
-      case 'ConditionalNode': {
-        const [c, t, f] = [go(n.condition), go(n.trueExpr), go(n.falseExpr)];
-        return (v) => (c(v) ? t(v) : f(v));
-      }
-      case 'FunctionNode': {
-        const fn = m[n.fn.name] as (...x: number[]) => number;
-        const args = n.args.map(go);
-        return (v) => fn(...args.map((a) => a(v)));
-      }
-      case 'OperatorNode': {
-        const [a, b] = n.args.map(go) as [F, F | undefined];
-        if (!b) return n.op === '-' ? (v) => -a(v) : a;
-        switch (n.op) {
-          case '+':
-            return (v) => a(v) + b(v);
-          case '-':
-            return (v) => a(v) - b(v);
-          case '*':
-            return (v) => a(v) * b(v);
-          case '/':
-            return (v) => a(v) / b(v);
-          case '^':
-            return (v) => a(v) ** b(v);
-          case '<':
-            return (v) => Number(a(v) < b(v));
-          case '>':
-            return (v) => Number(a(v) > b(v));
-          case '<=':
-            return (v) => Number(a(v) <= b(v));
-          case '>=':
-            return (v) => Number(a(v) >= b(v));
-        }
-      }
-    }
-    throw new Error(`a formula may not hold a ${n.type}`);
-  };
-  return go(tree.node as unknown as AnyNode);
-}
+const mathNode = (tree: Tree): MathNode => tree.node as unknown as MathNode;
 
 /** How a letter is written; `power` is true where it is raised to a power and a unit needs brackets. */
 export type WriteLetter = (name: string, power: boolean) => string;
@@ -253,7 +143,7 @@ function handlerFor(
   raised: (base: string, exponent: string) => string,
   write: (n: MathNode, options: object) => string,
 ) {
-  const handler = (n: AnyNode, options: object): string | undefined => {
+  const handler = (n: ExpressionNode, options: object): string | undefined => {
     if (n.type === 'SymbolNode')
       return n.name === 'pi' ? pi : functions.has(n.name) ? undefined : letter(n.name, false);
     if (n.op === '^' && n.args[0]?.type === 'SymbolNode') {
@@ -275,7 +165,7 @@ export function latexOf(tree: Tree, letter: WriteLetter, multiply: 'hidden' | 's
     (b, e) => `${b}^{${e}}`,
     (n, o) => n.toTex(o),
   );
-  return tree.node
+  return mathNode(tree)
     .toTex({ parenthesis: 'auto', implicit: multiply === 'shown' ? 'show' : 'hide', handler })
     .replace(/~/g, '\\,')
     .replace(/\\cdot/g, multiply === 'shown' ? ' \\times ' : ' \\cdot ')
@@ -290,7 +180,7 @@ export function plainOf(tree: Tree, letter: WriteLetter): string {
     (b, e) => `${b}^${e}`,
     (n, o) => n.toString(o),
   );
-  return tree.node
+  return mathNode(tree)
     .toString({ parenthesis: 'auto', implicit: 'show', handler })
     .replace(/ ?\* ?/g, ' × ')
     .replace(/ \^ /g, '^')
@@ -298,7 +188,7 @@ export function plainOf(tree: Tree, letter: WriteLetter): string {
 }
 
 /**
- * Reckons the tree with units on every symbol and gives the number in `unit`. A formula whose two sides differ in
+ * Evaluates the tree with units on every symbol and gives the number in `unit`. A formula whose two sides differ in
  * dimension throws; one that is right gives the same number as the compiled function.
  */
 export function evaluateWithUnits(
@@ -309,7 +199,7 @@ export function evaluateWithUnits(
   const scope: Record<string, unknown> = {};
   for (const [name, v] of Object.entries(values))
     scope[name] = v.unit === '' ? v.value : math.unit(v.value, v.unit);
-  const result: unknown = tree.node.compile().evaluate(scope);
+  const result: unknown = mathNode(tree).compile().evaluate(scope);
   if (typeof result === 'number') {
     if (unit !== '') throw new Error(`gives a plain number, ${unit} was declared`);
     return result;

@@ -123,6 +123,9 @@ const prettyUnits: Readonly<Record<string, string>> = {
 /** A unit's name as people print it: m², °C, N·m. */
 export function pretty(unit: string): string {
   return (prettyUnits[unit] ?? unit)
-    .replace(/([a-zA-Z])([234])(?![0-9a-z])/g, (_, a: string, d: string) => a + '²³⁴'['234'.indexOf(d)])
+    .replace(
+      /([a-zA-Z])([234])(?![0-9a-z])/g,
+      (_, a: string, d: string) => a + '²³⁴'.charAt('234'.indexOf(d)),
+    )
     .replace(/(N) (m)/, '$1·$2');
 }

@@ -2,6 +2,7 @@ import { tryParse } from './try-parse.js';
 import { kinds, kindNames, type Kind } from './kind.js';
 import { Quantity, tidy } from './quantity.js';
 import { InputError, inspectValue } from './input-error.js';
+import { TextReader } from './text-reader.js';
 import { unitOf, type Unit } from './unit.js';
 
 const longest = 120;
@@ -44,18 +45,29 @@ const signs: Readonly<Record<string, string>> = {
  * @throws InputError saying what was got and what is taken.
  */
 export function parseQuantity<K extends Kind>(text: string, kind: K): Quantity<K> {
-  const takes = `takes ${kinds[kind].called} such as ${inspectValue(kinds[kind].example)}`;
+  const takes = takesOf(kind);
   if (text.length > longest) throw new InputError(`got a text of ${text.length} characters, ${takes}`);
   const plain = normalise(text);
   if (plain === '') throw new InputError(`got an empty text, ${takes}`);
-  const reader = new Reader(plain);
-  let currency = '';
-  let sign = 1;
-  if (kind === 'money' || kind.startsWith('price')) {
-    // -$12.50, as money below nought is shown.
-    if (reader.match(/-(?=[A-Z$£€¥])/y)) sign = -1;
-    currency = reader.match(/(?:[A-Z]{0,3}[$£€¥]|[A-Z]{3}\b) ?/y)?.trim() ?? '';
+  if (isPriced(kind)) return parsePrice(text, plain, kind);
+  const reader = new TextReader(plain);
+  const first = firstNumber(reader, text, takes);
+  if (kind === 'length' || kind === 'thickness') {
+    const feet = feetAndInches(reader, first, text, takes);
+    if (feet !== undefined) return finite(kind, feet, text);
   }
+  const unit = reader.rest();
+  if (/^\d/.test(unit) && !unit.startsWith('1/'))
+    throw new InputError(`got ${inspectValue(text)}, ${takes}; write one number, with no space inside it`);
+  return finite(kind, toBase(unitOf(kind, unit), first), text);
+}
+
+const takesOf = (kind: Kind): string =>
+  `takes ${kinds[kind].called} such as ${inspectValue(kinds[kind].example)}`;
+
+const isPriced = (kind: Kind): boolean => kind === 'money' || kind.startsWith('price');
+
+function firstNumber(reader: TextReader, text: string, takes: string): number {
   const first = reader.number();
   if (first === undefined) throw new InputError(`got ${inspectValue(text)}, ${takes}`);
   if (reader.peek(','))
@@ -63,34 +75,33 @@ export function parseQuantity<K extends Kind>(text: string, kind: K): Quantity<K
       `got ${inspectValue(text)}, ${takes}; write a point for decimals and no thousands mark`,
     );
   reader.match(/ +/y);
+  return first;
+}
 
-  if (currency || kind === 'money' || kind.startsWith('price')) {
-    const rest = reader.rest();
-    const after = /^([A-Z]{3})?\s*(?:(?:\/|per )\s*(.+))?$/.exec(rest);
-    if (!after) throw new InputError(`got ${inspectValue(text)}, ${takes}`);
-    const u = unitOf(kind, after[2] ? `money/${canonical(after[2])}` : 'money');
-    return finite(kind, sign * first * u.scale, text, currency || after[1] || undefined);
-  }
+/** `$12.50`, `12.50 EUR`, `£4.20/m`, `-$3`. */
+function parsePrice<K extends Kind>(text: string, plain: string, kind: K): Quantity<K> {
+  const takes = takesOf(kind);
+  const reader = new TextReader(plain);
+  // -$12.50, as money below 0 is shown.
+  const sign = reader.match(/-(?=[A-Z$£€¥])/y) ? -1 : 1;
+  const currency = reader.match(/(?:[A-Z]{0,3}[$£€¥]|[A-Z]{3}\b) ?/y)?.trim() ?? '';
+  const amount = firstNumber(reader, text, takes);
+  const after = /^([A-Z]{3})?\s*(?:(?:\/|per )\s*(.+))?$/.exec(reader.rest());
+  if (!after) throw new InputError(`got ${inspectValue(text)}, ${takes}`);
+  const u = unitOf(kind, after[2] ? `money/${canonical(after[2])}` : 'money');
+  return finite(kind, sign * amount * u.scale, text, currency || after[1] || undefined);
+}
 
-  const feet =
-    kind === 'length' || kind === 'thickness' ? reader.match(/(?:'(?!')|ft\b|feet\b|foot\b)/y) : undefined;
-  if (feet !== undefined) {
-    reader.match(/[ -]*/y);
-    if (reader.rest() === '') return finite(kind, first * 0.3048, text);
-    const second = reader.number();
-    const unit = reader.match(/ *(?:"|''|in(?:ch(?:es)?)?)$/y);
-    if (second === undefined || unit === undefined) {
-      throw new InputError(`got ${inspectValue(text)}, ${takes}; feet and inches are written 5' 10 1/2"`);
-    }
-    const negative = plain.startsWith('-');
-    return finite(kind, first * 0.3048 + (negative ? -second : second) * 0.0254, text);
-  }
-
-  const unit = reader.rest();
-  if (/^\d/.test(unit) && !unit.startsWith('1/'))
-    throw new InputError(`got ${inspectValue(text)}, ${takes}; write one number, with no space inside it`);
-  const u = unitOf(kind, unit);
-  return finite(kind, toBase(u, first), text);
+/** The metres of `5' 10 1/2"`, whose first number is `feet`; undefined where no sign of feet follows it. */
+function feetAndInches(reader: TextReader, feet: number, text: string, takes: string): number | undefined {
+  if (reader.match(/(?:'(?!')|ft\b|feet\b|foot\b)/y) === undefined) return undefined;
+  reader.match(/[ -]*/y);
+  if (reader.rest() === '') return feet * 0.3048;
+  const inches = reader.number();
+  const unit = reader.match(/ *(?:"|''|in(?:ch(?:es)?)?)$/y);
+  if (inches === undefined || unit === undefined)
+    throw new InputError(`got ${inspectValue(text)}, ${takes}; feet and inches are written 5' 10 1/2"`);
+  return feet * 0.3048 + (reader.text.startsWith('-') ? -inches : inches) * 0.0254;
 }
 
 /** Reads text, a quantity, or for plain kinds a number, into a quantity of `kind`. @throws InputError */
@@ -98,9 +109,9 @@ export function toQuantity<K extends Kind>(value: unknown, kind: K): Quantity<K>
   const facts = kinds[kind];
   if (value instanceof Quantity) {
     if (value.kind === kind) return value as Quantity<K>;
-    if (sameMeasure(value.kind, kind)) return new Quantity(kind, value.value, value.currency);
+    if (sameMeasure((value as Quantity).kind, kind)) return new Quantity(kind, value.value, value.currency);
     throw new InputError(
-      `got ${inspectValue(value.toString())} (${kinds[value.kind as Kind].called}), takes ${facts.called} such as ${inspectValue(facts.example)}`,
+      `got ${inspectValue(value.toString())} (${kinds[(value as Quantity).kind].called}), takes ${facts.called} such as ${inspectValue(facts.example)}`,
     );
   }
   if (typeof value === 'string') return parseQuantity(value, kind);
@@ -183,47 +194,4 @@ function canonical(unit: string): string {
     .replace(/\^/g, '')
     .replace(/ +/g, ' ')
     .replace(/^board f(?:oo|ee)t$|^bd ft$/, 'bf');
-}
-
-class Reader {
-  #at = 0;
-  constructor(readonly text: string) {}
-
-  match(sticky: RegExp): string | undefined {
-    sticky.lastIndex = this.#at;
-    const found = sticky.exec(this.text);
-    if (!found) return undefined;
-    this.#at = sticky.lastIndex;
-    return found[0];
-  }
-
-  peek(c: string): boolean {
-    return this.text[this.#at] === c;
-  }
-
-  rest(): string {
-    return this.text.slice(this.#at).trim();
-  }
-
-  /** A decimal number, a fraction, or a whole number and a fraction (35 7/16, 35-7/16). */
-  number(): number | undefined {
-    const sign = this.match(/[+-] ?/y)?.startsWith('-') ? -1 : 1;
-    const fraction = this.match(/\d{1,15} ?\/ ?\d{1,9}(?![\d.])/y);
-    if (fraction) return sign * divide(fraction);
-    const decimal = this.match(/(?:\d{1,40}(?:\.\d{0,40})?|\.\d{1,40})(?:[eE][+-]?\d{1,4}(?![a-zA-Z]))?/y);
-    if (decimal === undefined) return undefined;
-    const n = Number(decimal);
-    if (/^\d+$/.test(decimal)) {
-      const extra = this.match(/[ -]\d{1,9} ?\/ ?\d{1,9}(?![\d.])/y);
-      if (extra) return sign * (n + divide(extra.slice(1)));
-    }
-    return sign * n;
-  }
-}
-
-function divide(fraction: string): number {
-  const [a, b] = fraction.split('/').map(Number) as [number, number];
-  if (b === 0)
-    throw new InputError(`got the fraction ${inspectValue(fraction)}, takes one whose lower number is not 0`);
-  return a / b;
 }

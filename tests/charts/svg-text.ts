@@ -22,42 +22,41 @@ export function wordsIn(svg: string): Word[] {
       const [x, y] = stack.at(-1) as [number, number];
       const [dx, dy] = translate(attributes);
       stack.push([x + dx, y + dy]);
-    } else if (name === 'text' && content) {
-      const [gx, gy] = stack.at(-1) as [number, number];
-      const [tx, ty] = translate(attributes);
-      const fontSize = Number(/font-size="([\d.]+)px"/.exec(attributes)?.[1] ?? 11);
-      const anchor = /text-anchor="(\w+)"/.exec(attributes)?.[1] ?? 'start';
-      const turn = (Number(/rotate\((-?[\d.]+)/.exec(attributes)?.[1] ?? 0) * Math.PI) / 180;
-      const long = textWidth(
-        content.replace(/&\w+;/g, '&'),
-        fontSize,
-        attributes.includes('font-weight="bold"'),
-      );
-      const from = anchor === 'start' ? 0 : anchor === 'end' ? -long : -long / 2;
-      const corners = [
-        [from, -0.8 * fontSize],
-        [from + long, -0.8 * fontSize],
-        [from, 0.2 * fontSize],
-        [from + long, 0.2 * fontSize],
-      ].map(
-        ([x = 0, y = 0]) =>
-          [
-            gx + tx + x * Math.cos(turn) - y * Math.sin(turn),
-            gy + ty + x * Math.sin(turn) + y * Math.cos(turn),
-          ] as const,
-      );
-      words.push({
-        text: content,
-        left: Math.min(...corners.map((c) => c[0])),
-        right: Math.max(...corners.map((c) => c[0])),
-        top: Math.min(...corners.map((c) => c[1])),
-        bottom: Math.max(...corners.map((c) => c[1])),
-        fontSize,
-        font: /font-family="([^"]*)"/.exec(attributes)?.[1] ?? '',
-      });
-    }
+    } else if (name === 'text' && content)
+      words.push(wordOf(content, attributes, stack.at(-1) as [number, number]));
   }
   return words;
+}
+
+/** The box of a text that stands in a group at `gx`, `gy`. */
+function wordOf(content: string, attributes: string, [gx, gy]: readonly [number, number]): Word {
+  const [tx, ty] = translate(attributes);
+  const fontSize = Number(/font-size="([\d.]+)px"/.exec(attributes)?.[1] ?? 11);
+  const anchor = /text-anchor="(\w+)"/.exec(attributes)?.[1] ?? 'start';
+  const turn = (Number(/rotate\((-?[\d.]+)/.exec(attributes)?.[1] ?? 0) * Math.PI) / 180;
+  const long = textWidth(content.replace(/&\w+;/g, '&'), fontSize, attributes.includes('font-weight="bold"'));
+  const from = anchor === 'start' ? 0 : anchor === 'end' ? -long : -long / 2;
+  const corners = [
+    [from, -0.8 * fontSize],
+    [from + long, -0.8 * fontSize],
+    [from, 0.2 * fontSize],
+    [from + long, 0.2 * fontSize],
+  ].map(
+    ([x = 0, y = 0]) =>
+      [
+        gx + tx + x * Math.cos(turn) - y * Math.sin(turn),
+        gy + ty + x * Math.sin(turn) + y * Math.cos(turn),
+      ] as const,
+  );
+  return {
+    text: content,
+    left: Math.min(...corners.map((c) => c[0])),
+    right: Math.max(...corners.map((c) => c[0])),
+    top: Math.min(...corners.map((c) => c[1])),
+    bottom: Math.max(...corners.map((c) => c[1])),
+    fontSize,
+    font: /font-family="([^"]*)"/.exec(attributes)?.[1] ?? '',
+  };
 }
 
 function translate(attributes: string): [number, number] {

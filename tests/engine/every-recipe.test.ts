@@ -18,7 +18,7 @@ describe.each(catalogue.map((r) => [r.name, r] as const))('%s', (_name, recipe) 
     const apply = TraceRecorder.prototype.evaluate;
     TraceRecorder.prototype.evaluate = function (this: TraceRecorder, f: never, args: never, label?: string) {
       seen.push({ f, args });
-      return apply.call(this, f, args, label) as number;
+      return apply.call(this, f, args, label);
     };
     try {
       return await recipe(recipe.example);
@@ -99,18 +99,18 @@ describe.each(catalogue.map((r) => [r.name, r] as const))('%s', (_name, recipe) 
       { nonsense: 1 },
       Object.fromEntries(Object.keys(recipe.inputs).map((k) => [k, 'rubbish'])),
     ];
+    const needs = Object.values(recipe.inputs).some((f) => !f.optional);
     for (const given of wrong) {
-      const needs = Object.values(recipe.inputs).some((f) => !f.optional);
-      if (
-        !needs &&
-        typeof given === 'object' &&
-        given !== null &&
-        Object.keys(given).length === 0 &&
-        !Array.isArray(given)
-      )
-        continue;
-      await expect((async () => recipe(given as never))(), String(given)).rejects.toBeInstanceOf(InputError);
+      // Nothing given is right where nothing is needed.
+      if (!needs && JSON.stringify(given) === '{}') continue;
+      await expect(
+        Promise.resolve().then(() => recipe(given as never)),
+        JSON.stringify(given),
+      ).rejects.toBeInstanceOf(InputError);
     }
+  });
+
+  it('refuses nonsense in any one field', async () => {
     for (const [name, f] of Object.entries(recipe.inputs)) {
       for (const bad of [
         NaN,

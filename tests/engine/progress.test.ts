@@ -108,10 +108,10 @@ describe('who follows long work', () => {
   it('is told of work that asked for no reports of its own, and may stop it', async () => {
     const w = watcher();
     off = setProgressReporter(w);
-    const result = await withProgress({}, 'Work', async (watch) => {
+    const result = await withProgress({}, 'Work', (watch) => {
       expect(watch.signal).toBe(signal);
       watch.onProgress({ message: 'half' });
-      return 7;
+      return Promise.resolve(7);
     });
     expect(result).toBe(7);
     expect(withProgressSync({}, 'Now', (watch) => (watch.onProgress({ message: 'soon' }), 8))).toBe(8);
@@ -134,9 +134,10 @@ describe('who follows long work', () => {
     const w = watcher();
     off = setProgressReporter(w);
     const own: string[] = [];
-    await withProgress({ onProgress: (p) => own.push(p.message) }, 'Work', async (watch) => {
+    await withProgress({ onProgress: (p) => own.push(p.message) }, 'Work', (watch) => {
       expect(watch.signal).toBe(signal);
       watch.onProgress({ message: 'mine' });
+      return Promise.resolve();
     });
     expect(own).toEqual(['mine']);
     expect(w.told).toEqual([]);
@@ -145,7 +146,7 @@ describe('who follows long work', () => {
   it('a signal of the caller’s own goes before', async () => {
     off = setProgressReporter(watcher());
     const own = new AbortController().signal;
-    await withProgress({ signal: own }, 'Work', async (watch) => expect(watch.signal).toBe(own));
+    await withProgress({ signal: own }, 'Work', (watch) => Promise.resolve(expect(watch.signal).toBe(own)));
   });
 
   it('nobody follows when nobody asked to, or once they went', async () => {
@@ -154,14 +155,15 @@ describe('who follows long work', () => {
     const offFirst = setProgressReporter(first);
     const offSecond = setProgressReporter(second);
     offSecond();
-    await withProgress({}, 'A', async () => undefined);
+    await withProgress({}, 'A', () => Promise.resolve());
     expect(first.told).toEqual(['begin A', 'finished']);
     // Out of turn: who went already is not put back, nor who follows now sent away.
     offSecond();
     offFirst();
-    await withProgress({}, 'B', async (watch) => {
+    await withProgress({}, 'B', (watch) => {
       watch.onProgress({ message: 'to nobody' });
       expect(watch.signal).toBeUndefined();
+      return Promise.resolve();
     });
     expect([first.told.length, second.told.length]).toEqual([2, 0]);
   });
@@ -170,7 +172,9 @@ describe('who follows long work', () => {
 describe('on a terminal', () => {
   const key = Symbol.for('joiners-reckoner.watcher');
   const current = () => (globalThis as { [key]?: ProgressReporter })[key];
-  afterEach(() => void delete (globalThis as { [key]?: ProgressReporter })[key]);
+  afterEach(() => {
+    Reflect.deleteProperty(globalThis, key);
+  });
 
   it('the line is written over itself, and cleared at the end', () => {
     const written: string[] = [];

@@ -4,7 +4,7 @@ import { toQuantity } from '../../src/units/parse-quantity.js';
 import { toSerializable } from '../../src/engine/to-serializable.js';
 import { findSpecies } from '../../src/materials/species.js';
 
-const written = Object.entries(kinds).map(([kind, facts]) => [kind as Kind, String(facts.example)] as const);
+const written = Object.entries(kinds).map(([kind, facts]) => [kind as Kind, facts.example] as const);
 
 it.each([
   ...written,

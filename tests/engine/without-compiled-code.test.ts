@@ -37,6 +37,7 @@ describe('a formula as a closure', () => {
   ])('%s is %d', (text, expected) => {
     const tree = parseTree(text);
     expect(closureOf(tree)(v)).toBeCloseTo(expected, 12);
+    // eslint-disable-next-line @typescript-eslint/no-implied-eval -- the code is what is tested
     const made = new Function('v', `return ${javascriptOf(tree, (s) => `v.${s}`)};`) as (
       g: typeof v,
     ) => number;

@@ -238,14 +238,14 @@ describe('uncertain', () => {
   });
 
   it.each([
-    [{ a: '1 m', b: '1 m' }, {}, /no input spreads/],
+    [{ a: '1 m', b: '1 m' }, {}, /no input varies/],
     [{ a: '1 m +- 2 kg', b: '1 m' }, {}, /a: got the unit "kg"/],
     [{ a: uniform('2 m', '1 m'), b: '1 m' }, {}, /low end above/],
-    [{ a: '1 m +- 2 mm', b: '1 m' }, { samples: 3 }, /draws: got 3/],
+    [{ a: '1 m +- 2 mm', b: '1 m' }, { samples: 3 }, /samples: got 3/],
     [{ a: '1 m +- 2 mm', b: '1 m' }, { output: 'x' }, /output: got "x", takes one of total/],
     [{ a: '1 m +- 2 mm', b: '1 m' }, { atMost: '3 kg' }, /total: got the unit "kg"/],
   ])('refuses %j %j', async (inputs, options, message) => {
-    await expect(uncertain(sum, inputs as never, options)).rejects.toThrow(message);
+    await expect(uncertain(sum as never, inputs, options)).rejects.toThrow(message);
   });
 });
 
@@ -285,8 +285,8 @@ describe('solveFor', () => {
   });
 
   it('refuses wrong names', () => {
-    expect(() => solveFor(parabola, 'z', { y: '1 m2' }, {})).toThrow(/z: no such input/);
-    expect(() => solveFor(parabola, 'x', { z: '1 m2' }, {})).toThrow(/z: no such output/);
+    expect(() => solveFor(parabola as never, 'z', { y: '1 m2' }, {})).toThrow(/z: no such input/);
+    expect(() => solveFor(parabola as never, 'x', { z: '1 m2' }, {})).toThrow(/z: no such output/);
     expect(() => solveFor(sum, 'a', { total: '1 m' }, { b: '1 m' })).toThrow(/from: missing/);
   });
 
@@ -310,12 +310,12 @@ describe('compare', () => {
 
   it('names the way and the field that is wrong', async () => {
     await expect(
-      compare(cutterMarks, {
+      compare(cutterMarks as never, {
         a: { spindleSpeed: '6000 rpm', knives: 4, feed: '4 kg' },
         b: { knives: 4, feed: '4 m/min' },
       }),
     ).rejects.toThrow(/a\.feed: got the unit "kg".*b\.spindleSpeed: missing/);
-    await expect(compare(cutterMarks, { a: {} })).rejects.toThrow(/two or more/);
+    await expect(compare(cutterMarks as never, { a: {} })).rejects.toThrow(/two or more/);
   });
 });
 
@@ -350,8 +350,18 @@ describe('whatIf', () => {
     );
     expect((w.chart['data'] as { values: unknown[] }).values).toHaveLength(45);
     expect(await renderSvg(w.chart)).toMatch(/^<svg/);
-    expect(() => whatIf(stripCount, { topWidth: range('500 mm', '900 mm'), stripWidth: '48 mm' })).toThrow(
-      /2 to 5/,
+  });
+
+  it('takes one range, and then has no slider', async () => {
+    const w = whatIf(stripCount, { topWidth: range('500 mm', '900 mm', 9), stripWidth: '48 mm' });
+    expect(w.chart['params']).toEqual([]);
+    expect((w.chart['data'] as { values: unknown[] }).values).toHaveLength(9);
+    expect(await renderSvg(w.chart)).toMatch(/^<svg/);
+    expect(() => whatIf(stripCount, { topWidth: '600 mm', stripWidth: '48 mm' })).toThrow(
+      /no input has a range/,
     );
+    expect(() =>
+      whatIf(stripCount, { topWidth: '600 mm', stripWidth: '48 mm', count: range(1, 2) } as never),
+    ).toThrow(/count: no such input/);
   });
 });

@@ -88,7 +88,7 @@ describe('how an input spreads', () => {
     [
       'a spread of what is no number',
       { pieces: 1, sort: normal('a', 'b') },
-      /sort: got a spread, takes .*; use each/,
+      /sort: got a distribution, takes .*; use each/,
     ],
     ['a wrong thing in a list', { pieces: 1, sort: ['plain', 'coarse'] }, /sort: got "coarse"/],
     ['a wrong part of a thing', { pieces: 1, size: [{ width: '1 kg' }] }, /size\.width: got the unit "kg"/],
@@ -97,11 +97,7 @@ describe('how an input spreads', () => {
   });
 
   it.each([
-    [
-      'a deviation below nought',
-      normal('1 m', '-1 mm'),
-      /h: got a spread of "-1 mm", takes one of nought or more/,
-    ],
+    ['a deviation below nought', normal('1 m', '-1 mm'), /h: got a width of "-1 mm", takes 0 or more/],
     [
       'a triangle out of order',
       triangular('3 m', '2 m', '4 m'),
@@ -117,7 +113,7 @@ describe('how an input spreads', () => {
     await expect(uncertain(arch, { x: 0.5, h: '1 m +- 1 mm' }, { seed: 1.5 })).rejects.toThrow(
       /seed: got 1.5/,
     );
-    await expect(uncertain(arch, { x: 0.5, h: '1 m +- 1 mm', k: 3 }, options)).rejects.toThrow(
+    await expect(uncertain(arch as never, { x: 0.5, h: '1 m +- 1 mm', k: 3 }, options)).rejects.toThrow(
       /k: no such input/,
     );
   });
@@ -154,13 +150,13 @@ describe('what is known of the draws', () => {
     const [a, b] = [await shown(one), await shown(two)];
     expect(a['image/svg+xml']).not.toContain('What matters most');
     expect(b['image/svg+xml']).toContain('What matters most');
-    expect(b['text/plain']).toMatch(/share of the spread from h: \d/);
+    expect(b['text/plain']).toMatch(/share of the variance from h: \d/);
   });
 
   it('is refused where some draws have no answer', async () => {
     await expect(
       uncertain(price, { pieces: empirical([8, 12]) }, { ...options, output: 'rebate' }),
-    ).rejects.toThrow(/some draws give no finite answer/);
+    ).rejects.toThrow(/some samples give no finite answer/);
   });
 });
 
@@ -204,9 +200,15 @@ describe('solveFor', () => {
       () => solveFor(slowSum as never, 'a', { total: '1 m' }, {}),
       /solveFor takes a recipe that answers at once/,
     ],
-    [() => solveFor(arch, 'x', {}, {}), /target: got 0 outputs, takes one/],
-    [() => solveFor(arch, 'qqqqqq', { y: '1 m' }, {}), /qqqqqq: no such input with a number; takes x, h/],
-    [() => solveFor(arch, 'x', { qqqqqq: '1 m' }, {}), /qqqqqq: no such output with a number; takes y/],
+    [() => solveFor(arch as never, 'x', {}, {}), /target: got 0 outputs, takes one/],
+    [
+      () => solveFor(arch as never, 'qqqqqq', { y: '1 m' }, {}),
+      /qqqqqq: no such input with a number; takes x, h/,
+    ],
+    [
+      () => solveFor(arch as never, 'x', { qqqqqq: '1 m' }, {}),
+      /qqqqqq: no such output with a number; takes y/,
+    ],
     [
       () => solveFor(arch, 'h', { y: '1 m' }, { x: 0.5 }, { from: '2 m', to: '1 m' }),
       /to: takes an end above the other/,

@@ -3,8 +3,8 @@ import { InputError } from '../../units/input-error.js';
 import { field, type Parsed } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import type { Trace } from '../../engine/trace.js';
+import { mulberry32 } from '../../engine/random.js';
 import { mm } from './salvage-caution.js';
-import { seeded } from './seeded.js';
 
 export const score = formula({
   symbol: 'z',
@@ -113,7 +113,7 @@ export function chance(limits: Limits, N: number, S: number): number {
 
 /** Sizes of simulated stacks, m. Many alike pieces that err evenly add up to a normal sum, and are drawn as one. */
 export function simulate(parts: readonly Part[], shape: (typeof shapes)[number], seed: number): Float64Array {
-  const random = seeded(seed);
+  const random = mulberry32(seed);
   const normal = (): number => quantileNormal(Math.max(random(), 1e-12));
   const stacks = new Float64Array(draws);
   for (let i = 0; i < draws; i++) {

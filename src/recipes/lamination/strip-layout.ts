@@ -3,8 +3,9 @@ import { danger, note } from '../../engine/caution.js';
 import { field } from '../../engine/field.js';
 import { out } from '../../engine/output.js';
 import { asyncRecipe } from '../../engine/recipe.js';
+import { mulberry32 } from '../../engine/random.js';
 import { metalFirst, mm, shortestThroughThicknesser, thicknesserLeast } from './salvage-caution.js';
-import { seeded } from './seeded.js';
+
 import { cutsOf, jobOf, piecesField } from './strip-job.js';
 import { layoutDrawing } from './strip-drawing.js';
 import type { Row, Stock } from './strip-row.js';
@@ -112,7 +113,7 @@ export const stripLayout = asyncRecipe({
     );
     const best = await search(job, {
       seconds: given.timeLimit,
-      random: seeded(given.seed),
+      random: mulberry32(given.seed),
       bound,
       signal: trace.signal,
       now: () => performance.now(),

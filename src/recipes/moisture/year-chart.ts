@@ -1,5 +1,6 @@
 import { lineChart } from '../../charts/line-chart.js';
 import type { ChartSpec } from '../../charts/chart-spec.js';
+import { monthNames } from '../../materials/climate.js';
 
 interface Month {
   readonly airMoisture: number;
@@ -57,7 +58,7 @@ export function yearChart(of: {
 
 /** Letters of the months along x in place of 1 to 12. */
 function byMonth(spec: ChartSpec): ChartSpec {
-  const label = "['Jan','Feb','Mar','Apr','May','Jun','Jul','Aug','Sep','Oct','Nov','Dec'][datum.value - 1]";
+  const label = `${JSON.stringify(monthNames.map((m) => m.slice(0, 3)))}[datum.value - 1]`;
   const layers = (spec['layer'] as ChartSpec[]).map((layer) => {
     const encoding = layer['encoding'] as { x?: ChartSpec } | undefined;
     if (encoding?.x?.['field'] !== 'x') return layer;

@@ -1,4 +1,4 @@
-import { haloed } from '../../charts/axis.js';
+import { withHalo } from '../../charts/axis.js';
 import { colours } from '../../charts/theme.js';
 import { textWidth } from '../../charts/text-width.js';
 import type { ChartSpec } from '../../charts/chart-spec.js';
@@ -174,7 +174,7 @@ function worstLayers(
   const dot = { filled: true, size: 90, color: c.ink, stroke: c.ground, strokeWidth: 1.5, opacity: 1 };
   return [
     { data: { values: [worst] }, mark: { type: 'point', ...dot }, encoding },
-    ...haloed({
+    ...withHalo({
       data: { values: [{ ...worst, x: middle }] },
       mark: {
         type: 'text',

@@ -1,4 +1,4 @@
-import { haloed } from '../../charts/axis.js';
+import { withHalo } from '../../charts/axis.js';
 import { textWidth } from '../../charts/text-width.js';
 import { colours } from '../../charts/theme.js';
 import type { ChartSpec } from '../../charts/chart-spec.js';
@@ -63,7 +63,7 @@ export function beamDrawing(solved: Solved, x: ChartSpec): ChartSpec {
         mark: { type: 'text', fontSize: 24, color: c.ink },
         encoding: { x: axes.x, y: { ...y, field: 'signY' }, text: { field: 'sign' } },
       },
-      ...haloed({
+      ...withHalo({
         data: { values: texts.map((t) => inside(t, x)) },
         mark: { type: 'text', color: c.ink, align: 'center', baseline: 'middle' },
         encoding: { x: axes.x, y, text: { field: 'label' } },

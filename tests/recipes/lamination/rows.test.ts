@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cutsOf, jobOf, piecesField } from '../../../src/recipes/lamination/strip-job.js';
-import { seeded } from '../../../src/recipes/lamination/seeded.js';
+import { mulberry32 } from '../../../src/engine/random.js';
 import {
   available,
   buildRow,
@@ -110,7 +110,7 @@ describe('joints and tones of rows', () => {
 
 describe('one row', () => {
   const build = (j: Job, neighbours: readonly Row[] = [], only?: number, l: Laid = laid(j)) =>
-    buildRow(j, l, neighbours, seeded(1), 20, only);
+    buildRow(j, l, neighbours, mulberry32(1), 20, only);
   it('is the one piece, or the pair, that fits', () => {
     expect(build(job([1000]))).toEqual({ row: [{ stock: 0, length: 1000 }], cost: 0 });
     const pair = build(job([600, 400]))!;
@@ -291,7 +291,7 @@ describe('what the search is made of', () => {
   it('fills a row with its joints clear of the rows before and after it', () => {
     const joint500 = row([2, 500], [3, 500]);
     const at = (stagger: number, rows: readonly (Row | undefined)[], r: number) =>
-      fill(job([600, 400, 500, 500], { stagger }), rows, [r], seeded(1))?.[r]?.length;
+      fill(job([600, 400, 500, 500], { stagger }), rows, [r], mulberry32(1))?.[r]?.length;
     expect([at(100, [undefined, joint500], 0), at(101, [undefined, joint500], 0)]).toEqual([2, undefined]);
     expect([at(100, [joint500, undefined], 1), at(101, [joint500, undefined], 1)]).toEqual([2, undefined]);
   });
@@ -335,7 +335,7 @@ describe('what the search is made of', () => {
 describe('the search', () => {
   const options = (more: object = {}) => ({
     seconds: 0.3,
-    random: seeded(1),
+    random: mulberry32(1),
     bound: 0,
     signal: undefined,
     now: () => performance.now(),

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { matchSlabs } from '../../../src/recipes/lamination/match-slabs.js';
-import { seeded } from '../../../src/recipes/lamination/seeded.js';
 import { chance, draws, simulate } from '../../../src/recipes/lamination/stack-samples.js';
 import { stackUp } from '../../../src/recipes/lamination/stack-up.js';
 
@@ -8,27 +7,6 @@ const texts = (r: { cautions: readonly { text: string }[] }) => r.cautions.map((
 const remarks = (r: { workings: readonly { kind: string; text: string }[] }) =>
   r.workings.flatMap((w) => (w.kind === 'remark' ? [w.text] : [])).join('\n');
 const near = (got: number | undefined, wanted: number) => expect((got as number) / wanted).toBeCloseTo(1, 9);
-
-describe('the seeded generator', () => {
-  // mulberry32 written out again in whole numbers of any size, as its author describes it.
-  function* big(seed: bigint) {
-    const cut = (n: bigint) => BigInt.asUintN(32, n);
-    for (let s = cut(seed); ;) {
-      s = cut(s + 0x6d2b79f5n);
-      let t = cut((s ^ (s >> 15n)) * (s | 1n));
-      t = cut(t ^ (t + cut((t ^ (t >> 7n)) * (t | 61n))));
-      yield Number(cut(t ^ (t >> 14n))) / 2 ** 32;
-    }
-  }
-  it.each([0, 1, 7, 4_000_000_000, 4_294_967_295])(
-    'from seed %d agrees with whole numbers of any size',
-    (seed) => {
-      const other = big(BigInt(seed));
-      const random = seeded(seed);
-      for (let i = 0; i < 300; i++) expect(random()).toBe(other.next().value);
-    },
-  );
-});
 
 describe('stackUp by hand', () => {
   const strips = { name: 'strip', nominal: '45 mm', plusMinus: '0.3 mm', count: 4 };

@@ -1,0 +1,22 @@
+import { renderSvg } from '../charts/svg.js';
+import type { ChartSpec } from '../charts/chart-spec.js';
+
+/** Gives an object its mime bundle for a notebook: the texts, and the chart as SVG and as Vega-Lite. */
+export function withDisplay<T extends object>(
+  value: T,
+  texts: () => Readonly<Record<string, unknown>>,
+  chart: () => ChartSpec | undefined,
+): T {
+  return Object.defineProperty(value, Symbol.for('Jupyter.display'), {
+    value: async () => {
+      const spec = chart();
+      return {
+        ...texts(),
+        ...(spec ? { 'image/svg+xml': await renderSvg(spec), 'application/vnd.vegalite.v5+json': spec } : {}),
+      };
+    },
+  });
+}
+
+/** With a capital letter, as a title or an axis begins. */
+export const capitalised = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1);
