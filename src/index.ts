@@ -33,6 +33,7 @@ export type { Result, ResultMethods } from './engine/result.js';
 export type { Recipe, AsyncRecipe } from './engine/recipe.js';
 export type { AnyRecipe } from './engine/any-recipe.js';
 export * from './recipes/catalogue.js';
+export { crampedStress, sheetAndDust } from './recipes/former-names.js';
 export { frame } from './explore/frame.js';
 export type { Frame, FrameColumn } from './explore/frame.js';
 export { range, each } from './explore/range.js';

@@ -4,27 +4,11 @@ import { writeFileAtomically } from '../notes/atomic-write.js';
 import { handout } from '../notebook/handout/handout.js';
 import { runNotebook, RunError } from '../notebook/run/run-notebook.js';
 import { interruptSignal } from './recipe-arguments.js';
-import { optionsOf, UsageError } from './usage.js';
+import { UsageError, type Words } from './usage.js';
 
 /** `reckoner handout NOTEBOOK [-o FILE.html] [--answers FILE.html]`: runs the notebook and writes the page for the class. */
-export async function handoutCommand(words: readonly string[]): Promise<number> {
-  const { plain, values } = optionsOf(words, { values: ['-o', '--output', '--answers'] });
-  const [file, more] = plain;
-  if (file === undefined || more !== undefined)
-    throw new UsageError(`handout: got ${plain.length} names, takes one notebook`);
-  const output =
-    values.get('-o') ?? values.get('--output') ?? join('.', `${basename(file, extname(file))}-handout.html`);
-  const answers = values.get('--answers');
-  for (const [option, name] of [
-    ['-o', output],
-    ['--answers', answers],
-  ] as const)
-    if (name !== undefined && extname(name).toLowerCase() !== '.html')
-      throw new UsageError(
-        `${option}: got ${JSON.stringify(name.slice(0, 80))}, takes a name that ends in .html`,
-      );
-  if (answers !== undefined && resolve(answers) === resolve(output))
-    throw new UsageError('--answers: is the same file as the handout; takes another name');
+export async function handoutCommand(words: Words): Promise<number> {
+  const { file, output, answers } = filesOf(words);
   const cwd = dirname(resolve(file));
   try {
     const notebook = await runNotebook(file, {
@@ -46,4 +30,24 @@ export async function handoutCommand(words: readonly string[]): Promise<number> 
     process.stderr.write(`reckoner: ${error.message.replace(/\s*\n\s*/g, ' ')}\n`);
     return error.interrupted ? 130 : 1;
   }
+}
+
+/** The notebook, and the files to write. @throws UsageError where a name does not end in .html, or both are one */
+function filesOf({ plain, values }: Words): { file: string; output: string; answers: string | undefined } {
+  const [file, more] = plain;
+  if (file === undefined || more !== undefined)
+    throw new UsageError(`handout: got ${plain.length} names, takes one notebook`);
+  const output = values.get('output') ?? join('.', `${basename(file, extname(file))}-handout.html`);
+  const answers = values.get('answers');
+  for (const [option, name] of [
+    ['-o', output],
+    ['--answers', answers],
+  ] as const)
+    if (name !== undefined && extname(name).toLowerCase() !== '.html')
+      throw new UsageError(
+        `${option}: got ${JSON.stringify(name.slice(0, 80))}, takes a name that ends in .html`,
+      );
+  if (answers !== undefined && resolve(answers) === resolve(output))
+    throw new UsageError('--answers: is the same file as the handout; takes another name');
+  return { file, output, answers };
 }

@@ -1,10 +1,9 @@
 import { installKernel, uninstallKernel } from '../kernel/install.js';
-import { optionsOf, UsageError } from './usage.js';
+import { UsageError, type Words } from './usage.js';
 
 /** `reckoner kernel install|uninstall [--prefix DIR]`. */
-export async function kernel(words: readonly string[]): Promise<number> {
-  const { plain, values } = optionsOf(words, { flags: ['--user'], values: ['--prefix'] });
-  const prefix = values.get('--prefix');
+export async function kernel({ plain, values }: Words): Promise<number> {
+  const prefix = values.get('prefix');
   const place = prefix === undefined ? {} : { prefix };
   if (plain[0] === 'install' && plain.length === 1) {
     process.stdout.write(`The kernel "reckoner" is installed in ${await installKernel(place)}\n`);

@@ -1,25 +1,19 @@
 import { catalogue } from '../recipes/catalogue.js';
-import { optionsOf } from './usage.js';
+import type { Words } from './usage.js';
 
 /** `reckoner list [WORD]`. */
-export async function list(words: readonly string[]): Promise<number> {
-  const { plain, flags } = optionsOf(words, { flags: ['--json'] });
-  const word = plain[0]?.toLowerCase();
+export function list(words: Words): number {
+  const word = words.plain[0]?.toLowerCase();
   const found = catalogue.filter(
     (r) => !word || [r.name, r.title, r.topic, r.about].some((t) => t.toLowerCase().includes(word)),
   );
-  if (flags.has('--json')) {
-    process.stdout.write(
-      `${JSON.stringify(
-        found.map((r) => ({ name: r.name, topic: r.topic, title: r.title, about: r.about })),
-        null,
-        2,
-      )}\n`,
-    );
+  if (words.flags.has('json')) {
+    const listed = found.map((r) => ({ name: r.name, topic: r.topic, title: r.title, about: r.about }));
+    process.stdout.write(`${JSON.stringify(listed, null, 2)}\n`);
     return 0;
   }
   const wide = Math.max(0, ...found.map((r) => r.name.length));
-  for (const topic of [...new Set(found.map((r) => r.topic))]) {
+  for (const topic of new Set(found.map((r) => r.topic))) {
     process.stdout.write(`${topic}\n`);
     for (const r of found.filter((x) => x.topic === topic))
       process.stdout.write(`  ${r.name.padEnd(wide)}  ${r.title}\n`);

@@ -1,14 +1,19 @@
 import { InputError, nearest, inspectValue } from '../units/input-error.js';
 import type { AnyRecipe } from '../engine/any-recipe.js';
+import { formerNameLine } from '../engine/recipe.js';
 import { catalogue } from '../recipes/catalogue.js';
+import { formerNames, recipeCalled } from '../recipes/former-names.js';
 
-/** The recipe called `name`. @throws InputError with the nearest name */
+/** The recipe called `name`, in any spelling of capitals and hyphens; a former name tells the new one. @throws InputError with the nearest name */
 export function findRecipe(name: string | undefined): AnyRecipe {
   if (name === undefined) throw new InputError("recipe: missing; takes a name from 'reckoner list'");
-  const found =
-    catalogue.find((r) => r.name === name) ??
-    catalogue.find((r) => r.name.toLowerCase() === name.toLowerCase().replace(/[-_ ]/g, ''));
-  if (found) return found;
+  const plain = name.toLowerCase().replace(/[-_ ]/g, '');
+  const found = recipeCalled(name) ?? catalogue.find((r) => r.name.toLowerCase() === plain);
+  if (found) {
+    if (Object.hasOwn(formerNames, name))
+      process.stderr.write(`reckoner: ${formerNameLine(name, found.name)}\n`);
+    return found;
+  }
   const near = nearest(
     name,
     catalogue.map((r) => r.name),
@@ -29,8 +34,8 @@ export function parseInputs(words: readonly string[]): Record<string, unknown> {
       throw new InputError(`${inspectValue(word.slice(0, at))}: takes the name of a field`);
     let place = given;
     for (const part of path.slice(0, -1)) {
-      const below = (place[part] ??= {});
-      if (typeof below !== 'object' || below === null || Array.isArray(below))
+      const below = (place[part] ??= {}) as object | string;
+      if (typeof below === 'string' || Array.isArray(below))
         throw new InputError(
           `${path.join('.')}: ${part} already has a value; takes either ${part}=... or ${part}.name=...`,
         );

@@ -1,17 +1,25 @@
 import type { Field } from '../engine/field.js';
 import type { AnyRecipe } from '../engine/any-recipe.js';
+import { recipeJsonSchema } from '../engine/json-schema.js';
+import { callOf } from '../engine/recipe-call.js';
+import { referencePage } from '../engine/reference-page.js';
+import { catalogue } from '../recipes/catalogue.js';
 import { citationText } from '../engine/source.js';
 import { evidenceOf, evidenceText } from '../recipes/evidence.js';
 import { findRecipe } from './recipe-arguments.js';
-import { optionsOf } from './usage.js';
+import { formOf, type Words } from './usage.js';
 
-/** `reckoner show RECIPE`: what it takes and gives, formulas, sources, an example. */
-export async function show(words: readonly string[]): Promise<number> {
-  const { plain } = optionsOf(words, {});
-  process.stdout.write(`${describe(findRecipe(plain[0]))}\n`);
+/** `reckoner show RECIPE [--json|--markdown]`: what it takes and gives, formulas, sources, an example. */
+export async function show(words: Words): Promise<number> {
+  const form = formOf(words, ['json', 'markdown']);
+  const recipe = findRecipe(words.plain[0]);
+  if (form === 'json') process.stdout.write(`${JSON.stringify(recipeJsonSchema(recipe), null, 2)}\n`);
+  else if (form === 'markdown') process.stdout.write(`${await referencePage(recipe, catalogue)}\n`);
+  else process.stdout.write(`${describe(recipe)}\n`);
   return 0;
 }
 
+/** The recipe as text for a terminal. */
 export function describe(r: AnyRecipe): string {
   const lines = [`${r.name}: ${r.title}  (${r.topic})`, '', r.about, '', 'Takes'];
   for (const [name, f] of Object.entries(r.inputs)) lines.push(...fieldLines(name, f, '  '));
@@ -49,20 +57,6 @@ function fieldLines(name: string, f: Field, indent: string): string[] {
         ? '; may be left out'
         : '';
   return [`${indent}${name}${f.optional ? '?' : ''}: ${f.label}${tail}`, `${indent}    takes ${f.expects}`];
-}
-
-/** The example as a TypeScript call, for a cell. */
-export function callOf(r: AnyRecipe): string {
-  const literal = (v: unknown): string => {
-    if (typeof v === 'string') return `'${v.replace(/\\/g, '\\\\').replace(/'/g, "\\'")}'`;
-    if (Array.isArray(v)) return `[${v.map(literal).join(', ')}]`;
-    if (typeof v === 'object' && v !== null)
-      return `{ ${Object.entries(v)
-        .map(([k, x]) => `${/^[A-Za-z_]\w*$/.test(k) ? k : `'${k}'`}: ${literal(x)}`)
-        .join(', ')} }`;
-    return String(v);
-  };
-  return `${r.isAsync ? 'await ' : ''}${r.name}(${literal(r.example)})`;
 }
 
 function wordsOf(example: Readonly<Record<string, unknown>>): string {

@@ -1,21 +1,16 @@
 import { progressOnTerminal } from './terminal-progress.js';
 import { findRecipe, parseInputs, interruptSignal } from './recipe-arguments.js';
-import { optionsOf, UsageError } from './usage.js';
+import { formOf, type Words } from './usage.js';
 
-/** `reckoner work RECIPE field=value ... [--json|--markdown]`. */
-export async function work(words: readonly string[]): Promise<number> {
-  const { plain, flags } = optionsOf(words, { flags: ['--json', '--markdown'] });
-  if (flags.size > 1) throw new UsageError('--json and --markdown: takes one of them');
-  const recipe = findRecipe(plain[0]);
-  const given = parseInputs(plain.slice(1));
+/** `reckoner work RECIPE field=value ... [--json|--csv|--markdown]`. */
+export async function work(words: Words): Promise<number> {
+  const form = formOf(words, ['json', 'csv', 'markdown']);
+  const recipe = findRecipe(words.plain[0]);
+  const given = parseInputs(words.plain.slice(1));
   progressOnTerminal(process.stderr);
   const result = await recipe(given, recipe.isAsync ? { signal: interruptSignal() } : undefined);
-  process.stdout.write(
-    flags.has('--json')
-      ? `${JSON.stringify(result.toJSON(), null, 2)}\n`
-      : flags.has('--markdown')
-        ? `${result.toMarkdown()}\n`
-        : `${result.toText()}\n`,
-  );
+  if (form === 'csv') process.stdout.write(result.toCSV());
+  else if (form === 'json') process.stdout.write(`${JSON.stringify(result.toJSON(), null, 2)}\n`);
+  else process.stdout.write(`${form === 'markdown' ? result.toMarkdown() : result.toText()}\n`);
   return 0;
 }

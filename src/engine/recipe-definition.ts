@@ -3,6 +3,7 @@ import type { Issue } from '../units/input-error.js';
 import type { Caution } from './caution.js';
 import type { Fields, Input, Parsed } from './field.js';
 import type { Formula } from './formula.js';
+import type { JsonSchema } from './json-schema-type.js';
 import type { Outputs, RawOutput } from './output.js';
 import type { Citation } from './source.js';
 import type { Progress, Trace } from './trace.js';
@@ -69,6 +70,8 @@ export interface RecipeMetadata<F extends Fields, O extends Outputs> {
   readonly example: Input<F>;
   readonly formulas: readonly Formula[];
   readonly isAsync: boolean;
+  /** JSON Schema of what it takes. */
+  readonly jsonSchema: JsonSchema;
   /** Checks what the user wrote: numbers in base units, defaults filled in. @throws InputError with every wrong field */
   read(given: Input<F>): Parsed<F>;
   /** The chart of an evaluated answer, for pages that redraw. */

@@ -2,6 +2,7 @@ import { InputError, nearest, inspectValue } from '../units/input-error.js';
 import type { Caution } from './caution.js';
 import { makeParser, type Fields, type Parsed } from './field.js';
 import type { Formula } from './formula.js';
+import { inputsJsonSchema } from './json-schema.js';
 import type { Outputs } from './output.js';
 import type { BaseDefinition, RecipeMetadata } from './recipe-definition.js';
 
@@ -43,6 +44,9 @@ export function recipeMetadata<F extends Fields, O extends Outputs>(
     example: def.example,
     formulas,
     isAsync,
+    get jsonSchema() {
+      return inputsJsonSchema(def);
+    },
     read: (given) => named(def.name, () => accepted(def, parse(given))),
     chartOf: (given, out) => def.chart?.(given, out),
     cautionsOf: (given, out) => [

@@ -66,7 +66,7 @@ export function recipe<const F extends Fields, const O extends Outputs>(
   let fast: ((numbers: Partial<Parsed<F>>) => RawOutput<O>) | undefined;
   const evaluate = (numbers: Partial<Parsed<F>>): RawOutput<O> =>
     (fast ??= makeEvaluate(def, solve))(numbers);
-  const made = callable(call, { ...own, evaluate }) as unknown as Recipe<F, O>;
+  const made = callable(call, Object.assign(own, { evaluate })) as unknown as Recipe<F, O>;
   registerRecipe(made, {
     chain: def.refuse ? undefined : chain,
     solve: (given) => named(def.name, () => solve(accepted(def, given as Parsed<F>), nullTrace)),
@@ -113,7 +113,7 @@ export function asyncRecipe<const F extends Fields, const O extends Outputs>(
   const check = makeBoundsCheck(def.name, def.inputs);
   const evaluate = (numbers: Partial<Parsed<F>>, options: RunOptions = {}): Promise<RawOutput<O>> =>
     def.search(accepted(def, check(numbers)), new TraceRecorder(options));
-  return callable(call, { ...own, evaluate }) as unknown as AsyncRecipe<F, O>;
+  return callable(call, Object.assign(own, { evaluate })) as unknown as AsyncRecipe<F, O>;
 }
 
 /** A recipe under its former name, for one version: it answers the same and tells once that it has another name now. */
@@ -128,7 +128,7 @@ export function formerName<F extends Fields, O extends Outputs>(
     told = true;
     return recipe(given);
   };
-  const made = callable(call, { ...Object.fromEntries(Object.entries(recipe)), name: recipe.name });
+  const made = callable(call, recipe);
   registerAlias(made, recipe);
   return made as unknown as Recipe<F, O>;
 }

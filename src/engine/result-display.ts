@@ -1,4 +1,5 @@
 import { renderSvg } from '../charts/svg.js';
+import { clean } from '../units/clean-number.js';
 import { Quantity } from '../units/quantity.js';
 import { toSerializable } from './to-serializable.js';
 import type { Output } from './output.js';
@@ -17,9 +18,10 @@ export { valueLines, words } from './value-table.js';
 export { workingBasis } from './step-basis.js';
 
 function jsonValue(value: unknown, o: Output | undefined): unknown {
-  if (value instanceof Quantity) return o?.unit ? { value: value.in(o.unit), unit: o.unit } : value.toJSON();
+  if (value instanceof Quantity)
+    return o?.unit ? { value: clean(value.in(o.unit)), unit: o.unit } : value.toJSON();
   if (Array.isArray(value)) return value.map((v) => jsonValue(v, undefined));
-  if (typeof value === 'number') return { value, unit: '' };
+  if (typeof value === 'number') return { value: clean(value), unit: '' };
   if (typeof value === 'object' && value !== null)
     return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, jsonValue(v, undefined)]));
   return o && typeof value !== 'object' ? { value, unit: '' } : value;

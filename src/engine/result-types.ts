@@ -43,8 +43,12 @@ export interface ResultMethods {
   toText(): string;
   toMarkdown(): string;
   toHtml(): string;
-  /** `{ recipe, outputs: { name: { value, unit } }, cautions, ... }` with full precision. */
+  /** `{ recipe, outputs: { name: { value, unit } }, cautions, ... }`; numbers without the last binary digits. */
   toJSON(): ResultJson;
+  /** One line a value: name, meaning, value, unit. RFC 4180. */
+  toCSV(): string;
+  /** The same with tabs, for pasting into a spreadsheet. */
+  toClipboard(): string;
 }
 export interface ResultJson {
   readonly recipe: string;

@@ -4,6 +4,7 @@ import { resultBundle, htmlOf, jsonOf, markdownOf, textOf } from './result-displ
 import type { Fields, Parsed } from './field.js';
 import { wrapAll, type Outputs, type RawOutput } from './output.js';
 import type { RecipeMetadata } from './recipe-definition.js';
+import { csvText, resultCells, tabText } from './result-table.js';
 import type { Result, ResultInternals, ValueLine } from './result-types.js';
 import type { Citation } from './source.js';
 import type { TraceRecorder, Working } from './trace.js';
@@ -168,6 +169,16 @@ const resultMethods = Object.create(null, {
   toJSON: {
     value(this: object) {
       return jsonOf(inner(this));
+    },
+  },
+  toCSV: {
+    value(this: object) {
+      return csvText(resultCells(inner(this)));
+    },
+  },
+  toClipboard: {
+    value(this: object) {
+      return tabText(resultCells(inner(this)));
     },
   },
   [Symbol.for('Jupyter.display')]: {

@@ -1,9 +1,11 @@
 import { displayableChart } from '../charts/chart-display.js';
 import type { ChartSpec } from '../charts/chart-spec.js';
+import { clean } from '../units/clean-number.js';
 import { number } from '../units/format-quantity.js';
 import { InputError, inspectValue } from '../units/input-error.js';
 import { escapeHtml, words } from '../engine/result-display.js';
 import type { AnyRecipe } from '../engine/any-recipe.js';
+import { csvText } from '../engine/result-table.js';
 import { withDisplay } from './display.js';
 import type { Axis } from './sweep-axes.js';
 import { axisUnit, type Column } from './frame-columns.js';
@@ -21,6 +23,8 @@ export interface Sweep {
   /** The same as a danfojs data frame. */
   frame(): Promise<Frame>;
   toMarkdown(): string;
+  /** One column an input or output, its unit in the head. RFC 4180. */
+  toCSV(): string;
   toJSON(): {
     recipe: string;
     columns: Record<string, { unit: string | undefined; values: readonly (number | string)[] }>;
@@ -47,6 +51,7 @@ export function makeSweep(
     column: (name) => columnNamed(columns, name),
     frame: () => frame(rowsOf(columns, n)),
     toMarkdown: () => markdownTable(printed, n),
+    toCSV: () => sweepCsv(columns, n),
     toJSON: () => ({
       recipe: r.name,
       columns: Object.fromEntries(columns.map((c) => [c.name, { unit: c.unit, values: finiteValues(c) }])),
@@ -81,6 +86,16 @@ function columnNamed(columns: readonly Column[], name: string): Column {
   );
 }
 
+/** A point without an answer has an empty cell. */
+function sweepCsv(columns: readonly Column[], n: number): string {
+  const cell = (v: number | string): number | string =>
+    typeof v === 'string' ? v : Number.isFinite(v) ? clean(v) : '';
+  return csvText([
+    columns.map((c) => withUnit(c.name, c.unit)),
+    ...Array.from({ length: n }, (_, i) => columns.map((c) => cell(c.values[i] as number | string))),
+  ]);
+}
+
 const rowsOf = (columns: readonly Column[], n: number): Record<string, unknown>[] =>
   Array.from({ length: n }, (_, i) =>
     Object.fromEntries(columns.map((c) => [withUnit(c.name, c.unit), c.values[i]])),
@@ -88,7 +103,7 @@ const rowsOf = (columns: readonly Column[], n: number): Record<string, unknown>[
 
 /** A point without an answer has an empty text. */
 const finiteValues = (c: Column): (number | string)[] =>
-  [...c.values].map((v) => (typeof v === 'number' && !Number.isFinite(v) ? '' : v));
+  [...c.values].map((v) => (typeof v === 'string' ? v : Number.isFinite(v) ? clean(v) : ''));
 
 const markdownTable = (columns: readonly Column[], n: number): string =>
   table(

@@ -117,7 +117,11 @@ const prettyUnits: Readonly<Record<string, string>> = {
   degF: '°F',
   deg: '°',
   um: 'µm',
-  floz: 'fl oz',
+  floz: 'US fl oz',
+  gal: 'US gal',
+  qt: 'US qt',
+  pt: 'US pt',
+  'imp floz': 'imp fl oz',
 };
 
 /** A unit's name as people print it: m², °C, N·m. */

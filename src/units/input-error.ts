@@ -40,7 +40,7 @@ export function inspectValue(value: unknown): string {
     else if (Array.isArray(value)) text = `a list of ${value.length}`;
     else if (typeof value === 'function') text = 'a function';
     else if (typeof value === 'symbol') text = 'a symbol';
-    else text = String(JSON.stringify(value));
+    else text = (JSON.stringify as (v: unknown) => string | undefined)(value) ?? 'an object';
   } catch {
     text = 'an object';
   }

@@ -1,9 +1,10 @@
 import { tryParse } from './try-parse.js';
 import { kinds, kindNames, type Kind } from './kind.js';
-import { Quantity, tidy } from './quantity.js';
+import { Quantity, setQuantityReader } from './quantity.js';
 import { InputError, inspectValue } from './input-error.js';
 import { TextReader } from './text-reader.js';
-import { unitOf, type Unit } from './unit.js';
+import { unitOf } from './unit.js';
+import { askWhichGallon, compound, noUnit, quarters, takesOf, toBase } from './written-forms.js';
 
 const longest = 120;
 const fractions: Readonly<Record<string, string>> = {
@@ -40,7 +41,8 @@ const signs: Readonly<Record<string, string>> = {
 };
 
 /**
- * Reads one quantity of a kind: `900 mm`, `0.9 m`, `35 7/16 in`, `5' 10 1/2"`, `3/4"`, `8 %`, `21 degC`, `70 degF`,
+ * Reads one quantity of a kind: `900 mm`, `0.9 m`, `35 7/16 in`, `5' 10 1/2"`, `3 ft 6`,
+ * `3/4"`, `8/4` (quarters of an inch), `1 h 30 min`, `8 %`, `21 degC`, `70 degF`,
  * `$12.50`, `4.20/m`. Runs once over the text, so its time grows with the length and no faster.
  * @throws InputError saying what was got and what is taken.
  */
@@ -56,14 +58,19 @@ export function parseQuantity<K extends Kind>(text: string, kind: K): Quantity<K
     const feet = feetAndInches(reader, first, text, takes);
     if (feet !== undefined) return finite(kind, feet, text);
   }
+  if (kind === 'time' || kind === 'mass') {
+    const sum = compound(reader, first, text, kind);
+    if (sum !== undefined) return finite(kind, sum, text);
+  }
   const unit = reader.rest();
+  const lumber = unit === '' && kind === 'length' ? quarters(plain) : undefined;
+  if (lumber !== undefined) return finite(kind, lumber, text);
+  if (/^x ?[\d.]+$/i.test(unit)) throw noUnit(text, takes);
+  askWhichGallon(text, kind, unit);
   if (/^\d/.test(unit) && !unit.startsWith('1/'))
     throw new InputError(`got ${inspectValue(text)}, ${takes}; write one number, with no space inside it`);
   return finite(kind, toBase(unitOf(kind, unit), first), text);
 }
-
-const takesOf = (kind: Kind): string =>
-  `takes ${kinds[kind].called} such as ${inspectValue(kinds[kind].example)}`;
 
 const isPriced = (kind: Kind): boolean => kind === 'money' || kind.startsWith('price');
 
@@ -99,7 +106,9 @@ function feetAndInches(reader: TextReader, feet: number, text: string, takes: st
   if (reader.rest() === '') return feet * 0.3048;
   const inches = reader.number();
   const unit = reader.match(/ *(?:"|''|in(?:ch(?:es)?)?)$/y);
-  if (inches === undefined || unit === undefined)
+  // 3 ft 6: what follows feet without a unit is inches, fewer than a foot.
+  const bare = unit === undefined && reader.rest() === '' && (inches ?? 12) < 12;
+  if (inches === undefined || (unit === undefined && !bare))
     throw new InputError(`got ${inspectValue(text)}, ${takes}; feet and inches are written 5' 10 1/2"`);
   return feet * 0.3048 + (reader.text.startsWith('-') ? -inches : inches) * 0.0254;
 }
@@ -169,12 +178,6 @@ function finite<K extends Kind>(kind: K, value: number, text: string, currency?:
   return new Quantity(kind, value, currency);
 }
 
-/** 700 mm is 700 / 1000 m, not 700 * 0.001 m, which is off by the last binary digit. */
-function toBase(u: Unit, n: number): number {
-  const many = tidy(1 / u.scale);
-  return (Number.isInteger(many) ? n / many : n * u.scale) + u.offset;
-}
-
 /** Thin and unbreakable spaces that set thousands apart, as {@link formatQuantity} writes them. */
 const thousands = /(?<=\d)[\u00a0\u2009\u202f](?=\d{3}(?!\d| ?\/))/g;
 
@@ -195,3 +198,5 @@ function canonical(unit: string): string {
     .replace(/ +/g, ' ')
     .replace(/^board f(?:oo|ee)t$|^bd ft$/, 'bf');
 }
+
+setQuantityReader(parseQuantity);

@@ -40,10 +40,13 @@ const fluid = {
   dL: 1e-4,
   L: 1e-3,
   gal: usGallon,
-  'imp gal': imperialGallon,
   qt: usGallon / 4,
   pt: usGallon / 8,
   floz: usGallon / 128,
+  'imp gal': imperialGallon,
+  'imp qt': imperialGallon / 4,
+  'imp pt': imperialGallon / 8,
+  'imp floz': imperialGallon / 160,
 };
 const mass = { mg: 1e-6, g: 1e-3, kg: 1, t: 1000, oz: pound / 16, lb: pound };
 const perVolume = {

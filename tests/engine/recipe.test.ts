@@ -239,7 +239,7 @@ describe('a refusal that only the reckoning finds', () => {
       const long = asyncRecipe({
         ...shape,
         name: 'outer',
-        search: () => Promise.resolve().then((): { n: number } => refuse(during)()),
+        search: (): Promise<{ n: number }> => new Promise(() => refuse(during)()),
       });
       await expect(long({})).rejects.toThrow(message);
     }

@@ -15,7 +15,7 @@ describe('formatQuantity', () => {
     ['modulus', 9.5e9, '9.5 GPa', '1 377 859 psi'.replace(/ (?=\d)/g, '\u202f')],
     ['angle', Math.PI / 4, '45°', '45°'],
     ['mass', 0.25, '250 g', '8.818 oz'],
-    ['liquid', 0.00075, '750 mL', '25.36 fl oz'],
+    ['liquid', 0.00075, '750 mL', '25.36 US fl oz'],
     ['area', 1.2, '1.2 m²', '12.92 ft²'],
   ])('shows %s %d', (kind, value, metric, inch) => {
     expect(formatQuantity({ kind, value })).toBe(metric);

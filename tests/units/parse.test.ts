@@ -29,7 +29,14 @@ const right: readonly [text: string, kind: Kind, base: number][] = [
   ['40 kPa', 'pressure', 40_000],
   ['6 psi', 'pressure', (6 * 0.45359237 * 9.80665) / 0.0254 ** 2],
   ['2 L', 'liquid', 0.002],
-  ['1 gal', 'liquid', 231 * 0.0254 ** 3],
+  // 231 cubic inches, and 4.54609 L (Weights and Measures Act 1985).
+  ['1 US gal', 'liquid', 231 * 0.0254 ** 3],
+  ['2 imperial pints', 'liquid', 2 * (4.54609e-3 / 8)],
+  ['8/4', 'length', 2 * 0.0254],
+  ['3 ft 6', 'length', 3.5 * 0.3048],
+  ['1 h 30 min', 'time', 5400],
+  ['1h30', 'time', 5400],
+  ['2 lb 4 oz', 'mass', 2.25 * 0.45359237],
   ['1 bf', 'volume', 144 * 0.0254 ** 3],
   ['12 board ft', 'boardFeet', 12 * 144 * 0.0254 ** 3],
   ['35 lb/1000ft2', 'applicationRate', (35 * 0.45359237) / (1000 * 0.3048 ** 2)],
@@ -105,5 +112,22 @@ describe('parseQuantity', () => {
     expect(() => toQuantity(8, 'moisture')).toThrow(/no unit/);
     expect(toQuantity(4, 'count').value).toBe(4);
     expect(toQuantity({ value: 900, unit: 'mm' }, 'length').value).toBeCloseTo(0.9, 15);
+  });
+});
+
+describe('text that does not say enough', () => {
+  it.each([
+    [
+      '2 pints',
+      'liquid',
+      /^got "2 pints", which may be US or imperial; write "2 US pints" or "2 imp pints"$/,
+    ],
+    ['1 gal', 'volume', /write "1 US gal" or "1 imp gal"/],
+    ['40x70', 'length', /^got "40x70" with no unit, .* two sides are written "40 x 70 mm"/],
+    ['1 h 90 min', 'time', /the second part is less than one of the first/],
+    ['3 ft 14', 'length', /feet and inches are written/],
+    ['3/4', 'length', /got no unit/],
+  ] as const)('%s as %s is asked back', (text, kind, message) => {
+    expect(() => parseQuantity(text, kind)).toThrow(message);
   });
 });

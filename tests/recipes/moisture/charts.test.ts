@@ -87,7 +87,7 @@ describe('a year', () => {
     const panels = spec.vconcat.flatMap((p) => p.layer);
     for (const l of panels)
       expect(l.encoding?.x?.axis?.labelExpr !== undefined).toBe(l.encoding?.x?.field === 'x');
-    expect(panels.some((l) => l.encoding?.x?.axis?.labelExpr?.startsWith("['Jan','Feb'"))).toBe(true);
+    expect(panels.some((l) => l.encoding?.x?.axis?.labelExpr?.startsWith('["Jan","Feb"'))).toBe(true);
     expect(panels.some((l) => l.encoding?.x?.field === undefined)).toBe(true);
   });
 });

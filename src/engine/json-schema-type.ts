@@ -1,0 +1,2 @@
+/** A JSON Schema: plain data. */
+export type JsonSchema = { readonly [key: string]: unknown };
