@@ -6,7 +6,6 @@ import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
-import { studentTQuantile } from '../../engine/student-t.js';
 import { amountOutput, neededField, sampleField } from './sampled-amount.js';
 import { studentTQuantile } from './student-t.js';
 
