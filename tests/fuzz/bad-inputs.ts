@@ -111,10 +111,10 @@ export function hostileValue(random: SeededRandom, f: Field, spoil: number, dept
       return many(random, () => hostileValue(random, f.items?.[0] as Field, spoil, depth + 1));
     case 'record':
       return Object.fromEntries(
-        many(random, (i) => [
+        many(random, (i): [string, unknown] => [
           random.pick(['oil', 'thinner', 'resin', 'a', '', 'constructor', `p${i}`]),
           hostileValue(random, f.items?.[0] as Field, spoil, depth + 1),
-        ]) as [string, unknown][],
+        ]),
       );
     case 'either':
       return hostileValue(random, random.pick(f.items as readonly Field[]), spoil, depth + 1);
@@ -125,14 +125,18 @@ export function hostileValue(random: SeededRandom, f: Field, spoil: number, dept
       return random.chance(0.2) ? csvOf(rows) : rows;
     }
     default:
-      // A field of a topic's own: what its words give as an example, else any quantity's text.
-      return random.chance(0.6)
-        ? random.pick([...f.expects.matchAll(/"([^"]+)"/g)].map((m) => m[1]).concat(names))
-        : hostileText(
-            random,
-            random.pick(['length', 'area', 'money', 'share', 'concentration', 'liquid'] as const),
-          );
+      return valueByExample(random, f);
   }
+}
+
+/** A value for a field of a topic's own: an example from its description, else the text of any quantity. */
+function valueByExample(random: SeededRandom, f: Field): unknown {
+  if (random.chance(0.6))
+    return random.pick([...f.expects.matchAll(/"([^"]+)"/g)].map((m) => m[1]).concat(names));
+  return hostileText(
+    random,
+    random.pick(['length', 'area', 'money', 'share', 'concentration', 'liquid'] as const),
+  );
 }
 
 function many<T>(random: SeededRandom, one: (i: number) => T): T[] {
@@ -156,20 +160,25 @@ function csvOf(rows: readonly object[]): string {
   ].join('\n');
 }
 
-function quantityValue(random: SeededRandom, f: Field, kind: Kind, spoil: number): unknown {
-  if (random.chance(spoil)) return hostileText(random, kind);
+/** A number of a field's own size, now and then at a limit, just past it, negative or of any size at all. */
+function numberNearLimits(random: SeededRandom, f: Field, kind: Kind): number {
   const [usualLow, usualHigh] = sizes[kind] ?? [0.01, 1000];
   const low = f.min !== undefined && f.min > 0 ? f.min : Math.min(usualLow, (f.max ?? Infinity) / 10);
   const high = f.max ?? Math.max(usualHigh, low * 100);
-  let n = random.decade(low, high);
+  const n = random.decade(low, high);
   const edge = random.next();
-  if (edge < 0.04) n = f.min ?? 0;
-  else if (edge < 0.08) n = f.max ?? high;
-  else if (edge < 0.1) n = (f.max ?? high) * (1 + 1e-6);
-  else if (edge < 0.12) n = (f.min ?? 0) - 1e-9;
-  else if (edge < 0.13) n = -n;
-  else if (edge < 0.14) n = random.decade(1e-30, 1e30);
-  if (kind === 'count' && random.chance(0.95)) n = Math.round(n);
+  if (edge < 0.04) return f.min ?? 0;
+  if (edge < 0.08) return high;
+  if (edge < 0.1) return high * (1 + 1e-6);
+  if (edge < 0.12) return (f.min ?? 0) - 1e-9;
+  if (edge < 0.13) return -n;
+  return edge < 0.14 ? random.decade(1e-30, 1e30) : n;
+}
+
+function quantityValue(random: SeededRandom, f: Field, kind: Kind, spoil: number): unknown {
+  if (random.chance(spoil)) return hostileText(random, kind);
+  const size = numberNearLimits(random, f, kind);
+  const n = kind === 'count' && random.chance(0.95) ? Math.round(size) : size;
   const base = kinds[kind].base;
   if (kinds[kind].plain) return random.chance(0.8) ? n : String(n);
   if (kind === 'money') return random.chance(0.5) ? n : `${random.pick(['$', '€', ''])}${n.toFixed(2)}`;
@@ -178,7 +187,7 @@ function quantityValue(random: SeededRandom, f: Field, kind: Kind, spoil: number
   return `${Number(n.toPrecision(4))} ${random.chance(0.7) ? (unitsOf(kind)[0] as string) : random.pick(unitsOf(kind))}`;
 }
 
-/** Inputs for a set of fields; now and then one left out, or one too many. */
+/** Inputs for a set of fields; now and then one is missing, or there is one too many. */
 export function hostileGiven(
   random: SeededRandom,
   fields: Fields,

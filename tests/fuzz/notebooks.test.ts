@@ -83,7 +83,7 @@ function corrupt(random: () => number, source: unknown): Buffer {
       const keys = Object.keys(node);
       const key = keys.length === 0 ? 'x' : pick(keys);
       const target = node;
-      if (random() < 0.25) delete target[key];
+      if (random() < 0.25) Reflect.deleteProperty(target, key);
       else if (random() < 0.2)
         target[pick(['__proto__x', 'toString', '', 'id', 'cells', 'hasOwnProperty'])] = pick(junk);
       else target[key] = pick(junk);

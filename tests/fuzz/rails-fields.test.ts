@@ -108,7 +108,7 @@ describe('loads', () => {
     ).toEqual([
       { kind: 'point', at: 0.5, force: 10000 },
       { kind: 'moment', at: 1, moment: 120 },
-      { kind: 'moment', at: 0.3048, moment: expect.closeTo(90 * 4.4482216152605 * 0.3048, 6) },
+      { kind: 'moment', at: 0.3048, moment: expect.closeTo(90 * 4.4482216152605 * 0.3048, 6) as number },
       { kind: 'spread', from: 0, to: 0.6, q1: 2000, q2: 2000 },
       { kind: 'uniform', q: 450 },
     ]);
@@ -245,8 +245,8 @@ describe('sections', () => {
   it('take the unit of the other side, fractions and half signs', () => {
     expect(section.read('1½ x 3½ in')).toEqual({
       shape: 'solid',
-      width: expect.closeTo(0.0381, 9),
-      depth: expect.closeTo(0.0889, 9),
+      width: expect.closeTo(0.0381, 9) as number,
+      depth: expect.closeTo(0.0889, 9) as number,
     });
     expect(section.read(`${'4'.repeat(1)}5 ${' '.repeat(67)} x 95 mm`)).toMatchObject({ width: 0.045 });
     expect(refused(() => section.read(`45 ${' '.repeat(70)} x 95 mm`))).toMatch(/takes width by depth/);

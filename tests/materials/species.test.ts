@@ -111,7 +111,7 @@ describe('figures of a species', () => {
 });
 
 describe('a group', () => {
-  // Reckoned here from the table's text, apart from the code: the nth smallest by hand.
+  // Worked out here from the table's text, apart from the code.
   const cells = readFileSync(new URL('../../data/movement.fpl-gtr-190.csv', import.meta.url), 'utf8')
     .split('\n')
     .slice(1)
@@ -120,12 +120,11 @@ describe('a group', () => {
     const soft = findSpecies('unknown softwood').movement();
     const printed = cells.map((l) => Number(/,(0\.\d+),(0\.\d+),fpl/.exec(l)?.[2]) * 100);
     expect(soft?.count).toBeGreaterThan(40);
-    for (const v of [soft?.tangential?.low, soft?.tangential?.middle, soft?.tangential?.high]) {
-      expect(v).toBeGreaterThanOrEqual(Math.min(...printed));
-      expect(v).toBeLessThanOrEqual(Math.max(...printed));
-    }
-    expect(soft?.tangential?.low).toBeLessThan(soft?.tangential?.middle ?? 0);
-    expect(soft?.tangential?.middle).toBeLessThan(soft?.tangential?.high ?? 0);
+    const { low, middle, high } = soft!.tangential!;
+    expect(low).toBeGreaterThanOrEqual(Math.min(...printed));
+    expect(low).toBeLessThan(middle);
+    expect(middle).toBeLessThan(high);
+    expect(high).toBeLessThanOrEqual(Math.max(...printed));
   });
   it('has its median in the middle', () => {
     const pines = findSpecies('pines');

@@ -143,7 +143,7 @@ describe('stripLayout', () => {
     expect(['600 mm', '400 mm']).toContain(pair!.joints);
     expect([whole!.joints, whole!.pieces]).toEqual(['none', 'C 1000 mm dark']);
     // Shown in a table by how many pieces each row has, and drawn with the pieces' names.
-    expect(answer.toString()).toMatch(/2, with (1, 2|2, 1) pieces/);
+    expect(answer.toText()).toMatch(/2, with (1, 2|2, 1) pieces/);
     expect(JSON.stringify(answer.chart)).toMatch(/"C"/);
   });
 
@@ -165,8 +165,8 @@ describe('stripLayout', () => {
     expect(answer.workings[1]!.text).toMatch(/Waste 120 mm; no layout can waste less than 3 mm\./);
     expect(told[0]).toMatchObject({
       message: 'waste 120 mm, like tones side by side 1000 mm',
-      best: expect.closeTo(0.12, 12),
-      bound: expect.closeTo(0.003, 12),
+      best: expect.closeTo(0.12, 12) as number,
+      bound: expect.closeTo(0.003, 12) as number,
     });
     // Without tones nothing touches that ought not, and still the waste is over the bound: nothing is proven.
     const plain = await stripLayout({

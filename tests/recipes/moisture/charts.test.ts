@@ -222,7 +222,7 @@ describe('slots in plan', () => {
       /"align":"(\w+)"[^{}]*\}(?:(?!"align").)*held here|held here(?:(?!held here).)*?"align":"(\w+)"/
         .exec(side(fixedAt))
         ?.slice(1)
-        .find((x) => x !== undefined);
+        .find((x) => Boolean(x));
     expect(aligned('edge')).toBe('left');
     expect(aligned('640 mm')).toBe('right');
     expect(aligned('320 mm')).toBe('center');

@@ -41,15 +41,15 @@ describe('shear, moment and sag under the load', () => {
   it('4 kN in the middle of 2 m: from 2 to -2 kN, 2 kN m, each drawn from end to end', () => {
     const [, shear, moment] = panels();
     const values = shear.layer[0]!.data.values;
-    expect(values[0]).toMatchObject({ x: 0, y: expect.closeTo(2, 9), zero: 0 });
-    expect(values[values.length - 1]).toMatchObject({ x: 2000, y: expect.closeTo(-2, 9) });
+    expect(values[0]).toMatchObject({ x: 0, y: expect.closeTo(2, 9) as number, zero: 0 });
+    expect(values[values.length - 1]).toMatchObject({ x: 2000, y: expect.closeTo(-2, 9) as number });
     // Two stretches of 80 steps, both ends of each.
     expect(values).toHaveLength(162);
     expect(values.map((v) => v.order)).toEqual(values.map((_, i) => i));
     const steps = values.slice(1, 81).map((v, i) => (v.x as number) - (values[i]!.x as number));
     for (const step of steps) expect(step).toBeCloseTo(12.5, 9);
     expect(values.slice(0, 81).every((v) => Math.abs((v.y as number) - 2) < 1e-9)).toBe(true);
-    expect(moment.layer[0]!.data.values[80]).toMatchObject({ x: 1000, y: expect.closeTo(2, 9) });
+    expect(moment.layer[0]!.data.values[80]).toMatchObject({ x: 1000, y: expect.closeTo(2, 9) as number });
   });
   it('marks the worst with its place', () => {
     const [picture, shear, moment, sag] = panels();
@@ -67,7 +67,7 @@ describe('shear, moment and sag under the load', () => {
     const long = ((2 * 5 * 100 * 4 ** 4) / (384 * 9e9 * ((0.045 * 0.095 ** 3) / 12))) * 1000;
     const values = sag.layer[0]!.data.values;
     expect(values).toHaveLength(161);
-    expect(values[80]).toMatchObject({ x: 2000, y: expect.closeTo(long, 6) });
+    expect(values[80]).toMatchObject({ x: 2000, y: expect.closeTo(long, 6) as number });
     const marks = (p: Panel) =>
       p.layer.flatMap((l) => l.data.values.filter((v) => typeof v.label === 'string'));
     for (const m of marks(sag))

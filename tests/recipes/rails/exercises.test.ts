@@ -1,8 +1,8 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import * as library from '../../../src/index.js';
+import type { Exercise } from '../../../src/index.js';
+import { codeCells, exercisesIn } from '../exercise-cells.js';
 
-// The class exercises of the two notebooks, each with an answer reckoned by hand and a slip that pupils make.
+// The class exercises of the two notebooks, each with an answer worked out by hand and a slip that pupils make.
 const byHand: Readonly<Record<string, Readonly<Record<string, readonly [right: unknown, wrong: unknown]>>>> =
   {
     '06-what-the-rails-carry': {
@@ -24,19 +24,9 @@ const byHand: Readonly<Record<string, Readonly<Record<string, readonly [right: u
   };
 
 describe.each(Object.entries(byHand))('class exercises of %s', (notebook, answers) => {
-  const { cells } = JSON.parse(
-    readFileSync(new URL(`../../../notebooks/${notebook}.ipynb`, import.meta.url), 'utf8'),
-  ) as { cells: { cell_type: string; source: string[] }[] };
-  const sources = cells.filter((c) => c.cell_type === 'code').map((c) => c.source.join(''));
+  const sources = codeCells(notebook);
   const definitions = sources.filter((s) => s.includes('= exercise('));
-  const names = Object.keys(library);
-  const body = `${definitions
-    .join('\n')
-    .replace(/^import .*$/gm, '')
-    .replace(/\]!/g, ']')}\nreturn { ${Object.keys(answers).join(', ')} };`;
-  const made = new Function(...names, body)(
-    ...names.map((n) => (library as Record<string, unknown>)[n]),
-  ) as Record<string, library.Exercise>;
+  const made = exercisesIn(definitions.join('\n'), Object.keys(answers));
 
   it('are all asked, and all answered here', () => {
     expect(definitions.join('').match(/= exercise\(/g)).toHaveLength(Object.keys(answers).length);
@@ -45,7 +35,7 @@ describe.each(Object.entries(byHand))('class exercises of %s', (notebook, answer
   it.each(Object.entries(answers))(
     '%s takes the answer by hand and not the usual slip',
     (name, [right, wrong]) => {
-      const exercise = made[name] as library.Exercise;
+      const exercise = made[name] as Exercise;
       expect(exercise.check(right).message, String(right)).toMatch(/^Right/);
       expect(exercise.check(wrong).right, String(wrong)).toBe(false);
       expect(exercise.check('?').right).toBe(false);

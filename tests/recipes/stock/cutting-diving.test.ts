@@ -40,7 +40,7 @@ function contextFor(
     totals: new Totals(problem),
     incumbent,
     clock,
-    master: { pool } as SearchContext['master'],
+    master: { pool } as unknown as SearchContext['master'],
     taken,
   };
 }

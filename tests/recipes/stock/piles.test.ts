@@ -5,6 +5,8 @@ import { dress } from '../../../src/recipes/stock/survey.js';
 import { marksOf, pointsOf } from '../chart-data.js';
 import { fieldsOf, refusalOf } from '../refused.js';
 
+const near = (value: number, digits: number): number => expect.closeTo(value, digits) as number;
+
 const board = { length: '2 m', width: '100 mm', thickness: '50 mm' };
 type Row = Partial<Record<'length' | 'width' | 'thickness' | 'endLoss' | 'faultLength' | 'cup' | 'bow' | 'name' | 'group', string>> & { faults?: number; count?: number }; // prettier-ignore
 const plain = { plane: '1 mm', kerf: '3 mm', jointing: '3 mm' };
@@ -154,8 +156,8 @@ describe('several boards', () => {
       yields.map((v) => expect.closeTo((100 * v) / 0.0432, 3) as number),
     );
     expect(marksOf(r.chart)).toEqual([
-      { x: expect.closeTo(20, 6), y: expect.closeTo((100 * yields[1]!) / 0.0432, 3), label: 'peak, 20 mm' },
-      { x: expect.closeTo(30, 6), y: expect.closeTo((100 * 2 * 0.194 * 0.03) / 0.0432, 3), label: 'taken, 30 mm' }, // prettier-ignore
+      { x: near(20, 6), y: near((100 * yields[1]!) / 0.0432, 3), label: 'peak, 20 mm' },
+      { x: near(30, 6), y: near((100 * 2 * 0.194 * 0.03) / 0.0432, 3), label: 'taken, 30 mm' },
     ]);
     expect(marksOf(pileYield({ boards, ...plain }).chart).length).toBe(1);
   });
