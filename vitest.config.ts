@@ -1,12 +1,30 @@
+import { readFileSync, readdirSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
+
+const files = readdirSync('tests', { recursive: true, encoding: 'utf8' })
+  .map((path) => `tests/${path.replaceAll('\\', '/')}`)
+  .filter((path) => path.endsWith('.test.ts') && !/^tests\/(jupyter|browser)\//.test(path));
+
+/** Files that replace a module or something global, or start kernels and servers, load all modules for themselves. */
+const changesGlobals =
+  /\bvi\.(mock|doMock|stubGlobal|resetModules|useFakeTimers)\b|\bglobalThis\b|\bprocess\.env\[/;
+const isolated = files.filter(
+  (path) => /^tests\/(kernel|server)\//.test(path) || changesGlobals.test(readFileSync(path, 'utf8')),
+);
 
 export default defineConfig({
   test: {
-    include: ['tests/**/*.test.ts'],
-    exclude: ['tests/jupyter/**', 'tests/browser/**', 'node_modules/**'],
     setupFiles: ['tests/setup.ts'],
     testTimeout: 30_000,
     pool: 'threads',
     coverage: { include: ['src/**/*.ts'] },
+    projects: [
+      // Modules are loaded once a thread and shared: loading them for each file is half of the time.
+      {
+        extends: true,
+        test: { name: 'shared', include: files.filter((path) => !isolated.includes(path)), isolate: false },
+      },
+      { extends: true, test: { name: 'isolated', include: isolated } },
+    ],
   },
 });

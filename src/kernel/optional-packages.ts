@@ -9,7 +9,7 @@ export class MissingPackageError extends Error {
 }
 
 /** What a session that runs cells needs. */
-export const sessionPackages = ['@types/node', 'tslab', 'typescript'];
+export const sessionPackages = ['@types/node', 'typescript'];
 
 /**
  * Checks that packages which an install leaves out are there.
