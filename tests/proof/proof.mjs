@@ -2,6 +2,7 @@
 // long (malformed inputs by the million, mutation, the kernel's suites, benchmarks, coverage) is shown as last measured, with its date.
 // `npm run proof -- --readme` puts the latest into README.md.
 // `npm run proof:measure -- kernel bench coverage fuzz` measures again; `npm run proof:mutation -- units` a part of mutation.
+import { spawnSync } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -21,7 +22,13 @@ function kept(name) {
   const file = join(here, 'figures', `${name}.json`);
   return existsSync(file) ? JSON.parse(readFileSync(file, 'utf8')) : undefined;
 }
-const when = (f) => `(${f.date}; ${f.machine})`;
+/** Day of the last commit that changed the code; figures of a day before are marked. */
+const lastChange = spawnSync('git', ['log', '-1', '--format=%cs', '--', 'src'], {
+  cwd: root,
+  encoding: 'utf8',
+});
+const changed = (lastChange.stdout ?? '').trim();
+const when = (f) => `(${f.date}${f.date < changed ? ', OLDER THAN THE CODE' : ''}; ${f.machine})`;
 
 // 1. Published checks by recipe.
 const { outcomes, passed, failed, recalled } = await publishedChecks();

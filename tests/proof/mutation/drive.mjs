@@ -128,6 +128,14 @@ async function pool(jobs) {
   await Promise.all(cpus().map(work));
 }
 
+const sizeOf = (log) => (log && existsSync(log) ? statSync(log).size : 0);
+
+/** Why a run is to be stopped after the last entry of its log; undefined while it may go on. */
+function verdictOf(last) {
+  if (last?.does === 'spoilt') return 'spoilt';
+  return last?.does === 'start' && Date.now() > last.until ? 'out of time' : undefined;
+}
+
 /** One run of Vitest: its exit code, or why it was stopped. `limit` is for the whole where nothing is told in `log`. */
 async function run(folder, files, env, log, limit) {
   const child = spawn(
@@ -148,22 +156,16 @@ async function run(folder, files, env, log, limit) {
   });
   const began = Date.now();
   // What an earlier process told is no news.
-  const old = log && existsSync(log) ? statSync(log).size : 0;
+  const old = sizeOf(log);
   let size = old;
   while (code === undefined) {
     await wait(60);
-    let why;
-    if (Date.now() - began > limit && !log) why = 'out of time';
-    const now = log && existsSync(log) ? statSync(log).size : 0;
-    if (log) {
-      // Only a log that has come to rest is read: while it grows, all is well.
-      if (now === size && now > old) {
-        const last = tail(log, now);
-        if (last?.does === 'spoilt') why = 'spoilt';
-        else if (last?.does === 'start' && Date.now() > last.until) why = 'out of time';
-      }
-      size = now;
-    }
+    const now = sizeOf(log);
+    // Only a log that has come to rest is read: while it grows, all is well.
+    const rests = now === size && now > old;
+    const outOfTime = Date.now() - began > limit && !log;
+    const why = outOfTime ? 'out of time' : rests ? verdictOf(tail(log, now)) : undefined;
+    size = now;
     if (!why) continue;
     end(child.pid);
     while (code === undefined) await wait(20);

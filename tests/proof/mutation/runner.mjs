@@ -9,6 +9,14 @@ const env = process.env;
 const ns = (globalThis.__stryker__ ??= {});
 const read = (file) => (existsSync(file) ? readFileSync(file, 'utf8').split('\n').filter(Boolean) : []);
 
+/** The suites a test stands in, the file's own first. */
+function suitesAround(test) {
+  const suites = [];
+  for (let s = test.suite ?? test.file; s; s = s.suite ?? (s === test.file ? undefined : test.file))
+    suites.unshift(s);
+  return suites;
+}
+
 export default class FaultRunner extends TestRunner {
   one = env.FAULTS_ONE;
   /** From a run of this file that was stopped: test -> faults already tried with it; what it passes; those done with. */
@@ -146,9 +154,7 @@ export default class FaultRunner extends TestRunner {
   }
 
   async again(test, run, fault, limit) {
-    const suites = [];
-    for (let s = test.suite ?? test.file; s; s = s.suite ?? (s === test.file ? undefined : test.file))
-      suites.unshift(s);
+    const suites = suitesAround(test);
     const cleanups = [];
     let failed = false;
     let outOfTime = false;
