@@ -29,10 +29,6 @@ function run(name, args, { live = false } = {}) {
 const checks = [
   ['format', [script('prettier', 'bin', 'prettier.cjs'), '--check', '--log-level=warn', '.']],
   ['types', [script('typescript', 'bin', 'tsc'), '--noEmit', '-p', 'tsconfig.json']],
-  [
-    'lint',
-    [script('eslint', 'bin', 'eslint.js'), '--cache', '--cache-location', script('.cache', 'eslint'), '.'],
-  ],
 ];
 
 async function checksInTurn() {
