@@ -52,6 +52,7 @@ function fingerprint() {
       a.name < b.name ? -1 : 1,
     )) {
       const path = `${folder}/${entry.name}`;
+      if (entry.name === 'node_modules') continue;
       if (entry.isDirectory()) walk(path);
       else {
         const s = statSync(join(root, path));
