@@ -3,7 +3,7 @@ import { escapeHtml } from '../engine/result-display.js';
 import { citationText, shortCitation } from '../engine/source.js';
 import { tableRows, type DataRow } from './data-tables.js';
 
-/** Tables worth reading as they stand, by a name a person would use, and the columns shown. */
+/** Tables worth reading as they stand, by a name in plain words, and the columns shown. */
 const shelf: Readonly<Record<string, { readonly table: string; readonly columns: readonly string[] }>> = {
   'marks on pallets and lumber': { table: 'marks.ispm-15-and-ps-20', columns: ['mark', 'meaning'] },
   'recommended moisture': {

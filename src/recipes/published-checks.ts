@@ -57,7 +57,7 @@ const readAsked = makeParser({
 });
 
 /**
- * Reckons the published checks again, of one topic or of all: a table of the book's value, ours, the difference and
+ * Calculates the published checks again, of one topic or of all: a table of the book's value, ours, the difference and
  * the source. @throws InputError on a topic that has none
  */
 export async function publishedChecks(topic?: CheckTopic): Promise<ValidationTable> {

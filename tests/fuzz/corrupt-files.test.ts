@@ -99,7 +99,7 @@ it(
           seen.refused++;
           for (const t of error.issues) {
             expect(t.field, fault).toMatch(/^boards/);
-            // Of a row the line is told; of the whole file there is only its name.
+            // An issue in a row names its line; one of the whole file names the file.
             if (t.field.startsWith('boards[')) expect(t.field, fault).toMatch(/^boards\[\d+\] \(line \d+\)/);
             // What was written is quoted as it was; the words round it are ours.
             expect(t.message.replace(/"(?:[^"\\]|\\.)*"/g, ''), fault).not.toMatch(/undefined|NaN/);
@@ -117,7 +117,7 @@ it(
 );
 
 it(
-  `${runs} spoilt notes: reckoned again, or refused with the name of the file`,
+  `${runs} spoilt notes: calculated again, or refused with the name of the file`,
   { timeout: 1_200_000 },
   async () => {
     const folder = await mkdtemp(join(tmpdir(), 'reckoner-spoilt-notes-'));

@@ -56,7 +56,7 @@ describe('thinningRatio refuses', () => {
     ['a batch below nothing', { parts, batch: '-1 L' }, 'batch', /more than nothing/],
     ['a batch that is a length', { parts, batch: '2 m' }, 'batch', /liquid/],
     ['a batch beyond any workshop', { parts, batch: '1e9 L' }, 'batch', /1000 m3/],
-    ['less than nothing in a tin', { parts, have: { oil: '-1 mL' } }, 'have.oil', /at least nothing/],
+    ['negative in a tin', { parts, have: { oil: '-1 mL' } }, 'have.oil', /at least nothing/],
   ])('%s', (_what, given, field, message) => {
     const r = refused(() => thinningRatio(given));
     expect(r.issues.map((t) => t.field)).toContain(field);

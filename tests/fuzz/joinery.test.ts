@@ -59,7 +59,7 @@ const cases: readonly (readonly [string, Any, Record<string, unknown>, RegExp])[
     /slot\.plusMinus: missing/,
   ],
   [
-    'a tolerance below nought',
+    'a tolerance below zero',
     jointFit,
     { slot: { size: '6 mm', plusMinus: '-0.1 mm' }, part: { size: '6 mm', plusMinus: '0.1 mm' } },
     /slot\.plusMinus/,

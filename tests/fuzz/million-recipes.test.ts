@@ -40,7 +40,7 @@ function shownOf(given: unknown): string {
   }
 }
 
-/** What an answer says but for the words of the inputs: a person may call a board "NaN". */
+/** What an answer says but for the words of the inputs: a user may call a board "NaN". */
 const withoutNames = (text: string, given: unknown): string =>
   namesIn(given).reduce((t, name) => t.replaceAll(name, ''), text);
 
@@ -61,7 +61,7 @@ async function faultOf(
   look: boolean,
 ): Promise<string | undefined> {
   let result;
-  // A search is stopped after a while, as a person would: it must then come to an end.
+  // A search is stopped after a while, as a user would: it must then come to an end.
   const stop = new AbortController();
   const timer = recipe.isAsync ? setTimeout(() => stop.abort(), 200) : undefined;
   try {

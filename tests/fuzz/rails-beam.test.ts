@@ -72,7 +72,7 @@ describe('beam refuses', () => {
     expect((error as InputError).message).not.toMatch(/undefined|\[object/);
   });
 
-  it('bears no load at all without dividing by nought', () => {
+  it('carries no load at all without dividing by zero', () => {
     const r = beam({ ...good, loads: ['0 N/m'] });
     expect(r.maxDeflection.value).toBe(0);
     expect(r.verdict).toBe('yes');

@@ -26,7 +26,7 @@ describe.each([
     expect(r.maxDeflection.value / ((5 * 1000 * L ** 4) / (384 * EI))).toBeCloseTo(1, 6);
     expect(r.cautions.filter((c) => /hold the beam down/.test(c.text))).toEqual([]);
   });
-  it('bears a load at that end and loses nothing of it', () => {
+  it('carries a load at that end and loses nothing of it', () => {
     for (const load of [`100 N at ${end}`, `100 N at ${length}`]) {
       const r = beam({
         length,

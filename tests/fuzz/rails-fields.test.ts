@@ -273,7 +273,7 @@ describe('limits of sag', () => {
     if (most === undefined) expect(refused(() => limit.read(text))).toMatch(/more than 0 mm and at most 1 m/);
     else expect(limit.read(text)).toEqual({ of: 'length', most });
   });
-  it('are neither numbers nor nothing, and a limit handed on must be more than nought', () => {
+  it('are neither numbers nor nothing, and a limit handed on must be more than zero', () => {
     for (const wrong of [
       300,
       null,

@@ -6,7 +6,7 @@ const good = { section: '45 x 95 mm', load: '450 N/m', grade: 'C24' };
 const bad: readonly (readonly [string, Record<string, unknown>, RegExp])[] = [
   ['a section with one side', { section: '45 mm' }, /section: got "45 mm", takes width by depth/],
   ['a section with three sides', { section: '45 x 95 x 20 mm' }, /section: got/],
-  ['a section of nought', { section: '0 x 95 mm' }, /section\.width: got "0 mm".*more than 0 mm/],
+  ['a section of zero', { section: '0 x 95 mm' }, /section\.width: got "0 mm".*more than 0 mm/],
   ['a section without a unit', { section: '45 x 95' }, /section\.(width|depth)/],
   ['a negative depth', { section: { width: '45 mm', depth: '-95 mm' } }, /section\.depth/],
   [
@@ -30,7 +30,7 @@ const bad: readonly (readonly [string, Record<string, unknown>, RegExp])[] = [
     { limit: 'a little' },
     /limit: got "a little", takes a share of the span such as "L\/300"/,
   ],
-  ['a limit of nought', { limit: '0 mm' }, /limit/],
+  ['a limit of zero', { limit: '0 mm' }, /limit/],
   ['a creep factor under one', { long: 0.5 }, /long: got 0.5, takes a creep factor of 1 to 5/],
   ['a creep nobody published', { long: 'forever' }, /long: got "forever".*"seasoned"/],
   ['a grade there is not', { grade: 'C99' }, /grade: no grade "C99"/],

@@ -1,4 +1,4 @@
-// Every formula that a recipe uses, reckoned a second time by a general library of algebra in sixty-four digits.
+// Every formula that a recipe uses, calculated a second time by a general library of algebra in sixty-four digits.
 import { all, create, type BigNumber } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { unitOf } from '../../src/units/unit.js';

@@ -122,7 +122,7 @@ describe('clampPlan', () => {
       { numRuns: 400 },
     );
   });
-  it('goes below and above by turns, tightened from the middle outward', () => {
+  it('goes below and above alternately, tightened from the middle outward', () => {
     fc.assert(
       fc.property(jobs, (j) => {
         fc.pre((j.p * 1000 * j.L * j.h) / 1e6 / j.q <= 1000);
@@ -164,7 +164,7 @@ describe('caulCamber', () => {
   it('agrees with the deflected shape summed by small steps', () => {
     fc.assert(
       fc.property(cauls, (c) => {
-        // Curvature M / EI integrated twice over 2000 steps from the middle, where the slope is nought, to the end.
+        // Curvature M / EI integrated twice over 2000 steps from the middle, where the slope is zero, to the end.
         const [L, b, d] = [c.L / 1000, c.b / 1000, c.d / 1000];
         const w = (2 * c.F) / L;
         const EI = (wood.modulus.middle * b * d ** 3) / 12;

@@ -82,7 +82,7 @@ const workOf = (loads: readonly Load[], on: ReturnType<typeof solveBeam>): numbe
   }, 0);
 
 describe('the beam solver', () => {
-  it('is in equilibrium: forces and moments of loads and supports sum to nought', () => {
+  it('is in equilibrium: forces and moments of loads and supports sum to zero', () => {
     fc.assert(
       fc.property(aCase, (beam) => {
         const { reactions } = solveBeam(beam);

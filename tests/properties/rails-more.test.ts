@@ -33,7 +33,7 @@ describe('own weight', () => {
           ownWeight,
         }).span.value,
     );
-    // The load is just the own weight, so with it the rail bears twice as much: the span falls by the cube root of two.
+    // The load is just the own weight, so with it the rail carries twice as much: the span falls by the cube root of two.
     expect((without as number) / (with_ as number)).toBeCloseTo(Math.cbrt(2), 9);
   });
 });
@@ -143,7 +143,7 @@ describe('tipping', () => {
       }),
     );
   });
-  it('with nothing on it bears at its centre of gravity', () => {
+  it('with nothing on it stands on the line of its centre of gravity', () => {
     const r = counter({});
     expect(r.verdict).toBe('not checked');
     expect(r.margin.in('mm')).toBeCloseTo(240, 9);
@@ -213,7 +213,9 @@ describe('the choice of figures', () => {
   const span = (more: object) => railSpan({ section: '45 x 95 mm', load: '450 N/m', ...more });
   it('a salvaged timber of unknown kind gets the low figures, a caution and the range', () => {
     const r = span({});
-    expect(r.basis).toMatch(/unknown softwood, no grade, 10th percentile of \d+ species, green, strength ratio 19 % \(not examined\)/);
+    expect(r.basis).toMatch(
+      /unknown softwood, no grade, 10th percentile of \d+ species, green, strength ratio 19 % \(not examined\)/,
+    );
     expect(
       r.cautions.some(
         (c) =>
@@ -228,8 +230,12 @@ describe('the choice of figures', () => {
     expect(middle).toBeLessThan(high);
   });
   it('says which basis each figure has and never mixes them in silence', () => {
-    expect(span({ grade: 'C24' }).basis).toMatch(/characteristic strengths as working stresses at the loads as they are, mean modulus; long duration, heated room/);
-    expect(span({ timber: 'white oak' }).basis).toMatch(/white oak, no grade, lowest of 7 species of the trade name, green, strength ratio 19 %/);
+    expect(span({ grade: 'C24' }).basis).toMatch(
+      /characteristic strengths as working stresses at the loads as they are, mean modulus; long duration, heated room/,
+    );
+    expect(span({ timber: 'white oak' }).basis).toMatch(
+      /white oak, no grade, lowest of 7 species of the trade name, green, strength ratio 19 %/,
+    );
     expect(span({ grade: 'Hem-Fir No.2 2x-4x' }).basis).toMatch(/allowable stresses as working stresses/);
     expect(span({ grade: 'C24', modulus: '9 GPa' }).basis).toMatch(/given directly: modulus/);
     expect(span({ modulus: '9 GPa' }).basis).toBe('as given');
@@ -243,7 +249,7 @@ describe('the choice of figures', () => {
       /strengthRatio: got 30 % without a reason, takes at most 26 %/,
     );
   });
-  it('every answer that bears a person defers to codes and licensed practice', () => {
+  it('every answer that carries people defers to codes and licensed practice', () => {
     const all = [
       span({}),
       beam({ length: '2 m', supports: ['0 m', '2 m'], loads: ['1 N/m'], section: '45 x 95 mm' }),

@@ -98,7 +98,7 @@ describe('railSpan', () => {
     );
   });
 
-  it('evaluates numbers as it reckons text', () => {
+  it('evaluates numbers as it calculates text', () => {
     const text = railSpan({ section: '45 x 95 mm', load: '450 N/m', modulus: '11 GPa' });
     const fast = railSpan.evaluate({
       section: { shape: 'solid', width: 0.045, depth: 0.095 },

@@ -22,7 +22,7 @@ describe('what proves a recipe', () => {
     if (e.kind === 'geometry' || e.kind === 'practice') expect(e.proof).not.toBe('');
     if (e.proof !== '') expect(existsSync(new URL(e.proof, root)), e.proof).toBe(true);
   });
-  it('is told in one line', () => {
+  it('is one line', () => {
     const line = evidenceText(evidenceOf('beam') as NonNullable<ReturnType<typeof evidenceOf>>);
     expect(line).toMatch(/^derived: .*\(1 printed check, \d+ worked from printed figures\)$/);
     expect(evidenceOf('constructor')).toBeUndefined();

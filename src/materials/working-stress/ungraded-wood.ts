@@ -22,7 +22,7 @@ export interface UngradedPiece {
   readonly reason?: string | undefined;
   readonly size: SectionSize;
   readonly load: LoadCase;
-  /** Of a group of species: its low, middle or high figures; low unless said. */
+  /** Of a group of species: its low, middle or high figures; low by default. */
   readonly rank?: Rank;
 }
 

@@ -62,7 +62,7 @@ export const linesField = tableField(columns, {
 /** To the hundredth, halves up: what a bill can print. */
 export const cents = (n: number): number => Math.round(n * 100 * (1 + 1e-15)) / 100;
 
-/** A line reckoned: money to the hundredth, kilograms, seconds of work. */
+/** A line calculated: money to the hundredth, kilograms, seconds of work. */
 export interface Line {
   readonly item: string;
   readonly kind: LineKind;
@@ -74,7 +74,7 @@ export interface Line {
   readonly priced: boolean;
 }
 
-/** Reckons every line. @throws InputError with every line whose price, unit or density does not go with its quantity */
+/** Calculates every line. @throws InputError with every line whose price, unit or density does not go with its quantity */
 export function readLines(
   lines: readonly Parsed<typeof columns>[],
   hourly: LinePrice | undefined,
@@ -91,7 +91,7 @@ function readLine(line: Parsed<typeof columns>, hourly: LinePrice | undefined, t
   const p: LinePrice | undefined = line.price ?? (ofTime ? hourly : undefined);
   // An hourly price given once is for hours, whatever unit a line of time is written in.
   const perHour = p === hourly && p?.bare === true;
-  const [paid = 0, reckoned] = collectIssues<number | undefined>([
+  const [paid = 0, calculated] = collectIssues<number | undefined>([
     [
       'price',
       () => {
@@ -127,7 +127,7 @@ function readLine(line: Parsed<typeof columns>, hourly: LinePrice | undefined, t
   const mass =
     line.mass ??
     (line.massEach === undefined ? undefined : (line.massEach * m.value) / m.per) ??
-    (m.by === 'mass' ? m.value : reckoned);
+    (m.by === 'mass' ? m.value : calculated);
   return {
     item: line.item,
     kind: line.kind,

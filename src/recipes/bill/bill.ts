@@ -19,7 +19,7 @@ const share = formula({
  * What a piece costs, weighs and takes in hours: one table of timber, glue, finish, fixings and time, from the results
  * of other recipes or from a CSV file. A `quantity` is a number of pieces or has a unit; a plain `price` is for one of
  * that unit, a price with a unit is converted. `mass` is that of the whole line, `massEach` of one; a quantity in
- * kilograms is its own mass, a volume with `density` is reckoned. Each line is rounded to a hundredth, so that the lines
+ * kilograms is its own mass, a volume with `density` is calculated. Each line is rounded to a hundredth, so that the lines
  * add up to the sum as printed. No exchange of currencies.
  * @throws InputError naming row and column, where price and quantity do not go together
  */
@@ -28,7 +28,7 @@ export const bill = recipe({
   title: 'Bill of a piece',
   topic: 'bill',
   about:
-    'What a piece costs, weighs and takes in hours: timber, glue, finish, fixings and time in one table. A reckoning for the maker, not an invoice.',
+    'What a piece costs, weighs and takes in hours: timber, glue, finish, fixings and time in one table. An estimate for the maker, not an invoice.',
   sources: [],
   inputs: {
     lines: linesField,

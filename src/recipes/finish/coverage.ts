@@ -1,4 +1,4 @@
-// Coverages as printed, from data/coverage.various.csv, and what to mind in reckoning with one.
+// Coverages as printed, from data/coverage.various.csv, and what to mind when you use one.
 import { note, type Caution } from '../../engine/caution.js';
 import { tableRows } from '../../materials/data-tables.js';
 import type { Piece } from './coated-surface.js';
@@ -47,6 +47,6 @@ export function coverageNotes(given: Asked): Caution[] {
           ),
         ]
       : []),
-    note('coverage varies with timber, sanding and hand: measure it on the first coat and reckon again'),
+    note('coverage varies with timber, sanding and hand: measure it on the first coat and calculate again'),
   ];
 }

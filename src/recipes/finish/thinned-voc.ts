@@ -54,9 +54,9 @@ const asIs = formula({
 const waterDensity = 8.33 * 119.82642731689663; // kg/m3; the source takes 8.33 lb a US gallon
 
 /**
- * The volatile organic compounds (VOC, g/L) of a finish after thinning, as rules reckon them: water and exempt solvents
+ * The volatile organic compounds (VOC, g/L) of a finish after thinning, as rules calculate them: water and exempt solvents
  * count neither in the mass nor in the volume. `density` is that of a thinner all of which evaporates; `thinnerVoc`
- * stands for it where the second part is itself a finish. `voc` may be left out and reckoned from the data sheet's
+ * stands for it where the second part is itself a finish. `voc` is optional: its default is calculated from the data sheet's
  * mass shares (`solidsByMass`, `waterByMass`, `finishDensity`).
  * For a first look: what a rule counts as exempt, and its limits, are local law.
  */
@@ -65,7 +65,7 @@ export const thinnedVoc = recipe({
   title: 'VOC of a thinned finish',
   topic: 'finish',
   about:
-    'The volatile organic compounds of a finish once thinned, as the rules reckon them, less water and exempt solvent. Not a statement of compliance.',
+    'The volatile organic compounds of a finish once thinned, as the rules calculate them, less water and exempt solvent. Not a statement of compliance.',
   sources: [],
   inputs: {
     voc: field.concentration({

@@ -64,7 +64,7 @@ export const jointFit = recipe({
     slot: sized('the slot, mortise or housing'),
     part: sized('the spline, tenon or lap'),
     tightest: field.length({
-      label: 'least clearance that still goes in; less than nought for a part that may be pressed',
+      label: 'least clearance that still goes in; negative for a part that may be pressed',
       min: '-5 mm',
       max: '50 mm',
       default: '0 mm',
@@ -176,7 +176,7 @@ export const jointFit = recipe({
   },
 });
 
-/** Chance that a normal value lies below x; a spread of nought decides outright. */
+/** Chance that a normal value lies below x; a spread of zero decides outright. */
 function below(x: number, mean: number, sd: number): number {
   if (sd > 0) return cumulativeNormal(x, mean, sd);
   return nanometres(mean) < nanometres(x) ? 1 : 0;

@@ -97,7 +97,7 @@ export const squareness = recipe({
     }),
     cornerOffset: field.length({
       label:
-        'instead of diagonals: how far the top right corner stands off a true upright, to the right; to the left is less than nought',
+        'instead of diagonals: how far the top right corner stands off a true upright, to the right; to the left is negative',
       min: '-50 m',
       max: '50 m',
       optional: true,

@@ -197,8 +197,8 @@ export const caulCamber = recipe({
       : [
           danger(
             answer.allowed === undefined
-              ? 'no bending strength is in the data for this timber: whether the caul bears the clamps is not known; take a timber or grade with one'
-              : 'bent further than its timber safely bears: a caul that breaks under clamps throws splinters; make it deeper, or use less force',
+              ? 'no bending strength is in the data for this timber: whether the caul carries the clamps is not known; take a timber or grade with one'
+              : 'bent further than its timber safely carries: a caul that breaks under clamps throws splinters; make it deeper, or use less force',
           ),
         ]),
     ...(answer.camber > 0.02

@@ -80,7 +80,7 @@ const shim = formula({
 
 /**
  * Slabs glued apart seldom come out alike. Either all are planed to the thinnest, or each is shimmed from below until its
- * top lies with the thickest: this reckons both, and what each costs in timber. For slabs that lie side by side in one
+ * top lies with the thickest: this calculates both, and what each costs in timber. For slabs that lie side by side in one
  * top. Thicknesses (and sizes, for volumes) in; lengths, a share and a volume out. Source: geometry.
  * @throws InputError when no slab reaches the least thickness after cleaning up
  */

@@ -44,7 +44,7 @@ const rootSum = formula({
 
 const shimOf = formula({
   symbol: 'h',
-  result: variable('length', 'shim (or, less than nothing, to plane off)', { unit: 'mm' }),
+  result: variable('length', 'shim (negative: plane off)', { unit: 'mm' }),
   expression: 'G - N',
   variables: {
     G: variable('length', 'size wanted', { unit: 'mm' }),
@@ -130,7 +130,7 @@ export const stackUp = recipe({
     chanceSimulated: out.share({ label: 'the same, counted in simulated stacks', optional: true }),
     shim: out.length({
       symbol: 'h',
-      label: 'to shim (or, less than nothing, to plane off) so that the middle falls on the target',
+      label: 'to shim (negative: to plane off) so that the middle falls on the target',
       optional: true,
     }),
   },

@@ -32,7 +32,7 @@ export interface SearchOptions {
   readonly signal: AbortSignal | undefined;
   /** A clock, ms. */
   readonly now: () => number;
-  /** Is told the best so far, and the share of the time that is gone, about 25 times a second. */
+  /** Called with the best so far and the share of the time that is gone, about 25 times a second. */
   readonly tell: (best: Layout | undefined, done: number) => void;
 }
 
@@ -94,7 +94,7 @@ export function fill(
 }
 
 /**
- * A layout from nothing. Two times in three rows are laid each in one tone by turns, of the two or three tones that there is
+ * A layout from nothing. Two times in three each row is laid in one tone, alternating between the two or three tones that there is
  * most of: with joints staggered, only that keeps tones wholly apart.
  */
 export function begin(job: Job, random: () => number): readonly Row[] | undefined {
@@ -119,7 +119,7 @@ export function pickRows(rows: number, random: () => number): number[] {
   return [...out];
 }
 
-/** Searches until the time is up, the person stops it, or nothing can be gained. Undefined when no layout was found. */
+/** Searches until the time is up, the user stops it, or nothing can be gained. Undefined when no layout was found. */
 export async function search(job: Job, options: SearchOptions): Promise<Layout | undefined> {
   const { random, now } = options;
   const start = now();
@@ -141,7 +141,7 @@ export async function search(job: Job, options: SearchOptions): Promise<Layout |
       if (priceOf(next) < priceOf(best)) best = next;
     }
     if (now() - breath >= 40) {
-      // The person's interrupt and the page's drawing come through only between turns.
+      // The user's interrupt and the page's drawing come through only between turns.
       await new Promise((go) => setTimeout(go, 0));
       breath = now();
       options.tell(best, Math.min(1, done()));
@@ -164,7 +164,7 @@ export function wasteBound(job: Job): number {
 }
 
 /**
- * Smallest amount by which a set of whole pieces overshoots a row, 0 where it was too much to reckon. All pieces together
+ * Smallest amount by which a set of whole pieces overshoots a row, 0 where it was too much to calculate. All pieces together
  * reach over a row, or there would be no job.
  */
 function leastExcess(job: Job): number {

@@ -102,7 +102,7 @@ export const cutterMarks = recipe({
     {
       when: (given, answer) => answer.pitch > given.cutterDiameter / 4,
       message:
-        'the ripple is reckoned for marks much closer than the cutting circle is wide; here it is a rough figure',
+        'the ripple is calculated for marks much closer than the cutting circle is wide; here it is a rough figure',
     },
   ],
   cautions: (given, answer) => [
@@ -114,7 +114,7 @@ export const cutterMarks = recipe({
     ...(given.knives > 1
       ? [
           note(
-            'knives set a few hundredths of a millimetre apart cut as one: then reckon with one knife (common practice)',
+            'knives set a few hundredths of a millimetre apart cut as one: then calculate with one knife (common practice)',
           ),
         ]
       : []),
@@ -156,7 +156,7 @@ export const cutterMarks = recipe({
 
 /** Where the marks stand among the printed grades of millwork. */
 function gradeOf(perInch: number): Caution {
-  // Rounded, so that 20 marks reckoned as 19.999 999 999 are still 20.
+  // Rounded, so that 20 marks calculated as 19.999 999 999 are still 20.
   const marks = Number(perInch.toFixed(6));
   // The table goes from the low grade, which has no lower end, to the highest.
   const row = tableRows('knife-marks.various')

@@ -103,7 +103,7 @@ export function basicGravityOf(trace: Trace, timber: Timber): BasicGravity {
     citeTimber(trace, timber, shrinkage);
     return { ...published.gravity, volumetric };
   }
-  // A printed density at 12 % was measured on the timber itself, so it goes before one reckoned from specific gravity.
+  // A printed density at 12 % was measured on the timber itself, so it goes before one calculated from specific gravity.
   const printed = density as Density;
   citeTimber(trace, timber, printed);
   // G12 = Gb / (1 - 0.6 Sv) turned round, with Sv = 26.5 Gb where it is not published.

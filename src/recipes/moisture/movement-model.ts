@@ -167,7 +167,7 @@ export function saturationOf(timber: Timber): number {
   return timber.shrinkage()?.fibreSaturation ?? 0.3;
 }
 
-/** The change of width of one piece, reckoned with one rule over the whole change; notes why that rule. */
+/** The change of width of one piece, calculated with one rule over the whole change; notes why that rule. */
 export function moveAcross(trace: Trace, piece: Piece, from: number, to: number, forced?: Ruled): Moved {
   const f = saturationOf(piece.timber);
   const [a, b] = [Math.min(from, f), Math.min(to, f)];

@@ -42,7 +42,7 @@ export const seasonalMovement = recipe({
       default: 'bare',
     }),
     lag: field.time({
-      label: 'time constant of the lag, in place of the one reckoned from thickness and sealing',
+      label: 'time constant of the lag, in place of the one calculated from thickness and sealing',
       min: '0 s',
       max: '1e6 day',
       optional: true,

@@ -67,7 +67,7 @@ export function stateField(label: string): Field<StateWritten, WoodState, false>
   );
 }
 
-/** The same where it may be left out; `without` says what that means. */
+/** The same field, optional; `without` says what its absence means. */
 export function optionalStateField(
   label: string,
   without = 'not given',
@@ -81,7 +81,7 @@ export function optionalStateField(
   };
 }
 
-/** The moisture of a state, its reckoning noted. */
+/** The moisture of a state, its calculation noted. */
 export function moistureOf(trace: Trace, state: WoodState, name: string): number {
   if (typeof state === 'number') {
     if (!(state >= 0 && state <= 3))

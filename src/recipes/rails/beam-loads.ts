@@ -1,4 +1,4 @@
-/** A support: metres; N/m and N·m/rad, infinite where it does not give; `turn` is nought where it lets the beam turn. */
+/** A support: metres; N/m and N·m/rad, infinite where it does not give; `turn` is zero where it lets the beam turn. */
 export interface Support {
   readonly position: number;
   readonly lift: number;

@@ -16,7 +16,7 @@ export interface Worsts {
 
 /**
  * The greatest shear, moment and sag. Between two breaks all three are smooth: a moment turns where the shear is
- * nought, a sag where its slope is, and each such place is found by halving.
+ * zero, a sag where its slope is, and each such place is found by halving.
  */
 export function worstOf(solved: Solved): Worsts {
   const places = stretchesOf(solved).flatMap(([a, b]) => {
@@ -49,7 +49,7 @@ export function greatestMoment(solved: Solved): number {
   return Math.max(...sizes.map(Math.abs));
 }
 
-/** The greatest sag downward on a stretch that ends at supports or ends of the beam; nought where it only rises. */
+/** The greatest sag downward on a stretch that ends at supports or ends of the beam; zero where it only rises. */
 export function greatestSag(solved: Solved, from: number, to: number): number {
   const sags = stretchesOf(solved)
     .filter(([a, b]) => a >= from && b <= to)
@@ -84,14 +84,14 @@ const fallOf =
 // A power of two, so that the last sample falls on the end to its last digit.
 const steps = 16;
 
-/** Places where a curve that is smooth from a to b is nought. */
+/** Places where a curve that is smooth from a to b is zero. */
 function zeros(f: Curve, a: number, b: number): number[] {
   const found: number[] = [];
   let [x0, y0] = [a, f(a, 'right')];
   for (let i = 1; i <= steps; i++) {
     const x1 = (a * (steps - i) + b * i) / steps;
     const y1 = f(x1, 'left');
-    // Where the curve is nought all along, it has no place of its own.
+    // Where the curve is zero all along, it has no place of its own.
     if (y0 * y1 <= 0 && y0 !== y1) found.push(halve(f, x0, x1, y0));
     [x0, y0] = [x1, y1];
   }

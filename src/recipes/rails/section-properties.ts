@@ -119,7 +119,7 @@ function stacked(strips: readonly Strip[]): SectionFacts {
     above = at(v);
   }
   const width = Math.max(...strips.map((s) => s.width));
-  // The lowest strip stands on nought.
+  // The lowest strip stands on zero.
   const depth = (down[0] as Strip).top;
   return {
     EI,

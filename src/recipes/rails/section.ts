@@ -26,7 +26,7 @@ export type Section =
   /** Standing side by side, fastened so that they sag alike, each about its own middle. */
   | { readonly shape: 'beside'; readonly pieces: readonly Piece[] };
 
-/** What a person may write for a section. */
+/** What a user may write for a section. */
 export type SectionGiven =
   | string
   | { readonly width: Side; readonly depth: Side; readonly web?: Side; readonly flange?: Side }
@@ -126,7 +126,7 @@ function readSection(value: unknown): Section {
   return { shape: 'solid', ...solid(value) };
 }
 
-/** A section already read, its lengths numbers in metres: checked again, since a person could have written it. */
+/** A section already read, its lengths numbers in metres: checked again, since a user could have written it. */
 function readAgain(value: Record<string, unknown>): Section {
   const { shape, loose: slides, ...parts } = value;
   const metres = (v: unknown): unknown => (typeof v === 'number' ? `${v} m` : v);

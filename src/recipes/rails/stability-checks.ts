@@ -136,7 +136,7 @@ export function stabilityChecks(given: Given, weight: Weight, trace: Trace): Sta
     }
   }
   if (given.edgeLoad > 0 || given.push > 0) {
-    // On the very edge: the safe side for a force that the person gives.
+    // On the very edge: the safe side for a force that the user gives.
     const own: Situation = {
       label: 'the forces given',
       down: given.edgeLoad,

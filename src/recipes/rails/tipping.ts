@@ -81,7 +81,7 @@ export const tipping = recipe({
         name: field.text({ label: 'what it is', optional: true }),
         mass: field.mass({ label: 'its mass', above: '0 kg', max: '5000 kg' }),
         position: field.length({
-          label: 'its middle from the front feet, backward; in front of them is less than nought',
+          label: 'its middle from the front feet, backward; in front of them is negative',
           min: '-5 m',
           max: '5 m',
         }),
@@ -147,8 +147,7 @@ export const tipping = recipe({
       { label: 'What was checked', optional: true },
     ),
     margin: out.length({
-      label:
-        'how far inside the nearer feet its weight with the loads still bears; less than nought, it tips',
+      label: 'how far inside the nearer feet the line of weight and loads falls; negative: it tips',
     }),
     factor: out.ratio({
       label: 'holding moment over tipping moment, on the worse side; none where nothing tips it',

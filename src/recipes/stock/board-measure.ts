@@ -153,7 +153,7 @@ export const boardMeasure = recipe({
     ...(given.thickness < 0.0254 - 1e-9
       ? [
           dataCaution(
-            'boards thinner than 1 in are often sold as if they were 1 in thick (custom of the trade); this reckons the size given: ask how the yard tallies',
+            'boards thinner than 1 in are often sold as if they were 1 in thick (custom of the trade); this calculates the size given: ask how the yard tallies',
           ),
         ]
       : []),

@@ -71,7 +71,7 @@ export const pileSampling = recipe({
     sample: sampleField,
     needed: neededField,
     confidence: field.share({
-      label: 'how sure the answer shall be',
+      label: 'how sure the answer should be',
       min: '50 %',
       max: '99.9 %',
       default: '90 %',

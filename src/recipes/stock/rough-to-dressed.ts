@@ -93,7 +93,7 @@ export const roughToDressed = recipe({
   title: 'Rough size and dressed size',
   topic: 'stock',
   about:
-    'The dressed size a rough board gives, or the rough size to buy for a wanted one, by planing allowances; and the standard dressed size of nominal softwood. For bent boards reckon the flattening loss first.',
+    'The dressed size a rough board gives, or the rough size to buy for a wanted one, by planing allowances; and the standard dressed size of nominal softwood. For bent boards calculate the flattening loss first.',
   sources: [],
   inputs: {
     rough: section('rough size, to find the dressed one'),

@@ -15,7 +15,7 @@ import { finishQuantity } from '../../../src/recipes/finish/finish-quantity.js';
 const one = (line: object, more: object = {}) => bill({ lines: [{ item: 'x', ...line }], ...more } as never);
 
 describe('a line costs its quantity times its price', () => {
-  // Each reckoned by hand, by definition of the units.
+  // Each worked out by hand, by definition of the units.
   it.each([
     ['pieces', { quantity: 12, price: 0.25 }, 3],
     ['pieces in words', { quantity: '12 pieces', price: '0.25 each' }, 3],
@@ -90,7 +90,7 @@ describe('mass', () => {
   ])('%s', (_what, line, kg) => {
     expect(one(line).mass?.in('kg')).toBeCloseTo(kg, 9);
   });
-  it('is not reckoned, nor shown, where it is given', () => {
+  it('is not calculated, nor shown, where it is given', () => {
     const worked = (more: object) => one({ quantity: '0.05 m3', density: '520 kg/m3', ...more }).toText();
     expect(worked({})).toMatch(/x: mass/);
     expect(worked({ mass: '20 kg' })).not.toMatch(/x: mass/);

@@ -26,9 +26,9 @@ describe('a film by hand', () => {
   it('wanted is shared among the coats, one or several', () => {
     const r = filmBuild({ volumeSolids: '42 %', targetFilm: '105 um', coats: 3 });
     expect([r.wetFilm.in('um'), r.coverage.in('m2/L')]).toEqual([close(1000 / 12), close(12)]);
-    const told = (coats: number) => filmBuild({ volumeSolids: '42 %', targetFilm: '105 um', coats }).workings.map((w) => w.text).join(); // prettier-ignore
-    expect(told(3)).toContain('One of 3 coats gives');
-    expect(told(1)).toContain('One of 1 coat gives');
+    const says = (coats: number) => filmBuild({ volumeSolids: '42 %', targetFilm: '105 um', coats }).workings.map((w) => w.text).join(); // prettier-ignore
+    expect(says(3)).toContain('One of 3 coats gives');
+    expect(says(1)).toContain('One of 1 coat gives');
     expect(filmBuild({ volumeSolids: '50 %', wetFilm: '100 um' }).dryPerCoat.in('um')).toEqual(close(50));
   });
 
@@ -128,8 +128,8 @@ describe('VOC by hand', () => {
   });
 
   it('tells that the thinner is taken to evaporate whole, where it is added and not said otherwise', () => {
-    const told = (more: object) => text(thinnedVoc({ voc: '350 g/L', ...more } as never), 'evaporate whole');
-    expect([told({ thinnerParts: 0.1 }), told({ thinnerParts: 0 }), told({ thinnerParts: 0.1, thinnerVoc: '700 g/L' })]).toEqual([true, false, false]); // prettier-ignore
+    const says = (more: object) => text(thinnedVoc({ voc: '350 g/L', ...more } as never), 'evaporate whole');
+    expect([says({ thinnerParts: 0.1 }), says({ thinnerParts: 0 }), says({ thinnerParts: 0.1, thinnerVoc: '700 g/L' })]).toEqual([true, false, false]); // prettier-ignore
   });
 
   it('is drawn against thinner, as it stands too where something is exempt', () => {
@@ -211,20 +211,20 @@ describe('grits by hand', () => {
   });
 
   it('past P220 gain little under a film', () => {
-    const told = (to: number) => text(gritSequence({ from: 80, to }), 'little to gain past P220');
-    expect([told(220), told(240)]).toEqual([false, true]);
+    const says = (to: number) => text(gritSequence({ from: 80, to }), 'little to gain past P220');
+    expect([says(220), says(240)]).toEqual([false, true]);
   });
 
-  it('recalled sizes are told of, as far as they are used', () => {
+  it('recalled sizes are noted, as far as they are used', () => {
     const memory = grits().filter((g) => g.row.read === 'memory').map((g) => g.name); // prettier-ignore
-    const told = (from: string, to: string) => text(gritSequence({ from, to, stepRatio: 4 }), 'from memory');
-    for (const g of memory) expect(told(g, g)).toBe(true);
+    const says = (from: string, to: string) => text(gritSequence({ from, to, stepRatio: 4 }), 'from memory');
+    for (const g of memory) expect(says(g, g)).toBe(true);
     const printed = grits().find((g) => g.row.read === 'text')!.name;
-    expect(told(printed, printed)).toBe(false);
+    expect(says(printed, printed)).toBe(false);
     // From a printed size to a recalled one next to it.
     const all = grits();
     const i = all.findIndex((g, n) => n > 0 && g.row.read === 'memory' && all[n - 1]?.row.read === 'text');
-    if (i > 0) expect(told(all[i - 1]!.name, all[i]!.name)).toBe(true);
+    if (i > 0) expect(says(all[i - 1]!.name, all[i]!.name)).toBe(true);
     expect(memory.length === 0 || i > 0).toBe(true);
   });
 

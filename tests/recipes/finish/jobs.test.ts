@@ -10,7 +10,7 @@ const mentions = (r: { cautions: readonly { text: string }[] }, text: string): b
   r.cautions.some((c) => c.text.includes(text));
 const close = (v: number, digits = 9) => expect.closeTo(v, digits) as number;
 const job = { surfaces: ['3 m2'], coats: 2, coverage: '12 m2/L' };
-const told = (r: { workings: readonly { text: string }[] }): string =>
+const workingText = (r: { workings: readonly { text: string }[] }): string =>
   r.workings.map((w) => w.text).join('; ');
 
 describe('faces of a piece by hand', () => {
@@ -24,17 +24,20 @@ describe('faces of a piece by hand', () => {
     const at = (count: number) => finishQuantity({ ...job, surfaces: { length: '2 m', width: '500 mm', thickness: '100 mm', faces, count } }); // prettier-ignore
     expect(at(1).area.in('m2')).toEqual(close(area));
     expect(at(3).area.in('m2')).toEqual(close(3 * area));
-    expect(told(at(1))).toContain(`area, ${faces === 'all' ? 'all faces' : faces}`);
-    expect(told(at(3))).toContain('one of them');
-    expect(told(at(1))).not.toContain('one of them');
-    expect([told(at(1)).includes('Together'), told(at(3)).includes('Together')]).toEqual([false, true]);
+    expect(workingText(at(1))).toContain(`area, ${faces === 'all' ? 'all faces' : faces}`);
+    expect(workingText(at(3))).toContain('one of them');
+    expect(workingText(at(1))).not.toContain('one of them');
+    expect([workingText(at(1)).includes('Together'), workingText(at(3)).includes('Together')]).toEqual([
+      false,
+      true,
+    ]);
   });
 
   it('of several pieces and areas are put together, each by its number', () => {
     const r = finishQuantity({ ...job, surfaces: ['1 m2', { length: '2 m', width: '500 mm', thickness: '100 mm' }] }); // prettier-ignore
     expect(r.area.in('m2')).toEqual(close(3.5));
-    expect(told(r)).toMatch(/area of piece 2, all faces.*Together 3\.5 m²/);
-    expect(told(finishQuantity(job))).not.toContain('Together');
+    expect(workingText(r)).toMatch(/area of piece 2, all faces.*Together 3\.5 m²/);
+    expect(workingText(finishQuantity(job))).not.toContain('Together');
   });
 
   it('left bare below, may cup', () => {
@@ -60,11 +63,11 @@ describe('a job by hand', () => {
       close(0.5),
       undefined,
     ]);
-    expect(told(r)).toMatch(/^mix for each coat; tins of 1 L for 2 coats$/);
-    expect(told(finishQuantity({ ...job, coats: 1, firstCoverage: '8 m2/L' }))).toMatch(
+    expect(workingText(r)).toMatch(/^mix for each coat; tins of 1 L for 2 coats$/);
+    expect(workingText(finishQuantity({ ...job, coats: 1, firstCoverage: '8 m2/L' }))).toMatch(
       /^mix for the coat; tins/,
     );
-    expect(told(finishQuantity({ ...job, coats: 1 }))).toMatch(/mix for the coat.*for 1 coat$/);
+    expect(workingText(finishQuantity({ ...job, coats: 1 }))).toMatch(/mix for the coat.*for 1 coat$/);
   });
 
   it('what is lost is a share of what leaves the tin: 0.25 / 0.8', () => {
@@ -72,23 +75,23 @@ describe('a job by hand', () => {
     // HVLP is printed with 40 to 50 %: the middle, 45 %.
     const sprayed = finishQuantity({ ...job, method: 'HVLP spray' });
     expect(sprayed.perCoat[0]?.in('L')).toEqual(close(0.25 / 0.55));
-    expect(told(sprayed)).toContain(
+    expect(workingText(sprayed)).toContain(
       'printed 40 to 50 %, the middle 45 % of what leaves the tin is lost, so the amount is divided by 0.55',
     );
-    expect(told(finishQuantity({ ...job, method: 'cup gun spray' }))).toContain(
+    expect(workingText(finishQuantity({ ...job, method: 'cup gun spray' }))).toContain(
       'cup gun spray: 70 % of what leaves the tin is lost',
     );
     // Brush and roller lose 10 to 15 % of what leaves the tin: the middle divides by 0.875, which is more than adding 12.5 %.
     const brushed = finishQuantity({ ...job, method: 'brush or roller' });
     expect(brushed.perCoat[0]?.in('L')).toEqual(close(0.25 / 0.875));
-    expect(told(brushed)).toContain('so the amount is divided by 0.875');
+    expect(workingText(brushed)).toContain('so the amount is divided by 0.875');
     expect(finishQuantity({ ...job, method: 'HVLP spray', loss: '0 %' }).perCoat[0]?.in('L')).toEqual(
       close(0.25),
     );
     expect(methods.every((m) => tableRows('application-loss.various').some((r) => r.text('method') === m))).toBe(true); // prettier-ignore
   });
 
-  it('a first coat on bare wood, thinned by half, is reckoned by itself', () => {
+  it('a first coat on bare wood, thinned by half, is calculated by itself', () => {
     // 3 / 8 L of mix, two thirds of it finish; then twice 3 / 12 L.
     const r = finishQuantity({
       ...job,
@@ -103,11 +106,13 @@ describe('a job by hand', () => {
     expect(r.thinner.in('L')).toEqual(close(0.125));
     // Three tins are just enough.
     expect([r.tins, r.spare.in('L')]).toEqual([3, close(0)]);
-    expect(told(r)).toMatch(
+    expect(workingText(r)).toMatch(
       /mix for the first coat.*finish in it for the first coat.*mix for each later coat/,
     );
-    for (const one of [{ firstCoverage: '8 m2/L' }, { firstThinnerParts: 0.5 }]) expect(told(finishQuantity({ ...job, ...one }))).toMatch(/first coat.*each later coat/); // prettier-ignore
-    expect(told(finishQuantity({ ...job, coats: 1, firstCoverage: '8 m2/L' }))).toContain('mix for the coat');
+    for (const one of [{ firstCoverage: '8 m2/L' }, { firstThinnerParts: 0.5 }]) expect(workingText(finishQuantity({ ...job, ...one }))).toMatch(/first coat.*each later coat/); // prettier-ignore
+    expect(workingText(finishQuantity({ ...job, coats: 1, firstCoverage: '8 m2/L' }))).toContain(
+      'mix for the coat',
+    );
     // All coats thinned: a quarter of each mix at one to three.
     const thin = finishQuantity({ ...job, thinnerParts: 1 / 3 });
     expect([thin.finish.in('L'), thin.thinner.in('L')]).toEqual([close(0.375), close(0.125)]);
@@ -191,7 +196,7 @@ describe('dangers by the names on jars', () => {
     }
   });
 
-  it('a vague name is told to be taken for mineral spirits, a clear one not', () => {
+  it('a vague name is said to be taken for mineral spirits, a clear one not', () => {
     for (const n of ['thinner', 'solvent', 'spirit'])
       expect(text(n)).toContain('is taken for mineral spirits');
     for (const n of ['white spirit', 'odourless spirit', 'mineral spirits', 'turps substitute', 'meths', 'wax']) expect(text(n)).not.toContain('is taken for'); // prettier-ignore

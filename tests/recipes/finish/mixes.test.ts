@@ -118,7 +118,7 @@ describe('a mix by hand', () => {
     expect(refusalOf(() => thinningRatio({ parts, by: 'volume', batch: '1 kg' })).message).toMatch(/batch is .* while the parts are by volume.*set by to "mass"/); // prettier-ignore
   });
 
-  it('is by mass where the first amount given is, unless told otherwise', () => {
+  it('is by mass where the first amount given is, unless another is asked for', () => {
     const kind = (more: object) => thinningRatio({ parts, ...more }).total.kind;
     expect(kind({ batch: '1 kg' })).toBe('mass');
     expect(kind({ have: { oil: '1 kg' } })).toBe('mass');

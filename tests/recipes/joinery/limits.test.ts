@@ -1,4 +1,4 @@
-// Each limit of a joint just below, at and just above it, and answers reckoned by hand.
+// Each limit of a joint just below, at and just above it, and answers worked out by hand.
 import { describe, expect, it } from 'vitest';
 import { Quantity } from '../../../src/units/quantity.js';
 import { angledRail } from '../../../src/recipes/joinery/angled-rail.js';
@@ -294,7 +294,7 @@ describe('squareness', () => {
     expect(frame({ diagonalA: '5 m', diagonalB: '5 m' }).pull).toBe('nothing: it is square');
     expect(frame({ cornerOffset: '0 mm' }).pull).toBe('nothing: it is square');
   });
-  it('reckons 5 mm off an upright of 4 m: 1.25 mm in a metre', () => {
+  it('calculates 5 mm off an upright of 4 m: 1.25 mm in a metre', () => {
     const r = frame({ cornerOffset: '5 mm' });
     expect(r.move.in('mm')).toBeCloseTo(5, 9);
     expect(Math.sin(r.outOfSquare.value)).toBeCloseTo(0.00125, 12);

@@ -3,7 +3,7 @@ import { layerCount } from '../../../src/recipes/lamination/layer-count.js';
 import { stripCount } from '../../../src/recipes/lamination/strip-count.js';
 
 describe('stripCount', () => {
-  // Reckoned on paper: 48 - 3 = 45; 640 + 10 = 650; 14 strips make 630, 15 make 675; seven pass 330 mm (315), eight do not (360).
+  // Worked out on paper: 48 - 3 = 45; 640 + 10 = 650; 14 strips make 630, 15 make 675; seven pass 330 mm (315), eight do not (360).
   const answer = stripCount({
     topWidth: '640 mm',
     stripWidth: '48 mm',

@@ -176,7 +176,7 @@ describe('glueTiming', () => {
   it('a glue-up that fits has as many joints in its batch as there are', () => {
     expect(glueTiming({ ...good, joints: 3 }).jointsPerBatch).toBe(3);
   });
-  it('clamps may take all of the closed time, not more, told in the air of the day', () => {
+  it('clamps may take all of the closed time, not more, in the air of the day', () => {
     const at =
       (clampsUp: string, more: object = {}) =>
       () =>
@@ -243,7 +243,7 @@ describe('glueQuantity', () => {
 });
 
 describe('what a sweep evaluates', () => {
-  it('agrees with what is reckoned from text, by named timber, clamp and glue', () => {
+  it('agrees with what is calculated from text, by named timber, clamp and glue', () => {
     const clamps = clampPlan({ ...clampPlan.example });
     const given = clampPlan.read(clampPlan.example);
     expect(clampPlan.evaluate(given)).toMatchObject({
@@ -296,13 +296,13 @@ describe('caulCamber', () => {
     );
     near(allowed('Hem-Fir No.2 2x-4x'), 850 * psi * 1.25 * 1.5);
   });
-  it('bears the clamps up to that stress', () => {
+  it('carries the clamps up to that stress', () => {
     // At 6 w L²/(8 b d²) with w = 2 F/L: F = f × 8 × 45 × 3600/(12 × 640).
     const F = (((0.9 * 2.5 ** 0.2 * 24) / 1.95) * 8 * 45 * 3600) / (12 * 640);
     expect(caulCamber({ ...good, clampForceEach: `${F * 0.9999} N` }).ok).toBe(true);
     const over = caulCamber({ ...good, clampForceEach: `${F * 1.0001} N` });
     expect(over.ok).toBe(false);
-    expect(texts(over)).toMatch(/bent further than its timber safely bears/);
+    expect(texts(over)).toMatch(/bent further than its timber safely carries/);
   });
   it('is not called safe where no strength is known', () => {
     const board = {

@@ -53,7 +53,7 @@ const script = (...numbers: readonly number[]) => {
   };
   return Object.assign(random, { left });
 };
-/** Draws these numbers, and noughts ever after. */
+/** Draws these numbers, and zeros from then on. */
 const first = (...numbers: readonly number[]) => {
   const left = [...numbers];
   return (): number => left.shift() ?? 0;
@@ -276,7 +276,7 @@ describe('the bound on the waste of any layout', () => {
     expect(wasteBound(job([350, 400, 350], { kerf: 1000 }))).toBe(100);
     expect(wasteBound(job([350, 350, 350], { kerf: 1000 }))).toBe(50);
   });
-  it('is nothing where there is too much to reckon', () => {
+  it('is nothing where there is too much to calculate', () => {
     // Lengths without a common measure, and one of them long: two hundred million steps, or eighty.
     const at = (long: number) => wasteBound(job([1001, long], { kerf: 1e9 }));
     expect([at(100_000_001), at(40_000_001)]).toEqual([0, 1]);
@@ -320,7 +320,7 @@ describe('what the search is made of', () => {
   it('a tone that fills no row gives way to any other; pieces that fill none make no beginning', () => {
     const tones = [0, 0, 1, 2];
     const j = job([1000, 1000, 900, 1000], { tones, rows: 3, toneWeight: 0 });
-    // By turns 0, 2, 1; but of 1 there are 900, too little, and what reaches is of 0.
+    // Alternately 0, 2, 1; but of 1 there are 900, too little, and what reaches is of 0.
     expect(begin(j, first(0.67))!.map((r) => tones[r[0]!.stock])).toEqual([0, 2, 0]);
     expect(begin(job([600, 300]), first())).toBeUndefined();
   });
@@ -379,27 +379,27 @@ describe('the search', () => {
     expect(await search(job([600, 300]), options())).toBeUndefined();
     expect(await search(job([1000]), options({ seconds: 0, random: script() }))).toBeUndefined();
   });
-  it('takes turns with the person every 40 ms, and tells the share of time that is gone', async () => {
+  it('takes turns with the event loop every 40 ms, and tells the share of time that is gone', async () => {
     // The clock moves on by ten at each look. Looks: at 10 whether to go on, at 20 whether to pause, 30, 40: pause; 50, when
     // that is over; 60 to tell; 70, 80, 90, 100: pause; 110; 120 to tell; at 130 the time is up.
     let clock = 490;
-    const told: unknown[] = [];
+    const reports: unknown[] = [];
     const none = await search(
       job([600, 300]),
       options({
         seconds: 0.13,
         now: () => (clock += 10),
-        tell: (...all: readonly unknown[]) => told.push(all),
+        tell: (...all: readonly unknown[]) => reports.push(all),
       }),
     );
     expect([none, clock]).toEqual([undefined, 500 + 130]);
-    expect(told).toEqual([
+    expect(reports).toEqual([
       [undefined, expect.closeTo(60 / 130, 9)],
       [undefined, expect.closeTo(120 / 130, 9)],
     ]);
   });
 
-  describe('of two rows that waste nothing by draws of nought, 50 or 60 by draws of one', () => {
+  describe('of two rows that waste nothing by draws of zero, 50 or 60 by draws of one', () => {
     // The small pieces fill two rows by threes, which only a draw of the smallest finds. Of the long ones 1050, 1060 and 1070
     // one is a row and loses what it is over; beside a small one it would lose 350 or more.
     const j = job([300, 350, 350, 300, 350, 350, 1050, 1060, 1070], { rows: 2, shortest: 500, stagger: 0 });
@@ -422,7 +422,7 @@ describe('the search', () => {
       expect(await wasteAfter(...turned, anew(0, 0))).toBe(50);
     });
     it('begins afresh after forty rounds a row with none better, not before', async () => {
-      // Draws of nought throughout lay both rows of a beginning, and the first row alone of one that goes on.
+      // Draws of zero throughout lay both rows of a beginning, and the first row alone of one that goes on.
       const stuck = Array.from({ length: 80 }, () => anew(0, 0.99));
       expect(await wasteAfter(poor, ...stuck, good)).toBe(0);
       expect(await wasteAfter(poor, ...stuck.slice(1), good)).toBe(60);

@@ -148,7 +148,7 @@ describe('stripLayout', () => {
   });
 
   it('says what is wasted, in the end and on the way: two of 530 overshoot a row of a metre by 60', async () => {
-    const told: { message: string; best?: number; bound?: number }[] = [];
+    const reports: { message: string; best?: number; bound?: number }[] = [];
     const answer = await stripLayout(
       {
         topLength: '1 m',
@@ -158,12 +158,12 @@ describe('stripLayout', () => {
         timeLimit: '50 ms',
         lengths: [{ length: '530 mm', tone: 'dark', count: 4 }],
       },
-      { onProgress: (p) => told.push(p) },
+      { onProgress: (p) => reports.push(p) },
     );
     // A row wastes 60, or shares a saw cut of 3 with another: that would leave a part of 470 and an end of 57, too short to
     // lay or keep. So both rows waste 60, and lie dark by dark over their whole length; the bound knows only of the cut.
     expect(answer.workings[1]!.text).toMatch(/Waste 120 mm; no layout can waste less than 3 mm\./);
-    expect(told[0]).toMatchObject({
+    expect(reports[0]).toMatchObject({
       message: 'waste 120 mm, like tones side by side 1000 mm',
       best: expect.closeTo(0.12, 12) as number,
       bound: expect.closeTo(0.003, 12) as number,
@@ -180,11 +180,11 @@ describe('stripLayout', () => {
     expect([plain.waste.in('mm'), plain.sameTone.value, plain.optimal]).toEqual([60, 0, false]);
   });
 
-  it('tells its progress with best and bound, and stops when told, with the best it has', async () => {
+  it('tells its progress with best and bound, and stops when asked to, with the best it has', async () => {
     const pile = pileOf(45, 400, 720, ['light', 'dark'], 3);
     const topLength = Math.floor((pile.reduce((s, p) => s + p.length, 0) - 500) / 12);
     const stop = new AbortController();
-    const told: { best?: number; bound?: number; done?: number }[] = [];
+    const reports: { best?: number; bound?: number; done?: number }[] = [];
     const start = performance.now();
     const answer = await stripLayout(
       {
@@ -197,7 +197,7 @@ describe('stripLayout', () => {
       {
         signal: stop.signal,
         onProgress: (p) => {
-          if (told.push(p) === 8) stop.abort();
+          if (reports.push(p) === 8) stop.abort();
         },
       },
     );
@@ -208,10 +208,10 @@ describe('stripLayout', () => {
     expect(
       faultsOfLayout(plain, pile, { topLength, rows: 12, minStagger: 100, kerf: 3, shortest: 100 }),
     ).toEqual([]);
-    expect(told).toHaveLength(8);
-    const best = told.flatMap((p) => p.best ?? []);
+    expect(reports).toHaveLength(8);
+    const best = reports.flatMap((p) => p.best ?? []);
     expect(best.length).toBeGreaterThan(0);
-    expect(told.at(-1)!.bound).toBeLessThanOrEqual(told.at(-1)!.best!);
+    expect(reports.at(-1)!.bound).toBeLessThanOrEqual(reports.at(-1)!.best!);
     expect(answer.workings.some((w) => w.kind === 'remark' && /Stopped early/.test(w.text))).toBe(true);
   });
 });

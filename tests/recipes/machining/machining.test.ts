@@ -1,4 +1,4 @@
-// Limits at their edges, combinations that are refused, and the numbers that the charts draw, reckoned by hand.
+// Limits at their edges, combinations that are refused, and the numbers that the charts draw, worked out by hand.
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../../src/units/input-error.js';
 import { cutterMarks } from '../../../src/recipes/machining/cutter-marks.js';

@@ -82,7 +82,7 @@ describe('humidity for a moisture', () => {
     expect(humidityFor.evaluate({ temperature: 20, moisture: most - 1e-12 }).humidity).toBeCloseTo(1, 9);
     const exactly = equilibriumMoisture.evaluate({ temperature: 20, humidity: 1 }).moisture;
     expect(humidityFor.evaluate({ temperature: 20, moisture: exactly }).humidity).toBeCloseTo(1, 12);
-    // The greatest is told a tenth of a per cent down.
+    // The greatest is given a tenth of a per cent lower.
     expect(() => humidityFor({ temperature: '20 degC', moisture: '39 %' })).toThrow(
       new RegExp(`moisture: got 39.0 %, takes at most ${(Math.floor(most * 1000) / 10).toFixed(1)} %`),
     );
@@ -283,7 +283,7 @@ describe('the lag', () => {
     expect(text({})).not.toMatch(/The lag is given/);
   });
   it('weighs a month’s straight run of air by (x - 1 + e^-x) / x', () => {
-    // Months by turns 0 and 1, one month long against the lag: x = 1. By symmetry the wood at a 0 is m and at a 1 is
+    // Months alternately 0 and 1, one month long against the lag: x = 1. By symmetry the wood at a 0 is m and at a 1 is
     // 1 - m; over a rising month 1 - m = m e^-1 + (1/e), as x - 1 + e^-1 = 1/e; so m = (1 - 1/e) / (1 + 1/e).
     const month = (365.25 / 12) * 24 * 60 * 60;
     const wood = lagged([0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 0, 1], month);

@@ -227,7 +227,7 @@ describe('slots in plan', () => {
     expect(aligned('640 mm')).toBe('right');
     expect(aligned('320 mm')).toBe('center');
   });
-  it('of many stand by turns in two rows, the shortest and the longest labelled', () => {
+  it('of many stand alternately in two rows, the shortest and the longest labelled', () => {
     const spec = plan({ spacing: '50 mm', edgeDistance: '20 mm' });
     const labels = text(spec).match(/"travel [\d.]+"/g) ?? [];
     expect(new Set(labels)).toEqual(new Set(['"travel 0.0"', '"travel 7.5"']));

@@ -37,7 +37,7 @@ describe('sawing', () => {
   ])('%s moves by %d mm', (cut, change) => {
     expect(mm({ cut })).toBeCloseTo(change, 6);
   });
-  it('is told in words', () => {
+  it('is explained in words', () => {
     const words = (cut: string) => movementAcross.inputs.cut.format(movementAcross.inputs.cut.read(cut));
     expect(words('backsawn')).toBe('flat-sawn');
     expect(words('radial')).toBe('quarter-sawn');

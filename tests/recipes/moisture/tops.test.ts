@@ -1,4 +1,4 @@
-// Slots, cup, cramped tops, density and weight, reckoned by hand.
+// Slots, cup, cramped tops, density and weight, worked out by hand.
 import { describe, expect, it } from 'vitest';
 import { restraintStress, verdictOn } from '../../../src/recipes/moisture/restraint-stress.js';
 import { cupDepth } from '../../../src/recipes/moisture/cup-depth.js';
@@ -79,7 +79,7 @@ describe('fixingSlots', () => {
       /spacing: given together with positions; takes one of the two/,
     );
   });
-  it('reckons the movement of a timber: white oak, 640 * 0.00365 * 5 = 11.68 mm, or a fifth more', () => {
+  it('calculates the movement of a timber: white oak, 640 * 0.00365 * 5 = 11.68 mm, or a fifth more', () => {
     const oak = { movement: undefined, positions: ['0 mm'], timber: 'white oak', from: '8 %', to: '13 %' };
     expect(slots(oak).movement.in('mm')).toBeCloseTo(11.68, 9);
     expect(slots({ ...oak, from: '13 %', to: '8 %' }).movement.in('mm')).toBeCloseTo(11.68, 9);

@@ -25,7 +25,7 @@ describe('a bracket of 1 m with 10 N at its tip', () => {
     near(r.sectionModulus.value, W);
     expect([r.momentAt.value, r.shearAt.value, r.deflectionAt.value]).toEqual([0, 0, 1]);
   });
-  it('its tip bears the load from the left, its foot a moment that turns back', () => {
+  it('its tip carries the load from the left, its foot a moment that turns back', () => {
     const r = beam(given);
     expect(r.diagrams.map((d) => [d.position.value, d.shear.value])).toEqual([
       [0, expect.closeTo(10, 9)],
@@ -134,7 +134,7 @@ describe('what is shown of a heavy beam', () => {
       [0, 0],
       [0, 0],
     ]);
-    // The last place is looked at from the left: its shear is what the last support bears.
+    // The last place is looked at from the left: its shear is what the last support carries.
     near(ends[1]!.shear.value, -r.reactions[2]!.force.value);
     near(
       r.reactions.reduce((sum, x) => sum + x.force.value, 0),
@@ -144,7 +144,7 @@ describe('what is shown of a heavy beam', () => {
   });
   it('each place shows what is just right of it', () => {
     // 10 N in the middle of 1 m: 5 N left of it, -5 right of it. Two bays of 1 m, 100 N in the middle of the first:
-    // the middle support bears 68.75 N (handbook: 11/16), so 9.375 N of shear go on to the right of it.
+    // the middle support carries 68.75 N (handbook: 11/16), so 9.375 N of shear go on to the right of it.
     const shear = (more: object, x: number) =>
       beam({ ...base, loads: ['10 N at 0.5 m'], supports: ['0 m', '1 m'], ...more }).diagrams.find(
         (d) => d.position.value === x,
@@ -158,7 +158,7 @@ describe('what is shown of a heavy beam', () => {
     expect(shear(bays, 1)).toBeCloseTo(9.375, 6);
     expect(shear(bays, 2)).toBeCloseTo(9.375, 6);
   });
-  it('a beam that bears nothing holds nothing down', () => {
+  it('a beam that carries nothing holds nothing down', () => {
     const r = beam({ ...base, supports: ['0 m', '1 m'], loads: ['0 N/m'] });
     expect(texts(r)).not.toMatch(/hold the beam down/);
   });
@@ -262,7 +262,7 @@ describe('the greatest of a beam', () => {
     expect([w.V.at, w.V.value, w.slope.at]).toEqual([0, expect.closeTo(150, 9), 0]);
     expect([w.M.at, w.sag.at]).toEqual([expect.closeTo(1.5, 9), expect.closeTo(1.5, 9)]);
   });
-  it('of a load that rises and falls the shear is greatest where the load is nought', () => {
+  it('of a load that rises and falls the shear is greatest where the load is zero', () => {
     // A bracket of 3 m, load from -100 to +200 N/m: V(x) = 150 + 100 x - 50 x², greatest 200 at x = 1 where q = 0.
     const w = worstOf(
       of({
@@ -281,7 +281,7 @@ describe('the greatest of a beam', () => {
     );
     expect([w.V.at, w.V.value]).toEqual([expect.closeTo(1.5, 6), expect.closeTo(75, 9)]);
   });
-  it('of a beam without a load nothing is greatest: nought at the left end', () => {
+  it('of a beam without a load nothing is greatest: zero at the left end', () => {
     expect(Object.values(worstOf(of({ loads: [] })))).toEqual(Array(4).fill({ at: 0, value: 0 }));
   });
   it('a moment at the tip of a bracket bends all of it alike, on either side of a section', () => {
@@ -311,7 +311,7 @@ describe('the greatest of a beam', () => {
   });
   it('counts only the loads that lie on a stretch: a bracket of 4 m under four loads', () => {
     // From -100 to 200 N/m over 1 to 4 m, 60 N/m to 1.5 m, 90 N/m from 3 m, 50 N at 3.5 m: 380 N at the wall. Shear 320
-    // at 1 m, 328 at 1.4 m where the loads cancel, 327.5 at 1.5 m, and 340 at 2 m where the sloping load is nought.
+    // at 1 m, 328 at 1.4 m where the loads cancel, 327.5 at 1.5 m, and 340 at 2 m where the sloping load is zero.
     const bracket = { position: 0, lift: Infinity, turn: Infinity };
     const loads = [
       { kind: 'spread', from: 1, to: 4, q1: -100, q2: 200 },
@@ -322,20 +322,20 @@ describe('the greatest of a beam', () => {
     const lifted = { kind: 'point', at: 4, force: -300 } as const;
     const w = worstOf(of({ length: 4, supports: [bracket], loads }));
     expect([w.V.at, w.V.value]).toEqual([0, expect.closeTo(380, 9)]);
-    // Lifted at its tip by 300 N the wall bears 80; the greatest is then left of the tip, where 300 push down.
+    // Lifted at its tip by 300 N the wall carries 80; the greatest is then left of the tip, where 300 push down.
     expect(worstOf(of({ length: 4, supports: [bracket], loads: [...loads, lifted] })).V.value).toBeCloseTo(
       -300,
       9,
     );
-    // Lifted by 100 N at 1.7 m the wall bears 280, and the greatest is the 340 at 2 m.
+    // Lifted by 100 N at 1.7 m the wall carries 280, and the greatest is the 340 at 2 m.
     const early = worstOf(
       of({ length: 4, supports: [bracket], loads: [...loads, { kind: 'point', at: 1.7, force: -100 }] }),
     );
     expect([early.V.at, early.V.value]).toEqual([expect.closeTo(2, 6), expect.closeTo(340, 9)]);
   });
   it('finds a moment that turns just inside either end', () => {
-    // 100 N/m over 3 m with 445 N m at one end: the far support bears 150 + 445/3 = 298.33 N, the near one 1.67; the
-    // shear is nought 2.9833 m from the far one, with 298.33²/200 = 445.014 N m.
+    // 100 N/m over 3 m with 445 N m at one end: the far support carries 150 + 445/3 = 298.33 N, the near one 1.67; the
+    // shear is zero 2.9833 m from the far one, with 298.33²/200 = 445.014 N m.
     const load = { kind: 'spread', from: 0, to: 3, q1: 100, q2: 100 } as const;
     const right = worstOf(of({ loads: [load, { kind: 'moment', at: 3, moment: -445 }] }));
     expect([right.M.at, right.M.value]).toEqual([

@@ -186,7 +186,7 @@ describe('the picture of the loads', () => {
     ]);
     expect(rows.filter((r) => 'turn' in r).map((r) => r.turn)).toEqual([180, 0]);
   });
-  it('draws each kind of support by its own sign, with what it bears', () => {
+  it('draws each kind of support by its own sign, with what it carries', () => {
     const p = pictureOf({ supports: ['fixed 0 m', { position: '1 m', stiffness: '50 N/mm' }, '2 m'] });
     expect(rowsIn(p).flatMap((r) => ('shape' in r ? [r.shape] : []))).toEqual([
       'square',
@@ -327,6 +327,6 @@ describe('the other pictures', () => {
     expect(weight(of('150 mm', { push: '0 N' })).every((a) => a.includes('left'))).toBe(true);
     expect(weight(of('400 mm', { push: '0 N' })).every((a) => a.includes('right'))).toBe(true);
     expect(JSON.stringify(of('150 mm').chart!.title)).toMatch(/Stands; the line of the weight falls/);
-    expect(JSON.stringify(of('400 mm').chart!.title)).toMatch(/Not safe to the factor of 1\.5/);
+    expect(JSON.stringify(of('400 mm').chart!.title)).toMatch(/Tips in at least one/);
   });
 });

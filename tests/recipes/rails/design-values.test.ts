@@ -14,7 +14,7 @@ import {
 } from '../../../src/materials/elastic-properties.js';
 
 const psi = 6894.757293168;
-/** The rail of 45 x 95 mm under 450 N/m for long in a heated room, all of it imposed, unless told otherwise. */
+/** The rail of 45 x 95 mm under 450 N/m for long in a heated room, all of it imposed, unless another is asked for. */
 const materialFor = (more: object, rank?: 'low' | 'middle' | 'high') => {
   const given = railSpan.read({ section: '45 x 95 mm', load: '450 N/m', ...more } as never);
   const trace = new TraceRecorder();
@@ -142,7 +142,7 @@ describe('a species without a grade, by green clear wood (Wood Handbook Table 5-
   ])('a strength ratio of %s is taken as given', (strengthRatio, R) => {
     const { material, text } = materialFor({ timber: 'Quercus alba', strengthRatio, category: 'hall' });
     near(material.bending, bending(8300, R, 2.3) / 0.9);
-    // What the person gave is not told again.
+    // What the user gave is not repeated.
     expect(text).not.toMatch(/without a structural grade/);
   });
   it.each([

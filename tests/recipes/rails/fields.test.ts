@@ -72,7 +72,7 @@ describe('creep', () => {
   });
 });
 
-describe('what a sweep hands on reads back, and what a person half writes is refused', () => {
+describe('what a sweep hands on reads back, and what is half written is refused', () => {
   it('sections, supports, loads, limits and creep', () => {
     for (const written of [
       '45 x 95 mm',

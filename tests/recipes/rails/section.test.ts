@@ -63,7 +63,7 @@ describe('sections against their textbook formulas', () => {
       near(s.EI, E * (I1 + I2));
       near(s.GA, (5 / 6) * G * (0.045 * 0.09 + 2 * 0.02 * 0.06));
       near(s.area, 0.045 * 0.09 + 0.02 * 0.06);
-      // The deep piece bears I1 of the whole: M y/I and 1.5 V/A of its share.
+      // The deep piece carries I1 of the whole: M y/I and 1.5 V/A of its share.
       near(s.stressByMoment, Math.max(0.045 / (I1 + I2), (2 * 0.03) / (I1 + I2)));
       near(
         s.stressByShear,

@@ -90,7 +90,7 @@ describe('topSag by hand: 2 m by 0.5 m by 40 mm at 10 GPa, no weight of its own'
     const r = topSag({ ...base, supports: ['0 m', '0.5 m', '1.5 m', '2 m'], load: '1 kPa' });
     expect(r.allowed.in('mm')).toBeCloseTo(1000 / 300, 9);
   });
-  it('bears a published load: books, 50 lb/ft² of 47.880259 Pa', () => {
+  it('carries a published load: books, 50 lb/ft² of 47.880259 Pa', () => {
     const r = topSag({ ...onEnds, use: 'books' });
     expect(r.sag.value / ((5 * 50 * 47.880259 * 0.5 * 16) / (384 * EI))).toBeCloseTo(1, 7);
     expect(remarks(r)).toMatch(/Load for books: 50 lb\/ft²/);

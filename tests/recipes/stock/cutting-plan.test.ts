@@ -175,7 +175,7 @@ describe('what is made least', () => {
     expect(await shown([{ length: '2 m', cost: 7.5 }])).toMatch(/achieved\s+7\.50/);
   });
 
-  it('takes free boards before dear ones, and reckons a dear plan right', async () => {
+  it('takes free boards before dear ones, and calculates a dear plan right', async () => {
     const r = await cuttingPlan({
       parts: [{ length: '900 mm', count: 4 }],
       stock: [{ length: '1 m', cost: 0, count: 2 }, { length: '2 m', cost: 9.25, count: 'as needed' }], // prettier-ignore

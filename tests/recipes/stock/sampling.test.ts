@@ -47,7 +47,7 @@ describe('a sample of two, by hand', () => {
     expect(three.piecesToPull).toBe(13);
   });
 
-  it('never gives less than nothing', () => {
+  it('never gives negative', () => {
     // 1 and 19: mean 10, deviation 9 sqrt(2); one piece gives 10 +- 9 sqrt(3).
     const r = pileSampling({ sample: [1, 19], needed: 9, confidence: '50 %' });
     expect(r.piecesToPull).toBe(1);

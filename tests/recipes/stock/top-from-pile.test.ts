@@ -206,7 +206,7 @@ describe('rules that cannot be met', () => {
   });
 });
 
-it('stops when told, with the best it has, and gives the same plan for the same seed', async () => {
+it('stops when asked to, with the best it has, and gives the same plan for the same seed', async () => {
   const boards = survey(pile(60, 11));
   const control = new AbortController();
   const started = performance.now();

@@ -5,7 +5,7 @@ import { relax } from './relaxation.js';
 
 const how = 'rounding the linear programme';
 
-/** Fixes what the linear programme is sure of, then its likeliest pattern, and so on down; `spare` second choices are tried. */
+/** Fixes what the linear programme is sure of, then its likeliest pattern, and so on down; up to `spare` second choices are tried. */
 export async function dive(
   context: SearchContext,
   node: Node,
@@ -48,7 +48,7 @@ export function settle(
   const fixed = [...node.fixed];
   let spent = node.spent;
   for (const { pattern, times } of chosen) {
-    // Two sure patterns may share a size; the second is then cut as often as still fits, be it never.
+    // Two sure patterns may share a size; the second is then cut as often as still fits, perhaps never.
     const can = Math.min(
       times,
       available[pattern.stock] as number,

@@ -41,7 +41,7 @@ interface Filled {
 
 /**
  * Boards of one stock worth at least `needed`, but none that has room for one more piece of a size left out: such a board
- * is part of a fuller one. Undefined comes for a board that is not wanted, so that whoever asks can look up.
+ * is part of a fuller one. Undefined comes for a board that is not wanted, so that the caller can yield.
  */
 export function* fillings(
   { sizes, demand, stock }: CuttingProblem,

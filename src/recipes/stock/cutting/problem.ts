@@ -7,7 +7,7 @@ export interface Stock {
 }
 
 /**
- * A cutting problem with kerf and trims already reckoned in: a board of capacity L + kerf takes pieces of l + kerf, so that
+ * A cutting problem with kerf and trims already included: a board of capacity L + kerf takes pieces of l + kerf, so that
  * a piece that ends at the board's end needs no last cut. Sizes fall and are distinct.
  */
 export interface CuttingProblem {

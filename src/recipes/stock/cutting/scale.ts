@@ -15,13 +15,13 @@ export interface Scaled {
   readonly problem: CuttingProblem;
   /** Which parts have each size of the problem. */
   readonly partsOf: readonly (readonly number[])[];
-  /** Which stock as given each stock of the problem is; undefined for one that stands for boards one has not got. */
+  /** Which stock as given each stock of the problem is; undefined for the one that stands for missing boards. */
   readonly stockOf: readonly (number | undefined)[];
   /** What a total of 1 on the problem's scale is in boards, metres or money. */
   readonly unit: number;
 }
 
-/** What a board that is not there costs beside the dearest that is: enough that it is taken only for want of others. */
+/** Cost of a missing board relative to the dearest in stock: so much that it is used only when nothing else is left. */
 const dear = 1000;
 
 const divisor = (a: number, b: number): number => {

@@ -14,7 +14,7 @@ export function loadSolver(): Promise<Highs> {
 const [heard, unheard] = [0.3, 2];
 
 /**
- * Searches for the cheapest plan until it is proved, time is up or the person interrupts; then the best so far.
+ * Searches for the cheapest plan until it is proved, time is up or the user interrupts; then the best so far.
  * `seconds` is the time it may take, `says` names the section in the progress.
  */
 export async function solve(
