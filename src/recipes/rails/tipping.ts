@@ -228,11 +228,7 @@ export const tipping = recipe({
       : []),
     ...stabilityCautions(given),
     ...(given.edgeLoad > 0 || given.push > 0
-      ? [
-          note(
-            `a factor of ${given.factor} between holding and tipping is common practice for the forces given; it is no standard’s test`,
-          ),
-        ]
+      ? [note(`a factor of ${given.factor} against tipping is common practice, not a standard’s test`)]
       : []),
   ],
   chart: (given, answer) => tippingDrawing(given, answer),
