@@ -40,4 +40,6 @@ export interface RunOptions {
   /** No count, no outputs, no result. */
   silent?: boolean;
   storeHistory?: boolean;
+  /** The cell's id in its notebook, by which stale cells are found. */
+  cellId?: string | undefined;
 }

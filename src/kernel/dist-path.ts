@@ -1,4 +1,5 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { closeSync, existsSync, openSync, readFileSync, readSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { homedir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -29,6 +30,26 @@ export const distPath = (path: string): string => join(packageRoot, 'dist', path
 export const packageVersion = (
   JSON.parse(readFileSync(join(packageRoot, 'package.json'), 'utf8')) as { version: string }
 ).version;
+
+/** The version of the TypeScript that checks cells. */
+export function compilerVersion(): string {
+  const built = distPath('kernel/compiler.cjs');
+  const text = existsSync(built) ? firstBytes(built) : '';
+  const version = /^\/\*! TypeScript ([\d.]+)\. /.exec(text)?.[1];
+  return (
+    version ?? (createRequire(import.meta.url)('typescript/package.json') as { version: string }).version
+  );
+}
+
+function firstBytes(path: string): string {
+  const file = openSync(path, 'r');
+  try {
+    const bytes = Buffer.alloc(64);
+    return bytes.toString('latin1', 0, readSync(file, bytes));
+  } finally {
+    closeSync(file);
+  }
+}
 
 /** A cache folder, which may be deleted: the compiler's machine code. */
 export const cacheFolder = join(process.env['XDG_CACHE_HOME'] || join(homedir(), '.cache'), packageName);

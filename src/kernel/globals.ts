@@ -1,6 +1,7 @@
 /** What every cell has without an import besides the package: display, input, and the signal of an interrupt. */
 import { randomUUID } from 'node:crypto';
 import type { PendingOutput } from './display/cell-output.js';
+import { html, md, svg } from './display/rich-text.js';
 import type { MimeBundle, NbOutput } from './message.js';
 import { displaySymbol, formatValue, messageOf, rawBundle, type Formatted } from './display/mime-bundle.js';
 
@@ -46,6 +47,9 @@ export function installGlobals(given: GivenGlobals): () => void {
     signal: { get: given.signal },
     _: given.lastValue,
     comms: { value: given.comms ?? {} },
+    html: { value: html },
+    md: { value: md },
+    svg: { value: svg },
   };
   return defineGlobals(names);
 }

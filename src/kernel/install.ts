@@ -1,12 +1,12 @@
 /** Registers the kernel with Jupyter: a folder with kernel.json in one of Jupyter's data folders. */
 import { existsSync } from 'node:fs';
-import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
+import { copyFile, mkdir, readdir, rename, rm, writeFile } from 'node:fs/promises';
 import { homedir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { distPath, packageRoot } from './dist-path.js';
 import { requirePackages, sessionPackages } from './optional-packages.js';
 import { buildSnapshot } from './snapshot/snapshot-builder.js';
-import { nodeFlags } from './snapshot/snapshot-paths.js';
+import { kernelEnvironment, nodeFlags } from './snapshot/snapshot-paths.js';
 
 export const kernelName = 'reckoner';
 export const displayName = "Joiner's Reckoner (TypeScript)";
@@ -52,9 +52,12 @@ export async function installKernel(target: InstallTarget = {}): Promise<string>
     display_name: displayName,
     language: 'typescript',
     interrupt_mode: 'message',
+    env: kernelEnvironment,
     metadata: { debugger: false },
   };
   await mkdir(folder, { recursive: true });
+  const logos = join(packageRoot, 'src/kernel/logos');
+  for (const name of await readdir(logos)) await copyFile(join(logos, name), join(folder, name));
   const draft = join(folder, `kernel.json.${process.pid}`);
   await writeFile(draft, `${JSON.stringify(spec, null, 2)}\n`);
   await rename(draft, join(folder, 'kernel.json'));

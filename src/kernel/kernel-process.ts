@@ -6,7 +6,7 @@ import type { Duplex } from 'node:stream';
 import type { JupyterMessage } from './message.js';
 import { distPath } from './dist-path.js';
 import { requirePackages, sessionPackages } from './optional-packages.js';
-import { startOptions } from './snapshot/snapshot-paths.js';
+import { kernelEnvironment, startOptions } from './snapshot/snapshot-paths.js';
 import { subscribeLines, decodeLine, encodeLine } from './transport/json-lines.js';
 
 export type { JupyterMessage } from './message.js';
@@ -37,7 +37,7 @@ export async function spawnKernel(options: {
     throw new Error(`the kernel is not built: ${program} is missing; run \`npm run build\``);
   if (!existsSync(options.cwd)) throw new Error(`the kernel cannot start: there is no folder ${options.cwd}`);
   requirePackages('a notebook', sessionPackages);
-  const env = { ...process.env, ...options.env };
+  const env = { ...kernelEnvironment, ...process.env, ...options.env };
   const child = spawn(process.execPath, [...startOptions(env), program, '--pipe', String(channel)], {
     cwd: options.cwd,
     env,

@@ -5,6 +5,7 @@
 import { spawn } from 'node:child_process';
 import { MessageChannel, Worker } from 'node:worker_threads';
 import { distPath } from './dist-path.js';
+import { smallMemoryVariable } from './snapshot/snapshot-paths.js';
 import { snapshotState } from './snapshot/snapshot-state.js';
 import { SharedState, ExecutionPhase, type IoThreadData } from './transport/ipc.js';
 
@@ -67,7 +68,7 @@ process.exit = () => {
 };
 void dispatcher.session.executor.warm().catch((error: unknown) => dispatcher.session.reportUncaught(error));
 dispatcher.start();
-if (!snapshotState()) {
+if (!snapshotState() && !process.env[smallMemoryVariable]) {
   // After the first cells, so that the next start is faster.
   setTimeout(() => {
     storeCompilerCode();

@@ -8,8 +8,8 @@ export class MissingPackageError extends Error {
   override readonly name = 'MissingPackageError';
 }
 
-/** What a session that runs cells needs. */
-export const sessionPackages = ['@types/node', 'typescript'];
+/** What a session that runs cells needs. The compiler is part of the build. */
+export const sessionPackages = ['@types/node'];
 
 /**
  * Checks that packages which an install leaves out are there.

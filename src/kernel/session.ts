@@ -1,5 +1,5 @@
 /** A session: the cells of one notebook, run in this process one after the other. The kernel and the runner share it. */
-import { compileCell, type Compiled, type CompiledCell } from './compiler/compile-cell.js';
+import type { CompiledCell } from './compiler/compile-cell.js';
 import type { IncrementalProgram } from './compiler/incremental-program.js';
 import type { SessionView } from './compiler/session-view.js';
 import type { CellOutcome, CellSession, RunOptions, SessionOptions } from './cell-session.js';
@@ -9,16 +9,22 @@ import { OutputCapture, StreamBuffer } from './display/output-capture.js';
 import { showProgress, type ProgressLines } from './display/progress-lines.js';
 import { TracebackFormatter, type CellError } from './display/traceback.js';
 import { Interrupted, type ExecutionResult } from './execution/cell-execution.js';
+import { CellGraph, type CellNames } from './execution/cell-graph.js';
 import { Executor } from './execution/executor.js';
 import { installGlobals } from './globals.js';
 import { addLanguageFeatures } from './language-additions.js';
+import { CellPreparation, type EndCell } from './prepare-cell.js';
 import type { MimeBundle, NbOutput } from './message.js';
 import { prewarmedProgram } from './snapshot/prewarmed-program.js';
 
 export type { MimeBundle, NbOutput } from './message.js';
 export type { CellOutcome, CellSession } from './cell-session.js';
 
-type EndCell = (error?: CellError) => void;
+/** What a run has set, and what it uses of other cells: a name that it assigns to is one of theirs too. */
+const namesOf = (cell: CompiledCell, set: ReadonlySet<string>): CellNames => ({
+  sets: [...set, ...cell.writes],
+  uses: [...new Set([...cell.reads, ...cell.writes])],
+});
 
 const interruption: CellError = {
   ename: 'Interrupted',
@@ -34,8 +40,10 @@ export function createSession(options: { cwd: string; file?: string }): Promise<
 export class KernelSession implements CellSession, SessionView {
   readonly program: IncrementalProgram;
   readonly executor: Executor;
+  readonly graph = new CellGraph();
   executionCount = 0;
   private readonly tracebacks = new TracebackFormatter();
+  private readonly preparation: CellPreparation;
   private readonly printed: StreamBuffer;
   private readonly capture: OutputCapture;
   private readonly removeGlobals: () => void;
@@ -49,7 +57,14 @@ export class KernelSession implements CellSession, SessionView {
   constructor(private readonly options: SessionOptions) {
     addLanguageFeatures();
     this.program = prewarmedProgram(options.cwd);
-    this.executor = new Executor(options.cwd, options.file, options.hooks);
+    this.executor = new Executor(options.cwd, options.file, {
+      ...options.hooks,
+      emit: (output) => this.emit(output),
+    });
+    this.preparation = new CellPreparation(this, this.tracebacks, {
+      loadPackage: () => this.executor.warm(),
+      duringCompile: (yes) => options.hooks?.duringCompile?.(yes),
+    });
     this.printed = new StreamBuffer((name, text) => this.output.push({ output_type: 'stream', name, text }));
     this.capture = new OutputCapture((name, text) => this.printed.write(name, text));
     this.removeGlobals = installGlobals({
@@ -94,7 +109,7 @@ export class KernelSession implements CellSession, SessionView {
   private runNow(
     code: string,
     onOutput: (output: NbOutput) => void,
-    { silent = false, storeHistory = !silent }: RunOptions,
+    { silent = false, storeHistory = !silent, cellId }: RunOptions,
   ): Promise<CellOutcome> {
     if (storeHistory) this.executionCount++;
     const executionCount = this.executionCount;
@@ -105,9 +120,9 @@ export class KernelSession implements CellSession, SessionView {
     return new Promise((resolve) => {
       const end = this.endOfCell(executionCount, resolve);
       if (!this.options.keepConsole) this.capture.start();
-      const cell = this.prepare(code, label, end);
+      const cell = this.preparation.prepare(code, label, end);
       if (!cell) return;
-      this.execute(cell, label, end, (value) => {
+      this.execute(cell, label, cellId, end, (value) => {
         if (value === undefined || silent) end();
         else this.show(value, executionCount, end);
       });
@@ -144,37 +159,17 @@ export class KernelSession implements CellSession, SessionView {
     };
   }
 
-  /** Compiles a cell; undefined, and the cell is over, if that is impossible. */
-  private prepare(code: string, label: string, end: EndCell): CompiledCell | undefined {
-    let compiled: Compiled;
-    try {
-      compiled = this.compile(code);
-    } catch (error) {
-      // A defect of the compiler is reported as the cell's error; the session goes on.
-      end({ ...this.tracebacks.format(error), ename: 'InternalCompilerError' });
-      return undefined;
-    }
-    if ('problems' in compiled) {
-      end(this.tracebacks.fromDiagnostics(label, code, compiled.problems));
-      return undefined;
-    }
-    this.tracebacks.registerSource(label, code, compiled.cell.map, compiled.cell.shift);
-    return compiled.cell;
-  }
-
-  private compile(code: string): Compiled {
-    this.options.hooks?.duringCompile?.(true);
-    try {
-      return compileCell(this.program, code);
-    } finally {
-      this.options.hooks?.duringCompile?.(false);
-    }
-  }
-
-  private execute(cell: CompiledCell, label: string, end: EndCell, then: (value: unknown) => void): void {
+  private execute(
+    cell: CompiledCell,
+    label: string,
+    cellId: string | undefined,
+    end: EndCell,
+    then: (value: unknown) => void,
+  ): void {
     this.executor.run(cell, label, (result: ExecutionResult, set) => {
       const ran = 'value' in result;
       cell.publish((name) => set.has(name) || (ran && cell.declares.some((d) => d.name === name)));
+      this.graph.record(cellId, namesOf(cell, set));
       if (ran) then(result.value);
       else end('interrupted' in result ? interruption : this.describe(result.error));
     });
@@ -206,7 +201,7 @@ export class KernelSession implements CellSession, SessionView {
   async evaluate(expression: string): Promise<{ data: MimeBundle } | { error: CellError }> {
     const label = `In[expression ${++this.silentCount}]`;
     const code = `(${expression}\n)`;
-    const compiled = this.compile(code);
+    const compiled = this.preparation.compile(code);
     if ('problems' in compiled)
       return { error: this.tracebacks.fromDiagnostics(label, code, compiled.problems) };
     const result = await new Promise<ExecutionResult>((resolve) => {

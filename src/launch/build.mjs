@@ -6,6 +6,7 @@ import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { dirname, join } from 'node:path';
 import { writeCatalogue } from './catalogue.mjs';
+import { writeCellCompiler } from './cell-compiler.mjs';
 import { writeCellLib } from './cell-lib.mjs';
 import { writeCellNames } from './cell-names.mjs';
 import { buildHandoutModules } from './handout-modules.mjs';
@@ -51,6 +52,7 @@ export async function build({ declarations = true } = {}) {
   removeSnapshot(root);
   writeCatalogue();
   writeCellLib(root);
+  await writeCellCompiler(root);
   const esbuild = await import('esbuild');
   const entryPoints = Object.fromEntries(
     Object.entries(entries).filter(([, path]) => existsSync(join(root, path))),

@@ -23,6 +23,7 @@ describe('the startup snapshot', () => {
     expect(startOptions({})).toContain('--snapshot-blob');
     expect(canUseSnapshot({ NODE_OPTIONS: '--max-old-space-size=300' })).toBe(false);
     expect(startOptions({ NODE_OPTIONS: '--max-old-space-size=300' })).not.toContain('--snapshot-blob');
+    expect(startOptions({ RECKONER_SMALL_MEMORY: '1' })).not.toContain('--snapshot-blob');
   });
 
   it('answers nothing when a process did not begin from it', () => {
@@ -67,6 +68,7 @@ describe('the startup snapshot', () => {
         `--flag --snapshot-blob ${built}/snapshot.blob ${built}/main.js --connection /tmp/c.json`,
       );
       expect(started({ NODE_OPTIONS: '--no-warnings' })).toBe(long);
+      expect(started({ RECKONER_SMALL_MEMORY: '1' })).toBe(long);
     });
   });
 });
@@ -161,6 +163,14 @@ describe('a kernel started from the snapshot', () => {
     await run("import { Quantity as Own, length as ownLength } from './own.mjs'");
     expect(await run('Own === Quantity')).toBe('true');
     expect(await run("ownLength('1 in') instanceof Quantity")).toBe('true');
+  }, 60_000);
+
+  it('finds Node modules under their bare names too', async () => {
+    expect(await run("import fs from 'fs'; import { join } from 'path'; fs.existsSync(join('/', 'none'))")).toBe(
+      'false',
+    );
+    expect(await run("import * as os from 'node:os'; typeof os.EOL")).toBe("'string'");
+    await expect(run("import { readFileSync } from 'fs'; readFileSync(true, 5)")).rejects.toThrow(/TypeScriptError/);
   }, 60_000);
 
   it('checks types, draws, solves and makes frames', async () => {

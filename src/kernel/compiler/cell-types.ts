@@ -84,6 +84,8 @@ export const kernelGlobals = `export {};
 interface MimeContents { [mediaType: string]: unknown }
 /** A displayed output that can be changed later in place. */
 interface DisplayHandle { readonly displayId: string; update(value: unknown): void }
+/** Text that is displayed as HTML, Markdown or SVG. */
+interface Markup { readonly type: string; toString(): string }
 interface Comm {
   readonly id: string; readonly target: string;
   send(data: unknown, metadata?: object, buffers?: Uint8Array[]): void;
@@ -108,6 +110,12 @@ declare global {
   function clearOutput(wait?: boolean): void;
   /** Asks the user of the notebook for a line of text and waits for it. */
   function prompt(text?: string, options?: { password?: boolean }): string;
+  /** HTML to display: html\`<b>\${text}</b>\`. Inserted values are escaped, except those made by html or svg. */
+  function html(parts: TemplateStringsArray, ...values: unknown[]): Markup;
+  /** Markdown to display: md\`**\${text}**\`. */
+  function md(parts: TemplateStringsArray, ...values: unknown[]): Markup;
+  /** SVG to display: svg\`<svg ...>\${shapes}</svg>\`. Inserted values are escaped, except those made by svg. */
+  function svg(parts: TemplateStringsArray, ...values: unknown[]): Markup;
   /** The value that the last cell with a result showed. */
   var _: any;
   /** Fires when the cell is interrupted. Pass it to long work: \`fetch(url, { signal })\`. */

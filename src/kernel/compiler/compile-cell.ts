@@ -37,6 +37,8 @@ export interface CellProblem {
   line: number;
   column: number;
   length: number;
+  /** The same in plain words, to be shown first: see recipe-problems.ts. */
+  plain?: string;
 }
 
 export type Compiled = { cell: CompiledCell } | { problems: CellProblem[] };

@@ -1,19 +1,21 @@
 /** Loads the TypeScript compiler once, from the startup snapshot, from cached machine code or from its text. */
 import { createHash } from 'node:crypto';
-import { mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import Module, { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { startupSnapshot } from 'node:v8';
 import vm from 'node:vm';
-import { cacheFolder } from '../dist-path.js';
+import { cacheFolder, distPath } from '../dist-path.js';
 import { snapshotState } from '../snapshot/snapshot-state.js';
-import { compilerTextVariable } from '../snapshot/snapshot-paths.js';
 import type { Compiler } from './typescript-internals.js';
 
 const require = createRequire(import.meta.url);
-export const compilerFile = require.resolve('typescript');
+const minified = distPath('kernel/compiler.cjs');
 
-/** The folder of the standard library's type files. */
+/** The compiler's text: minified by the build, else as the package has it. */
+export const compilerFile = existsSync(minified) ? minified : require.resolve('typescript');
+
+/** The folder of the standard library's type files, for a tree that is not built: see dist/kernel/lib.d.ts. */
 export const libFolder = dirname(compilerFile);
 
 /** The folder that holds `node`, the typings of Node's own modules: read when a cell imports one. */
@@ -63,7 +65,7 @@ function compilerFromDisk(): Compiler {
 
 /** The compiler in a form that a snapshot can hold: without a handle on a V8 script, and from the minified text. */
 function compilerForSnapshot(): Compiler {
-  const text = readFileSync(process.env[compilerTextVariable] ?? compilerFile, 'utf8');
+  const text = readFileSync(compilerFile, 'utf8');
   const names = ['exports', 'require', 'module', '__filename', '__dirname'];
   // eslint-disable-next-line @typescript-eslint/no-implied-eval -- a vm.Script cannot be part of a startup snapshot
   return runModule(new Function(...names, text) as ModuleBody);

@@ -37,6 +37,8 @@ export class IncrementalProgram {
   private readonly compilerHost: CompilerHost;
   private readonly cells = new Map<string, CellFile>();
   private readonly imported = new Set<string>();
+  /** Paths of cells that import something: later cells may use what they imported. */
+  private readonly importingCells = new Set<string>();
   private readonly valueScope: CellFile;
   private readonly typeScope: CellFile;
   private readonly packageScope: CellFile;
@@ -102,6 +104,7 @@ export class IncrementalProgram {
     const program = ts.createProgram(roots, this.options, this.compilerHost, this.program);
     const fileOf = program.getSourceFile.bind(program);
     program.getSourceFile = (name) => this.cells.get(name) ?? fileOf(name);
+    for (const path of this.importingCells) shareResolvedModules(program, virtual('imports'), path);
     this.program = program;
     this.cells.clear();
     this.cellsSinceRebuild = 0;
@@ -132,7 +135,10 @@ export class IncrementalProgram {
       : [];
     this.ensureTypes(specifiers, text);
     bindCell(ts, this.options, file, this.typeScope);
-    if (imports) shareResolvedModules(this.current(), virtual('imports'), file.path);
+    if (imports) {
+      this.importingCells.add(file.path);
+      shareResolvedModules(this.current(), virtual('imports'), file.path);
+    }
     this.cells.set(file.path, file);
     return file;
   }
@@ -227,6 +233,7 @@ export class IncrementalProgram {
   /** Removes a cell's file that is no longer needed: a completion's or an inspection's. */
   drop(file: CellFile): void {
     this.cells.delete(file.path);
+    this.importingCells.delete(file.path);
     dropResolvedModules(this.current(), file.path);
   }
 }

@@ -17,13 +17,14 @@ import {
   type IoThreadData,
 } from '../transport/ipc.js';
 import { Comms } from './comms.js';
-import { isInspectRequest } from './execute-content.js';
+import { cellIdOf, isInspectRequest } from './execute-content.js';
 import { ExecuteHandler } from './execute-handler.js';
 import { History } from './history.js';
 import { kernelInfo } from './kernel-info.js';
 import { json } from './protocol-json.js';
 import { collectGarbage } from './garbage-collection.js';
 import { splitMimeBundle } from './split-mime-bundle.js';
+import { StaleCells } from './stale-cells.js';
 import { waitForInput } from './wait-for-input.js';
 
 /** Cells that arrive within this time after a failed one were queued behind it and are dropped with it. */
@@ -43,6 +44,7 @@ export class KernelDispatcher {
   readonly session: KernelSession;
   private readonly history = new History();
   private readonly comms: Comms;
+  private readonly staleCells: StaleCells;
   private readonly executeHandler: ExecuteHandler;
   private readonly queue: Queued[] = [];
   private draining = false;
@@ -73,12 +75,14 @@ export class KernelDispatcher {
         comms: this.comms.cellInterface,
       },
     });
+    this.staleCells = new StaleCells(this.session.graph, this.comms);
     this.executeHandler = new ExecuteHandler({
       session: this.session,
       history: this.history,
       duringCompile: (work) => this.duringCompile(work),
       sendInput: (code, execution_count) => this.send('iopub', 'execute_input', { code, execution_count }),
       outputSender: () => this.outputSender(),
+      replyMetadata: (cellId) => this.staleCells.replyMetadata(cellId),
       abortQueued: () => this.abortQueuedExecutes(),
     });
   }
@@ -166,8 +170,11 @@ export class KernelDispatcher {
     }
     if (type === 'execute_request') {
       this.allowStdin = content['allow_stdin'] === true;
-      const reply = abort ? this.executeHandler.abortedReply() : await this.executeHandler.execute(content);
-      this.send('shell', 'execute_reply', reply.content, { client });
+      const reply = abort
+        ? this.executeHandler.abortedReply()
+        : await this.executeHandler.execute(content, cellIdOf(message.metadata));
+      this.send('shell', 'execute_reply', reply.content, { client, metadata: reply.metadata });
+      this.staleCells.publish();
       this.queue.unshift(...reply.dropped.map((request) => ({ ...request, abort: true })));
       return;
     }

@@ -9,6 +9,11 @@ export interface ExecuteContent {
   expressions: [name: string, expression: string][];
 }
 
+/** The id of the cell, as clients of current notebooks send it in a request's metadata. */
+export function cellIdOf({ cellId }: Record<string, unknown>): string | undefined {
+  return typeof cellId === 'string' && cellId !== '' ? cellId : undefined;
+}
+
 export function readExecuteContent(content: Record<string, unknown>): ExecuteContent {
   const { code, user_expressions: expressions } = content;
   const silent = content['silent'] === true;

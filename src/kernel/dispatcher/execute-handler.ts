@@ -13,12 +13,15 @@ export interface ExecuteContext {
   sendInput(code: string, executionCount: number): void;
   /** Sends outputs as those of the request that is handled now. */
   outputSender(): (output: NbOutput) => void;
+  /** Metadata of the reply to a cell's request. */
+  replyMetadata(cellId: string | undefined): object;
   /** Takes the cells queued behind this one off the queue. */
   abortQueued(): Promise<Request[]>;
 }
 
 export interface ExecuteReply {
   content: object;
+  metadata?: object;
   /** Cells to answer as aborted. */
   dropped: Request[];
 }
@@ -35,7 +38,7 @@ export class ExecuteHandler {
     };
   }
 
-  async execute(content: Record<string, unknown>): Promise<ExecuteReply> {
+  async execute(content: Record<string, unknown>, cellId: string | undefined): Promise<ExecuteReply> {
     const { session, history } = this.context;
     const request = readExecuteContent(content);
     const { code, silent, storeHistory } = request;
@@ -43,7 +46,10 @@ export class ExecuteHandler {
     if (!silent) this.context.sendInput(code, line);
     if (storeHistory && code.trim() !== '') history.add(line, code);
     const name = inspectedName(code);
-    if (name === undefined) return this.run(request, line);
+    if (name === undefined) {
+      const reply = await this.run(request, line, cellId);
+      return { ...reply, metadata: this.context.replyMetadata(cellId) };
+    }
     if (storeHistory) session.executionCount = line;
     const payload = [{ source: 'page', data: this.inspect(name), start: 0 }];
     return {
@@ -58,7 +64,11 @@ export class ExecuteHandler {
     return data ?? { 'text/plain': `nothing is known of ${name}` };
   }
 
-  private async run(request: ExecuteContent, line: number): Promise<ExecuteReply> {
+  private async run(
+    request: ExecuteContent,
+    line: number,
+    cellId: string | undefined,
+  ): Promise<ExecuteReply> {
     const { session, history } = this.context;
     const send = this.context.outputSender();
     let failure: NbOutput | undefined;
@@ -70,7 +80,7 @@ export class ExecuteHandler {
       else send(output);
     };
     const { silent, storeHistory } = request;
-    const { error } = await session.run(request.code, onOutput, { silent, storeHistory });
+    const { error } = await session.run(request.code, onOutput, { silent, storeHistory, cellId });
     const base = { execution_count: line, payload: [] };
     if (!error) {
       const user_expressions = await this.evaluateAll(request.expressions);

@@ -1,4 +1,4 @@
-import { packageVersion } from '../dist-path.js';
+import { compilerVersion, packageVersion } from '../dist-path.js';
 
 /** The reply to kernel_info_request. */
 export const kernelInfo = {
@@ -9,7 +9,7 @@ export const kernelInfo = {
   banner: `Joiner's Reckoner ${packageVersion}: TypeScript cells, Node ${process.version.slice(1)}`,
   language_info: {
     name: 'typescript',
-    version: '5.0',
+    version: compilerVersion(),
     mimetype: 'text/typescript',
     file_extension: '.ts',
     pygments_lexer: 'typescript',

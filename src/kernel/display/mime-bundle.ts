@@ -1,8 +1,10 @@
 /** From a value to the forms in which a notebook can show it. */
 import { inspect } from 'node:util';
 import type { MimeBundle } from '../message.js';
+import { chartBundle } from './chart-bundle.js';
 import { frameBundle } from './data-frame.js';
 import { mathBundle } from './mathjs-formatter.js';
+import { isRecipe, recipeCard } from './recipe-card.js';
 
 /** The public convention by which a value says how it is shown: a bundle, or a function or promise of one. */
 export const displaySymbol = Symbol.for('Jupyter.display');
@@ -28,7 +30,7 @@ function offeredBundle(value: unknown): unknown {
   return isThenable ? Promise.resolve(bundle) : bundle;
 }
 
-function completeBundle(value: unknown, offered: unknown): Formatted {
+function completeBundle(value: unknown, offered: unknown): Formatted | Promise<Formatted> {
   if (typeof offered !== 'object' || offered === null) return defaultBundle(value);
   const entries = Object.entries(offered).filter(([, data]) => data !== undefined);
   if (entries.length === 0) return undefined;
@@ -38,8 +40,9 @@ function completeBundle(value: unknown, offered: unknown): Formatted {
   return bundle;
 }
 
-function defaultBundle(value: unknown): MimeBundle {
-  return frameBundle(value) ?? mathBundle(value) ?? { 'text/plain': textOf(value) };
+function defaultBundle(value: unknown): MimeBundle | Promise<MimeBundle> {
+  if (isRecipe(value)) return recipeCard(value);
+  return chartBundle(value) ?? frameBundle(value) ?? mathBundle(value) ?? { 'text/plain': textOf(value) };
 }
 
 /** A value as text, as Node's own prompt shows it; a value whose printing fails still shows what it is. */

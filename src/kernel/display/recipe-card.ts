@@ -29,6 +29,8 @@ export interface RecipeInfo {
   outputs?: Record<string, RecipeOutput>;
   sources: readonly unknown[];
   example?: unknown;
+  /** Checks inputs without working anything out. Throws an error with `issues`. */
+  read?: (inputs: unknown) => unknown;
 }
 
 /** Whether a value is a recipe: callable, with inputs and sources. */

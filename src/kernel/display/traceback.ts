@@ -114,21 +114,30 @@ export class TracebackFormatter {
     this.cells.set(label, { source, map: '', shift: 0 });
     const [first] = problems;
     if (!first) throw new Error('a cell was refused without a reason');
-    const lines = problems
-      .slice(0, 8)
-      .flatMap((p) => [
-        red(`${label}, line ${p.line}, column ${p.column}: ${p.message}`) + dim(` (TS${p.code})`),
-        ...this.excerpt({ label, line: p.line, column: p.column }, p.length),
-      ]);
+    const lines = problems.slice(0, 8).flatMap((problem) => this.problemLines(label, problem));
     if (problems.length > 8) lines.push(`and ${problems.length - 8} more`);
-    const syntax = first.code < 2000;
+    const reason = (first.plain ?? `${first.message.split('\n')[0] ?? ''} (TS${first.code})`).replaceAll(
+      '\n',
+      '; ',
+    );
     return {
-      ename: syntax ? 'SyntaxError' : 'TypeScriptError',
-      evalue: `line ${first.line}, column ${first.column}: ${first.message.split('\n')[0]} (TS${first.code})`,
+      ename: first.plain ? 'InputError' : first.code < 2000 ? 'SyntaxError' : 'TypeScriptError',
+      evalue: `line ${first.line}, column ${first.column}: ${reason}`,
       traceback: lines,
       line: first.line,
       column: first.column,
     };
+  }
+
+  /** A recipe's own sentence comes first, then the place, then in short what the compiler says. */
+  private problemLines(label: string, { plain, message, code, line, column, length }: CellProblem): string[] {
+    const head = `${label}, line ${line}, column ${column}: `;
+    const place = { label, line, column };
+    if (plain === undefined)
+      return [red(head + message) + dim(` (TS${code})`), ...this.excerpt(place, length)];
+    const compiler = message.split('\n').at(-1)?.trim() ?? '';
+    const short = compiler.length > 160 ? `${compiler.slice(0, 157)}...` : compiler;
+    return [red(head + plain), ...this.excerpt(place, length), dim(`TypeScript: ${short} (TS${code})`)];
   }
 
   /** The line of the cell with a pointer under the spot, and the line before it. */

@@ -5,6 +5,7 @@ import { MessageChannel } from 'node:worker_threads';
 import vm from 'node:vm';
 import type { CompiledCell } from '../compiler/compile-cell.js';
 import { mark } from '../compiler/transform-expressions.js';
+import type { NbOutput } from '../message.js';
 import { BindingEnvironment } from './bindings.js';
 import { ModuleLoader } from './module-loader.js';
 import { isThenable, CellExecution, cancelAwaits, type ExecutionResult } from './cell-execution.js';
@@ -15,6 +16,8 @@ export interface ExecutorHooks {
   /** Called right before the cell's own code takes over the thread, and when it hands it back. */
   enter?(): void;
   leave?(): void;
+  /** Takes the outputs of libraries that display by themselves. */
+  emit?(output: NbOutput): void;
   /** Whether an interrupt came in while the cell was being prepared. */
   isInterrupted?(): boolean;
 }
@@ -38,7 +41,7 @@ export class Executor {
     file: string | undefined,
     private readonly hooks: ExecutorHooks = {},
   ) {
-    this.importer = new ModuleLoader(cwd);
+    this.importer = new ModuleLoader(cwd, (output) => hooks.emit?.(output));
     const filename = file ?? join(cwd, 'cell.ts');
     this.meta = { url: pathToFileURL(filename).href, dirname: cwd, filename };
     this.taskChannel.port2.on('message', () => this.pendingTasks.shift()?.());

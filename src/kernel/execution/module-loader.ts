@@ -12,6 +12,8 @@ import type { CellImport, ImportedName } from '../compiler/cell-imports.js';
 import { compilerFile } from '../compiler/compiler-loader.js';
 import { isNodeModule } from '../compiler/specifiers.js';
 import { distPath, packageName, packageRoot } from '../dist-path.js';
+import type { NbOutput } from '../message.js';
+import { loadTslab } from './tslab-display.js';
 import { typescriptHooks } from './typescript-hooks.js';
 
 type Namespace = Record<string, unknown>;
@@ -38,7 +40,11 @@ export class ModuleLoader {
   private readonly requireOwn = createRequire(join(packageRoot, 'cell.js'));
   private loadsTypeScript = false;
 
-  constructor(private readonly cwd: string) {
+  /** `emit` takes the outputs of libraries that display by themselves. */
+  constructor(
+    private readonly cwd: string,
+    private readonly emit: (output: NbOutput) => void,
+  ) {
     this.fromNotebook = importFrom(cwd);
     this.requireHere = createRequire(join(cwd, 'cell.js'));
   }
@@ -64,6 +70,7 @@ export class ModuleLoader {
   async load(specifier: string): Promise<Namespace> {
     if (specifier === packageName) return this.package();
     if (isNodeModule(specifier)) return nodeModule(specifier);
+    if (specifier === 'tslab') return loadTslab(this.requireOwn, this.emit);
     if (specifier.startsWith('.') || specifier.startsWith('/')) return this.ownFile(specifier);
     try {
       return await this.fromNotebook(specifier);

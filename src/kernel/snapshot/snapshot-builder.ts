@@ -3,29 +3,19 @@
  * Node that refuses), kernels start without it.
  */
 import { spawn } from 'node:child_process';
-import { access, constants, mkdtemp, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { access, constants, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { dirname } from 'node:path';
 import { distPath } from '../dist-path.js';
-import { compilerFile } from '../compiler/compiler-loader.js';
-import {
-  blob,
-  blobKey,
-  canUseSnapshot,
-  compilerTextVariable,
-  buildFlags,
-  key,
-  nodeFlags,
-} from './snapshot-paths.js';
+import { blob, blobKey, canUseSnapshot, buildFlags, key, nodeFlags } from './snapshot-paths.js';
 
 const builderScript = distPath('kernel/build-snapshot.cjs');
 const ageOf = async (file: string): Promise<number> => (await stat(file)).mtimeMs;
 
 /** Runs Node; resolves to its exit code, or null if it had to be stopped. A snapshot made under the user's NODE_OPTIONS would be refused elsewhere. */
-function node(flags: string[], args: string[], env: Record<string, string>): Promise<number | null> {
+function node(flags: string[], args: string[]): Promise<number | null> {
   return new Promise((resolve) => {
     const child = spawn(process.execPath, [...flags, ...args], {
-      env: { ...process.env, ...env, NODE_OPTIONS: '' },
+      env: { ...process.env, NODE_OPTIONS: '' },
       stdio: 'ignore',
       timeout: 60_000,
     });
@@ -37,36 +27,15 @@ function node(flags: string[], args: string[], env: Record<string, string>): Pro
 /** Makes the snapshot unless a valid one is there. Resolves to whether there is one now; never rejects. */
 export async function buildSnapshot(): Promise<boolean> {
   if (canUseSnapshot({})) return true;
-  let folder: string | undefined;
   try {
     await access(dirname(blob), constants.W_OK);
     const age = await ageOf(builderScript);
-    folder = await mkdtemp(join(tmpdir(), 'reckoner-start-'));
-    const { transform } = await import('esbuild');
-    const text = join(folder, 'compiler.js');
-    await writeFile(
-      text,
-      (
-        await transform(await readFile(compilerFile, 'utf8'), {
-          minifyWhitespace: true,
-          legalComments: 'none',
-          charset: 'ascii',
-          target: 'node20',
-        })
-      ).code,
-    );
     // In the folder of the final file: a rename does not cross file systems.
     const draft = `${blob}.${process.pid}`;
     try {
-      if (
-        (await node(buildFlags, ['--snapshot-blob', draft, '--build-snapshot', builderScript], {
-          [compilerTextVariable]: text,
-        })) !== 0
-      )
+      if ((await node(buildFlags, ['--snapshot-blob', draft, '--build-snapshot', builderScript])) !== 0)
         return false;
-      if (
-        (await node(nodeFlags, ['--snapshot-blob', draft, distPath('kernel/main.js'), '--check'], {})) !== 0
-      )
+      if ((await node(nodeFlags, ['--snapshot-blob', draft, distPath('kernel/main.js'), '--check'])) !== 0)
         return false;
       // Built again meanwhile: the snapshot no longer matches the package.
       if ((await ageOf(builderScript)) !== age) return false;
@@ -79,7 +48,5 @@ export async function buildSnapshot(): Promise<boolean> {
     }
   } catch {
     return false;
-  } finally {
-    if (folder !== undefined) await rm(folder, { recursive: true, force: true });
   }
 }
