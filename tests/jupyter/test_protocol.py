@@ -208,7 +208,7 @@ class Protocol(unittest.TestCase):
 
     def test_long_work_of_the_library_tells_how_far_it_is(self):
         # Strips are computed one by one, so that these samples take a few seconds; progress is shown without an option.
-        reply = self.client.run("(await uncertain(movementAcross, { strips: [{ timber: 'teak', width: '60 mm', count: 9 }], from: '8 % .. 9 %', to: '11 % .. 13 %' }, { draws: 250_000, influence: false })).draws", timeout=120)
+        reply = self.client.run("(await uncertain(movementAcross, { strips: [{ timber: 'teak', width: '60 mm', count: 9 }], from: '8 % .. 9 %', to: '11 % .. 13 %' }, { samples: 250_000, sensitivity: false })).samples", timeout=120)
         self.assertEqual(reply.result, "250000")
         first, *later = [m["content"] for m in reply.outputs if m["msg_type"] in ("display_data", "update_display_data")]
         self.assertEqual(len(reply.of("display_data")), 1)
@@ -218,7 +218,7 @@ class Protocol(unittest.TestCase):
         self.assertRegex(later[-1]["data"]["text/plain"], r"^Movement across the grain: done in \d+\.\d s$")
 
     def test_long_work_stops_on_an_interrupt(self):
-        msg_id = self.client.kc.execute("await uncertain(movementAcross, { strips: [{ timber: 'teak', width: '60 mm', count: 9 }], from: '8 % .. 9 %', to: '11 % .. 13 %' }, { draws: 5_000_000 })")
+        msg_id = self.client.kc.execute("await uncertain(movementAcross, { strips: [{ timber: 'teak', width: '60 mm', count: 9 }], from: '8 % .. 9 %', to: '11 % .. 13 %' }, { samples: 5_000_000 })")
         time.sleep(2.5)
         start = time.monotonic()
         self.client.interrupt()
