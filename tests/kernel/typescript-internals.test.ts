@@ -35,7 +35,12 @@ describe('the compiler', () => {
       Record<string, string> | undefined
     >;
     const installed = createRequire(import.meta.url)('typescript/package.json') as { version: string };
-    const named = { ...manifest.devDependencies, ...manifest.optionalDependencies, ...manifest.dependencies };
+    const named = {
+      ...manifest.peerDependencies,
+      ...manifest.devDependencies,
+      ...manifest.optionalDependencies,
+      ...manifest.dependencies,
+    };
     expect(named['typescript']).toBe(installed.version);
     expect(ts.version).toBe(installed.version);
     const [major = 0, minor = 0, patch = 0] = ts.version.split('.').map(Number);
