@@ -26,6 +26,7 @@ const entries = {
   'kernel/snapshot-main': 'src/kernel/snapshot-main.ts',
   'kernel/kernel-process': 'src/kernel/kernel-process.ts',
   'server/serve': 'src/server/serve.ts',
+  'server/parent-watch': 'src/server/parent-watch.ts',
 };
 
 /**

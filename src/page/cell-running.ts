@@ -50,13 +50,16 @@ export interface Running {
   readonly runFromHere: () => void;
 }
 
-export function runningOf(notebook: Notebook, kernel: KernelSession): Running {
+/** `ranAll` is called when every cell has run without an error. */
+export function runningOf(notebook: Notebook, kernel: KernelSession, ranAll: () => void): Running {
   const { context } = kernel;
   return {
     run: () => void NotebookActions.run(notebook, context),
     runAndStep: () => void NotebookActions.runAndAdvance(notebook, context),
     runAndInsert: () => void NotebookActions.runAndInsert(notebook, context),
-    runAll: () => NotebookActions.runAll(notebook, context),
+    runAll: async () => {
+      if (await NotebookActions.runAll(notebook, context)) ranAll();
+    },
     runFromHere: () => void NotebookActions.runAllBelow(notebook, context),
   };
 }

@@ -1,6 +1,5 @@
 import { javascript } from '@codemirror/lang-javascript';
 import { markdown } from '@codemirror/lang-markdown';
-import { Sanitizer } from '@jupyterlab/apputils';
 import {
   CodeMirrorEditorFactory,
   CodeMirrorMimeTypeService,
@@ -21,8 +20,9 @@ import {
 import type { IRenderMime } from '@jupyterlab/rendermime-interfaces';
 import { chartFactory } from './chart-mime-renderer.js';
 import { markdownParser } from './markdown-renderer.js';
+import { makeSanitizer, withoutNavigation } from './output-sanitizer.js';
 import { typeset } from './math-typesetter.js';
-import { filesAddress, notebookAddress } from './server-api.js';
+import { notebookAddress, ticketFor } from './server-api.js';
 import { ResultRegistry, typesetWorkings } from './result-renderer.js';
 
 /** What shows outputs and text: the widgets' own renderers, our charts, our formulas. HTML is sanitised unless its cell is trusted. */
@@ -46,9 +46,7 @@ export function makeRendering(path: string): RenderMimeRegistry {
           /^[a-z][a-z+.-]*:|^[/#]/i.test(url) ? url : new URL(url, `http://here/${folder}`).pathname.slice(1),
         ),
       getDownloadUrl: (url: string) =>
-        Promise.resolve(
-          url.endsWith('.ipynb') ? notebookAddress(decodeURI(url)) : filesAddress(decodeURI(url)),
-        ),
+        url.endsWith('.ipynb') ? Promise.resolve(notebookAddress(decodeURI(url))) : ticketFor(decodeURI(url)),
       isLocal: (url: string) => !/^[a-z][a-z+.-]*:|^\/\/|^#/i.test(url),
     },
     linkHandler: {
@@ -63,7 +61,17 @@ export function makeRendering(path: string): RenderMimeRegistry {
 
 class TypesetHtml extends RenderedHTML {
   override async render(model: IRenderMime.IMimeModel): Promise<void> {
-    await super.render(model);
+    const html = model.data[this.mimeType];
+    await super.render(
+      model.trusted && typeof html === 'string'
+        ? {
+            data: { ...model.data, [this.mimeType]: withoutNavigation(html) },
+            metadata: model.metadata,
+            trusted: true,
+            setData: (options) => model.setData(options),
+          }
+        : model,
+    );
     typesetWorkings(this.node);
   }
 }
@@ -78,49 +86,6 @@ class Picture extends RenderedSVG {
       setData: (options) => model.setData(options),
     });
   }
-}
-
-/** Nothing a stranger's result needs, and each could mislead: a form that sends, a frame or a field that looks like ours. */
-const misleading = [
-  'form',
-  'iframe',
-  'input',
-  'button',
-  'select',
-  'option',
-  'optgroup',
-  'textarea',
-  'datalist',
-  'fieldset',
-  'legend',
-  'keygen',
-  'dialog',
-  'base',
-  'link',
-  'meta',
-  'style',
-  'map',
-  'area',
-];
-
-/** The widgets' own rules for HTML, less what misleads, and with the one attribute in which a recipe's workings keep their formula. */
-function makeSanitizer(): IRenderMime.ISanitizer {
-  const base = new Sanitizer();
-  const rules =
-    (
-      base as unknown as {
-        _options?: { allowedAttributes?: Record<string, unknown[]>; allowedTags?: string[] };
-      }
-    )._options ?? {};
-  const allowedAttributes = {
-    ...rules.allowedAttributes,
-    code: [...(rules.allowedAttributes?.['code'] ?? []), 'data-latex', 'style'],
-  };
-  const allowedTags = (rules.allowedTags ?? []).filter((tag) => !misleading.includes(tag));
-  return {
-    sanitize: (dirty, options) =>
-      base.sanitize(dirty, { allowedAttributes, allowedTags, ...options } as typeof options),
-  };
 }
 
 const typescript = javascript({ typescript: true });

@@ -2,33 +2,27 @@ import './theme.css';
 import './base.css';
 import './controls.css';
 import './home.css';
+import { connection } from './connection.js';
 import { ask, askLine, tell } from './dialog.js';
 import { el, icon } from './element.js';
 import { fileName, upload } from './file-upload.js';
 import {
   notebookRow,
-  stateWords,
+  statusNodes,
   type ListedNotebook,
   type Listing,
   type RenderStatus,
   type RowActions,
 } from './notebook-row.js';
 import { themeToggle } from './theme-toggle.js';
-import {
-  contentsAddress,
-  filesAddress,
-  hideKey,
-  messageOf,
-  notebookAddress,
-  server,
-  type FileModel,
-} from './server-api.js';
+import { contentsAddress, messageOf, notebookAddress, server, type FileModel } from './server-api.js';
 
 const app = document.querySelector<HTMLElement>('#app') ?? document.body;
 const lists = el('div', { class: 'lists' });
 const rowActions: RowActions = {
   copy: (path) => reporting(() => copy(path)),
   remove: (notebook) => reporting(() => remove(notebook)),
+  run: (path) => reporting(() => run(path)),
 };
 
 /** Does the work; says on the page what went wrong with it. */
@@ -37,12 +31,12 @@ function reporting(work: () => Promise<void>): void {
 }
 
 async function refresh(): Promise<void> {
-  const listing = await server.get<Listing>('/reckoner/chapters');
+  const listing = await server.get<Listing>('/reckoner/notebooks');
   const pageOf = (path: string): RenderStatus | undefined => listing.pages.find((page) => page.name === path);
-  const numbered = listing.chapters.filter(
+  const numbered = listing.notebooks.filter(
     (chapter) => chapter.number !== undefined && !/-copy(-\d+)?\.ipynb$/.test(chapter.path),
   );
-  const own = listing.chapters.filter((chapter) => !numbered.includes(chapter));
+  const own = listing.notebooks.filter((chapter) => !numbered.includes(chapter));
   const section = (title: string, label: string, rows: HTMLElement[]): HTMLElement =>
     el(
       'section',
@@ -71,7 +65,7 @@ async function refresh(): Promise<void> {
               el(
                 'li',
                 { class: 'file' },
-                el('a', { href: filesAddress(file.path), download: true }, file.path),
+                el('a', { href: file.download, download: true }, file.path),
                 el('span', { class: 'says' }, sizeWords(file.size)),
               ),
             ),
@@ -85,13 +79,12 @@ async function refresh(): Promise<void> {
 
 /** Only the small words about finished pages change while they are made; the lists stay still under the hand. */
 async function watchPages(): Promise<void> {
-  const listing = await server.get<Listing>('/reckoner/chapters').catch(() => undefined);
+  const listing = await server.get<Listing>('/reckoner/notebooks').catch(() => undefined);
   if (listing === undefined) return;
-  for (const page of listing.pages) {
-    const words = lists.querySelector<HTMLElement>(`[data-state-of="${CSS.escape(page.name)}"]`);
-    if (words === null) continue;
-    words.textContent = stateWords(page);
-    words.className = `state ${page.state}`;
+  for (const status of listing.pages) {
+    const spot = lists.querySelector<HTMLElement>(`[data-state-of="${CSS.escape(status.name)}"]`);
+    const notebook = listing.notebooks.find(({ path }) => path === status.name);
+    if (notebook !== undefined) spot?.replaceChildren(...statusNodes(notebook, status, rowActions));
   }
   if (listing.pages.some((page) => page.state === 'waiting' || page.state === 'running'))
     setTimeout(() => void watchPages(), 1500);
@@ -114,6 +107,12 @@ async function create(): Promise<void> {
 async function copy(path: string): Promise<void> {
   const made = await server.post<FileModel>('/api/contents', { copy_from: path });
   location.href = notebookAddress(made.path);
+}
+
+/** The user asks for a notebook that was never run on this machine. */
+async function run(path: string): Promise<void> {
+  await server.post('/reckoner/run', { path, pageWanted: true });
+  await watchPages();
 }
 
 async function remove(chapter: ListedNotebook): Promise<void> {
@@ -147,7 +146,6 @@ picker.addEventListener('change', () => {
   if (picker.files !== null) void addFiles(picker.files).finally(() => (picker.value = ''));
 });
 
-hideKey();
 app.replaceChildren(
   el(
     'header',
@@ -202,6 +200,7 @@ document.addEventListener('drop', (event) => {
 void refresh().catch((error: unknown) =>
   lists.replaceChildren(el('p', { class: 'says problem' }, messageOf(error))),
 );
+connection.onReturn(() => reporting(refresh));
 addEventListener('pageshow', (event) => {
   if (event.persisted) void refresh();
 });

@@ -1,8 +1,30 @@
 import { SessionContext } from '@jupyterlab/apputils';
 import { KernelManager, KernelSpecManager, ServerConnection, SessionManager } from '@jupyterlab/services';
+import { connection } from './connection.js';
 import { ask } from './dialog.js';
+import { server } from './server-api.js';
+import { knownKey, sessionKey } from './session-key.js';
 
 export type KernelWord = 'starting' | 'ready' | 'working' | 'stopped' | 'restarting' | 'away';
+
+/** Requests of the widgets' own library carry the key as the page's do. */
+const fetchWithKey = async (input: RequestInfo | URL, init?: RequestInit): Promise<Response> => {
+  const request = new Request(input, init);
+  request.headers.set('Authorization', `token ${(await sessionKey()) ?? ''}`);
+  return fetch(request);
+};
+
+/** A WebSocket cannot carry a header: the key goes as one of the protocols it offers. */
+class KeyedWebSocket extends WebSocket {
+  constructor(url: string | URL, protocols: string | string[] = []) {
+    super(url, [...[protocols].flat(), 'reckoner', `reckoner.key.${knownKey()}`]);
+  }
+
+  /** The widgets' own library takes an accepted protocol that it does not know for an error. */
+  override get protocol(): string {
+    return super.protocol === 'reckoner' ? '' : super.protocol;
+  }
+}
 
 /** The notebook's kernel: started with the page, shared by every tab on the same notebook. */
 export class KernelSession {
@@ -11,6 +33,8 @@ export class KernelSession {
   readonly #listeners: (() => void)[] = [];
   /** The dead kernel that was already spoken of: its death is told once. */
   #told: unknown;
+  /** Set by the page: what to do when the server was started again and has no kernel for this page. */
+  onKernelGone: () => Promise<void> = () => Promise.resolve();
   /** Set by the page: runs every cell once a kernel is back. */
   runAll: () => unknown = () => undefined;
 
@@ -21,6 +45,8 @@ export class KernelSession {
       appUrl: '',
       token: '',
       appendToken: false,
+      fetch: fetchWithKey,
+      WebSocket: KeyedWebSocket,
     });
     const kernelManager = new KernelManager({ serverSettings, standby: 'when-hidden' });
     this.context = new SessionContext({
@@ -41,6 +67,7 @@ export class KernelSession {
     this.context.statusChanged.connect(() => this.#look());
     this.context.connectionStatusChanged.connect(() => this.#look());
     this.context.kernelChanged.connect(() => this.#look());
+    connection.onReturn(() => void this.#rejoin());
   }
 
   onWord(listener: () => void): void {
@@ -65,11 +92,25 @@ export class KernelSession {
     this.#look();
   }
 
+  /** The server is back. A kernel that lived on is joined again; where it is gone, the page is read anew. */
+  async #rejoin(): Promise<void> {
+    const kernel = this.context.session?.kernel;
+    if (!kernel) return;
+    const model = await server
+      .get<{ execution_state: string }>(`/api/kernels/${kernel.id}`)
+      .catch(() => undefined);
+    if (model !== undefined) await kernel.reconnect().catch(() => undefined);
+    else await this.onKernelGone();
+    this.#look();
+  }
+
   #look(): void {
     const status = this.context.kernelDisplayStatus;
     const dead = this.context.session?.kernel?.status === 'dead' || status === 'dead';
     this.word = dead ? 'stopped' : this.#wordOf(status);
     for (const listener of this.#listeners) listener();
+    // The server closes its kernels' channels when it ends; asking it tells whether that is why.
+    if (this.word === 'away') void connection.check();
     if (dead) void this.#offerRestart();
   }
 
@@ -89,10 +130,14 @@ export class KernelSession {
     const kernel = this.context.session?.kernel;
     if (this.#told === kernel) return;
     this.#told = kernel;
+    const model = await server
+      .get<{ exit_reason?: string }>(`/api/kernels/${kernel?.id ?? ''}`)
+      .catch((): { exit_reason?: string } => ({}));
+    const why = model.exit_reason === undefined ? '' : `: ${model.exit_reason}`;
     const answer = await ask({
       title: 'The kernel has stopped',
       text: [
-        'The process that runs your cells ended by itself, perhaps for want of memory. Your text and the results on the page are kept; only the values in the kernel are gone.',
+        `The process that runs your cells has ended${why}. Your text and the results on the page are kept; only the values in the kernel are gone.`,
       ],
       choices: [
         { value: 'start', words: 'Start it again', first: true },

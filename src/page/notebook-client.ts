@@ -1,16 +1,20 @@
 import type { INotebookContent } from '@jupyterlab/nbformat';
 import type { INotebookModel } from '@jupyterlab/notebook';
+import { connection } from './connection.js';
 import { ask, tell } from './dialog.js';
+import { differs, DraftStore, withDraft } from './draft-store.js';
 import { contentsAddress, server, ServerError, type FileModel } from './server-api.js';
 
 export type SaveState = 'saved' | 'changed' | 'saving' | 'conflict' | 'failed';
 
 /** Quiet time after the last key before the notebook is saved by itself. */
 const pause = 2500;
+/** Longest time that typed words stand nowhere but on the page. */
+const draftPause = 300;
 
 /**
  * The notebook's file. Each save says which text it was made from; when the disk holds another by then, the server refuses and the
- * person is asked. Neither text is lost whatever is chosen.
+ * user is asked. Neither text is lost whatever is chosen.
  */
 export class NotebookFile {
   state: SaveState = 'saved';
@@ -20,12 +24,16 @@ export class NotebookFile {
   #timer: ReturnType<typeof setTimeout> | undefined;
   #saving: Promise<void> | undefined;
   #asking = false;
+  #draftTimer: ReturnType<typeof setTimeout> | undefined;
+  #drafts: DraftStore;
   readonly #listeners: (() => void)[] = [];
 
   constructor(
     public path: string,
     readonly model: INotebookModel,
-  ) {}
+  ) {
+    this.#drafts = new DraftStore(path);
+  }
 
   onState(listener: () => void): void {
     this.#listeners.push(listener);
@@ -43,11 +51,40 @@ export class NotebookFile {
     this.#set('saved');
   }
 
+  /** Words that were typed here and never reached the disk (a crash, a dead server) are offered. */
+  async offerDraft(): Promise<void> {
+    const draft = this.#drafts.read();
+    const content = this.model.toJSON() as INotebookContent;
+    if (draft === undefined || !differs(draft, content)) {
+      this.#drafts.remove();
+      return;
+    }
+    const when = new Date(draft.time).toLocaleString();
+    const changed = draft.base !== undefined && draft.base !== this.#hash;
+    const answer = await ask({
+      title: 'There is unsaved text of this notebook',
+      text: [
+        `It was typed here on ${when} and did not reach the disk.${changed ? ' The file on disk was changed since then.' : ''}`,
+      ],
+      choices: [
+        { value: 'take', words: 'Go on with the unsaved text', first: true },
+        { value: 'drop', words: 'Use the file on disk', loses: true },
+      ],
+      class: 'draft',
+    });
+    if (answer === 'take') this.model.fromJSON(withDraft(content, draft));
+    else if (answer === 'drop') this.#drafts.remove();
+    if (answer === 'take') this.#changed();
+  }
+
   /** From here on, changes are noticed and saved. */
   watch(): void {
     this.model.contentChanged.connect(() => this.#changed());
+    connection.onReturn(() => void this.save());
     addEventListener('beforeunload', (event) => {
-      if (this.#text() !== this.#saved) event.preventDefault();
+      if (this.#text() === this.#saved) return;
+      this.#writeDraft();
+      event.preventDefault();
     });
     document.addEventListener('visibilitychange', () => {
       if (document.visibilityState === 'hidden') void this.save();
@@ -91,13 +128,24 @@ export class NotebookFile {
   async rename(to: string): Promise<void> {
     await this.save();
     const moved = await server.patch<FileModel>(contentsAddress(this.path), { path: to });
+    this.#drafts.remove();
     this.path = moved.path;
+    this.#drafts = new DraftStore(this.path);
   }
 
   #changed(): void {
     if (this.state !== 'conflict') this.#set('changed');
+    this.#draftTimer ??= setTimeout(() => this.#writeDraft(), draftPause);
     clearTimeout(this.#timer);
     this.#timer = setTimeout(() => void this.save(), pause);
+  }
+
+  /** The draft of what is not on disk; none where all is. */
+  #writeDraft(): void {
+    clearTimeout(this.#draftTimer);
+    this.#draftTimer = undefined;
+    if (this.#text() === this.#saved) this.#drafts.remove();
+    else this.#drafts.write(this.model.toJSON() as INotebookContent, this.#hash);
   }
 
   async #put(): Promise<void> {
@@ -113,6 +161,7 @@ export class NotebookFile {
       this.#hash = saved.hash;
       this.#saved = text;
       this.model.dirty = false;
+      this.#writeDraft();
       this.#set(this.#text() === text ? 'saved' : 'changed');
     } catch (error) {
       if (error instanceof ServerError && error.status === 409) return this.#askConflict();
@@ -129,7 +178,7 @@ export class NotebookFile {
       const answer = await ask({
         title: 'This notebook was also changed elsewhere',
         text: [
-          'Another tab, editor or program has saved it since you opened it here. Nothing was overwritten. Which text shall carry the name?',
+          'Another tab, editor or program has saved it since you opened it here. Nothing was overwritten. Which text is to carry the name?',
           'The other one is kept beside it as a copy.',
         ],
         choices: [

@@ -24,17 +24,9 @@ import { NotebookFile } from './notebook-client.js';
 import { NotePanel } from './note-panel.js';
 import { recipePanel } from './recipe-panel.js';
 import { runningOf, type Running } from './cell-running.js';
-import {
-  contentsAddress,
-  hideKey,
-  messageOf,
-  notebookAddress,
-  server,
-  type FileModel,
-} from './server-api.js';
+import { contentsAddress, messageOf, notebookAddress, server, type FileModel } from './server-api.js';
 import { codeCompletion } from './code-completion.js';
 
-hideKey();
 const path = decodeURIComponent(location.pathname.replace(/^\/notebook\//, ''));
 const app = document.querySelector<HTMLElement>('#app') ?? document.body;
 
@@ -62,8 +54,12 @@ async function open(): Promise<void> {
   await file.load(reading);
   void kernel.start().catch((error: unknown) => tell(`The kernel does not start: ${messageOf(error)}`, 15));
 
-  const running = runningOf(notebook, kernel);
+  const running = runningOf(notebook, kernel, () => void rememberRun(file));
   kernel.runAll = running.runAll;
+  kernel.onKernelGone = async () => {
+    await file.save();
+    location.reload();
+  };
   const search = new SearchBar(notebook);
   const notes = new NotePanel(notebook, () => file.path);
   const side = sidePanel([recipePanel((code) => insertCell(notebook, code)), notes]);
@@ -98,6 +94,7 @@ async function open(): Promise<void> {
   showCount();
   bindKeys(keys);
   file.watch();
+  void file.offerDraft();
   notebook.node.focus();
   document.body.dataset['opened'] = 'true';
 }
@@ -109,6 +106,12 @@ function layOut(notebook: Notebook, above: readonly HTMLElement[], beside: HTMLE
   app.replaceChildren(...above, el('div', { class: 'bench' }, host, beside));
   Widget.attach(notebook, host);
   notebook.activate();
+}
+
+/** The user has run this notebook as it is on disk: the server may make its finished page unasked from now on. */
+async function rememberRun(file: NotebookFile): Promise<void> {
+  await file.save();
+  if (file.state === 'saved') await server.post('/reckoner/run', { path: file.path }).catch(() => undefined);
 }
 
 async function askRestart(running: Running): Promise<void> {

@@ -1,3 +1,6 @@
+import { connection } from './connection.js';
+import { sessionKey } from './session-key.js';
+
 /** The server's answer to a request it turned down. */
 export class ServerError extends Error {
   constructor(
@@ -21,16 +24,21 @@ export interface FileModel {
 }
 
 async function send(method: string, address: string, body?: unknown): Promise<Response> {
+  const key = await sessionKey();
   const answer = await fetch(address, {
     method,
-    ...(body === undefined
-      ? {}
-      : { body: JSON.stringify(body), headers: { 'Content-Type': 'application/json' } }),
+    headers: {
+      Authorization: `token ${key ?? ''}`,
+      ...(body === undefined ? {} : { 'Content-Type': 'application/json' }),
+    },
+    ...(body === undefined ? {} : { body: JSON.stringify(body) }),
   }).catch(() => {
-    throw new ServerError(0, 'The notebook server does not answer. Is it still running in the terminal?', {});
+    connection.lost('away');
+    throw new ServerError(0, 'The notebook server does not answer. Start it again in its terminal.', {});
   });
   if (answer.ok) return answer;
   const detail = (await answer.json().catch(() => ({}))) as Record<string, unknown>;
+  if (detail['reason'] === 'key') connection.lost('locked');
   throw new ServerError(
     answer.status,
     typeof detail['message'] === 'string' ? detail['message'] : `The server answered ${answer.status}.`,
@@ -38,13 +46,15 @@ async function send(method: string, address: string, body?: unknown): Promise<Re
   );
 }
 
-const json = async <T>(answer: Promise<Response>): Promise<T> => (await (await answer).json()) as T;
+const json = async <T>(request: Promise<Response>): Promise<T> => {
+  const answer = await request;
+  return (answer.status === 204 ? undefined : await answer.json()) as T;
+};
 export const contentsAddress = (path: string): string =>
   `/api/contents/${path.split('/').map(encodeURIComponent).join('/')}`;
 export const notebookAddress = (path: string): string =>
   `/notebook/${path.split('/').map(encodeURIComponent).join('/')}`;
-export const filesAddress = (path: string): string =>
-  `/files/${path.split('/').map(encodeURIComponent).join('/')}`;
+const filesAddress = (path: string): string => `/files/${path.split('/').map(encodeURIComponent).join('/')}`;
 
 export const server = {
   get: <T>(address: string): Promise<T> => json<T>(send('GET', address)),
@@ -58,13 +68,9 @@ export const server = {
   },
 };
 
-/** The key came in the address; it is a cookie now and need not stand there to be copied or seen over a shoulder. */
-export function hideKey(): void {
-  const url = new URL(location.href);
-  if (!url.searchParams.has('token')) return;
-  url.searchParams.delete('token');
-  history.replaceState(null, '', url.pathname + url.search + url.hash);
-}
+/** An address of a file that the browser may follow by itself, as a picture or a download. */
+export const ticketFor = async (path: string): Promise<string> =>
+  (await server.post<{ address: string }>('/reckoner/ticket', { path: filesAddress(path) })).address;
 
 /** Offers a text as a file. */
 export function download(name: string, content: string | Blob, type = 'text/plain'): void {

@@ -1,26 +1,27 @@
 import { readFile } from 'node:fs/promises';
 import { extname, join } from 'node:path';
 import { catalogue } from '../recipes/catalogue.js';
-import { chapters } from './notebook-metadata.js';
-import type { NotebookIndex } from './notebook-index.js';
+import type { AccessKeys } from './access-keys.js';
+import { documentHeaders, keyReason } from './auth.js';
 import type { Contents } from './contents.js';
-import { documentHeaders } from './auth.js';
-import { notesPage } from './notes-page.js';
-import { recipeCard, type RecipeCard } from './recipe-list.js';
 import { HttpError } from './http-error.js';
+import type { KnownNotebooks } from './known-notebooks.js';
+import type { NotebookIndex } from './notebook-index.js';
+import { listNotebooks } from './notebook-metadata.js';
+import { notesPage } from './notes-page.js';
+import { escapeHtml, noticeHtml, pageHtmlFor, readManifest, type PageName } from './page-template.js';
+import { recipeCard, type RecipeCard } from './recipe-list.js';
 import { largeBody, Router, type Response } from './router.js';
-import { escapeHtml, noticeHtml, readManifest, pageHtmlFor, type PageName } from './page-template.js';
+import { hashOf } from './save-contents.js';
 
-interface Parts {
+interface AppServices {
   readonly contents: Contents;
-  readonly collection: NotebookIndex | undefined;
+  readonly index: NotebookIndex | undefined;
+  readonly known: KnownNotebooks;
+  readonly keys: AccessKeys;
   /** Folder of the built page. */
   readonly folder: string;
   readonly version: string;
-}
-
-export interface PageFiles {
-  readonly routes: Router;
 }
 
 let cards: readonly RecipeCard[] | undefined;
@@ -38,24 +39,54 @@ const types: Record<string, string> = {
 };
 const html = { 'Content-Type': 'text/html; charset=utf-8' };
 
-/** What is our own beside the Jupyter API: the two pages and their files, finished chapters, recipes, build notes. */
-export function appRoutes({ contents, collection, folder, version }: Parts): PageFiles {
-  const shell = (page: PageName, title: string): Response => ({
+/** What is our own beside the Jupyter API: the two pages and their files, finished pages, recipes, build notes. */
+export function appRoutes(services: AppServices): Router {
+  const { version } = services;
+  const routes = new Router();
+  addPageRoutes(routes, services);
+  addKeyRoutes(routes, services);
+  addListRoutes(routes, services);
+  if (services.index !== undefined) addFinishedPageRoutes(routes, services.index, services.keys);
+  return routes
+    .on('GET', '/reckoner/recipes', () => ({ body: (cards ??= catalogue.map(recipeCard)) }))
+    .on('POST', '/reckoner/notes', async ({ json }) => notesPage(await json(largeBody), version));
+}
+
+/** The two empty pages and what they are made of; none of it holds anything of the user's. */
+function addPageRoutes(routes: Router, { contents, folder }: AppServices): void {
+  const pageResponse = (page: PageName, title: string): Response => ({
     headers: html,
-    body: pageHtmlFor(page, readManifest(folder), title),
+    body: pageHtmlFor(page, readManifest(folder), title, folderId(contents.root.folder)),
   });
-  const routes = new Router()
-    .on('GET', '/', () => shell('home', "Joiner's Reckoner"))
-    .on('GET', '/notebook/*path', ({ params: parts }) => {
-      contents.place.split(parts['path'] ?? '');
-      return shell('notebook', parts['path'] ?? '');
+  routes
+    .on('GET', '/', () => pageResponse('home', "Joiner's Reckoner"))
+    .on('GET', '/notebook/*path', ({ params }) => {
+      contents.root.split(params['path'] ?? '');
+      return pageResponse('notebook', params['path'] ?? '');
     })
-    .on('GET', '/page/*path', ({ params: parts }) => pageFile(folder, parts['path'] ?? ''))
-    .on('GET', '/files/*path', async ({ params: parts }) => {
-      const path = parts['path'] ?? '';
-      const bytes = await readFile(await contents.place.resolve(path)).catch(() => {
-        throw new HttpError(404, `path: no file ${JSON.stringify(path)}`);
-      });
+    .on('GET', '/page/*path', ({ params }) => pageFile(folder, params['path'] ?? ''));
+}
+
+function addKeyRoutes(routes: Router, { contents, keys }: AppServices): void {
+  routes
+    .on('POST', '/reckoner/open', async ({ json }) => {
+      const { key } = await json();
+      const session = typeof key === 'string' ? keys.redeem(key) : undefined;
+      if (session === undefined)
+        throw new HttpError(403, 'key: this address was used before, or belongs to an earlier run', {
+          reason: keyReason,
+        });
+      return { body: { key: session } };
+    })
+    // A link that the browser follows by itself cannot carry the key; it carries a ticket for this one document.
+    .on('POST', '/reckoner/ticket', async ({ json }) => {
+      const { path } = await json();
+      if (typeof path !== 'string' || !/^\/(files|pages)\/[^?#]+$/.test(path))
+        throw new HttpError(400, 'path: takes an address under /files/ or /pages/');
+      return { body: { address: keys.withTicket(path) } };
+    })
+    .on('GET', '/files/*path', async ({ params }) => {
+      const path = params['path'] ?? '';
       const name = encodeURIComponent(path.split('/').at(-1) ?? 'file');
       return {
         headers: {
@@ -63,29 +94,55 @@ export function appRoutes({ contents, collection, folder, version }: Parts): Pag
           'Content-Type': 'application/octet-stream',
           'Content-Disposition': `attachment; filename*=UTF-8''${name}`,
         },
-        body: bytes,
+        body: await contents.root.read(path),
       };
-    })
-    .on('GET', '/reckoner/chapters', async () => ({
-      body: { ...(await chapters(contents)), pages: collection?.states() ?? [] },
-    }))
-    .on('GET', '/reckoner/recipes', () => ({ body: (cards ??= catalogue.map(recipeCard)) }))
-    .on('POST', '/reckoner/notes', async ({ json }) => notesPage(await json(largeBody), version));
-  if (collection !== undefined) {
-    routes
-      .on('GET', '/pages/', () => ({ headers: html, body: listHtml(collection) }))
-      .on('GET', '/pages/:name', async ({ params: parts }) => {
-        const name = (parts['name'] ?? '').replace(/\.html$/, '.ipynb');
-        return {
-          headers: { ...html, ...documentHeaders },
-          body: withWayBack(await collection.page(name), name),
-        };
-      });
-  }
-  return { routes };
+    });
 }
 
-/** Built files only, by the names the build gave them; those with a print of their content in the name may be kept for good. */
+function addListRoutes(routes: Router, { contents, index, known, keys }: AppServices): void {
+  routes
+    .on('GET', '/reckoner/notebooks', async () => {
+      const { notebooks, files } = await listNotebooks(contents);
+      const download = (path: string): string => keys.withTicket(`/files/${encodePath(path)}`);
+      const page = (path: string): string => keys.withTicket(`/pages/${encodePath(pageName(path))}`);
+      return {
+        body: {
+          notebooks: notebooks.map((notebook) => ({
+            ...notebook,
+            download: download(notebook.path),
+            ...(index === undefined ? {} : { page: page(notebook.path) }),
+          })),
+          files: files.map((file) => ({ ...file, download: download(file.path) })),
+          pages: index?.states() ?? [],
+        },
+      };
+    })
+    // Run by the user in the page, or asked to run: it may run unasked from now on.
+    .on('POST', '/reckoner/run', async ({ json }) => {
+      const { path, pageWanted } = await json();
+      if (typeof path !== 'string') throw new HttpError(400, 'path: takes the path of a notebook');
+      await known.remember((await contents.root.read(path)).toString('utf8'));
+      if (pageWanted === true) index?.request(path);
+      return { status: 204 };
+    });
+}
+
+function addFinishedPageRoutes(routes: Router, index: NotebookIndex, keys: AccessKeys): void {
+  routes
+    .on('GET', '/pages/', () => ({ headers: html, body: listHtml(index, keys) }))
+    .on('GET', '/pages/:name', async ({ params }) => {
+      const name = (params['name'] ?? '').replace(/\.html$/, '.ipynb');
+      return { headers: { ...html, ...documentHeaders }, body: withWayBack(await index.page(name), name) };
+    });
+}
+
+const encodePath = (path: string): string => path.split('/').map(encodeURIComponent).join('/');
+const pageName = (path: string): string => path.replace(/\.ipynb$/, '.html');
+
+/** Tells drafts of one folder from those of another without naming the folder. */
+const folderId = (folder: string): string => hashOf(`folder ${folder}`).slice(0, 12);
+
+/** Built files only, by the names the build gave them; those with a hash of their content in the name may be kept for good. */
 async function pageFile(folder: string, path: string): Promise<Response> {
   if (!/^[\w-]+(\.[\w-]+)*(\/[\w-]+(\.[\w-]+)*)?$/.test(path)) throw new HttpError(404, 'page: no such file');
   const body = await readFile(join(folder, path)).catch(() => {
@@ -101,14 +158,13 @@ async function pageFile(folder: string, path: string): Promise<Response> {
   };
 }
 
-function listHtml(collection: NotebookIndex): string {
-  const rows = collection
-    .states()
-    .map(
-      ({ name, state }) =>
-        `<li><a href="/pages/${encodeURIComponent(name.replace(/\.ipynb$/, '.html'))}">${escapeHtml(name.replace(/\.ipynb$/, ''))}</a>${state === 'done' ? '' : ` (${state})`}</li>`,
-    );
-  return noticeHtml('Finished chapters', '').replace('<p></p>', `<ul>${rows.join('')}</ul>`);
+function listHtml(index: NotebookIndex, keys: AccessKeys): string {
+  const rows = index.states().map(({ name, state }) => {
+    const address = keys.withTicket(`/pages/${encodePath(pageName(name))}`);
+    const title = escapeHtml(name.replace(/\.ipynb$/, ''));
+    return `<li><a href="${address}">${title}</a>${state === 'done' ? '' : ` (${state})`}</li>`;
+  });
+  return noticeHtml('Finished pages', '').replace('<p></p>', `<ul>${rows.join('')}</ul>`);
 }
 
 /** The stored page stands alone; served from here it gains a line that leads on. */

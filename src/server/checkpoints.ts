@@ -21,9 +21,7 @@ export class Checkpoints {
 
   async create(path: string): Promise<Checkpoint> {
     const spot = await this.#spot(path);
-    const bytes = await readFile(await this.contents.place.resolve(path)).catch(() => {
-      throw new HttpError(404, `path: no file ${JSON.stringify(path)}`);
-    });
+    const bytes = await this.contents.root.read(path);
     await mkdir(dirname(spot), { recursive: true });
     await writeAtomically(spot, bytes);
     const made = (await this.list(path))[0];
@@ -33,8 +31,8 @@ export class Checkpoints {
 
   async restore(path: string, id: string): Promise<void> {
     const bytes = await readFile(await this.#known(path, id));
-    const real = await this.contents.place.resolve(path);
-    await this.contents.turns.take(real, () => writeAtomically(real, bytes));
+    const real = await this.contents.root.resolve(path);
+    await this.contents.queue.run(real, () => writeAtomically(real, bytes));
   }
 
   async remove(path: string, id: string): Promise<void> {
@@ -52,7 +50,7 @@ export class Checkpoints {
   }
 
   async #spot(path: string): Promise<string> {
-    const real = await this.contents.place.resolve(path);
+    const real = await this.contents.root.resolve(path);
     const extension = extname(real);
     return join(dirname(real), '.ipynb_checkpoints', `${basename(real, extension)}-checkpoint${extension}`);
   }

@@ -1,25 +1,11 @@
-import { readdir, readFile, stat, mkdir, rename, rm, access, constants } from 'node:fs/promises';
+import { access, constants, lstat, mkdir, readdir, rename, rmdir, stat, unlink } from 'node:fs/promises';
 import { basename, extname } from 'node:path';
+import { reason } from '../notes/atomic-write.js';
+import { contentsModel, type ContentsModel } from './contents-model.js';
 import { emptyNotebook, notebookForDisk, notebookForPage } from './notebook-text.js';
-import type { ContentsRoot } from './safe-path.js';
+import { mustBePlain, type ContentsRoot } from './safe-path.js';
 import { HttpError } from './http-error.js';
-import { hashOf, writeAtomically, type WriteQueue } from './save-contents.js';
-
-/** A file, notebook or folder as the Jupyter contents API describes it. */
-export interface ContentsModel {
-  name: string;
-  path: string;
-  type: 'file' | 'notebook' | 'directory';
-  created: string;
-  last_modified: string;
-  size: number | null;
-  writable: boolean;
-  mimetype: string | null;
-  format: 'json' | 'text' | 'base64' | null;
-  content: unknown;
-  hash?: string;
-  hash_algorithm?: string;
-}
+import { hashOf, writeEntry, type WriteQueue } from './save-contents.js';
 
 export interface ReadOptions {
   readonly content?: boolean;
@@ -28,56 +14,32 @@ export interface ReadOptions {
   readonly format?: string | null;
 }
 
-const mimes: Record<string, string> = {
-  '.csv': 'text/csv',
-  '.md': 'text/markdown',
-  '.html': 'text/html',
-  '.json': 'application/json',
-  '.txt': 'text/plain',
-  '.svg': 'image/svg+xml',
-  '.png': 'image/png',
-  '.pdf': 'application/pdf',
-};
-
-/** Reading and writing in the one folder of notebooks. Every path is checked by `place`; every write is whole or not at all. */
+/** Reading and writing in the one folder of notebooks. Every path is checked by `root`; every write is whole or not at all. */
 export class Contents {
+  /** Entries that cannot be read are told of once. */
+  readonly #told = new Set<string>();
+
   constructor(
-    readonly place: ContentsRoot,
-    readonly turns: WriteQueue,
+    readonly root: ContentsRoot,
+    readonly queue: WriteQueue,
+    private readonly log: (line: string) => void = () => undefined,
   ) {}
 
   async read(path: string, options: ReadOptions = {}): Promise<ContentsModel> {
-    const real = await this.place.resolve(path);
+    const real = await this.root.resolve(path);
     const model = await this.#describe(path, real);
-    if (
-      options.type &&
-      options.type !== model.type &&
-      !(options.type === 'file' && model.type === 'notebook')
-    ) {
-      throw new HttpError(
-        400,
-        `type: ${JSON.stringify(path)} is a ${model.type}, asked for as ${options.type}`,
-      );
-    }
+    mustBeOfType(model, options.type);
     if (options.content === false && !options.hash) return model;
     if (model.type === 'directory')
       return options.content === false
         ? model
         : { ...model, format: 'json', content: await this.#list(path, real) };
-    const bytes = await readFile(real);
+    const bytes = await this.root.read(path);
     if (options.hash ?? true) Object.assign(model, { hash: hashOf(bytes), hash_algorithm: 'sha256' });
     if (options.content === false) return model;
     if (model.type === 'notebook' && options.type !== 'file')
       return { ...model, format: 'json', content: notebookForPage(bytes.toString('utf8'), model.name) };
-    const text = options.format === 'base64' ? undefined : utf8(bytes);
-    if (text === undefined && options.format === 'text')
-      throw new HttpError(400, `format: ${JSON.stringify(path)} is not text; ask for base64`);
-    return {
-      ...model,
-      type: 'file',
-      format: text === undefined ? 'base64' : 'text',
-      content: text ?? bytes.toString('base64'),
-    };
+    return { ...model, type: 'file', ...fileContent(path, bytes, options.format) };
   }
 
   /**
@@ -85,22 +47,24 @@ export class Contents {
    * holds something else the save is refused with 409, so that a change made elsewhere is never overwritten in silence.
    */
   async write(path: string, model: Record<string, unknown>): Promise<ContentsModel> {
-    const real = await this.place.resolve(path);
-    if (this.place.split(path).length === 0) throw new HttpError(400, 'path: takes a file name');
+    const real = await this.root.resolve(path);
+    if (this.root.split(path).length === 0) throw new HttpError(400, 'path: takes a file name');
     if (model['type'] === 'directory') {
-      await mkdir(real).catch(() => {
-        throw new HttpError(409, `path: ${JSON.stringify(path)} is there already`);
+      await mkdir(real).catch((error: unknown) => {
+        if ((error as NodeJS.ErrnoException).code === 'EEXIST')
+          throw new HttpError(409, `path: ${JSON.stringify(path)} is there already`);
+        throw new HttpError(
+          403,
+          `path: ${JSON.stringify(path)} could not be made: ${reason(error, 'write')}`,
+        );
       });
       return this.read(path, { content: false });
     }
     const bytes = bytesOf(path, model);
-    return this.turns.take(real, async () => {
-      const now = await readFile(real).catch((error: NodeJS.ErrnoException) => {
-        if (error.code === 'ENOENT') return undefined;
-        throw new HttpError(
-          400,
-          `path: ${JSON.stringify(path)} cannot be written over (${error.code ?? 'unreadable'})`,
-        );
+    return this.queue.run(real, async () => {
+      const now = await this.root.read(path).catch((error: unknown) => {
+        if (error instanceof HttpError && error.status === 404) return undefined;
+        throw error;
       });
       const found = now === undefined ? null : hashOf(now);
       if (model['expected_hash'] !== undefined && model['expected_hash'] !== found) {
@@ -110,77 +74,83 @@ export class Contents {
           { hash: found, reason: 'changed' },
         );
       }
-      await writeAtomically(real, bytes);
+      await this.#put(path, real, bytes);
       const saved = await this.#describe(path, real);
       return { ...saved, hash: hashOf(bytes), hash_algorithm: 'sha256' };
     });
   }
 
-  /** A new file or folder of a free name in `folder`, or a copy of `copy_from`. */
-  async create(folder: string, wish: Record<string, unknown>): Promise<ContentsModel> {
-    const inFolder = (name: string): string => (folder === '' ? name : `${folder}/${name}`);
+  /** A new file or folder of a free name in `folder`, or a copy of `copy_from`. One at a time, so that no two get the same name. */
+  create(folder: string, wish: Record<string, unknown>): Promise<ContentsModel> {
+    return this.queue.run(`new in ${folder}`, () => this.#create(folder, wish));
+  }
+
+  async #create(folder: string, wish: Record<string, unknown>): Promise<ContentsModel> {
     const from = wish['copy_from'];
     if (typeof from === 'string') {
-      const source = await this.place.resolve(from);
       const extension = extname(from);
-      const to = await this.#freeName(inFolder, basename(from, extension) + '-copy', extension);
-      const bytes = await readFile(source).catch(() => {
-        throw new HttpError(404, `copy_from: no file ${JSON.stringify(from)}`);
-      });
-      await writeAtomically(await this.place.resolve(to), bytes);
+      const bytes = await this.root.read(from);
+      const to = await this.#freeName(folder, `${basename(from, extension)}-copy`, extension);
+      await this.#put(to, await this.root.resolve(to), bytes);
       return this.read(to, { content: false });
     }
     const type = wish['type'] ?? 'file';
-    if (type === 'directory') return this.write(await this.#freeName(inFolder, 'folder', ''), { type });
+    if (type === 'directory') return this.write(await this.#freeName(folder, 'folder', ''), { type });
     if (type === 'notebook') {
       const stem =
         typeof wish['name'] === 'string' && wish['name'].trim() !== ''
           ? wish['name'].trim().replace(/\.ipynb$/, '')
           : 'untitled';
-      return this.write(await this.#freeName(inFolder, stem, '.ipynb'), { type, content: emptyNotebook });
+      return this.write(await this.#freeName(folder, stem, '.ipynb'), { type, content: emptyNotebook });
     }
-    return this.write(
-      await this.#freeName(inFolder, 'untitled', typeof wish['ext'] === 'string' ? wish['ext'] : '.txt'),
-      { type: 'file', format: 'text', content: '' },
-    );
+    const extension = typeof wish['ext'] === 'string' ? wish['ext'] : '.txt';
+    const path = await this.#freeName(folder, 'untitled', extension);
+    return this.write(path, { type: 'file', format: 'text', content: '' });
   }
 
   async rename(path: string, to: unknown): Promise<ContentsModel> {
     if (typeof to !== 'string' || to === '') throw new HttpError(400, 'path: takes the new path as text');
-    const [source, target] = [await this.place.resolve(path), await this.place.resolve(to)];
-    await stat(source).catch(() => notThere(path));
-    if (
-      source !== target &&
-      (await stat(target).then(
-        () => true,
-        () => false,
-      ))
-    )
+    const [source, target] = [await this.root.resolveEntry(path), await this.root.resolveEntry(to)];
+    await lstat(source).catch(() => notThere(path));
+    if (source !== target && (await exists(target)))
       throw new HttpError(409, `path: ${JSON.stringify(to)} is there already`);
-    await rename(source, target);
+    await rename(source, target).catch((error: unknown) => {
+      throw new HttpError(
+        403,
+        `path: ${JSON.stringify(path)} could not be renamed: ${reason(error, 'write')}`,
+      );
+    });
     return this.read(to, { content: false });
   }
 
+  /** Of a link, the link goes and what it leads to stays. */
   async remove(path: string): Promise<void> {
-    if (this.place.split(path).length === 0)
+    if (this.root.split(path).length === 0)
       throw new HttpError(400, 'path: the notebooks folder itself stays');
-    const real = await this.place.resolve(path);
-    const found = await stat(real).catch(() => notThere(path));
-    if (found.isDirectory() && (await readdir(real)).length > 0)
+    const entry = await this.root.resolveEntry(path);
+    const found = await lstat(entry).catch(() => notThere(path));
+    if (found.isDirectory() && (await readdir(entry)).length > 0)
       throw new HttpError(400, `path: folder ${JSON.stringify(path)} is not empty`);
-    await rm(real, { recursive: found.isDirectory() });
+    const work = found.isDirectory() ? rmdir : unlink;
+    await this.root
+      .inFolderOf(entry, (spot) => work(spot))
+      .catch((error: unknown) => {
+        throw new HttpError(
+          403,
+          `path: ${JSON.stringify(path)} could not be deleted: ${reason(error, 'write')}`,
+        );
+      });
   }
 
-  async #freeName(inFolder: (name: string) => string, stem: string, extension: string): Promise<string> {
+  #put(path: string, real: string, bytes: Buffer): Promise<void> {
+    return this.root.inFolderOf(real, (entry) => writeEntry(entry, bytes, path));
+  }
+
+  async #freeName(folder: string, stem: string, extension: string): Promise<string> {
     for (let n = 0; ; n += 1) {
-      const path = inFolder(`${stem}${n === 0 ? '' : `-${n + 1}`}${extension}`);
-      if (
-        !(await stat(await this.place.resolve(path)).then(
-          () => true,
-          () => false,
-        ))
-      )
-        return path;
+      const name = `${stem}${n === 0 ? '' : `-${n + 1}`}${extension}`;
+      const path = folder === '' ? name : `${folder}/${name}`;
+      if (!(await exists(await this.root.resolveEntry(path)))) return path;
     }
   }
 
@@ -189,8 +159,11 @@ export class Contents {
     for (const name of (await readdir(real)).sort()) {
       if (name.startsWith('.')) continue;
       const below = path === '' ? name : `${path}/${name}`;
-      // A link that leads outside is left out of the list rather than spoiling it.
-      const model = await this.read(below, { content: false }).catch(() => undefined);
+      // An entry that cannot be shown (a broken link, a link that leads outside, a pipe) is left out and does not spoil the list.
+      const model = await this.read(below, { content: false }).catch((error: unknown) => {
+        if (!this.#told.has(below)) this.log(`${below} is left out: ${messageOf(error)}`);
+        this.#told.add(below);
+      });
       if (model !== undefined) out.push(model);
     }
     return out;
@@ -198,25 +171,40 @@ export class Contents {
 
   async #describe(path: string, real: string): Promise<ContentsModel> {
     const found = await stat(real).catch(() => notThere(path));
-    const name = path === '' ? '' : basename(path);
-    const type = found.isDirectory() ? 'directory' : name.endsWith('.ipynb') ? 'notebook' : 'file';
-    return {
-      name,
-      path,
-      type,
-      created: found.birthtime.toISOString(),
-      last_modified: found.mtime.toISOString(),
-      size: type === 'directory' ? null : found.size,
-      writable: await access(real, constants.W_OK).then(
-        () => true,
-        () => false,
-      ),
-      mimetype: type === 'file' ? (mimes[extname(name).toLowerCase()] ?? 'application/octet-stream') : null,
-      format: null,
-      content: null,
-    };
+    mustBePlain(found, path);
+    const writable = await access(real, constants.W_OK).then(
+      () => true,
+      () => false,
+    );
+    return contentsModel(path, found, writable);
   }
 }
+
+function mustBeOfType({ path, type }: ContentsModel, wanted: string | null | undefined): void {
+  if (!wanted || wanted === type || (wanted === 'file' && type === 'notebook')) return;
+  throw new HttpError(400, `type: ${JSON.stringify(path)} is a ${type}, asked for as ${wanted}`);
+}
+
+function fileContent(
+  path: string,
+  bytes: Buffer,
+  format: string | null | undefined,
+): Pick<ContentsModel, 'format' | 'content'> {
+  const text = format === 'base64' ? undefined : utf8(bytes);
+  if (text === undefined && format === 'text')
+    throw new HttpError(400, `format: ${JSON.stringify(path)} is not text; ask for base64`);
+  return text === undefined
+    ? { format: 'base64', content: bytes.toString('base64') }
+    : { format: 'text', content: text };
+}
+
+const exists = (path: string): Promise<boolean> =>
+  lstat(path).then(
+    () => true,
+    () => false,
+  );
+
+const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
 function bytesOf(path: string, model: Record<string, unknown>): Buffer {
   const content = model['content'];

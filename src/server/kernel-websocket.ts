@@ -1,32 +1,38 @@
 import { WebSocket, type RawData } from 'ws';
 import type { JupyterMessage } from '../kernel/message.js';
-import type { Kernel } from './kernels.js';
+import type { Kernel } from './kernel.js';
 
 export const binaryProtocol = 'v1.kernel.websocket.jupyter.org';
+/** Offered by a page that shows its key as a protocol: a browser needs one of its offers accepted. */
+export const plainProtocol = 'reckoner';
 
 /** A client that reads so slowly that this much waits for it is let go: the kernel must not fill our memory. */
 const mostWaiting = 256 * 1024 * 1024;
 
 /**
  * Joins one WebSocket to a kernel. Replies on shell, control and stdin go to the client that asked; iopub goes to everyone, so that
- * two tabs on one notebook both see what runs.
+ * two tabs on one notebook both see what runs. `session` is the client's own id: a client that comes back is known by it.
  */
-export function connectWebSocket(socket: WebSocket, kernel: Kernel): void {
+export function connectWebSocket(socket: WebSocket, kernel: Kernel, session?: string): void {
   const binary = socket.protocol === binaryProtocol;
   const asked = new Set<string>();
+  const isMine = (parent: Readonly<Record<string, unknown>>): boolean =>
+    asked.has(idOf(parent)) || (session !== undefined && parent['session'] === session);
   kernel.connections += 1;
   const stop = kernel.listen((message) => {
-    const parent = String(message.parent_header['msg_id'] ?? '');
-    if (message.channel !== 'iopub' && !asked.has(parent)) return;
-    if (message.channel === 'shell') asked.delete(parent);
+    if (message.channel !== 'iopub' && !isMine(message.parent_header)) return;
+    if (message.channel === 'shell') asked.delete(idOf(message.parent_header));
     if (socket.readyState !== WebSocket.OPEN) return;
     if (socket.bufferedAmount > mostWaiting) socket.close(1013, 'reads too slowly');
     else socket.send(binary ? encode(message) : JSON.stringify(asText(message)));
   });
   socket.on('message', (data: RawData, isBinary: boolean) => {
     const message = read(data, isBinary, binary);
-    if (message === undefined) return socket.close(1007, 'not a kernel message');
-    asked.add(String(message.header['msg_id']));
+    if (message === undefined) {
+      socket.close(1007, 'not a kernel message');
+      return;
+    }
+    asked.add(idOf(message.header));
     // A client that never gets replies must not let this grow without end.
     if (asked.size > 10_000) asked.delete(asked.values().next().value ?? '');
     kernel.send(message);
@@ -35,8 +41,12 @@ export function connectWebSocket(socket: WebSocket, kernel: Kernel): void {
     stop();
     kernel.connections -= 1;
   });
-  socket.on('error', () => socket.terminate());
 }
+
+const idOf = (header: Readonly<Record<string, unknown>>): string => {
+  const id = header['msg_id'];
+  return typeof id === 'string' ? id : '';
+};
 
 function read(data: RawData, isBinary: boolean, v1: boolean): JupyterMessage | undefined {
   try {
@@ -55,18 +65,20 @@ function read(data: RawData, isBinary: boolean, v1: boolean): JupyterMessage | u
 const channels = new Set(['shell', 'control', 'stdin']);
 
 function isMessage(value: unknown): value is JupyterMessage {
-  if (typeof value !== 'object' || value === null) return false;
-  const { channel, header, content } = value as Partial<JupyterMessage>;
+  if (!isRecord(value)) return false;
+  const { channel, header, content } = value;
   return (
-    channels.has(String(channel)) &&
-    typeof header === 'object' &&
-    header !== null &&
+    typeof channel === 'string' &&
+    channels.has(channel) &&
+    isRecord(header) &&
     typeof header['msg_id'] === 'string' &&
     typeof header['msg_type'] === 'string' &&
-    typeof content === 'object' &&
-    content !== null
+    isRecord(content)
   );
 }
+
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null;
 
 const asText = (message: JupyterMessage): object => ({
   ...message,

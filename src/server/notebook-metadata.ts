@@ -1,10 +1,9 @@
-import { readFile } from 'node:fs/promises';
 import type { Contents } from './contents.js';
 
 /** A notebook as the home page lists it. */
 export interface NotebookSummary {
   readonly path: string;
-  /** Number in front of the file name, `01`; undefined for a person's own notebooks. */
+  /** Number in front of the file name, `01`; undefined for a user's own notebooks. */
   readonly number: string | undefined;
   readonly title: string;
   readonly summary: string;
@@ -14,9 +13,9 @@ export interface NotebookSummary {
 }
 
 /** The notebooks of the folder: numbered chapters first. Title and sentence are the notebook's own first heading and first sentence. */
-export async function chapters(
+export async function listNotebooks(
   contents: Contents,
-): Promise<{ chapters: NotebookSummary[]; files: { path: string; size: number }[] }> {
+): Promise<{ notebooks: NotebookSummary[]; files: { path: string; size: number }[] }> {
   const listing = (await contents.read('')).content as {
     path: string;
     name: string;
@@ -33,7 +32,7 @@ export async function chapters(
       undefined,
     ];
     try {
-      const opened = JSON.parse(await readFile(await contents.place.resolve(entry.path), 'utf8')) as {
+      const opened = JSON.parse((await contents.root.read(entry.path)).toString('utf8')) as {
         cells?: { cell_type?: string; source?: string | string[] }[];
       };
       const first = opened.cells?.find((cell) => cell.cell_type === 'markdown')?.source ?? '';
@@ -48,7 +47,7 @@ export async function chapters(
   const files = listing
     .filter((item) => item.type === 'file')
     .map((item) => ({ path: item.path, size: item.size ?? 0 }));
-  return { chapters: out, files };
+  return { notebooks: out, files };
 }
 
 /** First heading and first sentence after it of a Markdown text, marks taken off. */

@@ -14,11 +14,11 @@ export function readManifest(folder: string): Manifest {
 }
 
 /** The HTML a page starts from. It holds nothing but where its code is; everything else is asked for by the code. */
-export function pageHtmlFor(page: PageName, manifest: Manifest, title: string): string {
+export function pageHtmlFor(page: PageName, manifest: Manifest, title: string, folderId: string): string {
   const files = manifest[page];
   if (files === undefined) throw new Error(`the page ${page} is not built`);
   return `<!doctype html>
-<html lang="en" data-page="${page}">
+<html lang="en" data-page="${page}" data-folder="${folderId}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
@@ -32,7 +32,7 @@ ${files.preload.map((href) => `<link rel="modulepreload" href="/page/${href}">`)
 </head>
 <body>
 <main id="app" aria-busy="true"><p class="opening">Opening…</p></main>
-<noscript><p class="opening">This page needs JavaScript. The finished chapters under <a href="/pages/">/pages/</a> can be read without it.</p></noscript>
+<noscript><p class="opening">This page needs JavaScript. To read a notebook without it, save it as a page: reckoner run NOTEBOOK --save page.html.</p></noscript>
 </body>
 </html>
 `;

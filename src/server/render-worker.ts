@@ -1,3 +1,4 @@
+import { Worker } from 'node:worker_threads';
 import { notebookToHtml } from '../notebook/export/notebook-html.js';
 import { RunError, runNotebook } from '../notebook/run/run-notebook.js';
 
@@ -17,15 +18,17 @@ export type RenderEvent =
     };
 
 /**
- * The page maker's whole life: told a notebook, it runs every cell and answers with the finished page. It has a process of its own,
+ * The page maker: told a notebook, it runs every cell and answers with the finished page. It has a process of its own,
  * because a cell may loop without end or take all memory, and the server must go on answering.
  */
-export function renderPages(): void {
-  process.on('message', (ask: RenderRequest) => void make(ask));
+export function renderPages(parentWatch: string): void {
+  // A cell that loops keeps this thread from noticing that the server is gone; a thread of its own notices.
+  new Worker(parentWatch, { argv: ['--parent', String(process.ppid)] }).unref();
+  process.on('message', (request: RenderRequest) => void render(request));
   process.on('disconnect', () => process.exit(0));
 }
 
-async function make({ file, name }: RenderRequest): Promise<void> {
+async function render({ file, name }: RenderRequest): Promise<void> {
   const began = performance.now();
   const seconds = (): number => (performance.now() - began) / 1000;
   try {

@@ -1,4 +1,5 @@
 import type { IncomingMessage } from 'node:http';
+import { requestUrl } from './auth.js';
 import { HttpError } from './http-error.js';
 
 /** What a handler gives back. `body`: an object is sent as JSON, a Buffer or string as it stands. */
@@ -13,12 +14,12 @@ export interface RequestContext {
   readonly request: IncomingMessage;
   readonly params: Readonly<Record<string, string>>;
   readonly query: URLSearchParams;
-  bytes(limit: number): Promise<Buffer>;
+  readonly bytes: (limit: number) => Promise<Buffer>;
   /** The body as a JSON object; an empty body is an empty object. */
-  json(limit?: number): Promise<Record<string, unknown>>;
+  readonly json: (limit?: number) => Promise<Record<string, unknown>>;
 }
 
-type Handler = (call: RequestContext) => Response | Promise<Response>;
+type Handler = (context: RequestContext) => Response | Promise<Response>;
 
 interface Route {
   readonly method: string;
@@ -41,7 +42,7 @@ export class Router {
   }
 
   async handle(request: IncomingMessage): Promise<Response> {
-    const url = new URL(request.url ?? '/', 'http://local');
+    const url = requestUrl(request);
     const allowed: string[] = [];
     for (const route of this.#routes) {
       const match = route.pattern.exec(url.pathname);
@@ -50,11 +51,13 @@ export class Router {
         allowed.push(route.method);
         continue;
       }
-      const parts: Record<string, string> = {};
-      for (const [name, raw] of Object.entries(match.groups ?? {})) parts[name] = decoded(raw ?? '');
+      const groups = (match.groups ?? {}) as Record<string, string | undefined>;
+      const params = Object.fromEntries(
+        Object.entries(groups).map(([name, raw]) => [name, decoded(raw ?? '')]),
+      );
       return route.handler({
         request,
-        params: parts,
+        params,
         query: url.searchParams,
         bytes: (limit) => readBody(request, limit),
         json: (limit) => readJson(request, limit),
@@ -94,9 +97,41 @@ async function readBody(request: IncomingMessage, limit: number): Promise<Buffer
   return Buffer.concat(chunks);
 }
 
+/** A notebook nests some ten deep and holds some ten thousand lists and objects per megabyte of charts. */
+const deepest = 200;
+const mostContainers = 3_000_000;
+
+/** Turns down JSON that is nested or divided beyond any notebook, before the parser spends memory and seconds on it. */
+function refuseDeepJson(bytes: Buffer): void {
+  let depth = 0;
+  let containers = 0;
+  let inString = false;
+  for (let at = 0; at < bytes.length; at += 1) {
+    const byte = bytes[at];
+    if (inString) {
+      if (byte === backslash) at += 1;
+      else if (byte === quote) inString = false;
+    } else if (byte === quote) inString = true;
+    else if (byte === openBracket || byte === openBrace) {
+      depth += 1;
+      containers += 1;
+      if (depth > deepest || containers > mostContainers)
+        throw new HttpError(
+          400,
+          `body: takes JSON nested at most ${deepest} deep and with at most ${mostContainers} lists and objects`,
+        );
+    } else if (byte === closeBracket || byte === closeBrace) depth -= 1;
+  }
+}
+
+const [quote, backslash, openBracket, closeBracket, openBrace, closeBrace] = [
+  0x22, 0x5c, 0x5b, 0x5d, 0x7b, 0x7d,
+];
+
 async function readJson(request: IncomingMessage, limit = smallBody): Promise<Record<string, unknown>> {
   const bytes = await readBody(request, limit);
   if (bytes.length === 0) return {};
+  refuseDeepJson(bytes);
   let value: unknown;
   try {
     value = JSON.parse(bytes.toString('utf8'));

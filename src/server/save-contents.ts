@@ -1,18 +1,44 @@
-import { createHash } from 'node:crypto';
-import { readdir, rm, stat } from 'node:fs/promises';
-import { join } from 'node:path';
-import { FileError, writeFileAtomically } from '../notes/atomic-write.js';
+import { createHash, randomBytes } from 'node:crypto';
+import { lstat, open, readdir, rename, rm, stat } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
+import { FileError, reason, writeFileAtomically } from '../notes/atomic-write.js';
 import { HttpError } from './http-error.js';
 
-/** Writes a file whole or not at all; a disk that is full or closed is told to the page in words. */
+/** Writes a file in an opened folder, whole or not at all. A link that took its name meanwhile is replaced, not followed. */
+export async function writeEntry(entry: string, content: Buffer | string, shownAs: string): Promise<void> {
+  const mode = await lstat(entry).then(
+    (found) => found.mode & 0o777,
+    () => 0o644,
+  );
+  const beside = join(dirname(entry), `.${basename(entry)}.${randomBytes(6).toString('hex')}.part`);
+  try {
+    const file = await open(beside, 'wx', mode);
+    try {
+      await file.writeFile(content);
+      await file.sync();
+    } finally {
+      await file.close();
+    }
+    await rename(beside, entry);
+  } catch (error) {
+    await rm(beside, { force: true }).catch(() => undefined);
+    const message = `${shownAs}: could not be written: ${reason(error, 'write')}`;
+    throw new HttpError((error as NodeJS.ErrnoException).code === 'ENOSPC' ? 507 : 403, message);
+  }
+}
+
+/** Writes a file whole or not at all; a disk that is full or read-only is told to the page in words. */
 export async function writeAtomically(path: string, content: Buffer | string): Promise<void> {
   try {
     await writeFileAtomically(path, content);
   } catch (error) {
-    if (error instanceof FileError) throw new HttpError(507, error.message);
+    if (error instanceof FileError) throw new HttpError(statusOf(error), error.message);
     throw error;
   }
 }
+
+/** 403 where the folder may not be written to, 507 where the disk is full. */
+const statusOf = (error: FileError): number => (/read-only|you may not/.test(error.message) ? 403 : 507);
 
 const leftover = /^\..+\.[0-9a-f]{12}\.part$/;
 
@@ -39,7 +65,7 @@ export const hashOf = (content: Buffer | string): string =>
 export class WriteQueue {
   readonly #last = new Map<string, Promise<unknown>>();
 
-  take<T>(key: string, work: () => Promise<T>): Promise<T> {
+  run<T>(key: string, work: () => Promise<T>): Promise<T> {
     const before = this.#last.get(key) ?? Promise.resolve();
     const mine = before.then(work, work);
     const settled = mine.catch(() => undefined);

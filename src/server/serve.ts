@@ -1,38 +1,41 @@
-// npm start ends here: the notebook server, its address, and every notebook run in the background into a finished page.
-import { spawn } from 'node:child_process';
-import { createHash } from 'node:crypto';
-import { existsSync, readFileSync, statSync } from 'node:fs';
-import { access, constants } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+// npm start ends here: a supervisor that keeps the kernels, and under it the notebook server and the maker of finished pages.
+import { existsSync, statSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { packageFolder } from '../engine/data-folder.js';
-import { startServer, type NotebookServer } from './server.js';
+import { KernelHost } from './kernel-host.js';
+import { hasBrowser, openBrowser } from './open-browser.js';
+import { Supervisor } from './supervisor.js';
+import { makePrivateFolder, stateFolder } from './user-folders.js';
 
-const help = `Opens the notebooks in a browser, editable and running; every notebook is also run into a finished page.
+const help = `Opens the notebooks in a browser, editable and running. The notebooks of the project, and those you have run before, are
+also run into finished pages; others wait until you ask.
 
   npm start                          the notebooks of this project
   npm start -- --port 8123           on that port (default: 8765, or a free one when it is taken)
-  npm start -- --notebooks DIR       the notebooks in that folder
+  npm start -- --notebooks DIR       the notebooks in that folder; none runs until you ask
   npm start -- --no-browser          only print the address
   npm start -- --no-pages            do not run the notebooks in the background
   npm start -- --help                this text
 
-Stop with Ctrl-C. Only this machine can reach the address, and only with the key in it.
+Stop with Ctrl-C. Only this machine can reach the address, and only with the key in it, which works once.
 `;
 
 const usualPort = 8765;
-const makePagesFlag = '--make-pages';
+const makerFlag = '--make-pages';
+const serverFlag = '--server';
 
-interface Wishes {
+interface Options {
   readonly port: number | undefined;
   readonly browser: boolean;
   readonly pages: boolean;
   readonly notebooks: string;
+  /** Named by the user: nothing in it runs until asked for. */
+  readonly ownFolder: boolean;
 }
 
-function readWishes(args: readonly string[]): Wishes | string {
+function readOptions(args: readonly string[]): Options | string {
   let values;
   try {
     ({ values } = parseArgs({
@@ -60,91 +63,84 @@ function readWishes(args: readonly string[]): Wishes | string {
     values.notebooks === undefined ? join(packageFolder(), 'notebooks') : resolve(values.notebooks);
   if (!existsSync(notebooks) || !statSync(notebooks).isDirectory())
     return `--notebooks: ${notebooks} is no folder; make it first or name another`;
-  return { port, browser: values['no-browser'] !== true, pages: values['no-pages'] !== true, notebooks };
+  return {
+    port,
+    browser: values['no-browser'] !== true,
+    pages: values['no-pages'] !== true,
+    notebooks,
+    ownFolder: values.notebooks !== undefined,
+  };
 }
 
 /** The wished port, or the usual one; when nobody wished and it is taken, any free one. */
-async function start(wishes: Wishes): Promise<NotebookServer> {
-  const root = packageFolder();
-  const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
-  const { spawnKernel } = await import('../kernel/kernel-process.js');
-  const pages = {
-    maker: fileURLToPath(import.meta.url),
-    makerArguments: [makePagesFlag],
-    cache: await cacheFolder(root, wishes.notebooks),
-    program: join(root, 'dist'),
-  };
-  const options = {
-    notebooks: wishes.notebooks,
-    version,
-    spawnKernel,
-    page: join(root, 'dist', 'page'),
-    pages,
-    say: (line: string) => process.stdout.write(`${line}\n`),
-  };
+async function start(supervisor: Supervisor, port: number | undefined): Promise<number> {
   try {
-    return await startServer({ ...options, port: wishes.port ?? usualPort });
+    return await supervisor.start(port ?? usualPort);
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== 'EADDRINUSE' || wishes.port !== undefined) throw error;
-    return startServer({ ...options, port: 0 });
+    if ((error as NodeJS.ErrnoException).code !== 'EADDRINUSE' || port !== undefined) throw error;
+    return supervisor.start(0);
   }
 }
 
-/** Finished pages of this project lie in dist/pages; those of another folder, or of a package one may not write to, elsewhere. */
-async function cacheFolder(root: string, notebooks: string): Promise<string> {
-  const own = notebooks === join(root, 'notebooks');
-  const tag = createHash('sha256').update(notebooks).digest('hex').slice(0, 12);
-  const mayWrite = await access(join(root, 'dist'), constants.W_OK).then(
-    () => true,
-    () => false,
-  );
-  if (!mayWrite) return join(tmpdir(), 'joiners-reckoner', tag);
-  return own ? join(root, 'dist', 'pages') : join(root, 'dist', 'pages', tag);
+/** Where the file that opens the browser is put; undefined where the user has no folder for it. */
+const openingFolder = (): Promise<string | undefined> =>
+  makePrivateFolder(stateFolder(), stateFolder()).catch(() => undefined);
+
+async function showAddress(supervisor: Supervisor, browser: boolean): Promise<void> {
+  const address = await supervisor.newAddress();
+  process.stdout.write(`\nNotebooks:  ${address}\n`);
+  process.stdout.write('It opens once. Press Enter for another address, Ctrl-C to stop.\n\n');
+  const folder = browser && hasBrowser() ? await openingFolder() : undefined;
+  if (folder !== undefined) await openBrowser(await supervisor.newAddress(), folder);
 }
 
-function openBrowser(address: string): void {
-  const display =
-    process.platform === 'darwin' ||
-    process.platform === 'win32' ||
-    process.env['DISPLAY'] ||
-    process.env['WAYLAND_DISPLAY'];
-  if (!display || !process.stdout.isTTY) return;
-  const [command, args] =
-    process.platform === 'darwin'
-      ? ['open', [address]]
-      : process.platform === 'win32'
-        ? ['cmd', ['/c', 'start', '', address]]
-        : ['xdg-open', [address]];
-  const child = spawn(command, args, { stdio: 'ignore', detached: true });
-  child.on('error', () => undefined);
-  child.unref();
+function endOnSignals(supervisor: Supervisor): void {
+  let closing = 0;
+  const close = (): void => {
+    // The terminal and the script that started this may both pass one Ctrl-C on; a second one later ends at once.
+    if (closing > 0) {
+      if (Date.now() - closing > 400) process.exit(130);
+      return;
+    }
+    closing = Date.now();
+    void supervisor.close().finally(() => process.exit(0));
+  };
+  process.on('SIGINT', close).on('SIGTERM', close).on('SIGHUP', close);
 }
 
 async function main(): Promise<void> {
-  const wishes = readWishes(process.argv.slice(2));
-  if (typeof wishes === 'string') {
-    process.stderr.write(`${wishes}\n`);
+  const options = readOptions(process.argv.slice(2));
+  if (typeof options === 'string') {
+    process.stderr.write(`${options}\n`);
     process.exit(2);
   }
-  const server = await start(wishes).catch((error: NodeJS.ErrnoException) => {
+  const { spawnKernel } = await import('../kernel/kernel-process.js');
+  const supervisor = new Supervisor({
+    script: fileURLToPath(import.meta.url),
+    scriptArguments: [serverFlag],
+    notebooks: options.notebooks,
+    host: new KernelHost(spawnKernel),
+    pages: options.pages ? { unasked: !options.ownFolder } : undefined,
+    log: (line) => process.stdout.write(`${line}\n`),
+  });
+  endOnSignals(supervisor);
+  process.on('uncaughtException', (error) => process.stderr.write(`${error.stack ?? error.message}\n`));
+  await start(supervisor, options.port).catch((error: unknown) => {
+    const { code, message } = error as NodeJS.ErrnoException;
     process.stderr.write(
-      error.code === 'EADDRINUSE'
-        ? `--port: ${wishes.port ?? usualPort} is taken by another program; name another or leave it out\n`
-        : `The notebooks could not be opened: ${error.message}\n`,
+      code === 'EADDRINUSE'
+        ? `--port: ${options.port ?? usualPort} is taken by another program; name another or leave it out\n`
+        : `The notebooks could not be opened: ${message}\n`,
     );
     process.exit(1);
   });
-  process.stdout.write(`\nNotebooks:  ${server.address}\nStop with Ctrl-C.\n\n`);
-  let closing = false;
-  const close = (): void => {
-    if (closing) process.exit(130);
-    closing = true;
-    void server.close().finally(() => process.exit(0));
-  };
-  process.on('SIGINT', close).on('SIGTERM', close).on('SIGHUP', close);
-  if (wishes.browser) openBrowser(server.address);
-  if (wishes.pages) await server.collection?.makeAll();
+  await showAddress(supervisor, options.browser);
+  if (process.stdin.isTTY) process.stdin.on('data', () => void showAddress(supervisor, false));
 }
 
-if (process.argv[2] === makePagesFlag) (await import('./render-worker.js')).renderPages();
+const here = fileURLToPath(import.meta.url);
+if (process.argv[2] === makerFlag)
+  (await import('./render-worker.js')).renderPages(join(dirname(here), 'parent-watch.js'));
+else if (process.argv[2] === serverFlag)
+  (await import('./server-process.js')).runServerProcess({ maker: here, makerArguments: [makerFlag] });
 else await main();

@@ -1,29 +1,24 @@
-import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { randomBytes } from 'node:crypto';
-import type { Duplex } from 'node:stream';
-import { WebSocketServer } from 'ws';
 import { jupyterRoutes } from './jupyter-routes.js';
-import { binaryProtocol, connectWebSocket } from './kernel-websocket.js';
 import { Checkpoints } from './checkpoints.js';
-import { NotebookIndex } from './notebook-index.js';
+import { NotebookIndex, type RenderOptions } from './notebook-index.js';
+import { AccessKeys, type OpeningKey } from './access-keys.js';
 import { Contents } from './contents.js';
-import {
-  authenticate,
-  checkHostAndOrigin,
-  cookieName,
-  pageHeaders,
-  plainHeaders,
-  type AuthConfig,
-} from './auth.js';
-import { Kernels, type SpawnKernel } from './kernels.js';
-import { appRoutes, type PageFiles } from './app-routes.js';
+import { KnownNotebooks } from './known-notebooks.js';
+import type { LiveKernel, SpawnKernel } from './kernel.js';
+import { Kernels } from './kernels.js';
+import { appRoutes } from './app-routes.js';
+import { RequestHandler } from './request-handler.js';
 import { ContentsRoot } from './safe-path.js';
-import { HttpError } from './http-error.js';
-import type { Response } from './router.js';
 import { sweepLeftovers, WriteQueue } from './save-contents.js';
-import { Sessions } from './sessions.js';
-import { noticeHtml } from './page-template.js';
+import { Sessions, type StoredSession } from './sessions.js';
+
+/** What outlives the server's process: a restarted server goes on with it. */
+export interface ServerState {
+  readonly openingKeys: readonly OpeningKey[];
+  readonly sessions: readonly StoredSession[];
+}
 
 export interface ServerOptions {
   /** Folder of notebooks. */
@@ -35,133 +30,87 @@ export interface ServerOptions {
   /** Folder of the built page. */
   readonly page: string;
   /** How finished pages are made; without it there are none. */
-  readonly pages?: {
-    readonly maker: string;
-    readonly makerArguments: readonly string[];
-    readonly cache: string;
-    readonly program: string;
-  };
-  readonly token?: string;
-  readonly say?: (line: string) => void;
+  readonly pages?: RenderOptions;
+  /** File that remembers which notebooks this user has run; undefined remembers for this run only. */
+  readonly knownNotebooks?: string;
+  /** Default: a random one. */
+  readonly sessionKey?: string;
+  /** Left by the server that this one takes the place of. */
+  readonly state?: ServerState;
+  /** Kernels that still run from then. */
+  readonly liveKernels?: readonly LiveKernel[];
+  readonly onState?: (state: ServerState) => void;
+  readonly log?: (line: string) => void;
 }
 
 export interface NotebookServer {
   readonly port: number;
-  readonly token: string;
-  /** With the token in it: whoever has this address may open, run and save. */
-  readonly address: string;
-  readonly collection: NotebookIndex | undefined;
+  readonly sessionKey: string;
+  /** An address that opens the notebooks once. */
+  newAddress(): string;
+  readonly index: NotebookIndex | undefined;
   close(): Promise<void>;
 }
 
-const mostMessage = 64 * 1024 * 1024;
 /** A notebook closed over lunch keeps its values. */
 const idleKernelMs = 90 * 60_000;
 
 /** Starts the server on the loopback address only. Rejects when the port is taken or the folder is not there. */
 export async function startServer(options: ServerOptions): Promise<NotebookServer> {
-  const say = options.say ?? ((): void => undefined);
-  const place = await ContentsRoot.at(options.notebooks);
-  await sweepLeftovers(place.root);
-  const contents = new Contents(place, new WriteQueue());
-  const kernels = new Kernels(options.spawnKernel);
-  const sessions = new Sessions(kernels, place);
-  const collection =
-    options.pages === undefined ? undefined : new NotebookIndex({ contents, say, ...options.pages });
-  const token = options.token ?? randomBytes(24).toString('hex');
-  const door: { port: number; token: string } = { port: options.port, token };
-  const api = jupyterRoutes({
-    contents,
-    checkpoints: new Checkpoints(contents),
+  const log = options.log ?? ((): void => undefined);
+  const root = await ContentsRoot.at(options.notebooks);
+  await sweepLeftovers(root.folder);
+  const contents = new Contents(root, new WriteQueue(), log);
+  const kernels = new Kernels(options.spawnKernel, options.liveKernels);
+  const report = (): void => options.onState?.({ openingKeys, sessions: sessions.stored() });
+  let openingKeys = options.state?.openingKeys ?? [];
+  const keys = new AccessKeys(options.sessionKey, openingKeys, (next) => {
+    openingKeys = next;
+    report();
+  });
+  const sessions = new Sessions(kernels, root, options.state?.sessions, report);
+  const known = new KnownNotebooks(options.knownNotebooks);
+  const index = options.pages && new NotebookIndex({ contents, known, log, ...options.pages });
+  const config = { port: options.port, keys };
+  const { version } = options;
+  const handler = new RequestHandler(config, {
+    api: jupyterRoutes({ contents, checkpoints: new Checkpoints(contents), kernels, sessions, version }),
+    app: appRoutes({ contents, index, known, keys, folder: options.page, version }),
     kernels,
-    sessions,
-    version: options.version,
+    log,
   });
-  const own: PageFiles = appRoutes({ contents, collection, folder: options.page, version: options.version });
-
-  const server = createServer((request, response) => void answer(request, response));
-  const sockets = new WebSocketServer({
-    noServer: true,
-    maxPayload: mostMessage,
-    handleProtocols: (offered) => (offered.has(binaryProtocol) ? binaryProtocol : false),
-  });
-  server.on('upgrade', upgrade);
-  server.headersTimeout = 20_000;
-
-  async function answer(request: IncomingMessage, response: ServerResponse): Promise<void> {
-    try {
-      const path = new URL(request.url ?? '/', 'http://local').pathname;
-      // The page's own code holds nothing of the person's: it needs no token, so that it can be cached.
-      const open = path.startsWith('/page/');
-      const shown = open ? checkHostAndOrigin(request, door) : authenticate(request, door);
-      const headers: Record<string, string> =
-        shown === 'token' && request.method === 'GET'
-          ? { 'Set-Cookie': `${cookieName(door)}=${token}; HttpOnly; SameSite=Strict; Path=/` }
-          : {};
-      const given = await (path.startsWith('/api') ? api : own.routes).handle(request);
-      send(response, request, door, { ...given, headers: { ...headers, ...given.headers } });
-    } catch (error) {
-      const refusal =
-        error instanceof HttpError
-          ? error
-          : new HttpError(500, 'the server stumbled; its own message stands in the terminal');
-      if (!(error instanceof HttpError))
-        say(
-          `${request.method ?? ''} ${(request.url ?? '').split('?')[0]}: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`,
-        );
-      const wantsPage = request.method === 'GET' && /text\/html/.test(request.headers.accept ?? '');
-      const body = wantsPage
-        ? noticeHtml(refusal.status === 403 ? 'This address needs its key' : 'Not to be had', refusal.message)
-        : { message: refusal.message, reason: null, ...refusal.detail };
-      send(response, request, door, {
-        status: refusal.status,
-        body,
-        headers: {
-          ...(wantsPage ? { 'Content-Type': 'text/html; charset=utf-8' } : {}),
-          ...(refusal.status === 413 ? { Connection: 'close' } : {}),
-        },
-      });
-    }
-  }
-
-  function upgrade(request: IncomingMessage, socket: Duplex, head: Buffer): void {
-    try {
-      authenticate(request, door);
-      const path = new URL(request.url ?? '/', 'http://local').pathname;
-      const id = /^\/api\/kernels\/([^/]+)\/channels$/.exec(path)?.[1];
-      // Clients subscribe to events of the server; there are none to tell, and a refusal would make them ask again and again.
-      const quiet = path === '/api/events/subscribe';
-      if (id === undefined && !quiet) throw new HttpError(404, 'no such channel');
-      const kernel = id === undefined ? undefined : kernels.get(id);
-      sockets.handleUpgrade(request, socket, head, (ws) => {
-        if (kernel === undefined) ws.on('error', () => ws.terminate());
-        else connectWebSocket(ws, kernel);
-      });
-    } catch (error) {
-      const status = error instanceof HttpError ? error.status : 500;
-      socket.end(
-        `HTTP/1.1 ${status} ${status === 403 ? 'Forbidden' : 'Not Found'}\r\nConnection: close\r\nContent-Length: 0\r\n\r\n`,
-      );
-    }
-  }
-
+  const server = createServer((request, response) => void handler.answer(request, response));
+  guardSockets(server, handler);
   const sweeping = setInterval(() => void kernels.sweepIdle(idleKernelMs), 60_000);
   sweeping.unref();
   await listen(server, options.port);
-  door.port = (server.address() as AddressInfo).port;
+  config.port = (server.address() as AddressInfo).port;
   return {
-    port: door.port,
-    token,
-    address: `http://127.0.0.1:${door.port}/?token=${token}`,
-    collection,
+    port: config.port,
+    sessionKey: keys.sessionKey,
+    newAddress: () => `http://127.0.0.1:${config.port}/#open=${keys.newOpeningKey()}`,
+    index,
     async close() {
       clearInterval(sweeping);
-      collection?.close();
-      for (const ws of sockets.clients) ws.terminate();
+      index?.close();
+      handler.closeSockets();
       server.closeAllConnections();
       await Promise.all([kernels.removeAll(), new Promise<void>((resolve) => server.close(() => resolve()))]);
     },
   };
+}
+
+/** A socket that fails without a listener for it would end the process: each has one from its first byte. */
+function guardSockets(server: Server, handler: RequestHandler): void {
+  server.on('connection', (socket) => socket.on('error', () => socket.destroy()));
+  server.on('clientError', (_error, socket) => {
+    socket.on('error', () => socket.destroy());
+    if (socket.writable)
+      socket.end('HTTP/1.1 400 Bad Request\r\nConnection: close\r\n\r\n', () => socket.destroy());
+    else socket.destroy();
+  });
+  server.on('upgrade', (request, socket, head) => handler.upgrade(request, socket, head));
+  server.headersTimeout = 20_000;
 }
 
 function listen(server: Server, port: number): Promise<void> {
@@ -172,25 +121,4 @@ function listen(server: Server, port: number): Promise<void> {
       resolve();
     });
   });
-}
-
-function send(response: ServerResponse, request: IncomingMessage, door: AuthConfig, answer: Response): void {
-  if (response.headersSent || response.destroyed) return;
-  const { body = null, status = 200, headers = {} } = answer;
-  const json = body !== null && typeof body === 'object' && !Buffer.isBuffer(body);
-  const bytes =
-    body === null
-      ? Buffer.alloc(0)
-      : Buffer.isBuffer(body)
-        ? body
-        : Buffer.from(json ? JSON.stringify(body) : (body as string));
-  response.writeHead(status, {
-    ...pageHeaders(door),
-    ...plainHeaders,
-    'Cache-Control': 'no-store',
-    ...(json ? { 'Content-Type': 'application/json; charset=utf-8' } : {}),
-    ...headers,
-    ...(status === 204 ? {} : { 'Content-Length': String(bytes.length) }),
-  });
-  response.end(request.method === 'HEAD' || status === 204 ? undefined : bytes);
 }

@@ -1,7 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import { stat } from 'node:fs/promises';
 import { dirname } from 'node:path';
-import type { Kernel, KernelModel, Kernels } from './kernels.js';
+import type { Kernel, KernelModel } from './kernel.js';
+import type { Kernels } from './kernels.js';
 import type { ContentsRoot } from './safe-path.js';
 import { HttpError } from './http-error.js';
 
@@ -13,6 +14,15 @@ export interface SessionModel {
   readonly type: string;
   readonly kernel: KernelModel;
   readonly notebook?: { readonly path: string; readonly name: string };
+}
+
+/** A session as it is written down for a server that takes the place of this one. */
+export interface StoredSession {
+  readonly id: string;
+  readonly path: string;
+  readonly name: string;
+  readonly type: string;
+  readonly kernelId: string;
 }
 
 interface Session {
@@ -28,8 +38,23 @@ export class Sessions {
 
   constructor(
     private readonly kernels: Kernels,
-    private readonly place: ContentsRoot,
-  ) {}
+    private readonly root: ContentsRoot,
+    stored: readonly StoredSession[] = [],
+    /** Told after every change. */
+    private readonly onChange: () => void = () => undefined,
+  ) {
+    for (const { kernelId, ...session } of stored) {
+      const kernel = kernels.list().find(({ id }) => id === kernelId);
+      if (kernel !== undefined) this.#sessions.set(session.id, { ...session, kernel });
+    }
+  }
+
+  stored(): StoredSession[] {
+    return [...this.#sessions.values()].map(({ kernel, ...session }) => ({
+      ...session,
+      kernelId: kernel.id,
+    }));
+  }
 
   list(): SessionModel[] {
     return [...this.#sessions.values()]
@@ -61,6 +86,7 @@ export class Sessions {
       kernel,
     };
     this.#sessions.set(session.id, session);
+    this.onChange();
     return model(session);
   }
 
@@ -77,12 +103,14 @@ export class Sessions {
       session.kernel = this.kernels.start(await this.folderOf(session.path), wanted['name']);
       await this.kernels.remove(old.id).catch(() => undefined);
     }
+    this.onChange();
     return model(session);
   }
 
   async close(id: string): Promise<void> {
     const session = this.#find(id);
     this.#sessions.delete(id);
+    this.onChange();
     const shared = [...this.#sessions.values()].some((other) => other.kernel === session.kernel);
     if (!shared) await this.kernels.remove(session.kernel.id).catch(() => undefined);
   }
@@ -90,12 +118,13 @@ export class Sessions {
   /** A notebook was renamed: its session follows. */
   moved(from: string, to: string): void {
     for (const session of this.#sessions.values()) if (session.path === from) session.path = to;
+    this.onChange();
   }
 
   /** The folder a kernel works in: the file's own, or the notebooks folder when there is no such folder. */
   async folderOf(path: string): Promise<string> {
-    const real = await this.place.resolve(path).catch((error: unknown) => {
-      if (error instanceof HttpError && error.status === 404) return this.place.root;
+    const real = await this.root.resolve(path).catch((error: unknown) => {
+      if (error instanceof HttpError && error.status === 404) return this.root.folder;
       throw error;
     });
     const isFolder = await stat(real).then(

@@ -119,6 +119,7 @@ export async function openBench() {
   const folder = mkdtempSync(join(tmpdir(), 'reckoner-browser-'));
   for (const [name, content] of Object.entries(books))
     writeFileSync(join(folder, name), typeof content === 'string' ? content : JSON.stringify(content));
+  const state = mkdtempSync(join(tmpdir(), 'reckoner-state-'));
   const server = spawn(
     process.execPath,
     [
@@ -130,7 +131,10 @@ export async function openBench() {
       '--notebooks',
       folder,
     ],
-    { stdio: ['ignore', 'pipe', 'inherit'] },
+    {
+      stdio: ['ignore', 'pipe', 'inherit'],
+      env: { ...process.env, XDG_STATE_HOME: state, XDG_CACHE_HOME: state },
+    },
   );
   const address = await new Promise((resolve, reject) => {
     let text = '';
@@ -141,6 +145,12 @@ export async function openBench() {
     });
     server.on('exit', () => reject(new Error('the server did not start')));
   });
+  const { origin, hash } = new URL(address);
+  const opened = await fetch(`${origin}/reckoner/open`, {
+    method: 'POST',
+    body: JSON.stringify({ key: hash.replace('#open=', '') }),
+  });
+  const { key } = await opened.json();
   const browser = await chromium.launch({
     executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
     args: ['--no-sandbox', '--disable-gpu'],
@@ -149,7 +159,8 @@ export async function openBench() {
   if (shots) mkdirSync(shots, { recursive: true });
   return {
     folder,
-    address,
+    address: origin,
+    key,
     browser,
     server,
     read: (name) => readFileSync(join(folder, name), 'utf8'),
@@ -161,11 +172,13 @@ export async function openBench() {
         acceptDownloads: true,
         ...options,
       });
+      // A tab keeps its key as long as it lives; here each tab of the profile starts with it.
+      await context.addInitScript((given) => sessionStorage.setItem('reckoner-key', given), key);
       const page = await context.newPage();
       const troubles = [];
       page.on('pageerror', (error) => troubles.push(String(error)));
       page.on('console', (message) => message.type() === 'error' && troubles.push(message.text()));
-      await page.goto(address);
+      await page.goto(origin);
       await page.waitForSelector('.chapter');
       return {
         context,
@@ -173,7 +186,7 @@ export async function openBench() {
         troubles,
         /** Opens a notebook and waits until it can be typed in and run. */
         async open(name, { kernel = true, on = page } = {}) {
-          await on.goto(new URL(`/notebook/${name}`, address).href);
+          await on.goto(new URL(`/notebook/${name}`, origin).href);
           await on.waitForSelector('body[data-opened]');
           if (kernel) await on.waitForSelector('.kernel.ready', { state: 'attached' });
           return on;
@@ -186,6 +199,7 @@ export async function openBench() {
       const gone = new Promise((resolve) => server.once('exit', resolve));
       if (server.kill('SIGTERM')) await gone;
       rmSync(folder, { recursive: true, force: true });
+      rmSync(state, { recursive: true, force: true });
     },
   };
 }

@@ -58,9 +58,8 @@ console.log(`${passed} passed, ${failed} failed`);
 process.exit(failed === 0 ? 0 : 1);
 
 /** Kernels stay when a page is closed; the next test starts with none. */
-async function endKernels({ address }) {
-  const { origin, searchParams } = new URL(address);
-  const headers = { Authorization: `token ${searchParams.get('token')}` };
+async function endKernels({ address: origin, key }) {
+  const headers = { Authorization: `token ${key}` };
   for (const { id } of await (await fetch(`${origin}/api/sessions`, { headers })).json())
     await fetch(`${origin}/api/sessions/${id}`, { method: 'DELETE', headers });
 }

@@ -1,6 +1,8 @@
+import { writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import WebSocket from 'ws';
-import { openBench, raw, type Bench } from './server-bench.js';
+import { notebookOf, openBench, raw, type Bench } from './server-bench.js';
 
 let bench: Bench;
 let port = 0;
@@ -8,44 +10,89 @@ let key: Record<string, string> = {};
 beforeAll(async () => {
   bench = await openBench();
   port = bench.server.port;
-  key = { Authorization: `token ${bench.server.token}` };
+  key = { Authorization: `token ${bench.server.sessionKey}` };
 });
 afterAll(() => bench.close());
 
-describe('the token', () => {
+const guarded = [
+  '/api',
+  '/api/contents',
+  '/api/kernels',
+  '/files/a.csv',
+  '/reckoner/recipes',
+  '/reckoner/notebooks',
+  '/pages/a.html',
+];
+
+describe('the key', () => {
   it.each([
-    ['none', {}, 403],
-    ['a wrong one', { Authorization: 'token 0123' }, 403],
-    ['a wrong one as cookie', { Cookie: 'reckoner-1=abc' }, 403],
-    ['an empty one', { Authorization: 'token ' }, 403],
-  ])('%s opens nothing', async (_name, headers, status) => {
-    for (const path of [
-      '/',
-      '/api',
-      '/api/contents',
-      '/api/kernels',
-      '/notebook/a.ipynb',
-      '/files/a.csv',
-      '/reckoner/recipes',
-      '/pages/a.html',
-    ])
-      expect((await raw(port, path, headers)).status, path).toBe(status);
+    ['none', {}],
+    ['a wrong one', { Authorization: 'token 0123' }],
+    ['an empty one', { Authorization: 'token ' }],
+  ])('%s opens nothing', async (_name, headers) => {
+    for (const path of guarded) expect((await raw(port, path, headers)).status, path).toBe(403);
   });
 
-  it('opens as header, in the address, and then as a cookie that scripts cannot read and other sites do not send', async () => {
-    expect((await raw(port, '/api/status', key)).status).toBe(200);
-    const first = await raw(port, `/?token=${bench.server.token}`, {});
+  it('is taken from no cookie and from no address, both of which others could read', async () => {
+    const key = bench.server.sessionKey;
+    for (const path of guarded) {
+      for (const name of [`reckoner-${port}`, 'reckoner', 'token'])
+        expect((await raw(port, path, { Cookie: `${name}=${key}` })).status, path).toBe(403);
+      expect((await raw(port, `${path}?token=${key}`, {})).status, path).toBe(403);
+    }
+  });
+
+  it('is never sent as a cookie, and the pages that need none hold nothing of the user', async () => {
+    await bench.ask('PUT', '/api/contents/secret.ipynb', { type: 'notebook', content: notebookOf('mine') });
+    for (const path of ['/', '/notebook/secret.ipynb']) {
+      const page = await raw(port, path, {});
+      expect(page.status).toBe(200);
+      expect(page.headers['set-cookie']).toBeUndefined();
+      expect(page.text).not.toContain(bench.server.sessionKey);
+      expect(page.text).not.toContain('mine');
+      expect(page.text).not.toContain(bench.folder);
+    }
+    expect((await raw(port, '/api/status', key)).headers['set-cookie']).toBeUndefined();
+  });
+
+  it('comes for an opening key, which works once', async () => {
+    const address = new URL(bench.server.newAddress());
+    expect(address.origin).toBe(`http://127.0.0.1:${port}`);
+    expect(address.search).toBe('');
+    const open = (opening: string): ReturnType<typeof raw> =>
+      raw(port, '/reckoner/open', {}, 'POST', JSON.stringify({ key: opening }));
+    const opening = address.hash.replace('#open=', '');
+    expect(opening).not.toBe(bench.server.sessionKey);
+    const first = await open(opening);
     expect(first.status).toBe(200);
-    const cookie = String((first.headers['set-cookie'] as string[])[0]);
-    expect(cookie).toMatch(/HttpOnly/);
-    expect(cookie).toMatch(/SameSite=Strict/);
-    expect((await raw(port, '/api/status', { Cookie: cookie.split(';')[0] ?? '' })).status).toBe(200);
+    expect(JSON.parse(first.text)).toEqual({ key: bench.server.sessionKey });
+    const second = await open(opening);
+    expect(second.status).toBe(403);
+    expect(second.text).toContain('was used before');
+    expect((await open('0123')).status).toBe(403);
+    const foreign = { Origin: 'http://evil.example' };
+    const other = new URL(bench.server.newAddress()).hash.replace('#open=', '');
+    expect((await raw(port, '/reckoner/open', foreign, 'POST', JSON.stringify({ key: other }))).status).toBe(
+      403,
+    );
+  });
+
+  it('is replaced by a ticket in links, which opens one document and no other', async () => {
+    await writeFile(join(bench.folder, 'a.csv'), 'name\nplank\n');
+    await writeFile(join(bench.folder, 'b.csv'), 'name\nother\n');
+    const asked = await bench.ask('POST', '/reckoner/ticket', { path: '/files/a.csv' });
+    const address = String(asked.body['address']);
+    expect((await raw(port, address, {})).text).toContain('plank');
+    expect((await raw(port, address.replace('a.csv', 'b.csv'), {})).status).toBe(403);
+    expect((await raw(port, address.replace('/files/', '/api/contents/'), {})).status).toBe(403);
+    expect((await raw(port, address, {}, 'DELETE')).status).toBe(403);
+    expect((await bench.ask('POST', '/reckoner/ticket', { path: '/api/contents' })).status).toBe(400);
   });
 
   it('is long and differs from run to run', async () => {
     const other = await openBench();
-    expect(other.server.token).toMatch(/^[0-9a-f]{48}$/);
-    expect(other.server.token).not.toBe(bench.server.token);
+    expect(other.server.sessionKey).toMatch(/^[0-9a-f]{48}$/);
+    expect(other.server.sessionKey).not.toBe(bench.server.sessionKey);
     await other.close();
   });
 });
@@ -84,7 +131,7 @@ describe('where a request comes from', () => {
     );
   });
 
-  it('another local port cannot use the cookie: the browser tells it is another site', async () => {
+  it('a request from another local port is refused even with the key: the browser tells it is another site', async () => {
     expect(
       (
         await raw(port, '/api/contents', {
@@ -109,7 +156,7 @@ describe('where a request comes from', () => {
     ).toBe(200);
   });
 
-  it('WebSockets go through the same door', async () => {
+  it('WebSockets pass the same checks', async () => {
     const session = await bench.ask('POST', '/api/sessions', {
       path: 'a.ipynb',
       name: 'a',
@@ -129,19 +176,26 @@ describe('where a request comes from', () => {
     const there = `ws://127.0.0.1:${port}${path}`;
     expect(await opens(there)).toBe(false);
     expect(await opens(`${there}?token=wrong`)).toBe(false);
-    expect(await opens(`${there}?token=${bench.server.token}`, { Origin: 'http://evil.example' })).toBe(
+    expect(await opens(`${there}?token=${bench.server.sessionKey}`, { Origin: 'http://evil.example' })).toBe(
       false,
     );
-    expect(await opens(`${there}?token=${bench.server.token}`, { Host: 'evil.example' })).toBe(false);
-    expect(await opens(`ws://127.0.0.1:${port}/api/kernels/none/channels?token=${bench.server.token}`)).toBe(
-      false,
+    expect(await opens(`${there}?token=${bench.server.sessionKey}`, { Host: 'evil.example' })).toBe(false);
+    expect(
+      await opens(`ws://127.0.0.1:${port}/api/kernels/none/channels?token=${bench.server.sessionKey}`),
+    ).toBe(false);
+    expect(await opens(`${there}?token=${bench.server.sessionKey}`)).toBe(true);
+    const protocols = ['reckoner', `reckoner.key.${bench.server.sessionKey}`];
+    const socket = new WebSocket(there, protocols);
+    await new Promise((resolve, reject) => socket.on('open', resolve).on('error', reject));
+    expect(socket.protocol).toBe('reckoner');
+    socket.close();
+    expect(await opens(`ws://127.0.0.1:${port}/api/events/subscribe?token=${bench.server.sessionKey}`)).toBe(
+      true,
     );
-    expect(await opens(`${there}?token=${bench.server.token}`)).toBe(true);
-    expect(await opens(`ws://127.0.0.1:${port}/api/events/subscribe?token=${bench.server.token}`)).toBe(true);
   });
 
   it('listens on the loopback address only', () => {
-    expect(bench.server.address).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/\?token=[0-9a-f]+$/);
+    expect(bench.server.newAddress()).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/#open=[0-9a-f]{48}$/);
   });
 });
 
@@ -173,7 +227,7 @@ describe('what the browser may do with an answer', () => {
   });
 
   it('a refused page says in words what is wanted', async () => {
-    const page = await raw(port, '/', { Accept: 'text/html' });
+    const page = await raw(port, '/pages/a.html', { Accept: 'text/html' });
     expect(page.status).toBe(403);
     expect(page.text).toContain('the address the terminal printed');
   });

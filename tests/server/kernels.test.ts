@@ -25,7 +25,7 @@ beforeAll(async () => {
   settings = ServerConnection.makeSettings({
     baseUrl: bench.base,
     wsUrl: bench.base.replace('http', 'ws'),
-    token: bench.server.token,
+    token: bench.server.sessionKey,
     appendToken: true,
     WebSocket: WebSocket as never,
     fetch,
@@ -209,7 +209,7 @@ describe('the binary message form', () => {
 
   it('anything else closes that socket, and the kernel lives on', async () => {
     const session = await start('hostile.ipynb');
-    const address = `${bench.base.replace('http', 'ws')}/api/kernels/${session.kernel!.id}/channels?token=${bench.server.token}`;
+    const address = `${bench.base.replace('http', 'ws')}/api/kernels/${session.kernel!.id}/channels?token=${bench.server.sessionKey}`;
     const good = encode({
       channel: 'shell',
       header: { msg_id: '1', msg_type: 'x', session: 's' },

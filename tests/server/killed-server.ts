@@ -7,7 +7,7 @@ const server = await startServer({
   notebooks,
   page,
   port: 0,
-  token: 'abc',
+  sessionKey: 'abc',
   version: '0',
   spawnKernel: spawnFakeKernel,
 });

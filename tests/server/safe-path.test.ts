@@ -1,4 +1,4 @@
-import { mkdir, mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises';
+import { lstat, mkdir, mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -11,7 +11,7 @@ const secret = 'the bank card is under the mat';
 
 beforeAll(async () => {
   bench = await openBench();
-  key = { Authorization: `token ${bench.server.token}` };
+  key = { Authorization: `token ${bench.server.sessionKey}` };
   outside = await mkdtemp(join(tmpdir(), 'reckoner-outside-'));
   await writeFile(join(outside, 'secret.txt'), secret);
   await writeFile(join(bench.folder, '..', 'beside.txt'), secret);
@@ -85,7 +85,9 @@ describe('writing', () => {
     expect((await ask('PATCH', '/api/contents/boards.csv', { path: 'linked/stolen.csv' })).status).toBe(403);
     expect((await ask('POST', '/api/contents', { copy_from: '../beside.txt' })).status).toBe(403);
     expect((await ask('POST', '/api/contents', { copy_from: 'link.txt' })).status).toBe(403);
-    expect((await ask('DELETE', '/api/contents/link.txt')).status).toBe(403);
+    expect((await ask('DELETE', '/api/contents/link.txt')).status).toBe(204);
+    await expect(lstat(join(bench.folder, 'link.txt'))).rejects.toThrow('ENOENT');
+    expect(await readFile(join(outside, 'secret.txt'), 'utf8')).toBe(secret);
     expect((await ask('POST', '/api/contents', { type: 'notebook', name: '../../x' })).status).toBe(403);
     expect((await ask('POST', '/api/sessions', { path: '../../x.ipynb', kernel: {} })).status).toBe(403);
     expect((await ask('POST', '/api/kernels', { name: 'reckoner', path: 'linked' })).status).toBe(403);

@@ -49,7 +49,7 @@ export async function openBench(more: Partial<ServerOptions> = {}): Promise<Benc
     async ask(method, path, body) {
       const answer = await fetch(`${base}${path}`, {
         method,
-        headers: { Authorization: `token ${server.token}` },
+        headers: { Authorization: `token ${server.sessionKey}` },
         ...(body === undefined ? {} : { body: JSON.stringify(body) }),
       });
       const text = await answer.text();
