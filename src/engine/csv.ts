@@ -19,15 +19,24 @@ function delimiterOf(text: string): string {
  * Rows of a CSV text, empty ones too. A quoted cell may span lines, so rows and lines are counted apart.
  * `badQuote` is the line of a quotation mark that is not closed or stands in the middle of a cell.
  */
-export function readCsv(text: string): { readonly rows: readonly CsvRow[]; readonly badQuote?: number } {
-  const plain = text.replace(/^\ufeff/, '');
-  const parsed = Papa.parse<string[]>(plain, { delimiter: delimiterOf(plain) });
-  let line = 1;
+export function readCsv(text: string): {
+  readonly rows: readonly CsvRow[];
+  readonly delimiter: string;
+  readonly badQuote?: number;
+} {
+  const whole = text.replace(/^\ufeff/, '');
+  // Spreadsheets write a first line `sep=;` for each other.
+  const declared = /^"?sep=(.)"?(?:\r\n|\r|\n)/i.exec(whole);
+  const plain = whole.slice(declared?.[0].length ?? 0);
+  const first = declared === null ? 1 : 2;
+  const delimiter = declared?.[1] ?? delimiterOf(plain);
+  const parsed = Papa.parse<string[]>(plain, { delimiter });
+  let line = first;
   const rows = parsed.data.map((cells) => {
     const row = { line, cells };
     line += 1 + breaks(cells.join(' '));
     return row;
   });
   const bad = parsed.errors.find((e) => e.type === 'Quotes');
-  return { rows, ...(bad ? { badQuote: 1 + breaks(plain.slice(0, bad.index)) } : {}) };
+  return { rows, delimiter, ...(bad ? { badQuote: first + breaks(plain.slice(0, bad.index)) } : {}) };
 }

@@ -3,6 +3,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { decodeText } from './text-encoding.js';
 
 /** The nearest folder at or above `start` whose package.json carries the package's name. @throws Error where there is none */
 export function folderAbove(start: string): string {
@@ -37,7 +38,7 @@ export function dataFileNames(): string[] {
   return readdirSync(join(packageFolder(), 'data'));
 }
 
-/** Text of a person's own file. @throws the file system's own error */
+/** Text of a user's own file, in any usual encoding. @throws the file system's own error, InputError for a file that is no text */
 export function readOwnFile(path: string): string {
-  return readFileSync(path, 'utf8');
+  return decodeText(readFileSync(path));
 }

@@ -1,5 +1,7 @@
 import { InputError, inspectValue } from '../units/input-error.js';
+import { kinds } from '../units/kind.js';
 import { readCsv } from './csv.js';
+import { NumberStyle } from './csv-numbers.js';
 import {
   isPlainObject,
   makeField,
@@ -53,22 +55,35 @@ export function tableField<const F extends Fields, const O extends TableOptions>
     .map(([n, f]) => `${n}${f.optional ? '?' : ''}`)
     .join(', ')}`;
   const read = (value: unknown): readonly Parsed<F>[] => {
-    const { rows, line } = rowsOf(value, takes);
+    const { rows: written, line, delimiter } = rowsOf(value, takes);
     const least = options.least ?? 1;
     const most = options.most ?? 100_000;
-    if (rows.length < least || rows.length > most)
-      throw new InputError(`got ${rows.length} rows, takes ${least} to ${most}: ${takes}`);
-    const header = headerOf(rows, names);
-    return collectIssues(
-      rows.map((row, i): readonly [string, () => Parsed<F>] => [
-        `[${i + 1}]${line ? ` (line ${line(i)})` : ''}`,
-        () => {
-          const read = check(renamed(row, header));
-          options.row?.(read as never);
-          return read;
-        },
-      ]),
-    );
+    if (written.length < least || written.length > most)
+      throw new InputError(`got ${written.length} rows, takes ${least} to ${most}: ${takes}`);
+    const header = headerOf(written, names);
+    const isNumber = (key: string): boolean => {
+      const kind = columns[header.get(key)?.name ?? '']?.kind;
+      return kind !== undefined && Object.hasOwn(kinds, kind);
+    };
+    const { rows, note } =
+      delimiter === undefined || line === undefined
+        ? { rows: written }
+        : withPlainNumbers(written, { line, delimiter, isNumber });
+    const parsed = collectIssues(
+      rows.map(
+        (row, i) =>
+          [
+            `[${i + 1}]${line ? ` (line ${line(i)})` : ''}`,
+            () => {
+              const read = check(renamed(row, header));
+              options.row?.(read as never);
+              return read;
+            },
+          ] as const,
+      ),
+    ) as Parsed<F>[];
+    if (note !== undefined) readingNotes.set(parsed, note);
+    return parsed;
   };
   return makeField<TableGiven<F>, readonly Parsed<F>[], O>(
     {
@@ -76,17 +91,48 @@ export function tableField<const F extends Fields, const O extends TableOptions>
       expects: takes,
       read,
       accepts: (v) => Array.isArray(v) || typeof v === 'string' || isFrame(v),
-      format: (rows) => `${rows.length} row${rows.length === 1 ? '' : 's'}`,
+      format: (rows) => {
+        const note = readingNotes.get(rows);
+        return `${rows.length} row${rows.length === 1 ? '' : 's'}${note === undefined ? '' : ` (${note})`}`;
+      },
     },
     options,
     { fields: columns },
   ) as unknown as Field<TableGiven<F>, Out<O, readonly Parsed<F>[]>, Optional<O>>;
 }
 
-function rowsOf(
-  value: unknown,
-  takes: string,
-): { rows: Record<string, unknown>[]; line?: (row: number) => number } {
+/** How numbers of a file were read, where they were not read as they stand; told wherever the table is shown. */
+const readingNotes = new WeakMap<object, string>();
+
+interface WrittenRows {
+  readonly rows: Record<string, unknown>[];
+  /** Line of the file on which a row begins. */
+  readonly line?: (row: number) => number;
+  readonly delimiter?: string;
+}
+
+/** The rows of a file with its numbers written with a decimal point; `note` says what was read otherwise than it stands there. */
+function withPlainNumbers(
+  rows: Record<string, unknown>[],
+  file: { line: (row: number) => number; delimiter: string; isNumber: (key: string) => boolean },
+): { rows: Record<string, unknown>[]; note?: string | undefined } {
+  const cells = rows.flatMap((row, at) =>
+    Object.entries(row).flatMap(([key, text]) =>
+      typeof text === 'string' && file.isNumber(key) ? [{ line: file.line(at), text }] : [],
+    ),
+  );
+  const style = NumberStyle.of(cells, file.delimiter);
+  const plain = (key: string, value: unknown): unknown =>
+    typeof value === 'string' && file.isNumber(key) ? style.plain(value) : value;
+  return {
+    rows: rows.map((row) =>
+      Object.fromEntries(Object.entries(row).map(([key, value]) => [key, plain(key, value)])),
+    ),
+    note: style.note(cells),
+  };
+}
+
+function rowsOf(value: unknown, takes: string): WrittenRows {
   if (typeof value === 'string') return csvRows(value, takes);
   if (isFrame(value)) {
     return {
@@ -116,26 +162,29 @@ function rowsOf(
 const clean = (v: unknown): unknown =>
   v === null || (typeof v === 'number' && Number.isNaN(v)) || v === '' ? undefined : v;
 
-function csvRows(
-  value: string,
-  takes: string,
-): { rows: Record<string, unknown>[]; line: (row: number) => number } {
+function csvRows(value: string, takes: string): WrittenRows {
   let text = value;
   let name = 'the text';
   if (!/[\r\n]/.test(value)) {
+    if (/\.(xlsx?|xlsm|ods|numbers)$/i.test(value.trim()))
+      throw new InputError(
+        `got the spreadsheet ${inspectValue(value.trim())}; open it and save the sheet as CSV`,
+      );
     if (!/\.(csv|tsv|txt)$/i.test(value.trim()))
       throw new InputError(`got ${inspectValue(value)}, takes ${takes}`);
     name = value.trim();
     try {
       text = readOwnFile(name);
     } catch (error) {
+      if (error instanceof InputError)
+        throw new InputError(`the file ${inspectValue(name)} ${error.message}`);
       const { code } = error as { readonly code: string };
       throw new InputError(
         `got the file ${inspectValue(name)}, which ${code === 'ENOENT' ? 'does not exist here' : `cannot be read (${code})`}; takes ${takes}`,
       );
     }
   }
-  const { rows: found, badQuote } = readCsv(text);
+  const { rows: found, badQuote, delimiter } = readCsv(text);
   if (badQuote !== undefined)
     throw new InputError(
       `got ${inspectValue(name)} with a quotation mark that is not closed, in line ${badQuote}; takes ${takes}`,
@@ -155,7 +204,7 @@ function csvRows(
     lines.push(line);
     rows.push(Object.fromEntries(columns.map((c, j) => [c, clean((cells[j] ?? '').trim())])));
   }
-  return { rows, line: (row) => lines[row] as number };
+  return { rows, line: (row) => lines[row] as number, delimiter };
 }
 
 interface Column {
@@ -190,7 +239,7 @@ function renamed(row: Record<string, unknown>, header: Map<string, Column>): Rec
     const bare =
       typeof value === 'number' ||
       (typeof value === 'string' &&
-        /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$|^\d+(?:[ -]\d+)?\/\d+$|^\d+[ -]\d+\/\d+$/.test(value));
+        /^[+-]?(\d+[.,]?\d*|\.\d+)([eE][+-]?\d+)?$|^\d+(?:[ -]\d+)?\/\d+$|^\d+[ -]\d+\/\d+$/.test(value));
     out[column.name] = column.unit !== undefined && bare ? `${value} ${column.unit}` : value;
   }
   return out;

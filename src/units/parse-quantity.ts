@@ -77,7 +77,7 @@ const isPriced = (kind: Kind): boolean => kind === 'money' || kind.startsWith('p
 function firstNumber(reader: TextReader, text: string, takes: string): number {
   const first = reader.number();
   if (first === undefined) throw new InputError(`got ${inspectValue(text)}, ${takes}`);
-  if (reader.peek(','))
+  if (reader.peek(',') || reader.peek('.'))
     throw new InputError(
       `got ${inspectValue(text)}, ${takes}; write a point for decimals and no thousands mark`,
     );

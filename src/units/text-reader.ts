@@ -21,6 +21,25 @@ export class TextReader {
     return this.text.slice(this.#at).trim();
   }
 
+  /** `12,5` is read as 12.5. `1,250` is 1.25 to one reader and 1250 to another: it is asked about. @throws InputError */
+  #decimalComma(whole: string): number | undefined {
+    if (!/^\d+$/.test(whole)) return undefined;
+    const decimals = this.match(/,\d{1,40}(?![\d,.])/y)?.slice(1);
+    if (decimals === undefined) return undefined;
+    const unit = this.rest() === '' ? '' : ` ${this.rest()}`;
+    if (decimals.length === 3 && /^[1-9]\d{0,2}$/.test(whole)) {
+      const written = `${whole},${decimals}${unit}`;
+      const [asDecimal, asThousands] = [
+        `${Number(`${whole}.${decimals}`)}${unit}`,
+        `${whole}${decimals}${unit}`,
+      ];
+      throw new InputError(
+        `got ${inspectValue(written)}, which is ${asDecimal} or ${asThousands}; write ${inspectValue(asDecimal)} or ${inspectValue(asThousands)}`,
+      );
+    }
+    return Number(`${whole}.${decimals}`);
+  }
+
   /** A decimal number, a fraction, or a whole number and a fraction (35 7/16, 35-7/16). */
   number(): number | undefined {
     const sign = this.match(/[+-] ?/y)?.startsWith('-') ? -1 : 1;
@@ -28,6 +47,8 @@ export class TextReader {
     if (fraction) return sign * divide(fraction);
     const decimal = this.match(/(?:\d{1,40}(?:\.\d{0,40})?|\.\d{1,40})(?:[eE][+-]?\d{1,4}(?![a-zA-Z]))?/y);
     if (decimal === undefined) return undefined;
+    const comma = this.#decimalComma(decimal);
+    if (comma !== undefined) return sign * comma;
     const n = Number(decimal);
     if (/^\d+$/.test(decimal)) {
       const extra = this.match(/[ -]\d{1,9} ?\/ ?\d{1,9}(?![\d.])/y);

@@ -64,7 +64,8 @@ function list(field: Field, given: readonly unknown[], id: string, changed: () =
     element: input.element,
     value: () =>
       (input.value() as string | undefined)
-        ?.split(',')
+        // A comma inside a number is a decimal comma.
+        ?.split(/;|,(?!\d)/)
         .map((s) => s.trim())
         .filter((s) => s !== ''),
   };

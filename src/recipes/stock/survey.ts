@@ -40,6 +40,11 @@ function checkRow(r: SurveyRow): void {
   const mm = (m: number): string => `${Number((m * 1000).toFixed(1))} mm`;
   const issues: Issue[] = [];
   const at = (field: string, label: string): void => void issues.push({ field, message: label });
+  if (r.length < 0.05 * (1 - 1e-12) || r.length > 20 * (1 + 1e-12))
+    at(
+      'length',
+      `got ${mm(r.length)}, takes a board from 50 mm to 20 m long; check the unit in the header and the decimal mark`,
+    );
   if (r.endLoss + r.faultLength > r.length * (1 + 1e-12))
     at(
       'endLoss',
