@@ -45,8 +45,14 @@ function shapeOf(f: Field): JsonSchema {
     case 'table':
       return { anyOf: [{ type: 'array', items: objectSchema(f.fields ?? {}) }, { type: 'string' }] };
     default:
-      return f.items ? { anyOf: f.items.map(fieldSchema) } : f.choices ? { examples: f.choices } : {};
+      return openSchema(f);
   }
+}
+
+/** A field of a recipe's own sort: its alternatives where it has any, else anything, with examples. */
+function openSchema(f: Field): JsonSchema {
+  if (f.items) return { anyOf: f.items.map(fieldSchema) };
+  return f.choices ? { examples: f.choices } : {};
 }
 
 /** Text with a unit; a plain number for counts, ratios and money. Limits are in the base unit. */

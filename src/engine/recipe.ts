@@ -120,7 +120,7 @@ export function asyncRecipe<const F extends Fields, const O extends Outputs>(
 export function formerName<F extends Fields, O extends Outputs>(
   recipe: Recipe<F, O>,
   former: string,
-  tell: (line: string) => void = console.warn,
+  tell: (line: string) => void = (line) => console.warn(line),
 ): Recipe<F, O> {
   let told = false;
   const call = (given: Input<F>): Result<O> => {
@@ -130,7 +130,7 @@ export function formerName<F extends Fields, O extends Outputs>(
   };
   const made = callable(call, recipe);
   registerAlias(made, recipe);
-  return made as unknown as Recipe<F, O>;
+  return made;
 }
 
 /** The line that tells of a name that has changed. */

@@ -112,15 +112,10 @@ function isMemory(value: unknown): value is NoteState {
   if (typeof m !== 'object' || m === null || m.format !== 'reckoner build note 1' || !Array.isArray(m.parts))
     return false;
   const text = (v: unknown): boolean => typeof v === 'string';
-  const head = m.head as Partial<NoteHead> | undefined;
-  if (
-    typeof head !== 'object' ||
-    head === null ||
-    !text(head.title) ||
-    !text(head.date) ||
-    !text(head.version)
-  )
-    return false;
+  const head: unknown = m.head;
+  if (typeof head !== 'object' || head === null) return false;
+  const { title, date, version } = head as Partial<NoteHead>;
+  if (![title, date, version].every(text)) return false;
   return m.parts.every((p: unknown) => {
     if (typeof p !== 'object' || p === null) return false;
     const part = p as Record<string, unknown>;

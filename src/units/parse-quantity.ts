@@ -63,7 +63,7 @@ export function parseQuantity<K extends Kind>(text: string, kind: K): Quantity<K
     if (sum !== undefined) return finite(kind, sum, text);
   }
   const unit = reader.rest();
-  const lumber = unit === '' && kind === 'length' ? quarters(plain) : undefined;
+  const lumber = quarters(plain, kind);
   if (lumber !== undefined) return finite(kind, lumber, text);
   if (/^x ?[\d.]+$/i.test(unit)) throw noUnit(text, takes);
   askWhichGallon(text, kind, unit);

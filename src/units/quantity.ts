@@ -162,12 +162,9 @@ export class Quantity<K extends Kind = Kind> {
   }
 
   #pick(others: readonly Comparable<K>[], side: -1 | 1): Quantity<K> {
-    let best: Quantity<K> = this;
-    for (const other of others) {
-      const o = this.#same(other);
-      if (Math.sign(o.value - best.value) === side) best = o;
-    }
-    return best;
+    return others
+      .map((other) => this.#same(other))
+      .reduce<Quantity<K>>((best, o) => (Math.sign(o.value - best.value) === side ? o : best), this);
   }
 
   /** @throws InputError for another kind, or money of another currency */

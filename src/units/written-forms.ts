@@ -42,7 +42,8 @@ export function compound(reader: TextReader, first: number, text: string, kind: 
 }
 
 /** Rough lumber by quarters of an inch, `4/4` to `16/4`, in metres; undefined for any other text. */
-export function quarters(plain: string): number | undefined {
+export function quarters(plain: string, kind: Kind): number | undefined {
+  if (kind !== 'length') return undefined;
   const n = Number(/^(\d{1,2}) ?\/ ?4$/.exec(plain)?.[1]);
   return n >= 4 && n <= 16 ? (n / 4) * 0.0254 : undefined;
 }
