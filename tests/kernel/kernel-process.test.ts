@@ -29,7 +29,7 @@ function request(
 }
 
 async function until(found: (m: JupyterMessage) => boolean): Promise<JupyterMessage> {
-  for (const end = Date.now() + 15_000; Date.now() < end; await new Promise((r) => setTimeout(r, 5))) {
+  for (const end = Date.now() + 45_000; Date.now() < end; await new Promise((r) => setTimeout(r, 5))) {
     const message = heard.find(found);
     if (message) return message;
   }
@@ -82,7 +82,7 @@ describe('a kernel child', () => {
     );
     const queued = execute('spun = 99');
     // The cell is announced before it is compiled, and what a loop prints waits until it gives way: a file is the sign that it turns.
-    for (const end = Date.now() + 15_000; !existsSync(sign) && Date.now() < end;)
+    for (const end = Date.now() + 45_000; !existsSync(sign) && Date.now() < end;)
       await new Promise((r) => setTimeout(r, 5));
     expect(existsSync(sign)).toBe(true);
     rmSync(folder, { recursive: true, force: true });

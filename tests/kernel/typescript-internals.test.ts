@@ -21,7 +21,7 @@ let program: IncrementalProgram;
 beforeAll(() => {
   ts = loadCompiler();
   program = createNodeProgram(process.cwd());
-});
+}, 60_000);
 
 /** What the checker says of a cell that sees the names published so far. */
 const errorsOf = (text: string): number[] => program.diagnose(program.add(text)).map((d) => d.code);
