@@ -166,11 +166,13 @@ describe('a kernel started from the snapshot', () => {
   }, 60_000);
 
   it('finds Node modules under their bare names too', async () => {
-    expect(await run("import fs from 'fs'; import { join } from 'path'; fs.existsSync(join('/', 'none'))")).toBe(
-      'false',
-    );
+    expect(
+      await run("import fs from 'fs'; import { join } from 'path'; fs.existsSync(join('/', 'none'))"),
+    ).toBe('false');
     expect(await run("import * as os from 'node:os'; typeof os.EOL")).toBe("'string'");
-    await expect(run("import { readFileSync } from 'fs'; readFileSync(true, 5)")).rejects.toThrow(/TypeScriptError/);
+    await expect(run("import { readFileSync } from 'fs'; readFileSync(true, 5)")).rejects.toThrow(
+      /TypeScriptError/,
+    );
   }, 60_000);
 
   it('checks types, draws, solves and makes frames', async () => {
