@@ -50,38 +50,25 @@ export function tableField<const F extends Fields, const O extends TableOptions>
   options: O,
 ): Field<TableGiven<F>, Out<O, readonly Parsed<F>[]>, Optional<O>> {
   const check = makeParser(columns);
-  const names = Object.keys(columns);
   const takes = `a table (a list of rows, a data frame or a CSV file) with columns ${Object.entries(columns)
     .map(([n, f]) => `${n}${f.optional ? '?' : ''}`)
     .join(', ')}`;
   const read = (value: unknown): readonly Parsed<F>[] => {
-    const { rows: written, line, delimiter } = rowsOf(value, takes);
+    const { rows, line, header, note } = readRows(value, columns, takes);
     const least = options.least ?? 1;
     const most = options.most ?? 100_000;
-    if (written.length < least || written.length > most)
-      throw new InputError(`got ${written.length} rows, takes ${least} to ${most}: ${takes}`);
-    const header = headerOf(written, names);
-    const isNumber = (key: string): boolean => {
-      const kind = columns[header.get(key)?.name ?? '']?.kind;
-      return kind !== undefined && Object.hasOwn(kinds, kind);
-    };
-    const { rows, note } =
-      delimiter === undefined || line === undefined
-        ? { rows: written }
-        : withPlainNumbers(written, { line, delimiter, isNumber });
+    if (rows.length < least || rows.length > most)
+      throw new InputError(`got ${rows.length} rows, takes ${least} to ${most}: ${takes}`);
     const parsed = collectIssues(
-      rows.map(
-        (row, i) =>
-          [
-            `[${i + 1}]${line ? ` (line ${line(i)})` : ''}`,
-            () => {
-              const read = check(renamed(row, header));
-              options.row?.(read as never);
-              return read;
-            },
-          ] as const,
-      ),
-    ) as Parsed<F>[];
+      rows.map((row, i): readonly [string, () => Parsed<F>] => [
+        `[${i + 1}]${line ? ` (line ${line(i)})` : ''}`,
+        () => {
+          const read = check(renamed(row, header));
+          options.row?.(read as never);
+          return read;
+        },
+      ]),
+    );
     if (note !== undefined) readingNotes.set(parsed, note);
     return parsed;
   };
@@ -99,6 +86,20 @@ export function tableField<const F extends Fields, const O extends TableOptions>
     options,
     { fields: columns },
   ) as unknown as Field<TableGiven<F>, Out<O, readonly Parsed<F>[]>, Optional<O>>;
+}
+
+/** The rows of a table as they are written, those of a file with a decimal point in every number. @throws InputError */
+export function readRows(
+  value: unknown,
+  columns: Fields,
+  takes: string,
+): WrittenRows & { header: Map<string, Column>; note?: string | undefined } {
+  const { rows, line, delimiter } = rowsOf(value, takes);
+  const header = headerOf(rows, Object.keys(columns));
+  if (line === undefined || delimiter === undefined) return { rows, header };
+  const isNumber = (key: string): boolean =>
+    Object.hasOwn(kinds, columns[header.get(key)?.name ?? '']?.kind ?? 'text');
+  return { line, header, ...withPlainNumbers(rows, { line, delimiter, isNumber }) };
 }
 
 /** How numbers of a file were read, where they were not read as they stand; told wherever the table is shown. */

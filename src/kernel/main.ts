@@ -7,6 +7,7 @@ import { MessageChannel, Worker } from 'node:worker_threads';
 import { distPath } from './dist-path.js';
 import { smallMemoryVariable } from './snapshot/snapshot-paths.js';
 import { snapshotState } from './snapshot/snapshot-state.js';
+import { signalChildren } from './transport/interrupt.js';
 import { SharedState, ExecutionPhase, type IoThreadData } from './transport/ipc.js';
 
 function readTransport(args: string[]): IoThreadData['transport'] {
@@ -55,7 +56,11 @@ const [{ KernelDispatcher }, { storeCompilerCode }] = await Promise.all([
 const dispatcher = new KernelDispatcher(
   { transport, flags, port: requests.port1, answers: answers.port1 },
   process.cwd(),
-  () => exit(0),
+  () => {
+    // What the cells started ends with the kernel.
+    signalChildren('SIGKILL');
+    exit(0);
+  },
 );
 process.on('uncaughtException', (error) => dispatcher.session.reportUncaught(error));
 process.on('unhandledRejection', (error) => dispatcher.session.reportUncaught(error));

@@ -3,6 +3,7 @@ import { workingBasis } from '../engine/result-display.js';
 import type { ValueLine } from '../engine/result.js';
 import { citationText } from '../engine/source.js';
 import type { NoteContent, ResultSheet, Sheet } from './note-content.js';
+import { fencedText, safeMarkdown } from './safe-markdown.js';
 import { longDate } from './long-date.js';
 import { jsonForHtml } from './json-for-html.js';
 
@@ -53,7 +54,7 @@ export function noteMarkdown(note: NoteContent, memory: unknown, place: PlaceDra
 function sheetLines(sheet: Sheet, place: PlaceDrawing): string[] {
   switch (sheet.kind) {
     case 'text':
-      return [lowered(sheet.markdown.trim()), ''];
+      return [safeMarkdown(lowered(sheet.markdown.trim())), ''];
     case 'picture':
       return [
         `![${plain(sheet.caption ?? 'picture')}](<${sheet.file}>)`,
@@ -71,9 +72,9 @@ function sheetLines(sheet: Sheet, place: PlaceDrawing): string[] {
     case 'shown': {
       const text = (type: string): string | undefined =>
         typeof sheet.bundle[type] === 'string' ? sheet.bundle[type] : undefined;
+      const [markdown, printed] = [text('text/markdown'), text('text/plain')];
       const words =
-        text('text/markdown') ??
-        (text('text/plain') === undefined ? '' : `\`\`\`\n${text('text/plain')}\n\`\`\``);
+        markdown === undefined ? (printed === undefined ? '' : fencedText(printed)) : safeMarkdown(markdown);
       const svg = text('image/svg+xml');
       return [
         ...remark(sheet.remark),

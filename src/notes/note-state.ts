@@ -107,6 +107,14 @@ function between(text: string, start: string, end: string): string | undefined {
   return to < 0 ? undefined : text.slice(from + start.length, to);
 }
 
+const isListOf = (value: unknown, accepts: (item: unknown) => boolean): boolean =>
+  Array.isArray(value) && value.every(accepts);
+
+function isShownLine(value: unknown): boolean {
+  const line = value as Partial<ShownLine> | null;
+  return [line?.name, line?.label, line?.text].every((part) => typeof part === 'string');
+}
+
 function isMemory(value: unknown): value is NoteState {
   const m = value as Partial<NoteState> | null;
   if (typeof m !== 'object' || m === null || m.format !== 'reckoner build note 1' || !Array.isArray(m.parts))
@@ -130,7 +138,13 @@ function isMemory(value: unknown): value is NoteState {
       case 'shown':
         return typeof part['bundle'] === 'object' && part['bundle'] !== null;
       case 'result':
-        return text(part['recipe']) && Array.isArray(part['shown']) && Array.isArray(part['sources']);
+        return (
+          text(part['recipe']) &&
+          typeof part['inputs'] === 'object' &&
+          part['inputs'] !== null &&
+          isListOf(part['shown'], isShownLine) &&
+          isListOf(part['sources'], text)
+        );
       default:
         return false;
     }

@@ -13,13 +13,19 @@ const fileLifeMs = 60_000;
  * user of the machine, and the address holds a key.
  */
 export async function openBrowser(address: string, folder: string): Promise<void> {
-  const file = join(folder, `open-${newKey().slice(0, 16)}.html`);
-  await writePrivateFile(file, redirectHtml(address));
+  const file = await redirectPage(address, folder);
   setTimeout(() => void rm(file, { force: true }), fileLifeMs).unref();
   const [command, args] = openCommand(pathToFileURL(file).href);
   const child = spawn(command, args, { stdio: 'ignore', detached: true });
   child.on('error', () => undefined);
   child.unref();
+}
+
+/** Writes a page that leads to `address`; the path of it. */
+export async function redirectPage(address: string, folder: string): Promise<string> {
+  const file = join(folder, `open-${newKey().slice(0, 16)}.html`);
+  await writePrivateFile(file, redirectHtml(address));
+  return file;
 }
 
 /** A browser can be opened from here: there is a screen, and a terminal that someone sits at. */

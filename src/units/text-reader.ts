@@ -28,13 +28,11 @@ export class TextReader {
     if (decimals === undefined) return undefined;
     const unit = this.rest() === '' ? '' : ` ${this.rest()}`;
     if (decimals.length === 3 && /^[1-9]\d{0,2}$/.test(whole)) {
-      const written = `${whole},${decimals}${unit}`;
-      const [asDecimal, asThousands] = [
-        `${Number(`${whole}.${decimals}`)}${unit}`,
-        `${whole}${decimals}${unit}`,
-      ];
+      const written = inspectValue(`${whole},${decimals}${unit}`);
+      const asDecimal = `${Number(`${whole}.${decimals}`)}${unit}`;
+      const asThousands = `${whole}${decimals}${unit}`;
       throw new InputError(
-        `got ${inspectValue(written)}, which is ${asDecimal} or ${asThousands}; write ${inspectValue(asDecimal)} or ${inspectValue(asThousands)}`,
+        `got ${written}, which is ${asDecimal} or ${asThousands}; write ${inspectValue(asDecimal)} or ${inspectValue(asThousands)}`,
       );
     }
     return Number(`${whole}.${decimals}`);

@@ -7,6 +7,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { buildIfNeeded, install, root } from '../../src/launch/prepare.mjs';
+import { printAttacks } from './attacks.mjs';
 import { licences } from './licences.mjs';
 import { rowsOf, writeReadme } from './readme.mjs';
 
@@ -72,6 +73,9 @@ for (const [recipe, list] of byRecipe) {
 line(
   `${passed} of ${outcomes.length} agree, ${failed} differ; ${recalled} rest on a figure recalled and not seen in print; half a unit of the last digit is the usual tolerance, a wider one carries its reason in data/checks.`,
 );
+
+title('Attacks on server, page and files');
+printAttacks();
 
 title('Recipes with fewer than three published checks in the table, and what stands in their place');
 for (const name of few)

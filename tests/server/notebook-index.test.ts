@@ -134,7 +134,7 @@ describe('finished pages', () => {
     expect(states[1]).toEqual({ name: '02-b.ipynb', state: 'done' });
     const child = Number((await made()).find((line) => line.startsWith('child '))?.slice(6));
     expect(child).toBeGreaterThan(1);
-    await expect.poll(() => isAlive(child)).toBe(false);
+    await expect.poll(() => isAlive(child), { timeout: 5000 }).toBe(false);
   });
 });
 
@@ -152,7 +152,7 @@ describe('a notebook that was never run on this machine', () => {
     expect(
       (await bench.ask('POST', '/reckoner/run', { path: '01-downloaded.ipynb', pageWanted: true })).status,
     ).toBe(204);
-    await expect.poll(states).toEqual([{ name: '01-downloaded.ipynb', state: 'done' }]);
+    await expect.poll(states, { timeout: 20_000 }).toEqual([{ name: '01-downloaded.ipynb', state: 'done' }]);
     expect(await made()).toEqual(['01-downloaded.ipynb']);
     await rm(join(above, 'pages', '01-downloaded.html'));
     const again = await open(bench.folder);

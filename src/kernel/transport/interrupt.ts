@@ -24,10 +24,10 @@ export function detachInspector(): void {
 }
 
 /** Sends SIGINT to the child processes: `execSync` returns only when its child does. */
-export function signalChildren(): void {
+export function signalChildren(signal: 'SIGINT' | 'SIGKILL' = 'SIGINT'): void {
   for (const pid of childrenOf(process.pid)) {
     try {
-      process.kill(pid, 'SIGINT');
+      process.kill(pid, signal);
     } catch {
       // It has ended meanwhile.
     }

@@ -192,6 +192,7 @@ export class IoThread {
     detachInspector();
     this.toMain({ kind: 'shutdown' });
     await sleep(600);
+    signalChildren('SIGKILL');
     process.kill(process.pid, 'SIGKILL');
   }
 }

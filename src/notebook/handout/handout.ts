@@ -1,7 +1,6 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import Papa from 'papaparse';
 import type { ChartSpec } from '../../charts/chart-spec.js';
 import { escapeText as e } from '../../notes/highlight.js';
 import { markdownHtml } from '../../notes/markdown-html.js';
@@ -9,6 +8,8 @@ import { pageHtml } from '../../notes/html-page.js';
 import { FileError, reason } from '../../notes/atomic-write.js';
 import { resultMimeType } from '../../engine/result-display.js';
 import { exerciseFrom, exerciseType, type ExerciseData } from '../../engine/exercise.js';
+import { readRows } from '../../engine/table-field.js';
+import { decodeText } from '../../engine/text-encoding.js';
 import type { Field, Fields } from '../../engine/field.js';
 import { catalogue } from '../../recipes/catalogue.js';
 import { bundleHtml, attachmentsOf, overprinted, titleOf, withoutColours } from '../export/notebook-html.js';
@@ -158,26 +159,25 @@ function withTables(
     Object.entries(inputs).map(([name, value]) => {
       const field = fields[name];
       if (field?.kind !== 'table' || typeof value !== 'string') return [name, value];
-      return [name, rowsOf(value, cwd)];
+      return [name, rowsOf(value, cwd, field)];
     }),
   );
 }
 
-function rowsOf(given: string, cwd: string): unknown {
+/** The rows of a file, or of its text, each number as the recipe reads it. */
+function rowsOf(given: string, cwd: string, field: Field): unknown {
   let text = given;
   if (!/[\r\n]/.test(given)) {
     const file = resolve(cwd, given.trim());
     try {
-      text = readFileSync(file, 'utf8');
+      text = `${decodeText(readFileSync(file))}\n`;
     } catch (error) {
       throw new FileError(file, `could not be read into the handout: ${reason(error, 'read')}`);
     }
   }
-  const { data } = Papa.parse<Record<string, string>>(text.replace(/^\uFEFF/, ''), {
-    header: true,
-    skipEmptyLines: true,
-  });
-  return data.map((row) => Object.fromEntries(Object.entries(row).filter(([, v]) => v !== '')));
+  return readRows(text, field.fields ?? {}, field.expects).rows.map((row) =>
+    Object.fromEntries(Object.entries(row).filter(([, value]) => value !== undefined)),
+  );
 }
 
 function exerciseHtml(

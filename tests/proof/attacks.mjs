@@ -1,0 +1,42 @@
+// The attacks that were tried on the server, the page and the files, and whether each held: every row is a test that runs now.
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { root } from '../../src/launch/prepare.mjs';
+
+/** Rows `{ tried, held }`, by the tests named in attacks.json. A row whose test is not found did not hold. */
+export function attacks() {
+  const rows = JSON.parse(readFileSync(new URL('attacks.json', import.meta.url), 'utf8'));
+  const folder = mkdtempSync(join(tmpdir(), 'reckoner-attacks-'));
+  const report = join(folder, 'report.json');
+  const vitest = join(root, 'node_modules', 'vitest', 'vitest.mjs');
+  const files = [...new Set(rows.map(({ file }) => file))];
+  spawnSync(process.execPath, [vitest, 'run', '--reporter=json', `--outputFile=${report}`, ...files], {
+    cwd: root,
+  });
+  const results = resultsOf(report);
+  rmSync(folder, { recursive: true, force: true });
+  return rows.map(({ tried, file, test }) => {
+    const found = results.filter((result) => result.file.endsWith(file) && result.name.includes(test));
+    return { tried, held: found.length > 0 && found.every(({ passed }) => passed) };
+  });
+}
+
+function resultsOf(report) {
+  try {
+    return JSON.parse(readFileSync(report, 'utf8')).testResults.flatMap((file) =>
+      file.assertionResults.map(({ fullName, status }) => ({
+        file: file.name,
+        name: fullName,
+        passed: status === 'passed',
+      })),
+    );
+  } catch {
+    return [];
+  }
+}
+
+export function printAttacks() {
+  for (const { tried, held } of attacks()) console.log(`${held ? 'held  ' : 'FAILED'}  ${tried}`);
+}
