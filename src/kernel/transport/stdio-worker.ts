@@ -6,6 +6,7 @@ import type { OutgoingMessage, IoThreadData } from './ipc.js';
 import { headerFor } from './frames.js';
 import { IoThread } from './io-thread.js';
 import { signalChildren } from './interrupt.js';
+import { signalChildren } from './interrupt.js';
 import { subscribeLines, decodeLine } from './json-lines.js';
 
 const data = workerData as IoThreadData;
@@ -34,3 +35,10 @@ subscribeLines(socket, (line) => {
 });
 // The server has gone.
 socket.on('close', () => void ioThread.shutdown());
+// It ended without a word: whatever a cell does, this kernel and what it started end within a second.
+socket.on('end', () => {
+  setTimeout(() => {
+    signalChildren('SIGKILL');
+    process.kill(process.pid, 'SIGKILL');
+  }, 800);
+});
