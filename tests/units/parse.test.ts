@@ -80,7 +80,7 @@ describe('parseQuantity', () => {
     ['900', 'length', /no unit.*length.*"900 mm"/],
     ['900 kg', 'length', /unit "kg" of a mass, takes a length/],
     ['abc', 'length', /got "abc"/],
-    ['1,5 m', 'length', /write a point/],
+    ['1,250.5 m', 'length', /write a point/],
     ['2 milimetre', 'length', /did you mean "millimetre"/],
     ['1/0 in', 'length', /not 0/],
     ['1e400 mm', 'length', /finite/],

@@ -6,7 +6,6 @@ import type { OutgoingMessage, IoThreadData } from './ipc.js';
 import { headerFor } from './frames.js';
 import { IoThread } from './io-thread.js';
 import { signalChildren } from './interrupt.js';
-import { signalChildren } from './interrupt.js';
 import { subscribeLines, decodeLine } from './json-lines.js';
 
 const data = workerData as IoThreadData;
