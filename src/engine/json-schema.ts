@@ -1,5 +1,7 @@
 // JSON Schema (2020-12) of recipes and of what results print, made from the same fields and outputs as everything else.
+import { InputError } from '../units/input-error.js';
 import { kinds, type Kind } from '../units/kind.js';
+import { tryParse } from '../units/try-parse.js';
 import type { Field, Fields } from './field.js';
 import type { JsonSchema } from './json-schema-type.js';
 import type { Output, Outputs } from './output.js';
@@ -65,13 +67,20 @@ function quantitySchema(f: Field, kind: Kind): JsonSchema {
   if (info.plain)
     return { anyOf: [{ type: kind === 'count' ? 'integer' : 'number', ...bounds }, { type: 'string' }] };
   return {
-    anyOf: [{ type: 'string', examples: [info.example] }, quantityObject(kind)],
+    anyOf: [
+      { type: 'string', examples: [info.example] },
+      quantityObject(kind),
+      ...(takesNumber(f) ? [{ type: 'number' }] : []),
+    ],
     'x-kind': kind,
     'x-base-unit': info.base,
     ...(f.min === undefined ? {} : { 'x-minimum': f.min }),
     ...(f.max === undefined ? {} : { 'x-maximum': f.max }),
   };
 }
+
+/** Whether a field of a kind with units takes a bare number too, as that of a cut of shellac does. */
+const takesNumber = (f: Field): boolean => !(tryParse(() => f.read(1)) instanceof InputError);
 
 function objectSchema(fields: Fields): JsonSchema {
   const all = Object.entries(fields);
