@@ -18,7 +18,7 @@ interface HandoutModule {
  * @param recipes names of recipes in the catalogue
  * @throws Error when the package is not built
  */
-export async function handoutScript(recipes: readonly string[]): Promise<string> {
+export function handoutScript(recipes: readonly string[]): string {
   const folder = join(packageFolder(), 'dist', 'handout');
   const modules = moduleList(folder);
   const entries = recipes.map((name) => `${name}.js`).filter((file) => Object.hasOwn(modules, file));

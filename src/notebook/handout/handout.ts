@@ -56,7 +56,7 @@ export async function handout(notebook: Notebook, options: HandoutOptions = {}):
   const script =
     results.length + exercises.length + charts.length === 0
       ? undefined
-      : await handoutScript([...new Set(results.map((r) => r.recipe))]);
+      : handoutScript([...new Set(results.map((r) => r.recipe))]);
   const page = pageHtml({
     title,
     body: `${nameLine}<main>${parts.join('\n')}</main>${foot}`,
