@@ -32,7 +32,7 @@ export class TextReader {
       const asDecimal = `${Number(`${whole}.${decimals}`)}${unit}`;
       const asThousands = `${whole}${decimals}${unit}`;
       throw new InputError(
-        `got ${written}, which is ${asDecimal} or ${asThousands}; write ${inspectValue(asDecimal)} or ${inspectValue(asThousands)}`,
+        `got ${written}, which has two readings; write ${inspectValue(asDecimal)} or ${inspectValue(asThousands)}`,
       );
     }
     return Number(`${whole}.${decimals}`);

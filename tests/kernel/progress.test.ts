@@ -46,7 +46,7 @@ describe('the progress of long work in a cell', () => {
       ]);
       expect(new Set(lines.map((l) => l.transient?.display_id)).size).toBe(1);
       for (const l of lines.slice(0, -1))
-        expect(textOf(l)).toMatch(/^Movement across the grain: drawing, \d+ %$/);
+        expect(textOf(l)).toMatch(/^Movement across the grain: sampling, \d+ %$/);
       expect(textOf(lines.at(-1))).toMatch(/^Movement across the grain: done in \d+\.\d s$/);
       const shares = lines.slice(0, -1).map((l) => Number(/(\d+) %$/.exec(textOf(l))?.[1]));
       expect(shares).toEqual([...shares].sort((a, b) => a - b));

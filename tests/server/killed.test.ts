@@ -27,10 +27,10 @@ beforeAll(async () => {
       {
         name: 'only-saving',
         setup: (b) => {
-          b.onResolve(
-            { filter: /recipes\/catalogue\.(ts|js)$|notes\/note\.(ts|js)$|recipe\/source\.(ts|js)$/ },
-            (args) => ({ path: args.path, namespace: 'none' }),
-          );
+          b.onResolve({ filter: /\/catalogue\.(ts|js)$|notes\/note\.(ts|js)$/ }, (args) => ({
+            path: args.path,
+            namespace: 'none',
+          }));
           b.onLoad({ filter: /.*/, namespace: 'none' }, () => ({
             contents:
               'export const catalogue = []; export const notesWith = () => undefined; export const citationText = () => "";',

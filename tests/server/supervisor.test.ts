@@ -1,4 +1,5 @@
 import { spawn, type ChildProcess } from 'node:child_process';
+import { readFileSync } from 'node:fs';
 import { mkdtemp, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -100,10 +101,11 @@ async function processes(word: string): Promise<number[]> {
   }
   return found;
 }
+/** A process that has ended but was not yet collected by its parent (state Z) is no longer alive. */
 function isAlive(pid: number): boolean {
   try {
     process.kill(pid, 0);
-    return true;
+    return !/^\d+ \(.*\) Z/.test(readFileSync(`/proc/${pid}/stat`, 'utf8'));
   } catch {
     return false;
   }

@@ -21,7 +21,7 @@ describe('a decimal comma', () => {
 
   it('before three digits is asked about, with both readings', () => {
     expect(() => parseQuantity('1,250 mm', 'length')).toThrow(
-      'got "1,250 mm", which is 1.25 mm or 1250 mm; write "1.25 mm" or "1250 mm"',
+      'got "1,250 mm", which has two readings; write "1.25 mm" or "1250 mm"',
     );
   });
 
