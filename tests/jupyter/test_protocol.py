@@ -214,7 +214,7 @@ class Protocol(unittest.TestCase):
         self.assertEqual(len(reply.of("display_data")), 1)
         self.assertGreaterEqual(len(later), 2)
         self.assertEqual({c["transient"]["display_id"] for c in later}, {first["transient"]["display_id"]})
-        self.assertRegex(first["data"]["text/plain"], r"^Movement across the grain: drawing, \d+ %$")
+        self.assertRegex(first["data"]["text/plain"], r"^Movement across the grain: sampling, \d+ %$")
         self.assertRegex(later[-1]["data"]["text/plain"], r"^Movement across the grain: done in \d+\.\d s$")
 
     def test_long_work_stops_on_an_interrupt(self):
