@@ -55,7 +55,7 @@ const packages = {
     build.onResolve(
       {
         filter:
-          /^(@rjsf\/|@lezer\/generator$|@jupyterlab\/(filebrowser|statusbar|lsp)$|vscode-|json5$|markdown-to-jsx)/,
+          /^(@rjsf\/|@jupyterlab\/(filebrowser|statusbar|lsp)$|vscode-|json5$|markdown-to-jsx)/,
       },
       (args) => (args.pluginData === 'seen' ? undefined : { path: 'nothing', namespace: 'left-out' }),
     );
