@@ -17,6 +17,7 @@ interface DraftCell {
 /** Keeps the draft of one notebook in the browser's own storage, where it outlives the tab, the browser and the server. */
 export class DraftStore {
   readonly #key: string;
+  #locked = false;
 
   constructor(path: string) {
     this.#key = `reckoner-draft ${document.documentElement.dataset['folder'] ?? ''} ${path}`;
@@ -31,8 +32,15 @@ export class DraftStore {
     }
   }
 
+  /** Whether another open tab is typing into this notebook: its draft is its own. */
+  async isOfOpenTab(): Promise<boolean> {
+    const { held = [] } = await navigator.locks.query();
+    return !this.#locked && held.some((lock) => lock.name === this.#key);
+  }
+
   /** False where the browser keeps nothing (a private window, a full storage). */
   write(content: INotebookContent, base: string | undefined): boolean {
+    this.#lock();
     const draft: Draft = { time: new Date().toISOString(), base, cells: cellsOf(content) };
     try {
       localStorage.setItem(this.#key, JSON.stringify(draft));
@@ -40,6 +48,13 @@ export class DraftStore {
     } catch {
       return false;
     }
+  }
+
+  /** A lock ends with its tab, also when the tab crashes. */
+  #lock(): void {
+    if (this.#locked) return;
+    this.#locked = true;
+    void navigator.locks.request(this.#key, () => new Promise(() => undefined));
   }
 
   remove(): void {

@@ -53,6 +53,7 @@ export class NotebookFile {
 
   /** Words that were typed here and never reached the disk (a crash, a dead server) are offered. */
   async offerDraft(): Promise<void> {
+    if (await this.#drafts.isOfOpenTab()) return;
     const draft = this.#drafts.read();
     const content = this.model.toJSON() as INotebookContent;
     if (draft === undefined || !differs(draft, content)) {
