@@ -54,7 +54,7 @@ function fieldLines(name: string, f: Field, indent: string): string[] {
     f.default !== undefined
       ? `; default ${typeof f.default === 'string' ? f.default : JSON.stringify(f.default)}`
       : f.optional
-        ? '; may be left out'
+        ? '; optional'
         : '';
   return [`${indent}${name}${f.optional ? '?' : ''}: ${f.label}${tail}`, `${indent}    takes ${f.expects}`];
 }

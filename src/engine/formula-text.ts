@@ -41,7 +41,7 @@ export function plainSymbol(symbol: string): string {
   return [greek[head] ?? head, ...rest].join('_');
 }
 
-/** A number with a unit, or below nought, needs brackets before it is raised to a power. */
+/** A number with a unit, or below 0, needs brackets before it is raised to a power. */
 export function parenthesised(text: string, power: boolean, open: string, close: string): string {
   return power && /[^\d.{}]/.test(text) && !text.startsWith(open) ? `${open}${text}${close}` : text;
 }

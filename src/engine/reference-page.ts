@@ -18,7 +18,7 @@ const defaultOf = (f: Field): string =>
       ? f.default
       : JSON.stringify(f.default)
     : f.optional
-      ? 'may be left out'
+      ? 'optional'
       : '';
 
 /**

@@ -5,7 +5,7 @@ import { Quantity } from '../units/quantity.js';
 import type { Kind } from '../units/kind.js';
 import { allSources } from './source.js';
 
-/** One published figure to be reckoned again. */
+/** One published figure to be calculated again. */
 export interface CheckRow {
   readonly id: string;
   /** Export name of a recipe, or of a named procedure. */

@@ -7,7 +7,7 @@ import { readNoteState, recompute, type NoteState, type PartState } from './note
 import { notesWith, packageVersion, shownLines, type BuildNotes } from './note.js';
 import { FileError, reason } from './atomic-write.js';
 
-/** One value that came out differently, or could not be reckoned. */
+/** One value that came out differently, or could not be calculated. */
 export interface NoteChange {
   /** Number of the result in the note, from 1. */
   readonly part: number;
@@ -26,7 +26,7 @@ export interface RecomputedNote {
   readonly title: string;
   /** Version that wrote the note, and this one. */
   readonly versions: readonly [before: string, now: string];
-  /** How many results were reckoned again. */
+  /** How many results were recalculated. */
   readonly results: number;
   readonly changes: readonly NoteChange[];
   /** The note with the new figures, to be saved or not. */
@@ -178,12 +178,12 @@ async function pictureAgain(
 function textOf(r: Omit<RecomputedNote, 'toText'>, memory: NoteState): string {
   const [before, now] = r.versions;
   const out = [
-    `${r.title}: ${r.results} result${r.results === 1 ? '' : 's'} reckoned again; the note is of ${memory.head.date}, version ${before}${before === now ? '' : `; this is ${now}`}.`,
+    `${r.title}: ${r.results} result${r.results === 1 ? '' : 's'} recalculated; the note is of ${memory.head.date}, version ${before}${before === now ? '' : `; this is ${now}`}.`,
   ];
   if (r.changes.length === 0) out.push('Nothing changed.');
   for (const c of r.changes) {
     const head = `  ${c.part}. ${c.recipe}${c.field === '' ? '' : `, ${c.field}`}`;
-    if (c.field === '') out.push(`${head}: could not be reckoned: ${c.message}`);
+    if (c.field === '') out.push(`${head}: could not be calculated: ${c.message}`);
     else out.push(`${head}: ${c.message}: ${c.before ?? '(nothing)'} -> ${c.after ?? '(nothing)'}`);
   }
   return out.join('\n');

@@ -47,7 +47,7 @@ export async function notesPage(wish: Record<string, unknown>, version: string):
 }
 
 /**
- * A recipe's result tells which recipe gave it and from what: reckoned again it is a full sheet of the notes, numbered, with its sources
+ * A recipe's result tells which recipe gave it and from what: recalculated, it is a full sheet of the notes, numbered, with its sources
  * and cautions gathered, and one that can be redone later. Whatever else a cell shows goes in as it was shown.
  */
 function reckonedAgain(bundle: Bundle): unknown {

@@ -58,7 +58,7 @@ export function exampleCell(recipe: {
 
 function noteOf(field: { readonly optional: boolean; readonly default?: unknown }): string {
   if (field.default !== undefined) return `${literal(field.default, '')} by default`;
-  return field.optional ? 'may be left out' : '';
+  return field.optional ? 'optional' : '';
 }
 
 /** A plain value as TypeScript: short lists and objects on one line, long ones an item a line. */
