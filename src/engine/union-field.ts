@@ -42,7 +42,7 @@ export function unionField<
           refused.push(got);
         }
         const [first, second] = refused;
-        // A trouble in a part of it tells that this alternative was meant.
+        // An issue in a part of it tells that this alternative was meant.
         if (first?.issues.some((t) => t.field !== '')) throw first;
         const words = all.flatMap((f) => f.choices ?? []);
         const near = typeof v === 'string' ? nearest(v, words) : undefined;

@@ -131,12 +131,12 @@ describe('a handout opened from a file, with no network', () => {
   it('says beside the field what is wrong, and keeps the last right answer', async () => {
     await page.locator('#result-1-topWidth').fill('wide');
     await expect
-      .poll(() => page.locator('#result-1-topWidth-trouble').innerText())
+      .poll(() => page.locator('#result-1-topWidth-issue').innerText())
       .toMatch(/takes a length such as/);
     expect(await page.locator('#result-1-topWidth').getAttribute('aria-invalid')).toBe('true');
     expect(await answers('result-1')).toMatch(/strips across the top\s+15/);
     await page.locator('#result-1-topWidth').fill('640 mm');
-    await expect.poll(() => page.locator('#result-1-topWidth-trouble').innerText()).toBe('');
+    await expect.poll(() => page.locator('#result-1-topWidth-issue').innerText()).toBe('');
   });
   it('reckons with another timber, from the tables it carries', async () => {
     const change = async (): Promise<string> =>
@@ -145,7 +145,7 @@ describe('a handout opened from a file, with no network', () => {
     await page.locator('#result-2-timber').fill('eastern white pine');
     await expect.poll(change).not.toBe(oak);
     await page.locator('#result-2-timber').fill('eastern wite pine');
-    await expect.poll(() => page.locator('#result-2-timber-trouble').innerText()).toMatch(/did you mean/);
+    await expect.poll(() => page.locator('#result-2-timber-issue').innerText()).toMatch(/did you mean/);
   });
   it('takes parts by name', async () => {
     await page.locator('#result-3-parts-oil').fill('3');

@@ -6,7 +6,7 @@ export const handoutStyle = `
 .result>h3,.exercise>h3{margin-top:.9em}
 .input{display:grid;grid-template-columns:minmax(0,1fr) minmax(0,1.25fr);gap:.1rem 1rem;align-items:center;padding:.3rem 0;border-bottom:1px solid var(--line)}
 .input>label{font-size:.95em}
-.input .trouble{grid-column:1/-1;color:var(--mark);font-size:.9em}.input .trouble:not(:empty)::before{content:"✗ "}
+.input .issue{grid-column:1/-1;color:var(--mark);font-size:.9em}.input .issue:not(:empty)::before{content:"✗ "}
 .typed{display:flex;gap:.6rem;align-items:center;flex-wrap:wrap}
 input[type=text],select{font:inherit;font-size:1rem;color:var(--ink);background:var(--wash);border:1px solid var(--soft);border-radius:5px;padding:.4em .55em;min-width:0;width:9.5rem;max-width:100%;font-variant-numeric:tabular-nums}
 .typed input[type=text]{flex:1 1 8rem}
@@ -16,7 +16,7 @@ input:focus-visible,select:focus-visible,button:focus-visible{outline:3px solid 
 .wrong input{border-color:var(--mark);border-width:2px}
 .group{display:grid;gap:.35rem}.group>label{display:grid;grid-template-columns:6rem 1fr;align-items:center;font-size:.92em}
 .grid input{width:auto;font-size:.9rem;padding:.25em .4em}
-.input:has(.grid){grid-template-columns:minmax(0,1fr)}.trouble{overflow-wrap:anywhere}.input:has(.asGiven) .asGiven{color:var(--soft)}
+.input:has(.grid){grid-template-columns:minmax(0,1fr)}.issue{overflow-wrap:anywhere}.input:has(.asGiven) .asGiven{color:var(--soft)}
 button{font:inherit;font-size:.95rem;color:var(--paper);background:var(--accent);border:0;border-radius:5px;padding:.5em 1em;cursor:pointer}
 .again,#forget{color:var(--accent);background:none;border:1px solid var(--accent);margin-top:.7rem;padding:.35em .8em}
 .refusal{color:var(--mark)}.refused .alive-answer,.busy .alive-answer{opacity:.4}
@@ -34,7 +34,7 @@ footer{margin-top:3em;font-size:.9em;color:var(--soft)}
  .nameLine span{display:inline-block;width:38%;border-bottom:1px solid #000;margin-right:1.5em}
  .result,.chart,.exercise{border-color:#999}.chart,.exercise,.inputs{break-inside:avoid-page}.result{box-decoration-break:clone}.result>h3{break-after:avoid}
  .workspace i{display:block;height:8.5mm;border-bottom:.3pt solid #aaa}
- input[type=range],.trouble{display:none}
+ input[type=range],.issue{display:none}
  input[type=text],select{border:0;border-bottom:1px solid #000;border-radius:0;background:none;appearance:none;padding:0}
  .exercise form input{color:transparent!important;width:70mm}
  .input{grid-template-columns:1fr 1fr;padding:.1rem 0}
