@@ -78,24 +78,11 @@ function cycles(): string[] {
 
 /** Known today and being taken apart; no file may be added. */
 const pending = {
-  cycles: [
-    'charts/',
-    'engine/result',
-    'kernel/compiler/tslab.ts',
-    'notebook/handout/form-controls.ts',
-    'engine/recipe.ts',
-    'materials/timber.ts',
-  ],
+  cycles: ['notebook/handout/form-controls.ts'],
   long: [
-    'engine/formula.ts',
-    'engine/recipe.ts',
-    'explore/solve-for.ts',
-    'recipes/moisture/movement-across.ts',
     'recipes/moisture/movement-model.ts',
     'recipes/rails/racking-frame.ts',
     'recipes/stock/cutting-plan.ts',
-    'units/algebra.ts',
-    'units/unit.ts',
   ],
 };
 

@@ -37,24 +37,24 @@ export function drawing(picture: Drawing): ChartSpec {
   const high = Math.max((box.top - box.bottom) * stretch, 1e-9);
   const width = picture.width ?? 600;
   const maxHeight = picture.maxHeight ?? 520;
-  // Labels have a fixed size in px while the shapes scale, so room for them is found by a few rounds of measuring.
-  let room = { left: 6, right: 6, top: 6, bottom: 6 };
+  // Labels have a fixed size in px while the shapes scale, so the margin for them is found by a few rounds of measuring.
+  let margin = { left: 6, right: 6, top: 6, bottom: 6 };
   let scale = 1;
   for (let round = 0; round < 6; round++) {
     scale =
       picture.scale ??
       Math.min(
-        Math.max(40, width - room.left - room.right) / wide,
-        Math.max(30, maxHeight - room.top - room.bottom) / high,
+        Math.max(40, width - margin.left - margin.right) / wide,
+        Math.max(30, maxHeight - margin.top - margin.bottom) / high,
       );
-    room = overhang(picture.shapes, box, scale, stretch);
+    margin = overhang(picture.shapes, box, scale, stretch);
   }
   const total = {
-    width: wide * scale + room.left + room.right,
-    height: high * scale + room.top + room.bottom,
+    width: wide * scale + margin.left + margin.right,
+    height: high * scale + margin.top + margin.bottom,
   };
-  const domainX = [box.left - room.left / scale, box.right + room.right / scale];
-  const domainY = [box.bottom - room.bottom / (scale * stretch), box.top + room.top / (scale * stretch)];
+  const domainX = [box.left - margin.left / scale, box.right + margin.right / scale];
+  const domainY = [box.bottom - margin.bottom / (scale * stretch), box.top + margin.top / (scale * stretch)];
   const note =
     stretch === 1
       ? undefined

@@ -1,5 +1,5 @@
 // Where data/ is: the folder is found from the package's own package.json, since the built code lies deeper than the
-// source. The one place of this room that touches the disk; a browser bundle puts another file in its place.
+// source. The one file of this folder that touches the disk; a browser bundle puts another file in its place.
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';

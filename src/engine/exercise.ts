@@ -9,7 +9,7 @@ import { escapeHtml } from './result-display.js';
 /** What an exercise for a class is made of. */
 export interface ExerciseSpec {
   readonly question: string;
-  /** Reckons the right answer when it is first asked for: a quantity, a plain number, or a word. */
+  /** Calculates the right answer when it is first asked for: a quantity, a plain number, or a word. */
   readonly answer: () => Quantity | number | string;
   /** How far off still counts as right, as a share of the answer; default 0.01. Rounding by hand should not fail a pupil. */
   readonly tolerance?: number;
@@ -37,7 +37,7 @@ export interface Exercise {
 /** What a page that can check answers needs to know of a shown exercise. */
 export const exerciseType = 'application/vnd.joiners-reckoner.exercise+json';
 
-/** An exercise as data: its answer reckoned, a quantity as its kind and its number in the kind's base unit. */
+/** An exercise as data: its answer calculated, a quantity as its kind and its number in the kind's base unit. */
 export interface ExerciseData {
   readonly question: string;
   readonly answer:

@@ -69,7 +69,7 @@ interface Parts<Out> {
   readonly accepts: (value: unknown) => boolean;
 }
 
-/** Puts the optional and default handling round a field's own reading. Used by other rooms to make fields of their own. */
+/** Puts the optional and default handling round a field's own reading. Used by other folders to make fields of their own. */
 export function makeField<In, Out, const O extends BaseFieldOptions & { readonly default?: unknown }>(
   parts: Parts<Out>,
   options: O,

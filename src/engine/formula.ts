@@ -8,6 +8,7 @@ import {
   type Tree,
 } from '../units/algebra.js';
 import { kinds, type Kind } from '../units/kind.js';
+import type { UnitName } from '../units/unit-scales.js';
 import { compileFunction } from './compile-function.js';
 import { parenthesised, plainNumber, plainSymbol, texNumber, texSymbol } from './formula-text.js';
 import {
@@ -52,8 +53,12 @@ export interface Formula<L extends Readonly<Record<string, Variable>> = Readonly
   readonly toJavaScript: (name: (symbol: string) => string) => string;
 }
 
-/** Describes a variable: `variable('length', 'width of the top', { unit: 'mm' })`. */
-export function variable(kind: Kind, label: string, more: Omit<Variable, 'kind' | 'label'> = {}): Variable {
+/** Describes a variable: `variable('length', 'width of the top', { unit: 'mm' })`. A unit of another kind does not compile. */
+export function variable<K extends Kind>(
+  kind: K,
+  label: string,
+  more: Omit<Variable, 'kind' | 'label' | 'unit'> & { readonly unit?: UnitName<K> } = {},
+): Variable {
   return { kind, label, ...more };
 }
 

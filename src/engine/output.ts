@@ -1,6 +1,7 @@
-import type { Kind, PlainKind } from '../units/kind.js';
+import { makersByKind, type Kind, type PlainKind } from '../units/kind.js';
 import { Quantity } from '../units/quantity.js';
 import { formatQuantity } from '../units/format-quantity.js';
+import type { UnitName } from '../units/unit-scales.js';
 
 /** What a recipe gives back under one name. `Raw` is what `solve` returns (numbers in base units), `Shown` what the person gets. */
 export interface Output<Raw = unknown, Shown = unknown, Optional extends boolean = boolean> {
@@ -37,15 +38,17 @@ export type OutputValues<O extends Outputs> = {
 
 interface Options {
   readonly label: string;
-  readonly symbol?: string;
-  /** Shown in this unit whatever its size. */
-  readonly unit?: string;
   readonly optional?: true;
+}
+interface QuantityOptions<K extends Kind = Kind> extends Options {
+  readonly symbol?: string;
+  /** Unit it is shown in, whatever its size; one of another kind does not compile. */
+  readonly unit?: UnitName<K>;
 }
 type Opt<O> = O extends { optional: true } ? true : false;
 type WrappedKind<K extends Kind> = K extends PlainKind ? number : Quantity<K>;
 
-function quantityOutput<K extends Kind, const O extends Options>(
+function quantityOutput<K extends Kind, const O extends QuantityOptions<K>>(
   kind: K,
   options: O,
 ): Output<number, WrappedKind<K>, Opt<O>> {
@@ -66,10 +69,11 @@ function quantityOutput<K extends Kind, const O extends Options>(
   };
 }
 
-const of =
-  <K extends Kind>(kind: K) =>
-  <const O extends Options>(options: O): Output<number, WrappedKind<K>, Opt<O>> =>
-    quantityOutput(kind, options);
+type QuantityMakers = {
+  readonly [K in Kind]: <const O extends QuantityOptions<K>>(
+    options: O,
+  ) => Output<number, WrappedKind<K>, Opt<O>>;
+};
 
 function plainOutput<T>(kind: string, text: (value: T) => string) {
   return <const O extends Options>(options: O): Output<T, T, Opt<O>> => ({
@@ -81,7 +85,7 @@ function plainOutput<T>(kind: string, text: (value: T) => string) {
   });
 }
 
-/** Rows, each an object of outputs: `out.table({ position: out.length({ says: ... }) }, { says })`. */
+/** Rows, each an object of outputs: `out.table({ position: out.length({ label }) }, { label })`. */
 function tableOutput<const C extends Outputs, const O extends Options>(
   columns: C,
   options: O,
@@ -156,40 +160,9 @@ export function wrapAll<O extends Outputs>(
 /** Makers of outputs, as `field` has makers of inputs. */
 export const out = {
   quantity: quantityOutput,
-  length: of('length'),
-  thickness: of('thickness'),
-  area: of('area'),
-  volume: of('volume'),
-  liquid: of('liquid'),
-  mass: of('mass'),
-  force: of('force'),
-  pressure: of('pressure'),
-  stress: of('stress'),
-  modulus: of('modulus'),
-  lineLoad: of('lineLoad'),
-  springRate: of('springRate'),
-  moment: of('moment'),
-  density: of('density'),
-  concentration: of('concentration'),
-  applicationRate: of('applicationRate'),
-  coverage: of('coverage'),
-  moisture: of('moisture'),
-  humidity: of('humidity'),
-  share: of('share'),
-  temperature: of('temperature'),
-  time: of('time'),
-  speed: of('speed'),
-  rotation: of('rotation'),
-  angle: of('angle'),
-  slope: of('slope'),
-  marks: of('marks'),
-  money: of('money'),
-  boardFeet: of('boardFeet'),
-  superFeet: of('superFeet'),
-  secondMoment: of('secondMoment'),
-  sectionModulus: of('sectionModulus'),
-  ratio: of('ratio'),
-  count: of('count'),
+  ...makersByKind<QuantityMakers>(
+    (kind) => (options: QuantityOptions) => quantityOutput(kind, options as never),
+  ),
   text: plainOutput<string>('text', (v) => v),
   flag: plainOutput<boolean>('flag', (v) => (v ? 'yes' : 'no')),
   table: tableOutput,

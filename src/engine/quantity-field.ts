@@ -2,6 +2,7 @@ import { formatQuantity } from '../units/format-quantity.js';
 import { kinds, type Kind, type PlainKind } from '../units/kind.js';
 import { toQuantity } from '../units/parse-quantity.js';
 import { both, Quantity } from '../units/quantity.js';
+import type { Amount, UnitName } from '../units/unit-scales.js';
 import { InputError, inspectValue } from '../units/input-error.js';
 import {
   makeField,
@@ -12,16 +13,19 @@ import {
   type MaybeOut,
 } from './field-shape.js';
 
-export interface QuantityOptions extends BaseFieldOptions {
+/** Options of a quantity: a unit or a limit of another kind does not compile. */
+export interface QuantityOptions<K extends Kind = Kind> extends BaseFieldOptions {
   readonly symbol?: string;
-  readonly unit?: string;
+  /** Unit it is shown in, whatever its size. */
+  readonly unit?: UnitName<K>;
   /** Least and greatest allowed, as text with unit. */
-  readonly min?: string | number;
-  readonly max?: string | number;
+  readonly min?: Amount<K>;
+  readonly max?: Amount<K>;
   /** Must be more than this. */
-  readonly above?: string | number;
-  readonly default?: string | number;
+  readonly above?: Amount<K>;
+  readonly default?: Amount<K>;
 }
+
 /** What may be written for a kind: text with a unit, a quantity, or for plain kinds a number. */
 export type Written<K extends Kind> = string | Quantity<K> | (K extends PlainKind | 'money' ? number : never);
 
@@ -31,7 +35,7 @@ function bound(kind: Kind, limit: string | number | undefined): number | undefin
 }
 
 /** A field that takes a quantity of a kind, within limits. */
-export function quantityField<K extends Kind, const O extends QuantityOptions>(
+export function quantityField<K extends Kind, const O extends QuantityOptions<K>>(
   kind: K,
   options: O,
 ): Field<Written<K>, MaybeOut<O, number>, IsOptional<O>> {

@@ -44,7 +44,7 @@ export function jsonOf(a: ResultInternals): ResultJson {
   };
 }
 
-/** What a page that can reckon needs to bring a shown result to life: the recipe's name and what was given. */
+/** What a page that can calculate needs to bring a shown result to life: the recipe's name and what was given. */
 export const resultMimeType = 'application/vnd.joiners-reckoner.result+json';
 
 /** The mime bundle of a result: text, Markdown, HTML, the chart as Vega-Lite and SVG, and what was given. */

@@ -66,7 +66,7 @@ export function citationText(c: Citation): string {
   return `${head}, ${c.locator}${memory}${also}`;
 }
 
-/** A citation in a few words, for a line that has little room: number or title, year, locator. */
+/** A citation in a few words, for a line that has little space: number or title, year, locator. */
 export function shortCitation(c: Citation): string {
   const s = allSources().get(c.id);
   const year = s?.issued?.['date-parts']?.[0]?.[0];

@@ -1,6 +1,5 @@
 import { InputError, inspectValue } from '../units/input-error.js';
 import { kinds } from '../units/kind.js';
-import { readCsv } from './csv.js';
 import { NumberStyle } from './csv-numbers.js';
 import {
   isPlainObject,
@@ -12,7 +11,7 @@ import {
   type Input,
   type Parsed,
 } from './field.js';
-import { readOwnFile } from './data-folder.js';
+import { cellValue, csvRows, type WrittenRows } from './table-rows.js';
 
 /** A data frame, known by its shape alone so that the engine needs no frame library. */
 export interface FrameLike {
@@ -105,13 +104,6 @@ export function readRows(
 /** How numbers of a file were read, where they were not read as they stand; told wherever the table is shown. */
 const readingNotes = new WeakMap<object, string>();
 
-interface WrittenRows {
-  readonly rows: Record<string, unknown>[];
-  /** Line of the file on which a row begins. */
-  readonly line?: (row: number) => number;
-  readonly delimiter?: string;
-}
-
 /** The rows of a file with its numbers written with a decimal point; `note` says what was read otherwise than it stands there. */
 function withPlainNumbers(
   rows: Record<string, unknown>[],
@@ -138,7 +130,7 @@ function rowsOf(value: unknown, takes: string): WrittenRows {
   if (isFrame(value)) {
     return {
       rows: value.values.map((v) =>
-        Object.fromEntries(value.columns.map((c, i) => [c, clean((v as readonly unknown[])[i])])),
+        Object.fromEntries(value.columns.map((c, i) => [c, cellValue((v as readonly unknown[])[i])])),
       ),
     };
   }
@@ -157,55 +149,6 @@ function rowsOf(value: unknown, takes: string): WrittenRows {
     ),
   );
   return { rows };
-}
-
-/** A frame marks an empty cell by NaN or null. */
-const clean = (v: unknown): unknown =>
-  v === null || (typeof v === 'number' && Number.isNaN(v)) || v === '' ? undefined : v;
-
-function csvRows(value: string, takes: string): WrittenRows {
-  let text = value;
-  let name = 'the text';
-  if (!/[\r\n]/.test(value)) {
-    if (/\.(xlsx?|xlsm|ods|numbers)$/i.test(value.trim()))
-      throw new InputError(
-        `got the spreadsheet ${inspectValue(value.trim())}; open it and save the sheet as CSV`,
-      );
-    if (!/\.(csv|tsv|txt)$/i.test(value.trim()))
-      throw new InputError(`got ${inspectValue(value)}, takes ${takes}`);
-    name = value.trim();
-    try {
-      text = readOwnFile(name);
-    } catch (error) {
-      if (error instanceof InputError)
-        throw new InputError(`the file ${inspectValue(name)} ${error.message}`);
-      const { code } = error as { readonly code: string };
-      throw new InputError(
-        `got the file ${inspectValue(name)}, which ${code === 'ENOENT' ? 'does not exist here' : `cannot be read (${code})`}; takes ${takes}`,
-      );
-    }
-  }
-  const { rows: found, badQuote, delimiter } = readCsv(text);
-  if (badQuote !== undefined)
-    throw new InputError(
-      `got ${inspectValue(name)} with a quotation mark that is not closed, in line ${badQuote}; takes ${takes}`,
-    );
-  const [head, ...body] = found;
-  const columns = head?.cells.map((h) => h.trim()) ?? [];
-  if (columns.every((c) => c === ''))
-    throw new InputError(`got ${inspectValue(name)} with no header line; takes ${takes}`);
-  const lines: number[] = [];
-  const rows: Record<string, unknown>[] = [];
-  for (const { line, cells } of body) {
-    if (cells.every((c) => c.trim() === '') || cells[0]?.trim().startsWith('#')) continue;
-    if (cells.length > columns.length)
-      throw new InputError(
-        `got ${inspectValue(name)} with ${cells.length} cells in line ${line}, takes ${columns.length} as in its header`,
-      );
-    lines.push(line);
-    rows.push(Object.fromEntries(columns.map((c, j) => [c, clean((cells[j] ?? '').trim())])));
-  }
-  return { rows, line: (row) => lines[row] as number, delimiter };
 }
 
 interface Column {

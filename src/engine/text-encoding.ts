@@ -1,18 +1,24 @@
 import { InputError } from '../units/input-error.js';
 
+const zipped = 'is a zipped spreadsheet; open it and save the sheet as CSV';
+/** First bytes of files that are no text, each with what to do about it. */
+const notText: readonly (readonly [start: readonly number[], message: string])[] = [
+  [[0x50, 0x4b, 0x03], zipped],
+  [[0x50, 0x4b, 0x05], zipped],
+  [[0xd0, 0xcf], 'is an old spreadsheet; open it and save the sheet as CSV'],
+  [[0x25, 0x50, 0x44], 'is a PDF; write the table as CSV'],
+];
+
 /**
  * The text of a file's bytes: UTF-8, UTF-16 with or without a byte order mark, or the Windows code page for western Europe.
  * @throws InputError where the file is a spreadsheet and no text
  */
 export function decodeText(bytes: Uint8Array): string {
-  const [a = 0, b = 0, c = 0] = bytes;
-  if (a === 0x50 && b === 0x4b && (c === 0x03 || c === 0x05))
-    throw new InputError('is a zipped spreadsheet; open it and save the sheet as CSV');
-  if (a === 0xd0 && b === 0xcf)
-    throw new InputError('is an old spreadsheet; open it and save the sheet as CSV');
-  if (a === 0x25 && b === 0x50 && c === 0x44) throw new InputError('is a PDF; write the table as CSV');
-  if (a === 0xff && b === 0xfe) return decode('utf-16le', bytes);
-  if (a === 0xfe && b === 0xff) return decode('utf-16be', bytes);
+  const starts = (start: readonly number[]): boolean => start.every((byte, at) => bytes[at] === byte);
+  const other = notText.find(([start]) => starts(start));
+  if (other) throw new InputError(other[1]);
+  if (starts([0xff, 0xfe])) return decode('utf-16le', bytes);
+  if (starts([0xfe, 0xff])) return decode('utf-16be', bytes);
   const wide = widthOf(bytes);
   if (wide !== undefined) return decode(wide, bytes);
   try {

@@ -6,7 +6,7 @@ import type { Citation } from './source.js';
 export type Working =
   | {
       readonly kind: 'formula';
-      /** What the line reckons, in words. */
+      /** What the line calculates, in words. */
       readonly text: string;
       /** The formula, and the same with the numbers in: LaTeX and plain text. */
       readonly latex: string;
@@ -30,7 +30,7 @@ export interface Progress {
 
 /** What a recipe's `solve` writes its workings into. In `.evaluate` the writing costs nothing. */
 export interface Trace {
-  /** Reckons a formula on base-unit numbers and notes it with the numbers in. `says` replaces the formula's own words. */
+  /** Calculates a formula on base-unit numbers and notes it with the numbers in. `label` replaces the formula's own words. */
   evaluate<L extends Readonly<Record<string, Variable>>>(
     f: Formula<L>,
     args: { readonly [S in keyof L]: number },
@@ -99,7 +99,7 @@ export class TraceRecorder implements Trace {
     this.#onProgress?.(progress);
   }
 
-  /** The lines in the order they were reckoned. */
+  /** The lines in the order they were calculated. */
   lines(): Working[] {
     return this.#entries.map((e): Working => {
       if (!e.formula) return { kind: 'remark', text: e.text, ...(e.source ? { source: e.source } : {}) };
@@ -132,7 +132,7 @@ export class TraceRecorder implements Trace {
   }
 }
 
-/** Reckons and remembers nothing: for sweeps. */
+/** Calculates and remembers nothing: for sweeps. */
 export const nullTrace: Trace = {
   silent: true,
   signal: undefined,

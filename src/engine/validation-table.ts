@@ -14,7 +14,7 @@ export interface ValidationTable {
   toMarkdown(): string;
 }
 
-const heads = ['What was reckoned', 'Book', 'Ours', 'Difference', 'Source', ''] as const;
+const heads = ['What was calculated', 'Book', 'Ours', 'Difference', 'Source', ''] as const;
 const isNumber = (column: number): boolean => column > 0 && column < 4;
 
 /** The question of a row in words: recipe, what was given, what was read off. */
@@ -52,7 +52,7 @@ function cells(o: CheckOutcome): string[] {
     `${o.row.printed}${u}`,
     typeof o.ours === 'number' ? `${ours}${u}` : ours,
     off === '' ? '' : `${off} (±${number(o.tolerance, 2)})`,
-    `${shortCitation({ id: o.row.source, locator: o.row.locator })}${o.row.read === 'memory' ? ' (recalled)' : ''}${o.row.basis === 'derived' ? '; reckoned from its figures' : ''}${o.row.why ? `. Wider because: ${o.row.why}` : ''}`,
+    `${shortCitation({ id: o.row.source, locator: o.row.locator })}${o.row.read === 'memory' ? ' (recalled)' : ''}${o.row.basis === 'derived' ? '; calculated from its figures' : ''}${o.row.why ? `. Wider because: ${o.row.why}` : ''}`,
     o.passes ? '✓' : '✗ differs',
   ];
 }

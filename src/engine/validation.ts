@@ -1,4 +1,4 @@
-// Checks against print: a row names a recipe, what was given, and the figure a source prints; the runner reckons it again.
+// Checks against print: a row names a recipe, what was given, and the figure a source prints; the runner calculates it again.
 // Tests and the validation notebook use this one module, so neither can pass what the other would not.
 import { unitOf } from '../units/unit.js';
 import { Quantity } from '../units/quantity.js';
@@ -35,7 +35,7 @@ export interface CheckRow {
 export interface CheckOutcome {
   readonly row: CheckRow;
   readonly source: string;
-  /** Our value in the printed unit; text where words are compared; undefined where the reckoning failed. */
+  /** Our value in the printed unit; text where words are compared; undefined where the calculation failed. */
   readonly ours: number | string | undefined;
   /** Ours minus printed. */
   readonly difference: number | undefined;
@@ -76,7 +76,7 @@ function numberIn(value: unknown, unit: string): number | string {
   throw new Error(`the answer is ${typeof value}, not a figure`);
 }
 
-/** Reckons one row again. */
+/** Calculates one row again. */
 export async function runCheck(
   row: CheckRow,
   find: (name: string) => Answering | undefined,
@@ -115,7 +115,7 @@ export async function runCheck(
   }
 }
 
-/** Reckons every row again, in order. */
+/** Calculates every row again, in order. */
 export async function runChecks(
   rows: readonly CheckRow[],
   find: (name: string) => Answering | undefined,

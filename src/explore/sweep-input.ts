@@ -7,7 +7,7 @@ import { maxChunk } from './chunked-work.js';
 export class SweepInput {
   /** The unit its numbers are shown in; undefined for things that are named. */
   readonly unit: string | undefined;
-  /** Whether it is a column for the loop, to be filled part by part; else the loop reckons it from the point's number. */
+  /** Whether it is a column for the loop, to be filled part by part; else the loop calculates it from the point's number. */
   readonly filled: boolean;
   readonly #buffer: Float64Array;
 

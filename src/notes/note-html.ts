@@ -11,7 +11,7 @@ import { mathHtml } from './math-html.js';
 import { pageHtml } from './html-page.js';
 import { sanitised } from './sanitise.js';
 
-/** The note as one self-contained page; `memory` is kept in it for reckoning again. */
+/** The note as one self-contained page; `memory` is kept in it for calculating again. */
 export function noteHtml(note: NoteContent, memory: unknown): string {
   const taken = new Set(note.sheets.flatMap((s) => ('id' in s ? [s.id] : [])));
   for (const id of ['cautions', 'sources', 'contents', 'note-memory']) taken.add(id);
@@ -32,7 +32,7 @@ ${contents.length > 1 ? `<nav id="contents" class="keep"><h2>Contents</h2><ul>${
 ${cautionsHtml(note)}
 ${sections.join('\n')}
 ${sourcesHtml(note)}
-<footer><p>Reckoned with joiners-reckoner ${e(head.version)} on ${e(longDate(head.date))}. Figures are for planning; local codes and licensed practice come first.</p></footer>`;
+<footer><p>Calculated with joiners-reckoner ${e(head.version)} on ${e(longDate(head.date))}. Figures are for planning; local codes and licensed practice come first.</p></footer>`;
   return pageHtml({
     title: head.title,
     body,

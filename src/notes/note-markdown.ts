@@ -44,7 +44,7 @@ export function noteMarkdown(note: NoteContent, memory: unknown, place: PlaceDra
   out.push(
     '---',
     '',
-    `Reckoned with joiners-reckoner ${head.version} on ${longDate(head.date)}. Figures are for planning; local codes and licensed practice come first.`,
+    `Calculated with joiners-reckoner ${head.version} on ${longDate(head.date)}. Figures are for planning; local codes and licensed practice come first.`,
     '',
   );
   out.push(`${noteStateMarkers.start}${jsonForHtml(memory)}${noteStateMarkers.end}`, '');

@@ -85,7 +85,7 @@ export function readNoteState(text: string, file: string): NoteState {
   if (json === undefined)
     throw new FileError(
       file,
-      'holds no inputs to reckon again; takes a build note saved as .md or .html by this program',
+      'holds no inputs to calculate again; takes a build note saved as .md or .html by this program',
     );
   let value: unknown;
   try {
@@ -107,6 +107,9 @@ function between(text: string, start: string, end: string): string | undefined {
   return to < 0 ? undefined : text.slice(from + start.length, to);
 }
 
+const isText = (value: unknown): value is string => typeof value === 'string';
+const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null;
 const isListOf = (value: unknown, accepts: (item: unknown) => boolean): boolean =>
   Array.isArray(value) && value.every(accepts);
 
@@ -119,39 +122,34 @@ function isMemory(value: unknown): value is NoteState {
   const m = value as Partial<NoteState> | null;
   if (typeof m !== 'object' || m === null || m.format !== 'reckoner build note 1' || !Array.isArray(m.parts))
     return false;
-  const text = (v: unknown): boolean => typeof v === 'string';
   const head: unknown = m.head;
   if (typeof head !== 'object' || head === null) return false;
   const { title, date, version } = head as Partial<NoteHead>;
-  if (![title, date, version].every(text)) return false;
-  return m.parts.every((p: unknown) => {
-    if (typeof p !== 'object' || p === null) return false;
-    const part = p as Record<string, unknown>;
-    if (part['remark'] !== undefined && !text(part['remark'])) return false;
-    switch (part['kind']) {
-      case 'text':
-        return text(part['markdown']);
-      case 'picture':
-        return text(part['file']);
-      case 'chart':
-        return typeof part['spec'] === 'object' && part['spec'] !== null;
-      case 'shown':
-        return typeof part['bundle'] === 'object' && part['bundle'] !== null;
-      case 'result':
-        return (
-          text(part['recipe']) &&
-          typeof part['inputs'] === 'object' &&
-          part['inputs'] !== null &&
-          isListOf(part['shown'], isShownLine) &&
-          isListOf(part['sources'], text)
-        );
-      default:
-        return false;
-    }
-  });
+  if (![title, date, version].every(isText)) return false;
+  return m.parts.every(isPart);
 }
 
-/** Reckons a remembered result again. The answer, or in words why there is none. */
+/** What each kind of part has to hold. */
+const partChecks: Readonly<Record<string, (part: Readonly<Record<string, unknown>>) => boolean>> = {
+  text: (part) => isText(part['markdown']),
+  picture: (part) => isText(part['file']),
+  chart: (part) => isObject(part['spec']),
+  shown: (part) => isObject(part['bundle']),
+  result: (part) =>
+    isText(part['recipe']) &&
+    isObject(part['inputs']) &&
+    isListOf(part['shown'], isShownLine) &&
+    isListOf(part['sources'], isText),
+};
+
+function isPart(value: unknown): boolean {
+  if (!isObject(value)) return false;
+  const { kind, remark } = value;
+  if (remark !== undefined && !isText(remark)) return false;
+  return isText(kind) && Object.hasOwn(partChecks, kind) && partChecks[kind]?.(value) === true;
+}
+
+/** Calculates a remembered result again. The answer, or in words why there is none. */
 export async function recompute(
   part: Extract<PartState, { kind: 'result' }>,
   recipe: AnyRecipe | undefined,

@@ -36,7 +36,7 @@ export interface RecomputedNote {
 }
 
 /**
- * Reckons a saved build note again from the inputs it remembers, with the recipes and tables as they are now, and tells what
+ * Calculates a saved build note again from the inputs it remembers, with the recipes and tables as they are now, and tells what
  * came out differently. The file itself is only read. `recipeNamed` finds a recipe by its name.
  * Throws {@link FileError} for a file that is no build note.
  */

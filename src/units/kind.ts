@@ -186,3 +186,7 @@ export type PlainKind = 'ratio' | 'count';
 export const kinds: Readonly<Record<Kind, KindFacts>> = facts;
 
 export const kindNames = Object.keys(facts) as Kind[];
+
+/** A maker for each kind, by the kind's name: the makers of fields and of outputs come from this one list. */
+export const makersByKind = <M extends { readonly [K in Kind]: unknown }>(make: (kind: Kind) => unknown): M =>
+  Object.fromEntries(kindNames.map((kind) => [kind, make(kind)])) as M;

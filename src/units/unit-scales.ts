@@ -89,8 +89,7 @@ const perLength = {
 };
 const percent = { '%': 0.01 };
 
-/** Scale of every unit of a kind to the kind's base unit. */
-export const unitScales: Readonly<Record<Kind, Readonly<Record<string, number>>>> = {
+const scales = {
   length,
   thickness: length,
   area,
@@ -142,7 +141,7 @@ export const unitScales: Readonly<Record<Kind, Readonly<Record<string, number>>>
   humidity: percent,
   share: percent,
   temperature: { degC: 1, degF: 5 / 9, K: 1 },
-  time: { s: 1, min: 60, h: 3600, day: 86400, week: 604800 },
+  time: { ms: 1e-3, s: 1, min: 60, h: 3600, day: 86400, week: 604800 },
   speed: { 'm/s': 1, 'm/min': 1 / 60, 'mm/s': 1e-3, 'mm/min': 1e-3 / 60, 'ft/min': foot / 60, 'ft/s': foot },
   rotation: { rpm: 1 / 60, '1/min': 1 / 60, '1/s': 1, Hz: 1 },
   angle: { deg: Math.PI / 180, rad: 1, mrad: 1e-3 },
@@ -163,4 +162,19 @@ export const unitScales: Readonly<Record<Kind, Readonly<Record<string, number>>>
   pricePerTime: { 'money/h': 1 / 3600, 'money/min': 1 / 60, 'money/day': 1 / 86400 },
   ratio: { '': 1, '%': 0.01 },
   count: { '': 1 },
-};
+} as const satisfies Record<Kind, Readonly<Record<string, number>>>;
+
+/** Scale of every unit of a kind to the kind's base unit. */
+export const unitScales: Readonly<Record<Kind, Readonly<Record<string, number>>>> = scales;
+
+/** Names of the units of a kind, as they are written in definitions: a wrong one does not compile. */
+export type UnitName<K extends Kind = Kind> = K extends Kind ? keyof (typeof scales)[K] & string : never;
+
+/** An amount of a kind as text with its unit, such as `900 mm`; for kinds without a unit a number. */
+export type Amount<K extends Kind> = K extends Kind
+  ? K extends 'ratio' | 'count'
+    ? number | `${number}`
+    : K extends 'money' | `price${string}`
+      ? number | `${number}` | `${number}/${string}`
+      : `${number} ${UnitName<K>}`
+  : never;

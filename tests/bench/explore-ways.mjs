@@ -1,9 +1,9 @@
-// The same million points reckoned in several ways. Run by explore.bench.mjs with the name of one: each way has a process to
+// The same million points calculated in several ways. Run by explore.bench.mjs with the name of one: each way has a process to
 // itself, so that none lives on memory that another has left behind or clears away what another has used.
 import { create, all } from 'mathjs';
 import { cutterMarks, sweep, range } from '../../dist/index.js';
 
-// All five formulas of the recipe depend on the spindle speed, so none can be reckoned once for all points.
+// All five formulas of the recipe depend on the spindle speed, so none can be calculated once for all points.
 export const n = 1_000_000;
 export const formulas = cutterMarks.formulas.length;
 const fixed = { knives: 4, feed: 0.1, cutterDiameter: 0.072, wanted: 20 / 0.0254 };

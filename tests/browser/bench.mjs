@@ -85,7 +85,7 @@ const hostile = (() => {
 export const books = {
   '01-a-first.ipynb': chapter(
     'A first chapter',
-    'It reckons a board. And more.',
+    'It calculates a board. And more.',
     'const width = 900;\nwidth + 1',
     "equilibriumMoisture({ temperature: '21 degC', humidity: '50 %' })",
     "console.log('done');",
@@ -109,7 +109,7 @@ export const books = {
   ),
   '08-sliders.ipynb': chapter(
     'Sliders',
-    'A chart that reckons in the page.',
+    'A chart that calculates in the page.',
     "import { whatIf, range } from 'joiners-reckoner';\nwhatIf(equilibriumMoisture, { humidity: range('20 %', '90 %'), temperature: range('0 degC', '40 degC') })",
   ),
   'survey.csv': 'board,length\nA,900 mm\n',

@@ -138,7 +138,7 @@ describe('a handout opened from a file, with no network', () => {
     await page.locator('#result-1-topWidth').fill('640 mm');
     await expect.poll(() => page.locator('#result-1-topWidth-issue').innerText()).toBe('');
   });
-  it('reckons with another timber, from the tables it carries', async () => {
+  it('calculates with another timber, from the tables it carries', async () => {
     const change = async (): Promise<string> =>
       /(?:change|move)[^\n]*?\s+([\d.]+) mm/i.exec(await answers('result-2'))?.[1] ?? '';
     const oak = await change();

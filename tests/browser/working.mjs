@@ -12,7 +12,7 @@ export default {
     await comes(() => page.locator('.chapter').count(), 8);
     assert.match(
       await page.locator('.chapter').first().innerText(),
-      /01[\s\S]*A first chapter[\s\S]*It reckons a board\./,
+      /01[\s\S]*A first chapter[\s\S]*It calculates a board\./,
     );
     assert.equal(new URL(page.url()).search, '', 'the key is gone from the address');
     await shot('home');
@@ -115,7 +115,7 @@ export default {
     await page.keyboard.press('Escape');
   },
 
-  async 'while (true) {} is stopped, and what was reckoned before is kept'(bench) {
+  async 'while (true) {} is stopped, and what was calculated before is kept'(bench) {
     const me = await bench.person();
     const page = await me.open('03-loop.ipynb');
     await cell(page, 1).locator('.cm-content').click();

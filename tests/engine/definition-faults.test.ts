@@ -43,9 +43,32 @@ describe('the definition of a recipe', () => {
   });
 
   it('has limits of the kind of the field', () => {
+    // @ts-expect-error -- a limit of another kind does not compile
     expect(() => field.length({ label: 'length', above: '0 kg' })).toThrow(
       /got the unit "kg" of a mass, takes a length/,
     );
+    // @ts-expect-error -- nor does one without a unit
+    expect(() => field.mass({ label: 'mass', max: '5' })).toThrow(/takes a mass/);
+    // @ts-expect-error -- nor a default of another kind
+    expect(() => field.moisture({ label: 'moisture', default: '8 degC' }).read(undefined)).toThrow(/degC/);
+    expect(field.length({ label: 'length', above: '0 mm', max: '5 m', default: '3.5 in' }).max).toBe(5);
+  });
+
+  it('has units of the kind of a variable, a field and an output', () => {
+    // @ts-expect-error -- an unknown unit does not compile
+    const unknown = variable('length', 'width', { unit: 'mmm' });
+    // @ts-expect-error -- nor does a unit of another kind
+    const mass = variable('length', 'width', { unit: 'kg' });
+    // @ts-expect-error -- nor one of an output
+    expect(out.length({ label: 'width', unit: 'mmm' }).unit).toBe('mmm');
+    // @ts-expect-error -- nor one of a field
+    expect(field.length({ label: 'width', unit: 'mmm' }).unit).toBe('mmm');
+    for (const wrong of [unknown, mass])
+      expect(() =>
+        formula({ symbol: 'D', result: length, expression: '2 w', variables: { w: wrong } }).evaluate({
+          w: 1,
+        }),
+      ).toThrow(/takes a length such as "900 mm"/);
   });
 });
 

@@ -10,11 +10,11 @@ import { renderSvg } from '../../src/charts/svg.js';
 
 const imports = readFileSync(new URL('../../src/recipes/catalogue.ts', import.meta.url), 'utf8');
 
-/** What holds of every recipe, whatever it reckons. */
+/** What holds of every recipe, whatever it calculates. */
 describe.each(catalogue.map((r) => [r.name, r] as const))('%s', (_name, recipe) => {
   // Every formula applied in the example is caught on its way, with its arguments.
   const seen: { f: Formula; args: Readonly<Record<string, number>> }[] = [];
-  const reckon = async () => {
+  const calculate = async () => {
     const apply = TraceRecorder.prototype.evaluate;
     TraceRecorder.prototype.evaluate = function (this: TraceRecorder, f: never, args: never, label?: string) {
       seen.push({ f, args });
@@ -28,7 +28,7 @@ describe.each(catalogue.map((r) => [r.name, r] as const))('%s', (_name, recipe) 
   };
 
   it('works its example and shows it in every form', async () => {
-    const result = await reckon();
+    const result = await calculate();
     const text = result.toText();
     for (const form of [text, result.toMarkdown(), result.toHtml(), JSON.stringify(result.toJSON())]) {
       expect(form).not.toMatch(/NaN|undefined|\[object|Infinity/);
@@ -56,7 +56,7 @@ describe.each(catalogue.map((r) => [r.name, r] as const))('%s', (_name, recipe) 
   });
 
   it('has formulas whose dimensions balance', async () => {
-    if (seen.length === 0) await reckon();
+    if (seen.length === 0) await calculate();
     for (const { f, args } of seen) {
       const plain = f.evaluate(args);
       expect(Math.abs(f.withUnits(args) - plain), f.plain).toBeLessThanOrEqual(

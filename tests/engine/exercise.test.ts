@@ -90,7 +90,7 @@ describe('an exercise', () => {
     const e = exercise({ question: 'q', answer: () => length(right), tolerance: 0.001 });
     expect(e.check(given).right).toBe(passes);
   });
-  it('takes nought for nought and nothing else', () => {
+  it('takes 0 for 0 and nothing else', () => {
     const none = exercise({ question: 'how much does it move', answer: () => length('0 mm') });
     expect(none.check('0 mm').right).toBe(true);
     expect(none.check('0.0001 um').right).toBe(true);
@@ -120,7 +120,7 @@ describe('an exercise', () => {
     expect(gap.check('13.9 mm').message).toMatch(/^Near, but too much/);
     expect(gap.check('12.7 mm').message).toMatch(/^Near, but too little/);
   });
-  it('reckons its answer only when asked, once', () => {
+  it('calculates its answer only when asked, once', () => {
     let n = 0;
     const e = exercise({ question: 'q', answer: () => (n++, 1) });
     expect(n).toBe(0);

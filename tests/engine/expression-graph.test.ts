@@ -81,7 +81,7 @@ describe('a graph', () => {
     expect([...twice]).toEqual([8, 10]);
   });
 
-  it('reckons some points of all, from columns that hold these alone', () => {
+  it('calculates some points of all, from columns that hold these alone', () => {
     const row = new ExpressionGraph();
     const out = new Float64Array(5).fill(-1);
     row.compile({ out: row.multiply(row.input('x'), 2) })?.(2, 4, { x: Float64Array.of(10, 11) }, { out });
@@ -136,7 +136,7 @@ describe('where code may not be made at run time', () => {
       throw error;
     });
 
-  it('there is no loop, so that points are reckoned one by one', () => {
+  it('there is no loop, so that points are calculated one by one', () => {
     const row = new ExpressionGraph();
     const sum = row.subtract(row.input('x'), 1);
     refusing(new EvalError('no code from text'));

@@ -85,7 +85,7 @@ describe('formula', () => {
     ).toThrow(/no function eval/);
   });
 
-  it('says what is wrong with a formula when it is first reckoned, too', () => {
+  it('says what is wrong with a formula when it is first calculated, too', () => {
     const open = formula({
       symbol: 'x',
       result: variable('ratio', 'x'),
@@ -102,7 +102,7 @@ describe('formula', () => {
     expect(() => list.evaluate({ a: 1 })).toThrow('a formula may not hold a ArrayNode');
   });
 
-  it('takes and gives temperatures on either scale, whose noughts differ', () => {
+  it('takes and gives temperatures on either scale, whose zeros differ', () => {
     // A room at 68 °F warmed by 18 °F comes to 86 °F, which is 30 °C; 68 °F is 20 °C.
     const warmed = formula({
       symbol: 'T_end',
@@ -153,7 +153,7 @@ describe('formula', () => {
     );
   });
 
-  it('brackets a number below nought and one raised to a power', () => {
+  it('brackets a number below 0 and one raised to a power', () => {
     const f = formula({
       symbol: 'y',
       result: variable('length', 'y', { unit: 'mm' }),

@@ -29,7 +29,7 @@ describe('what commands print', () => {
   it('fits the schema of each, of which there is one for every command with --json', async () => {
     const work = boardMeasure({ ...board, width: '11 in' });
     expect(validate(outputSchemas['work'] ?? {}, work.toJSON())).toBe('');
-    const outputs = (recipeJsonSchema(boardMeasure as never) as { outputs: object }).outputs;
+    const outputs = (recipeJsonSchema(boardMeasure) as { outputs: object }).outputs;
     expect(validate(outputs, work.toJSON().outputs)).toBe('');
     const swept = await sweep(boardMeasure, { ...board, width: '4 .. 12 in' }, { steps: 3 });
     expect(validate(outputSchemas['sweep'] ?? {}, swept.toJSON())).toBe('');

@@ -181,9 +181,9 @@ describe('on a terminal', () => {
     progressOnTerminal({ isTTY: true, write: (text) => written.push(text) });
     const work = current()?.start('Sweep');
     vi.advanceTimersByTime(1000);
-    work?.report({ message: 'reckoning', done: 0.25 });
+    work?.report({ message: 'calculating', done: 0.25 });
     work?.end(true);
-    expect(written).toEqual(['\r\u001b[KSweep: reckoning, 25 %', '\r\u001b[K']);
+    expect(written).toEqual(['\r\u001b[KSweep: calculating, 25 %', '\r\u001b[K']);
   });
 
   it('nothing is written where the text goes into a file', () => {

@@ -48,7 +48,7 @@ const board = recipe({
 });
 const numbers = { width: 0.5, length: 2, density: 500 };
 
-/** The same reckoned in one go, with a choice and a list. */
+/** The same calculated in one go, with a choice and a list. */
 const shelf = recipe({
   ...common,
   name: 'shelf',
@@ -74,7 +74,7 @@ function refusalOf(run: () => unknown): InputError {
 }
 
 describe('a recipe on numbers', () => {
-  it('reckons by hand: 0.5 m by 2 m by 20 mm at 500 kg/m3 weighs 10 kg', () => {
+  it('calculates by hand: 0.5 m by 2 m by 20 mm at 500 kg/m3 weighs 10 kg', () => {
     const got = board.evaluate(numbers);
     expect(got.area).toBe(1);
     expect(got.mass).toBeCloseTo(10, 12);
@@ -175,7 +175,7 @@ describe('a fault of whoever wrote a recipe', () => {
     expect(make).toThrow('bad: an output may not be called sources');
   });
 
-  it('is not hidden as wrong input, whether found in reading, in reckoning or in a search', async () => {
+  it('is not hidden as wrong input, whether found in reading, in calculating or in a search', async () => {
     const broken = {
       ...board.inputs.width,
       read: (): never => {
@@ -191,15 +191,15 @@ describe('a fault of whoever wrote a recipe', () => {
       example: { w: '1 m' },
     });
     expect(() => reading({ w: '1 m' })).toThrow(TypeError);
-    const reckoning = recipe({
+    const calculating = recipe({
       ...shape,
       name: 'r',
       inputs: {},
       solve: (): { n: number } => {
-        throw new TypeError('in reckoning');
+        throw new TypeError('in calculating');
       },
     });
-    expect(() => reckoning({})).toThrow(TypeError);
+    expect(() => calculating({})).toThrow(TypeError);
     const search = asyncRecipe({
       ...shape,
       name: 'r',
@@ -216,7 +216,7 @@ describe('a fault of whoever wrote a recipe', () => {
   });
 });
 
-describe('a refusal that only the reckoning finds', () => {
+describe('a refusal that only the calculation finds', () => {
   const shape = {
     ...common,
     title: 'x',

@@ -103,14 +103,14 @@ describe('a check against print', () => {
     const lines = t.toString().split('\n').slice(2);
     const end = (word: string): number[] =>
       lines.flatMap((l) => (l.includes(word) ? [l.indexOf(word) + word.length] : []));
-    expect(lines[0]).toMatch(/^What was reckoned +Book +Ours/);
+    expect(lines[0]).toMatch(/^What was calculated +Book +Ours/);
     expect(lines[1]).toMatch(/^twice: n 6\.642; length +13\.28 mm/);
     expect(end('Book')).toEqual([end('13.28 mm')[0]]);
     expect(lines[2]).toContain('no recipe thrice');
     const html = (t as unknown as Record<symbol, () => Record<string, string>>)[
       Symbol.for('Jupyter.display')
     ]!()['text/html'] as string;
-    expect(html).toMatch(/text-align:left[^>]*>What was reckoned<\/th>/);
+    expect(html).toMatch(/text-align:left[^>]*>What was calculated<\/th>/);
     expect(html).toMatch(/text-align:right[^>]*>Book<\/th>/);
     expect(html).toMatch(/text-align:right[^>]*>13\.28 mm<\/td>/);
     expect(html).toMatch(/<tr title="x: by hand"/);

@@ -320,7 +320,7 @@ describe('compare', () => {
 });
 
 describe('whatIf', () => {
-  it('carries the formulas into the chart, where Vega reckons what the recipe does', async () => {
+  it('carries the formulas into the chart, where Vega calculates what the recipe does', async () => {
     const w = whatIf(cutterMarks, {
       feed: range('2 m/min', '12 m/min'),
       spindleSpeed: range('3000 rpm', '9000 rpm'),

@@ -113,7 +113,7 @@ describe('movement across the grain over many points', () => {
   it.each([
     ['a distance held at', { fixedAt: '100 mm' }],
     ['a rule of a standard', { rule: 'EN 336' }],
-  ])('%s is reckoned board by board, with the same numbers', async (_, more) => {
+  ])('%s is calculated board by board, with the same numbers', async (_, more) => {
     const given = { width: range('600 mm', '700 mm', 3), timber: 'teak', from: '8 %', to: '12 %', ...more };
     const s = await sweep(movement, given);
     for (const [i, w] of [0.6, 0.65, 0.7].entries()) {
@@ -125,7 +125,7 @@ describe('movement across the grain over many points', () => {
     }
   });
 
-  it('strips are reckoned one by one, with the same numbers', async () => {
+  it('strips are calculated one by one, with the same numbers', async () => {
     const strips = [{ timber: 'teak', width: '60 mm', count: 5 }];
     const s = await sweep(movement, { strips, from: '8 %', to: each(['10 %', '12 %']) });
     const board = await sweep(movement, {

@@ -60,10 +60,10 @@ describe('how an input spreads', () => {
     expect(c.deviation).toBeCloseTo(3, 1);
   });
 
-  it('not at all where the deviation is nought; then nothing weighs', async () => {
+  it('not at all where the deviation is 0; then nothing weighs', async () => {
     const d = await uncertain(arch, { x: 0.5, h: normal('1 m', '0 mm') }, options);
     expect([d.values[0], d.values[1999]]).toEqual([1, 1]);
-    // At the foot of the arch every draw is nought exactly.
+    // At the foot of the arch every draw is 0 exactly.
     const two = await uncertain(arch, { x: normal(0, 0), h: normal('1 m', '0 mm') }, options);
     expect(two.sensitivity.map((x) => [x.first, x.total])).toEqual([
       [0, 0],
@@ -97,7 +97,7 @@ describe('how an input spreads', () => {
   });
 
   it.each([
-    ['a deviation below nought', normal('1 m', '-1 mm'), /h: got a width of "-1 mm", takes 0 or more/],
+    ['a deviation below 0', normal('1 m', '-1 mm'), /h: got a width of "-1 mm", takes 0 or more/],
     [
       'a triangle out of order',
       triangular('3 m', '2 m', '4 m'),

@@ -1,4 +1,4 @@
-// Small recipes for the tests of this room, whose answers are reckoned by hand.
+// Small recipes for the tests of this folder, whose answers are calculated by hand.
 import { field } from '../../src/engine/field.js';
 import { formula, variable } from '../../src/engine/formula.js';
 import { out } from '../../src/engine/output.js';

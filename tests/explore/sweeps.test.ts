@@ -11,7 +11,7 @@ const shown = async (value: object): Promise<Record<string, unknown>> =>
 describe('the columns of a sweep', () => {
   it('stand in the unit of the largest number, though it lies between the ends', async () => {
     const s = await sweep(arch, { x: range(0, 1, 5), h: '30 m' });
-    // 4 h x (1 - x): nought, three quarters, the whole height; from 20 m on in metres.
+    // 4 h x (1 - x): 0, three quarters, the whole height; from 20 m on in metres.
     expect(s.column('y')).toMatchObject({ unit: 'm' });
     expect([...s.column('y').values]).toEqual([0, 22.5, 30, 22.5, 0]);
     expect((await sweep(arch, { x: range(0, 1, 5), h: '10 m' })).column('y').unit).toBe('mm');

@@ -90,7 +90,7 @@ describe('a handout', { timeout: 60_000 }, () => {
     expect(made.page.includes(`default-src 'none'`)).toBe(true);
     expect(made.page.includes('connect-src')).toBe(false);
   });
-  it('keeps what was given, so that the page can reckon it; shows no code and no verdicts', () => {
+  it('keeps what was given, so that the page can calculate it; shows no code and no verdicts', () => {
     const { results } = dataOf(made.page);
     expect(results.map((r) => r.recipe)).toEqual([
       'stripCount',

@@ -183,7 +183,7 @@ describe('what may be added', () => {
   });
 });
 
-describe('reckoning a note again', () => {
+describe('calculating a note again', () => {
   it.each(['.html', '.md'])('finds nothing changed when nothing changed (%s)', async (ending) => {
     const file = join(folder, `same${ending}`);
     await counter().save(file);
@@ -221,7 +221,7 @@ describe('reckoning a note again', () => {
     expect(again.results).toBe(2);
   });
   it.each([
-    ['plain.md', '# Not a note', 'holds no inputs to reckon again'],
+    ['plain.md', '# Not a note', 'holds no inputs to calculate again'],
     ['bad.md', 'x <!-- reckoner-note {"format": --> y', 'are damaged'],
     [
       'other.md',

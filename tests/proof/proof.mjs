@@ -1,4 +1,4 @@
-// npm run proof: one table of what this library's figures rest on. Published checks are reckoned again each time; what takes
+// npm run proof: one table of what this library's figures rest on. Published checks are calculated again each time; what takes
 // long (malformed inputs by the million, mutation, the kernel's suites, benchmarks, coverage) is shown as last measured, with its date.
 // `npm run proof -- --readme` puts the latest into README.md.
 // `npm run proof:measure -- kernel bench coverage fuzz` measures again; `npm run proof:mutation -- units` a part of mutation.

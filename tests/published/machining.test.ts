@@ -36,7 +36,7 @@ describe('knife marks', () => {
     expect(r.cautions.map((c) => c.text).join()).toContain(grade);
   });
   // Saw and tooling technical page: rim speed in ft/min = pi x diameter in inches x rpm / 12.
-  it('reckon the rim speed as the tooling page does', () => {
+  it('calculate the rim speed as the tooling page does', () => {
     const r = cutterMarks({ spindleSpeed: '5000 rpm', knives: 2, feed: '20 ft/min', cutterDiameter: '3 in' });
     expect(r.rimSpeed.in('ft/min')).toBeCloseTo((Math.PI * 3 * 5000) / 12, 6);
   });

@@ -12,6 +12,6 @@ export function halfUnit(printed: string): number {
 export function expectPrinted(got: number, printed: string, name: string, within = halfUnit(printed)): void {
   expect(
     Math.abs(got - Number(printed)),
-    `${name}: reckoned ${String(got)}, printed ${printed}`,
+    `${name}: calculated ${String(got)}, printed ${printed}`,
   ).toBeLessThanOrEqual(within * (1 + 1e-9));
 }

@@ -117,7 +117,7 @@ describe('closed forms of statics, to 1e-9', () => {
     near(r.maxMoment.value, R * 0.5 + (R * R) / (2 * 2000));
   });
 
-  it('a triangular load rising from nought: greatest moment w L²/(9 √3) at L/√3', () => {
+  it('a triangular load rising from 0: greatest moment w L²/(9 √3) at L/√3', () => {
     const r = beam({
       ...base,
       length: '3 m',

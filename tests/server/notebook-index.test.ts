@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { notebookOf, openBench, type Bench } from './server-bench.js';
 
-// A page maker that keeps to the real one's messages but reckons nothing: `crash` ends the process, `fail` fails as a cell would.
+// A page maker that keeps to the real one's messages but calculates nothing: `crash` ends the process, `fail` fails as a cell would.
 const maker = `
 import { spawn } from 'node:child_process';
 import { appendFileSync, readFileSync } from 'node:fs';

@@ -77,7 +77,7 @@ describe('build notes', () => {
     expect(html).not.toMatch(/\b(src|href)="https?:/);
   });
 
-  it('reckon a recipe again from what was given, and show as it was what cannot be reckoned', async () => {
+  it('calculate a recipe again from what was given, and show as it was what cannot be calculated', async () => {
     const type = 'application/vnd.joiners-reckoner.result+json';
     const kept = {
       'text/html': '<p>shown then</p>',

@@ -56,7 +56,7 @@ describe('a number', () => {
     expect(number(2.5e15, 2)).toBe('2.5e15');
     expect(number(1e12, 4)).toBe('1e12');
   });
-  it('is never minus nought', () => {
+  it('is never minus 0', () => {
     expect(formatQuantity({ kind: 'length', value: -0.0004 }, { digits: 0 })).toBe('0 mm');
     expect(formatQuantity({ kind: 'length', value: 0.0004 }, { digits: 0 })).toBe('0 mm');
   });

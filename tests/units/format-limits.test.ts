@@ -77,7 +77,7 @@ describe('a number', () => {
     expect(number(n)).toBe(text);
   });
 
-  it('that rounds to nought is no minus nought', () => {
+  it('that rounds to 0 is no minus 0', () => {
     expect(number(-0.4, 0)).toBe('0');
   });
 });

@@ -30,7 +30,7 @@ describe('formatQuantity', () => {
     expect(() => inches(1, 3)).toThrow(/fraction: got 3, takes 1, 2, 4/);
   });
 
-  it('never prints a long tail, exponent or minus nought in the range of a workshop', () => {
+  it('never prints a long tail, exponent or minus 0 in the range of a workshop', () => {
     expect(number(1 / 3)).toBe('0.3333');
     expect(number(-0.00000049, 3)).toBe('-4.9e-7');
     expect(number(123456.7)).toBe('123\u202f457');

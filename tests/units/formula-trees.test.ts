@@ -18,7 +18,7 @@ describe('a formula as JavaScript', () => {
     ['x^4', '(x * x * x * x)'],
     ['x^5', 'Math.pow(x, 5)'],
     ['x^n', 'Math.pow(x, n)'],
-    ['(x + 1)^2', 'Math.pow(((x + 1)), 2)'], // what is not a mere letter would be reckoned twice
+    ['(x + 1)^2', 'Math.pow(((x + 1)), 2)'], // what is not a mere letter would be calculated twice
     ['pi x', '(Math.PI * x)'],
     ['x > 1 ? -x : 2', '((x > 1) ? (-x) : 2)'],
   ])('%s is %s', (text, source) => {
@@ -76,7 +76,7 @@ describe('a formula with units', () => {
 });
 
 describe('a unit by algebra', () => {
-  it('is of the dimension asked for, above nought and finite', () => {
+  it('is of the dimension asked for, above 0 and finite', () => {
     expect(scaleByAlgebra('kN/mm', 'N / m')).toBeCloseTo(1e6, 6);
     expect(scaleByAlgebra('kg', 'm')).toBeUndefined();
     expect(scaleByAlgebra('', 'm')).toBeUndefined();

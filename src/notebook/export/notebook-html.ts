@@ -18,7 +18,7 @@ import type {
 export interface HtmlOptions {
   /** Default: the notebook's title, its first heading, or "Notebook". */
   readonly title?: string;
-  /** Leave the code out, for readers who want the reckoning alone. Default false. */
+  /** Leave the code out, for readers who want the calculation alone. Default false. */
   readonly hideCode?: boolean;
   /** HTML put above the notebook, safe already, such as a link back to a list of notebooks. */
   readonly above?: string;

@@ -6,7 +6,7 @@ import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
-import { finishDangers } from './hazards.js';
+import { finishHazards } from './hazards.js';
 
 // The numbers 1000 and 10 of the printed formulas belong to micrometres and square metres a litre, hence `bare`.
 const wet = variable('thickness', 'wet film of a coat', { unit: 'um', dimensionless: true });
@@ -137,7 +137,7 @@ export const filmBuild = recipe({
         'theoretical: no loss, and nothing that soaks in; on bare wood the first coats mostly fill the pores',
       ),
     ],
-    ...finishDangers([]),
+    ...finishHazards([]),
   ],
   chart: (given, answer) => {
     const low = Math.max(1, answer.coverage / 1000 / 3);

@@ -7,7 +7,7 @@ import { cite } from '../../engine/source.js';
 import { lossOf, methods } from './application-loss.js';
 import { coatChart } from './coat-chart.js';
 import { coverageNotes, printedCoverages } from './coverage.js';
-import { finishDangers } from './hazards.js';
+import { finishHazards } from './hazards.js';
 import {
   allFaces,
   piece,
@@ -203,7 +203,7 @@ export const finishQuantity = recipe({
     },
   ],
   cautions: (given) => [
-    ...finishDangers(given.finish === undefined ? [] : [given.finish], {
+    ...finishHazards(given.finish === undefined ? [] : [given.finish], {
       food: true,
       sprayed: given.method?.includes('spray') === true,
     }),

@@ -49,7 +49,7 @@ function flashPoint(row: DataRow): Caution {
  * Cautions for handling the liquids called `names`: flash points, ventilation and skin, rags that heat by themselves.
  * A mix of water-borne parts alone has none of them; a name that is not known keeps every general one.
  */
-export function finishDangers(
+export function finishHazards(
   names: readonly string[],
   more: { readonly food?: boolean; readonly sprayed?: boolean } = {},
 ): Caution[] {

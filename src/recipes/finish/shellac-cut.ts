@@ -9,7 +9,7 @@ import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
 import { tableRows } from '../../materials/data-tables.js';
 import { cutField, poundPerGallon } from './shellac-strength.js';
-import { finishDangers } from './hazards.js';
+import { finishHazards } from './hazards.js';
 
 const cut = variable('concentration', 'cut: flakes to the alcohol they are dissolved in', { unit: 'g/L' });
 const flakesOf = formula({
@@ -148,7 +148,7 @@ export const shellacCut = recipe({
     return { mass: m, volume: V, made: V_s, addAlcohol: V_a, partsAlcohol: p, solids: (b * m) / 1000 / V_s };
   },
   cautions: (given) => [
-    ...finishDangers(['ethyl alcohol']),
+    ...finishHazards(['ethyl alcohol']),
     note(
       'dissolved shellac keeps for months only: date the jar, and if a drop on glass stays soft overnight throw the batch out (common practice)',
     ),

@@ -6,7 +6,7 @@ import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
-import { finishDangers } from './hazards.js';
+import { finishHazards } from './hazards.js';
 
 const tin = variable('share', 'solids of the finish as it comes, by volume', { unit: '%' });
 const thinned = variable('share', 'solids of the thinned finish, by volume', { unit: '%' });
@@ -95,7 +95,7 @@ export const thinToSolids = recipe({
     return { thinnerParts: k, solids, thinnerShare: trace.evaluate(share, { k }), perLitre: k * 1e-3 };
   },
   cautions: (_given, answer) => [
-    ...finishDangers([]),
+    ...finishHazards([]),
     ...(answer.solids < 0.1
       ? [
           note(

@@ -7,7 +7,7 @@ import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
-import { finishDangers } from './hazards.js';
+import { finishHazards } from './hazards.js';
 
 const voc = (label: string) => variable('concentration', label, { unit: 'g/L' });
 const share = (label: string) => variable('share', label, { unit: '%' });
@@ -172,7 +172,7 @@ export const thinnedVoc = recipe({
     return { voc: C, vocAsIs: trace.evaluate(asIs, at), before: C_0, rise: C - C_0 };
   },
   cautions: (given) => [
-    ...finishDangers([]),
+    ...finishHazards([]),
     note(
       'what counts as exempt, and how much is allowed where and for what use, is local law: ask before you sell',
     ),

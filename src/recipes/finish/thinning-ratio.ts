@@ -5,7 +5,7 @@ import { field } from '../../engine/field.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { amountField, amountOutput, type Amount } from './finish-amount.js';
-import { finishDangers } from './hazards.js';
+import { finishHazards } from './hazards.js';
 import {
   added,
   checkNames,
@@ -117,7 +117,7 @@ export const thinningRatio = recipe({
     };
   },
   cautions: (given, answer) => [
-    ...finishDangers(Object.keys(given.parts), { food: true }),
+    ...finishHazards(Object.keys(given.parts), { food: true }),
     ...(answer.total.value === 0
       ? [note(`there is no ${answer.limiting as string} left, so nothing can be mixed`)]
       : []),

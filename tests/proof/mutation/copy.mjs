@@ -1,5 +1,5 @@
 // A copy of the sources in which every fault is written down but sleeps until its number is called: Stryker's instrumenter
-// makes it. The faults that are counted are those of the reckoning; words, lists and whole blocks are left aside.
+// makes it. The faults that are counted are those of the calculation; words, lists and whole blocks are left aside.
 import {
   cpSync,
   existsSync,

@@ -24,7 +24,7 @@ export function spoiltTexts(text) {
   return [...spoilt];
 }
 
-/** First and last line of every picture of a recipe: what is drawn there is told apart from what is reckoned. */
+/** First and last line of every picture of a recipe: what is drawn there is told apart from what is calculated. */
 export function pictureLines(name, content) {
   const file = ts.createSourceFile(name, content, ts.ScriptTarget.Latest, true);
   const found = [];

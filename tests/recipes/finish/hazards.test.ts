@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { agentsIn, finishDangers } from '../../../src/recipes/finish/hazards.js';
+import { agentsIn, finishHazards } from '../../../src/recipes/finish/hazards.js';
 import { thinningRatio } from '../../../src/recipes/finish/thinning-ratio.js';
 import { tableRows } from '../../../src/materials/data-tables.js';
 
 const text = (names: readonly string[]): string =>
-  finishDangers(names)
+  finishHazards(names)
     .map((c) => c.text)
     .join('\n');
 
@@ -39,7 +39,7 @@ describe('what burns, by the names on jars', () => {
     expect(text(['water', 'acrylic clear coat'])).not.toMatch(/heat by themselves|flash point/);
   });
   it('names where each danger was read', () => {
-    for (const c of finishDangers(['linseed oil', 'turpentine', 'spirit'], { food: true }).filter(
+    for (const c of finishHazards(['linseed oil', 'turpentine', 'spirit'], { food: true }).filter(
       (x) => x.level === 'danger' && !x.text.includes('taken for'),
     ))
       expect(c.source, c.text).toBeDefined();

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { methods } from '../../../src/recipes/finish/application-loss.js';
 import { printedCoverages } from '../../../src/recipes/finish/coverage.js';
-import { agentsIn, finishDangers } from '../../../src/recipes/finish/hazards.js';
+import { agentsIn, finishHazards } from '../../../src/recipes/finish/hazards.js';
 import { finishQuantity } from '../../../src/recipes/finish/finish-quantity.js';
 import { tableRows } from '../../../src/materials/data-tables.js';
 import { barsOf, titleOf } from '../chart-data.js';
@@ -166,7 +166,7 @@ describe('a job by hand', () => {
 });
 
 describe('dangers by the names on jars', () => {
-  const text = (...names: string[]) => finishDangers(names).map((c) => c.text).join('\n'); // prettier-ignore
+  const text = (...names: string[]) => finishHazards(names).map((c) => c.text).join('\n'); // prettier-ignore
   it('vapour wherever there is solvent, or nobody knows', () => {
     const vapour = (...names: string[]) => text(...names).includes('solvent vapour');
     expect(vapour()).toBe(true);
@@ -201,7 +201,7 @@ describe('dangers by the names on jars', () => {
       expect(text(n)).toContain('is taken for mineral spirits');
     for (const n of ['white spirit', 'odourless spirit', 'mineral spirits', 'turps substitute', 'meths', 'wax']) expect(text(n)).not.toContain('is taken for'); // prettier-ignore
     expect(agentsIn(['spirit', 'white spirit', 'meths'])).toEqual(['mineral spirits', 'ethyl alcohol']);
-    expect(finishDangers(['oil'], { food: true }).some((c) => c.text.includes('food contact'))).toBe(true);
-    expect(finishDangers(['oil']).some((c) => c.text.includes('food contact'))).toBe(false);
+    expect(finishHazards(['oil'], { food: true }).some((c) => c.text.includes('food contact'))).toBe(true);
+    expect(finishHazards(['oil']).some((c) => c.text.includes('food contact'))).toBe(false);
   });
 });

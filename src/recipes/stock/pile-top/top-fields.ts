@@ -1,10 +1,12 @@
 // What the recipe takes and gives.
 import { field } from '../../../engine/field.js';
 import { out } from '../../../engine/output.js';
+import type { Amount } from '../../../units/unit-scales.js';
 import { pileField } from './pile-survey.js';
 
-const size = (label: string, least: string, most: string) => field.length({ label, above: least, max: most });
-const setting = (label: string, most: string, usual: string) =>
+const size = (label: string, least: Amount<'length'>, most: Amount<'length'>) =>
+  field.length({ label, above: least, max: most });
+const setting = (label: string, most: Amount<'length'>, usual: Amount<'length'>) =>
   field.length({ label, min: '0 mm', max: most, default: usual });
 
 export const topInputs = {
