@@ -76,7 +76,7 @@ export function withDraft(content: INotebookContent, draft: Draft): INotebookCon
     const code = type === 'code' ? { execution_count: null, outputs: [] } : {};
     return { id, cell_type: type, metadata: {}, source, ...code };
   });
-  return { ...content, cells } as INotebookContent;
+  return { ...content, cells };
 }
 
 const cellsOf = (content: INotebookContent): DraftCell[] =>

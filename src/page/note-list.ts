@@ -100,12 +100,17 @@ export function resultName(cell: ICodeCellModel): string {
   return cell.sharedModel.getSource().split('\n')[0]?.slice(0, 90) ?? 'Result';
 }
 
-function bundlesOf(cell: ICodeCellModel | undefined): Readonly<Record<string, unknown>>[] {
+type Bundle = Readonly<Record<string, unknown>>;
+
+function bundlesOf(cell: ICodeCellModel | undefined): Bundle[] {
   return (cell?.outputs.toJSON() ?? []).flatMap((output) => {
-    if ('data' in output) return [output['data'] as Record<string, unknown>];
+    const data: unknown = output['data'];
+    if (isBundle(data)) return [data];
     return output.output_type === 'stream' ? [{ 'text/plain': joined(output['text']) }] : [];
   });
 }
+
+const isBundle = (value: unknown): value is Bundle => typeof value === 'object' && value !== null;
 
 const titleFrom = (fileName: string): string =>
   fileName

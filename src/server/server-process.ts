@@ -40,8 +40,9 @@ export function runServerProcess(options: ServerProcessOptions): void {
           server = started;
           tell({ kind: 'ready', port: started.port });
         },
-        (error: NodeJS.ErrnoException) => {
-          tell({ kind: 'failed', code: error.code, message: error.message });
+        (error: unknown) => {
+          const { code, message: text } = error as NodeJS.ErrnoException;
+          tell({ kind: 'failed', code, message: text });
           setTimeout(() => process.exit(1), 50);
         },
       );

@@ -100,7 +100,7 @@ export class Supervisor {
     child.on('exit', (code, signal) => {
       host.detach();
       if (this.#closing || listening === undefined) return;
-      this.#restart(listening, `${signal ?? `code ${code ?? 'unknown'}`}`);
+      this.#restart(listening, signal ?? `code ${code ?? 'unknown'}`);
     });
     this.#tell({
       kind: 'start',

@@ -55,9 +55,10 @@ describe('requests', () => {
     const [inside, outside] = [join(bench.folder, 'real.txt'), join(above, 'secret.txt')];
     await writeFile(inside, 'harmless');
     await writeFile(outside, secret);
-    let going = true;
+    let exchanging = true;
+    const isGoing = (): boolean => exchanging;
     const exchange = (async (): Promise<void> => {
-      for (let n = 0; going; n += 1) {
+      for (let n = 0; isGoing(); n += 1) {
         await rm(join(above, 'next'), { force: true });
         await symlink(n % 2 === 0 ? inside : outside, join(above, 'next'));
         await rename(join(above, 'next'), join(bench.folder, 'swapped.txt'));
@@ -65,7 +66,7 @@ describe('requests', () => {
     })();
     const seen = new Set<string>();
     for (let n = 0; n < 400; n += 1) seen.add((await raw(bench.server.port, '/files/swapped.txt', key)).text);
-    going = false;
+    exchanging = false;
     await exchange;
     expect([...seen].some((text) => text.includes(secret))).toBe(false);
     expect(seen.has('harmless')).toBe(true);
