@@ -1,4 +1,4 @@
-// Surveys and saved notes, spoilt as disks, editors and spreadsheets spoil them: 400 of each in an ordinary run,
+// Surveys and saved notes, spoilt as disks, editors and spreadsheets spoil them: 150 of each in an ordinary run,
 // RECKONER_HOSTILE=10000 for the long one, whose figures tests/proof stores.
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -13,7 +13,7 @@ import { catalogue, cutterMarks, pileYield, stripCount } from '../../src/recipes
 import { storeFigures } from '../proof/store-figures.js';
 import { hostileRuns, SeededRandom } from './seeded-random.js';
 
-const runs = hostileRuns(400);
+const runs = hostileRuns(150);
 const scraps = [
   ',',
   ',,',

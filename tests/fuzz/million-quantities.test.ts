@@ -1,4 +1,4 @@
-// 20,000 texts in an ordinary run; RECKONER_HOSTILE=1000000 for the long one, whose figures tests/proof stores.
+// 5,000 texts in an ordinary run; RECKONER_HOSTILE=1000000 for the long one, whose figures tests/proof stores.
 import { expect, it } from 'vitest';
 import { kindNames } from '../../src/units/kind.js';
 import { parseQuantity } from '../../src/units/parse-quantity.js';
@@ -9,7 +9,7 @@ import { hostileRuns, SeededRandom } from './seeded-random.js';
 import { storeFigures } from '../proof/store-figures.js';
 import { unquoted } from './unquoted.js';
 
-const runs = hostileRuns(20_000);
+const runs = hostileRuns(5000);
 
 it(
   `${runs} hostile texts: a finite quantity that shows itself, or an InputError of one line`,

@@ -1,4 +1,4 @@
-// 5,000 inputs over all recipes in an ordinary run; RECKONER_HOSTILE=1000000 for the long one, whose figures tests/proof stores.
+// 2,500 inputs over all recipes in an ordinary run; RECKONER_HOSTILE=1000000 for the long one, whose figures tests/proof stores.
 import { expect, it } from 'vitest';
 import { InputError } from '../../src/units/input-error.js';
 import type { AnyRecipe } from '../../src/engine/any-recipe.js';
@@ -7,7 +7,7 @@ import { storeFigures } from '../proof/store-figures.js';
 import { hostileGiven, hostileValue } from './bad-inputs.js';
 import { hostileRuns, SeededRandom } from './seeded-random.js';
 
-const runs = hostileRuns(5000);
+const runs = hostileRuns(2500);
 const seen = { answered: 0, refused: 0, shown: 0 };
 let sound = true;
 const slowest: { ms: number; recipe: string; seed: number }[] = [];

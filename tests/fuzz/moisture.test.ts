@@ -12,6 +12,7 @@ import { movementAcross } from '../../src/recipes/moisture/movement-across.js';
 import { pieceWeight } from '../../src/recipes/moisture/piece-weight.js';
 import { seasonalMovement } from '../../src/recipes/moisture/seasonal-movement.js';
 import { woodDensity } from '../../src/recipes/moisture/wood-density.js';
+import { hostileRuns } from './seeded-random.js';
 import { unquoted } from './unquoted.js';
 
 /** The refusal that `run` raises, as one line. */
@@ -297,7 +298,7 @@ describe('the other recipes', () => {
           expect(unquoted((error as InputError).message)).not.toMatch(/\n|NaN/);
         }
       }),
-      { numRuns: 1500 },
+      { numRuns: hostileRuns(300) },
     );
   });
 });

@@ -6,9 +6,11 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { hostileRuns } from '../fuzz/seeded-random.js';
 import { sweepLeftovers } from '../../src/server/save-contents.js';
 
-const kills = 200;
+/** 40 in an ordinary run; RECKONER_HOSTILE=200 for the long one. */
+const kills = hostileRuns(40);
 let above = '';
 let script = '';
 beforeAll(async () => {
