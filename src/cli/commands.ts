@@ -1,6 +1,6 @@
 import type { CommandInfo, OptionInfo } from './usage.js';
 
-const json: OptionInfo = { help: 'print JSON; its form is told by "reckoner schema COMMAND"' };
+const json: OptionInfo = { help: 'print JSON; its form is printed by "reckoner schema COMMAND"' };
 const csv: OptionInfo = { help: 'print CSV, one unit a column' };
 const output: OptionInfo = {
   value: 'NAME',

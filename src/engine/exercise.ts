@@ -57,7 +57,7 @@ export function exerciseFrom(data: ExerciseData): Exercise {
   });
 }
 
-/** A question with a check cell: any correct answer passes, in any unit; a wrong one is told what is wrong with it. */
+/** A question with a check cell: any correct answer passes, in any unit; a wrong one says what is wrong with it. */
 export function exercise(spec: ExerciseSpec): Exercise {
   let right: Quantity | number | string | undefined;
   let tries = 0;

@@ -15,7 +15,7 @@ export type Sampler = (
 /**
  * Computes a recipe's output for many samples round a middle that was read and checked: as one compiled loop where the
  * recipe is a chain of formulas, else point by point. A distribution never leaves its field's limits, so a sample needs no
- * check of its own. Progress is told as a share of `all` samples of the runs there will be.
+ * check of its own. Progress is reported as a share of `all` samples of the runs there will be.
  */
 export function makeSampler(
   r: AnyRecipe,

@@ -33,7 +33,7 @@ export function sweepChart(
   if (axes.length === 1) return n0 ? lines(drawn, n0, undefined) : bars(drawn, m0 as Axis, undefined);
   if (axes.length !== 2) return undefined;
   if (m0 && m1) return bars(drawn, m0, m1);
-  // The family is told apart by the shorter axis, up to seven lines; beyond that a heat map.
+  // The family is distinguished by the shorter axis, up to seven lines; beyond that a heat map.
   const [first, second] = [n0, n1] as [Axis, Axis];
   const family = m0 ?? (second.count < first.count ? second : first);
   const x = family === first ? second : first;

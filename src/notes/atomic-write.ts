@@ -41,7 +41,7 @@ export async function writeFileAtomically(path: string, content: string | Uint8A
   }
 }
 
-/** What went wrong with the disk, in words, and how to mend it. */
+/** What went wrong with the disk, in words, and how to fix it. */
 export function reason(error: unknown, doing: 'read' | 'write'): string {
   const code = (error as NodeJS.ErrnoException | undefined)?.code;
   switch (code) {

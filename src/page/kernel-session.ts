@@ -31,7 +31,7 @@ export class KernelSession {
   readonly context: SessionContext;
   word: KernelWord = 'starting';
   readonly #listeners: (() => void)[] = [];
-  /** The dead kernel that was already spoken of: its death is told once. */
+  /** The dead kernel that was already spoken of: its death is reported once. */
   #told: unknown;
   /** Set by the page: what to do when the server was started again and has no kernel for this page. */
   onKernelGone: () => Promise<void> = () => Promise.resolve();

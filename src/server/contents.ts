@@ -16,7 +16,7 @@ export interface ReadOptions {
 
 /** Reading and writing in the one folder of notebooks. Every path is checked by `root`; every write is whole or not at all. */
 export class Contents {
-  /** Entries that cannot be read are told of once. */
+  /** Entries that cannot be read are reported once. */
   readonly #told = new Set<string>();
 
   constructor(

@@ -27,7 +27,7 @@ export async function writeEntry(entry: string, content: Buffer | string, shownA
   }
 }
 
-/** Writes a file whole or not at all; a disk that is full or read-only is told to the page in words. */
+/** Writes a file whole or not at all; a disk that is full or read-only is reported to the page in words. */
 export async function writeAtomically(path: string, content: Buffer | string): Promise<void> {
   try {
     await writeFileAtomically(path, content);

@@ -26,7 +26,7 @@ export type FromServer =
   | { readonly kind: 'address'; readonly address: string };
 
 interface SupervisorOptions {
-  /** Script of the server's process, and what it is told apart by. */
+  /** Script of the server's process, and what distinguishes it. */
   readonly script: string;
   readonly scriptArguments: readonly string[];
   readonly notebooks: string;

@@ -1,4 +1,4 @@
-/** One thing wrong with what was given: which field, what it got, what it takes, and how to mend it. */
+/** One thing wrong with what was given: which field, what it got, what it takes, and how to fix it. */
 export interface Issue {
   /** Path of the field, such as `width` or `boards[3].length`; empty for a bare quantity. */
   readonly field: string;

@@ -109,7 +109,7 @@ export default {
     await until('78', async () => (await output(two, 2).allInnerTexts()).join('').includes('78'));
   },
 
-  async 'a kernel that dies is told of, the text is kept, a new one runs'(bench) {
+  async 'a kernel that dies is reported, the text is kept, a new one runs'(bench) {
     const me = await bench.person();
     const page = await me.open('05-crash.ipynb');
     await page.click('[aria-label="Run all cells"]');

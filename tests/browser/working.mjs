@@ -39,7 +39,7 @@ export default {
     );
   },
 
-  async 'a type error is said in the cell, and the next run mends it'(bench) {
+  async 'a type error is said in the cell, and the next run fixes it'(bench) {
     const me = await bench.person();
     const page = await me.open('02-edit.ipynb');
     await type(page, 1, "const n: number = 'nine';");

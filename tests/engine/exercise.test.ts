@@ -14,7 +14,7 @@ const gap = exercise({
   hint: 'width times coefficient times change',
 });
 
-/** What a page is told of an exercise. */
+/** What a page gets of an exercise. */
 const dataOf = (e: Exercise): ExerciseData =>
   (e as unknown as Record<symbol, () => Record<string, ExerciseData>>)[Symbol.for('Jupyter.display')]!()[
     exerciseType

@@ -209,7 +209,7 @@ describe('a fault of whoever wrote a recipe', () => {
     await expect(search({})).rejects.toThrow(TypeError);
   });
 
-  it('is told from a policy that forbids made code', () => {
+  it('is distinguished from a policy that forbids made code', () => {
     expect(() => compileFunction(['a'], 'return (')).toThrow(SyntaxError);
     const made = compileFunction(['a'], 'return a + 1') as (a: number) => number;
     expect(made(2)).toBe(3);

@@ -7,7 +7,7 @@ import { InputError } from '../../src/units/input-error.js';
 
 const common = { topic: 'test', about: 'For tests.', sources: [] } as const;
 
-/** Nought at both ends and the whole height in the middle: 4 h x (1 - x). */
+/** Zero at both ends and the whole height in the middle: 4 h x (1 - x). */
 export const arch = recipe({
   ...common,
   name: 'arch',

@@ -193,7 +193,7 @@ export function hostileText(random: SeededRandom, kind: Kind): string {
     case 1:
       return `${(random.chance(0.5) ? 1 : -1) * random.decade(1e-12, 1e12)} ${unit()}`;
     case 2: {
-      // A right text, spoilt in a few places.
+      // A right text, corrupted in a few places.
       let text = random.chance(0.5) ? kinds[kind].example : `${random.pick(numbers)} ${unit()}`;
       for (let i = 0; i <= random.below(3); i++) {
         const at = random.below(text.length + 1);

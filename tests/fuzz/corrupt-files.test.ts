@@ -1,4 +1,4 @@
-// Surveys and saved notes, spoilt as disks, editors and spreadsheets spoil them: 150 of each in an ordinary run,
+// Surveys and saved notes, corrupted as disks, editors and spreadsheets spoil them: 150 of each in an ordinary run,
 // RECKONER_HOSTILE=10000 for the long one, whose figures tests/proof stores.
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -51,7 +51,7 @@ const scraps = [
 ];
 
 /** A text with one to three wounds: cut off, doubled, swapped, or with something put in. */
-function spoilt(random: SeededRandom, text: string, wounds = 1 + random.below(3)): string {
+function corrupted(random: SeededRandom, text: string, wounds = 1 + random.below(3)): string {
   let out = text;
   for (let i = 0; i < wounds; i++) {
     const at = random.below(out.length + 1);
@@ -77,7 +77,7 @@ function spoilt(random: SeededRandom, text: string, wounds = 1 + random.below(3)
 }
 
 it(
-  `${runs} spoilt surveys: every wrong row named with its line, or a finite yield`,
+  `${runs} corrupted surveys: every wrong row named with its line, or a finite yield`,
   { timeout: 600_000 },
   async () => {
     const folder = await mkdtemp(join(tmpdir(), 'reckoner-surveys-'));
@@ -87,7 +87,7 @@ it(
     try {
       for (let i = 0; i < runs; i++) {
         const file = join(folder, `s${i % 10}.csv`);
-        const text = spoilt(random, whole);
+        const text = corrupted(random, whole);
         await writeFile(file, text);
         const fault = `survey ${i}: ${JSON.stringify(text.slice(0, 200))}`;
         try {
@@ -117,10 +117,10 @@ it(
 );
 
 it(
-  `${runs} spoilt notes: calculated again, or refused with the name of the file`,
+  `${runs} corrupted notes: calculated again, or refused with the name of the file`,
   { timeout: 1_200_000 },
   async () => {
-    const folder = await mkdtemp(join(tmpdir(), 'reckoner-spoilt-notes-'));
+    const folder = await mkdtemp(join(tmpdir(), 'reckoner-corrupted-notes-'));
     const random = new SeededRandom(34);
     const seen = { read: 0, refused: 0 };
     const named = (name: string): AnyRecipe | undefined => catalogue.find((r) => r.name === name);
@@ -138,8 +138,8 @@ it(
         // Most wounds go where the note keeps its inputs: the page about it is not read.
         const text =
           random.chance(0.8) && memory > 0
-            ? whole.slice(0, memory) + spoilt(random, whole.slice(memory), 1)
-            : spoilt(random, whole);
+            ? whole.slice(0, memory) + corrupted(random, whole.slice(memory), 1)
+            : corrupted(random, whole);
         await writeFile(file, text);
         const fault = `note ${i}: ${JSON.stringify(text.slice(memory, memory + 200))}`;
         try {

@@ -13,7 +13,7 @@ import { copyTree, putFaults, root } from './mutation/copy.mjs';
 import { drive } from './mutation/drive.mjs';
 import { keep } from './mutation/figures.mjs';
 
-/** A topic of recipes: its files, and every test that bears its name. */
+/** A topic of recipes: its files, and every test that has its name. */
 const topic = (name, tests = []) => ({
   mutate: [`src/recipes/${name}/**/*.ts`, `!src/recipes/${name}/**/*drawing*.ts`],
   tests: [

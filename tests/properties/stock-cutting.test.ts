@@ -205,7 +205,7 @@ describe('a cutting plan', () => {
     expect(r.waste.value).toBeCloseTo(0, 9);
   });
 
-  it('tells what is missing when stock runs out, and how many boards would mend it', async () => {
+  it('tells what is missing when stock runs out, and how many boards would fix it', async () => {
     const job = { parts: [{ length: 900, count: 5 }], stock: [{ length: 2000, count: 2 }], kerf: 3, trim: 0 };
     const r = await cuttingPlan(written(job));
     legal(job, r.plan, 1);

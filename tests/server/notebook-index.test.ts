@@ -65,7 +65,7 @@ afterEach(async () => {
 });
 
 describe('finished pages', () => {
-  it('are made in order, told of cell by cell, and served', async () => {
+  it('are made in order, reported cell by cell, and served', async () => {
     await put('02-b.ipynb', 'b');
     await put('01-a.ipynb', 'a');
     expect(await bench.server.index?.makeAll()).toBe(2);
@@ -122,7 +122,7 @@ describe('finished pages', () => {
     expect((await bench.ask('GET', '/pages/none.html')).status).toBe(404);
   });
 
-  it('a cell over the limit is ended with what it started, told of, and the queue goes on', async () => {
+  it('a cell over the limit is ended with what it started, reported, and the queue goes on', async () => {
     await bench.close();
     bench = await open(undefined, { cellLimitMs: 700 });
     await put('01-a.ipynb', 'hang');
@@ -183,7 +183,7 @@ describe('a notebook that was never run on this machine', () => {
 });
 
 describe('what stands beside the notebooks', () => {
-  it('a broken link, a lock file and a pipe spoil neither the list nor a page; each is told of once', async () => {
+  it('a broken link, a lock file and a pipe spoil neither the list nor a page; each is reported once', async () => {
     await put('01-a.ipynb', 'a');
     await symlink(join(bench.folder, 'gone.csv'), join(bench.folder, 'broken.csv'));
     await symlink('nobody@nowhere', join(bench.folder, '.~lock.boards.csv'));

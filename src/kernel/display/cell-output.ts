@@ -41,7 +41,7 @@ export class CellOutput {
     else this.listeners.push(listener);
   }
 
-  /** Sends what is ready and gives up what is still being made; nobody is told that all has been sent. */
+  /** Sends what is ready and gives up what is still being made; nobody learns that all has been sent. */
   abandonPending(): void {
     this.listeners.length = 0;
     for (const entry of this.queue) entry.isReady = true;

@@ -1,7 +1,7 @@
 import { exerciseFrom, type ExerciseData } from '../../engine/exercise.js';
 import type { PersistedState } from './persisted-state.js';
 
-/** Makes the printed form of an exercise check what is written in it, and remember it. Right and wrong are told in words and by a sign. */
+/** Makes the printed form of an exercise check what is written in it, and remember it. Right and wrong are shown in words and by a sign. */
 export function hydrateExercise(section: HTMLElement, data: ExerciseData, kept: PersistedState): void {
   const form = section.querySelector('form');
   const input = section.querySelector('input');

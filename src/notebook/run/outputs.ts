@@ -10,7 +10,7 @@ export class OutputCollector {
   readonly #displays = new Map<string, { at: number; index: number }[]>();
   readonly #clearNext = new Set<number>();
 
-  /** `store` is told a cell's whole list of outputs each time it changes. */
+  /** `store` gets a cell's whole list of outputs each time it changes. */
   constructor(private readonly store: (cell: number, outputs: readonly Output[]) => void) {}
 
   take(cell: number, output: NbOutput): void {

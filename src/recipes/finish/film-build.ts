@@ -8,7 +8,7 @@ import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
 import { finishHazards } from './hazards.js';
 
-// The numbers 1000 and 10 of the printed formulas belong to micrometres and square metres a litre, hence `bare`.
+// The numbers 1000 and 10 of the printed formulas belong to micrometres and square metres a litre, so `bare`.
 const wet = variable('thickness', 'wet film of a coat', { unit: 'um', dimensionless: true });
 const dry = variable('thickness', 'dry film of a coat', { unit: 'um', dimensionless: true });
 const solidsByVolume = variable('share', 'solids by volume', { unit: '%' });

@@ -56,7 +56,7 @@ const tinCount = formula({
 /**
  * How much finish a job takes and how many tins: from areas, or from the pieces' own dimensions with all faces or
  * without the underside; coat by coat, with the loss of the method and with thinner.
- * `coverage` is that of the mix as it goes on (m² a litre); bare wood absorbs more, hence `firstCoverage`.
+ * `coverage` is that of the mix as it goes on (m² a litre); bare wood absorbs more, so `firstCoverage`.
  * `volume` is the mix, `finish` what comes from the tin, `thinner` the rest. Not for filling grain or flood coats.
  */
 export const finishQuantity = recipe({

@@ -1,5 +1,5 @@
 // Runs the tests over a copy with faults: a process for each test file, two at a time, stopped and started again past a fault
-// that never ends or that leaves the process spoilt. Faults that act while modules load, and those whose work is kept from an
+// that never ends or that leaves the process corrupted. Faults that act while modules load, and those whose work is kept from an
 // earlier call, are tried each in a process of its own where the fault is awake from the start.
 import { spawn } from 'node:child_process';
 import {
@@ -73,7 +73,7 @@ export async function drive(folder, faults, testFiles, say) {
       if (stopped === 'out of time' && last?.does === 'start') {
         seen.end.set(last.fault, 'out of time');
         appendFileSync(noticedFile, `${last.fault}\n`);
-      } else if (stopped === 'spoilt' || last?.does === 'start') {
+      } else if (stopped === 'corrupted' || last?.does === 'start') {
         mapSet(seen.alone, last.fault).add(last.test);
         appendFileSync(noticedFile, `${last.fault}\n`);
       } else break;
@@ -132,11 +132,11 @@ const sizeOf = (log) => (log && existsSync(log) ? statSync(log).size : 0);
 
 /** Why a run is to be stopped after the last entry of its log; undefined while it may go on. */
 function verdictOf(last) {
-  if (last?.does === 'spoilt') return 'spoilt';
+  if (last?.does === 'corrupted') return 'corrupted';
   return last?.does === 'start' && Date.now() > last.until ? 'out of time' : undefined;
 }
 
-/** One run of Vitest: its exit code, or why it was stopped. `limit` is for the whole where nothing is told in `log`. */
+/** One run of Vitest: its exit code, or why it was stopped. `limit` is for the whole where nothing is written in `log`. */
 async function run(folder, files, env, log, limit) {
   const child = spawn(
     process.execPath,

@@ -1,5 +1,5 @@
 // Faults in the texts of formulas, such as 'M / W', which no fault in the code around them reaches: an operator exchanged, a number
-// one more, the least taken for the greatest. The copy's `formula` holds the spoilt texts beside the right one and takes the
+// one more, the least taken for the greatest. The copy's `formula` holds the corrupted texts beside the right one and takes the
 // one that is awake each time it is asked.
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -8,11 +8,11 @@ import ts from 'typescript';
 const exchanged = { '+': '-', '-': '+', '*': '/', '/': '*', min: 'max', max: 'min' };
 const token = /[A-Za-z_]\w*|\d+(?:\.\d+)?(?:e[-+]?\d+)?|\s+|./g;
 
-/** Every way to spoil the text once, as the spoilt text. */
+/** Every way to spoil the text once, as the corrupted text. */
 export function spoiltTexts(text) {
   const pieces = text.match(token);
-  const spoilt = new Set();
-  const put = (i, piece) => spoilt.add([...pieces.slice(0, i), piece, ...pieces.slice(i + 1)].join(''));
+  const corrupted = new Set();
+  const put = (i, piece) => corrupted.add([...pieces.slice(0, i), piece, ...pieces.slice(i + 1)].join(''));
   pieces.forEach((piece, i) => {
     if (Object.hasOwn(exchanged, piece)) put(i, exchanged[piece]);
     else if (/^\d/.test(piece))
@@ -21,10 +21,10 @@ export function spoiltTexts(text) {
     else if (/^\s+$/.test(piece) && /[\w)]$/.test(pieces[i - 1] ?? '') && /^[\w(]/.test(pieces[i + 1] ?? ''))
       put(i, ' / ');
   });
-  return [...spoilt];
+  return [...corrupted];
 }
 
-/** First and last line of every picture of a recipe: what is drawn there is told apart from what is calculated. */
+/** First and last line of every picture of a recipe: what is drawn there is distinguished from what is calculated. */
 export function pictureLines(name, content) {
   const file = ts.createSourceFile(name, content, ts.ScriptTarget.Latest, true);
   const found = [];
@@ -39,7 +39,7 @@ export function pictureLines(name, content) {
   return found;
 }
 
-/** Writes the spoilt texts into the source beside the right one; the faults are told as copy.mjs tells its own. */
+/** Writes the corrupted texts into the source beside the right one; the faults are reported as copy.mjs tells its own. */
 export function withFormulaFaults(name, content, number) {
   const file = ts.createSourceFile(name, content, ts.ScriptTarget.Latest, true);
   const faults = [];
@@ -106,7 +106,7 @@ export function formula(spec) {
     if (!made.has(awake)) made.set(awake, formulaAsWritten({ ...own, text: faults[awake] }));
     return made.get(awake);
   };
-  return new Proxy(right, { get: (_, key) => (key === 'spoilt' ? ids : (steady.has(key) ? right : now())[key]) });
+  return new Proxy(right, { get: (_, key) => (key === 'corrupted' ? ids : (steady.has(key) ? right : now())[key]) });
 }
 `;
 
@@ -116,7 +116,7 @@ export function compileSteps(recipe, fields, steps, outputs) {
   return (numbers) => {
     for (const f of steps) void f.source_;
     const awake = globalThis.__stryker__?.activeMutant;
-    const key = steps.some((f) => f.spoilt?.includes(awake)) ? awake : undefined;
+    const key = steps.some((f) => f.corrupted?.includes(awake)) ? awake : undefined;
     if (!made.has(key)) made.set(key, compileStepsAsWritten(recipe, fields, steps, outputs));
     return made.get(key)(numbers);
   };

@@ -22,8 +22,8 @@ export default class FaultRunner extends TestRunner {
   /** From a run of this file that was stopped: test -> faults already tried with it; what it passes; those done with. */
   tried = new Map();
   known = new Map();
-  /** Test -> how often a fault in it left the process spoilt; after three it is used no more. */
-  spoilt = new Map();
+  /** Test -> how often a fault in it left the process corrupted; after three it is used no more. */
+  corrupted = new Map();
   done = new Set();
   wanted = new Set(read(env.FAULTS_WANTED));
   only = env.FAULTS_TESTS ? new Set(JSON.parse(readFileSync(env.FAULTS_TESTS, 'utf8'))) : undefined;
@@ -42,7 +42,8 @@ export default class FaultRunner extends TestRunner {
       const entry = JSON.parse(line);
       if (entry.does === 'test') this.known.set(entry.test, entry);
       else if (entry.does === 'end' || entry.does === 'broken') this.done.add(entry.test);
-      else if (entry.does === 'spoilt') this.spoilt.set(entry.test, (this.spoilt.get(entry.test) ?? 0) + 1);
+      else if (entry.does === 'corrupted')
+        this.corrupted.set(entry.test, (this.corrupted.get(entry.test) ?? 0) + 1);
       else if (entry.does === 'start') {
         if (!this.tried.has(entry.test)) this.tried.set(entry.test, new Set());
         this.tried.get(entry.test).add(entry.fault);
@@ -116,7 +117,7 @@ export default class FaultRunner extends TestRunner {
 
   async tryFaults({ test, run, name, ms, passed }) {
     const tried = this.tried.get(name) ?? new Set();
-    if ((this.spoilt.get(name) ?? 0) >= 3) return;
+    if ((this.corrupted.get(name) ?? 0) >= 3) return;
     const slow = ms > 1500;
     let turn = 0;
     for (const [fault, hits] of Object.entries(passed)) {
@@ -141,7 +142,7 @@ export default class FaultRunner extends TestRunner {
     const clean = await this.again(test, run, undefined, limit);
     if (clean.failed) {
       // What the fault left behind spoils this process: whoever drives it starts another, and tries the fault alone.
-      this.say({ does: 'spoilt', test: name, fault, label: clean.label });
+      this.say({ does: 'corrupted', test: name, fault, label: clean.label });
       await new Promise((_, no) => setTimeout(() => no(new Error('not stopped')), 60_000));
     }
     if (!(await this.again(test, run, fault, limit)).failed) {
