@@ -1,6 +1,7 @@
 import { compileSteps, makeBoundsCheck } from './compile-steps.js';
 import { assertFinite } from './assert-finite.js';
 import { watchCurrency, type Fields, type Input, type Parsed } from './field.js';
+import { finishedOr } from './finished-searches.js';
 import { checkChain, evaluateChain, type Chain } from './formula-chain.js';
 import type { Outputs, RawOutput } from './output.js';
 import { withProgress } from './progress.js';
@@ -98,14 +99,16 @@ export function asyncRecipe<const F extends Fields, const O extends Outputs>(
   const own = recipeMetadata(def, def.formulas ?? [], true);
   const call = async (given: Input<F>, options: RunOptions = {}): Promise<Result<O>> => {
     const read = watchCurrency(() => own.read(given));
-    const { raw, trace } = await withProgress(options, def.title, async (progress) => {
-      const trace = new TraceRecorder(progress);
-      try {
-        return { raw: await def.search(read.value, trace), trace };
-      } catch (error) {
-        throw withName(def.name, error);
-      }
-    });
+    const search = (): Promise<{ raw: RawOutput<O>; trace: TraceRecorder }> =>
+      withProgress(options, def.title, async (progress) => {
+        const trace = new TraceRecorder(progress);
+        try {
+          return { raw: await def.search(read.value, trace), trace };
+        } catch (error) {
+          throw withName(def.name, error);
+        }
+      });
+    const { raw, trace } = await finishedOr(def.name, read.value, search);
     assertDeclared(def.name, def.outputs, raw);
     assertFinite(def.name, raw);
     return makeResult(own, read.value, raw, trace, read.currency, given);

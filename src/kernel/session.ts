@@ -3,6 +3,7 @@ import type { CompiledCell } from './compiler/compile-cell.js';
 import type { IncrementalProgram } from './compiler/incremental-program.js';
 import type { SessionView } from './compiler/session-view.js';
 import type { CellOutcome, CellSession, RunOptions, SessionOptions } from './cell-session.js';
+import { keepFinishedSearches } from '../engine/finished-searches.js';
 import { CellOutput } from './display/cell-output.js';
 import { formatValue, type Formatted } from './display/mime-bundle.js';
 import { OutputCapture, StreamBuffer } from './display/output-capture.js';
@@ -26,6 +27,9 @@ const namesOf = (cell: CompiledCell, set: ReadonlySet<string>): CellNames => ({
   uses: [...new Set([...cell.reads, ...cell.writes])],
 });
 
+/** Searches whose answers are kept for cells that run again with the same inputs. */
+const keptSearches = 24;
+
 const interruption: CellError = {
   ename: 'Interrupted',
   evalue: 'the cell was interrupted',
@@ -47,6 +51,7 @@ export class KernelSession implements CellSession, SessionView {
   private readonly printed: StreamBuffer;
   private readonly capture: OutputCapture;
   private readonly removeGlobals: () => void;
+  private readonly forgetSearches = keepFinishedSearches(keptSearches);
   private readonly progress: ProgressLines | undefined;
   private output = new CellOutput(() => undefined);
   private queue: Promise<unknown> = Promise.resolve();
@@ -239,6 +244,7 @@ export class KernelSession implements CellSession, SessionView {
     this.capture.stop();
     this.progress?.close();
     this.removeGlobals();
+    this.forgetSearches();
     this.executor.close();
   }
 }
