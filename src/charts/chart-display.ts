@@ -1,14 +1,17 @@
 import { renderSvg } from './svg.js';
 import type { ChartSpec } from './chart-spec.js';
 
-/** The same chart, which a notebook draws when it is the last thing in a cell. The specification itself stays plain data. */
-export function displayableChart(spec: ChartSpec): ChartSpec {
+/**
+ * The same chart, which a notebook draws when it is the last thing in a cell. The specification itself stays plain data.
+ * `still` is drawn where nothing moves.
+ */
+export function displayableChart(spec: ChartSpec, still: ChartSpec = spec): ChartSpec {
   if (Object.hasOwn(spec, display)) return spec;
   const chart = { ...spec };
   Object.defineProperty(chart, display, {
     value: async () => ({
       'text/plain': `chart: ${titleOf(spec)}`,
-      'image/svg+xml': await renderSvg(spec),
+      'image/svg+xml': await renderSvg(still),
       'application/vnd.vegalite.v5+json': spec,
     }),
   });

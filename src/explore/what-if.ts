@@ -15,19 +15,13 @@ import { capitalised, withDisplay } from './display.js';
 import type { NumberOutput, SweepInputs } from './explore-types.js';
 import { outputNamed } from './option-names.js';
 import { axisUnit, columnUnit, isNumberField } from './frame-columns.js';
-import { axesOf, type Axis } from './sweep-axes.js';
+import { axesOf } from './sweep-axes.js';
+import { shownAt, sliders, tidy, type Slid } from './what-if-sliders.js';
 
 /** A chart with sliders. */
 export interface WhatIf {
   readonly recipe: string;
   readonly chart: ChartSpec;
-}
-
-interface Slid {
-  readonly axis: Axis;
-  readonly unit: string;
-  readonly scale: number;
-  readonly offset: number;
 }
 
 /**
@@ -70,45 +64,23 @@ export function whatIf(
     ? live(r, slid, base as Record<string, number>, output)
     : tabled(r, slid, base, output);
   const others = axes.slice(1).map((a) => words(a.name));
-  const sliders = others.length > 0 ? ` with sliders for ${others.join(', ')}` : '';
-  const made: WhatIf = { recipe: r.name, chart: displayableChart(spec) };
+  const shown = shownAt(slid);
+  const still = shown === '' ? spec : { ...spec, ...heading(r.title, stillLine(shown), 620) };
+  const made: WhatIf = { recipe: r.name, chart: displayableChart(spec, still) };
+  const text =
+    shown === ''
+      ? `${r.title}: a chart`
+      : `${r.title}: a chart with sliders for ${others.join(', ')}, drawn at ${shown}`;
   return withDisplay(
     made,
-    () => ({ 'text/plain': `${r.title}: a chart${sliders}` }),
+    () => ({ 'text/plain': text }),
     () => spec,
+    () => still,
   );
 }
 
-/** Number of decimals a slider needs to step through its range in about a hundred steps. */
-function stepOf(low: number, high: number, whole: boolean): number {
-  if (whole) return 1;
-  return 10 ** Math.floor(Math.log10((high - low) / 50));
-}
-
-function sliders(
-  slid: readonly Slid[],
-  steps: 'fine' | 'grid',
-): { name: string; value: number; bind: object }[] {
-  return slid.slice(1).map(({ axis: a, unit, scale, offset }) => {
-    const values = Array.from(a.values as ArrayLike<number>, (v) => tidy((v - offset) / scale));
-    const [low, high] = [Math.min(...values), Math.max(...values)];
-    const whole = a.field.kind === 'count';
-    const step = steps === 'grid' ? tidy((high - low) / (values.length - 1)) : stepOf(low, high, whole);
-    return {
-      name: `s_${a.name}`,
-      value: values[Math.floor(values.length / 2)] as number,
-      bind: {
-        input: 'range',
-        min: low,
-        max: high,
-        step,
-        name: `${words(a.name)}${unit ? ` (${axisUnit(unit)})` : ''} `,
-      },
-    };
-  });
-}
-
-const tidy = (x: number): number => Number(x.toPrecision(9));
+/** Under the title of a picture, whose sliders do not move. */
+const stillLine = (shown: string): string => `Drawn at ${shown}. In a running notebook, sliders change this.`;
 
 function plot(r: AnyRecipe, [x, ...others]: readonly Slid[], output: string, unit: string): ChartSpec {
   const sliders = others.length > 0;

@@ -342,6 +342,24 @@ describe('whatIf', () => {
     view.finalize();
   });
 
+  it('says in a picture, where no slider moves, at which values it is drawn', async () => {
+    const w = whatIf(cutterMarks, {
+      feed: range('2 m/min', '12 m/min'),
+      spindleSpeed: range('3000 rpm', '9000 rpm'),
+      knives: range(2, 6),
+    });
+    for (const shown of [w, w.chart]) {
+      const bundle = await (shown as unknown as Record<symbol, () => Promise<Record<string, unknown>>>)[
+        Symbol.for('Jupyter.display')
+      ]!();
+      const picture = String(bundle['image/svg+xml']).replace(/<[^>]+>/g, ' ');
+      expect(picture).toMatch(/Drawn at spindle speed 6000 rpm, knives 4/);
+      expect(picture).not.toContain('Move the sliders');
+      const live = bundle['application/vnd.vegalite.v5+json'] as { title: { subtitle: unknown } };
+      expect(JSON.stringify(live.title.subtitle)).toContain('Move the sliders');
+    }
+  });
+
   it('tables a recipe that solves', async () => {
     const w = whatIf(
       stripCount,
