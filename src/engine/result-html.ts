@@ -12,6 +12,13 @@ const label = 'style="text-align:left;padding:.15em .9em .15em 0;vertical-align:
 const num =
   'style="text-align:right;padding:.15em .9em .15em 0;white-space:nowrap;font-variant-numeric:tabular-nums;vertical-align:top"';
 
+/**
+ * What opens and closes a part. Some pages take the triangle off (the style sheet of the classic notebook does), and then
+ * nothing shows that the part can be opened: the style here puts it back.
+ */
+const summary = (text: string): string =>
+  `<summary style="display:list-item;cursor:pointer">${e(text)}</summary>`;
+
 /** A fragment with its own few styles inline, so that it looks the same in any notebook page, light or dark. */
 export function htmlOf(a: ResultInternals): string {
   const { lines, tables } = valueLines(a);
@@ -46,12 +53,12 @@ export function htmlOf(a: ResultInternals): string {
     )
     .join('');
   parts.push(
-    `<details open><summary>Workings</summary>${block('Given', a.inputs, false)}<ol style="padding-left:1.4em">${worked}</ol></details>`,
+    `<details open>${summary('Workings')}${block('Given', a.inputs, false)}<ol style="padding-left:1.4em">${worked}</ol></details>`,
   );
   const sources = a.sources();
   if (sources.length > 0)
     parts.push(
-      `<details><summary>Sources</summary><ul>${sources.map((s) => `<li>${e(citationText(s))}</li>`).join('')}</ul></details>`,
+      `<details>${summary('Sources')}<ul>${sources.map((s) => `<li>${e(citationText(s))}</li>`).join('')}</ul></details>`,
     );
   return `<div class="reckoner-result">${parts.join('')}</div>`;
 }
