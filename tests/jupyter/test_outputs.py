@@ -77,28 +77,59 @@ class Outputs(unittest.TestCase):
 
 
 class StaleCells(unittest.TestCase):
-    def test_metadata_and_comm(self):
-        client = Client()
-        try:
-            def run(cell_id, code):
-                msg = client.kc.session.msg("execute_request", {"code": code}, metadata={"cellId": cell_id})
-                client.kc.shell_channel.send(msg)
-                return client.reply_to(msg["header"]["msg_id"])["metadata"]["reckoner"]
+    def setUp(self):
+        self.client = Client()
 
-            self.assertEqual(run("a", "let width = 600"), {"sets": ["width"], "uses": [], "stale": []})
-            self.assertEqual(run("b", "width * 2")["uses"], ["width"])
-            self.assertEqual(run("a", "let width = 700")["stale"], ["b"])
-            opened = client.kc.session.msg("comm_open", {"comm_id": "p1", "target_name": "reckoner.cells", "data": {}})
-            client.kc.shell_channel.send(opened)
-            for _ in range(20):
-                msg = client.kc.get_iopub_msg(timeout=10)
-                if msg["msg_type"] == "comm_msg":
-                    break
-            cells = msg["content"]["data"]["cells"]
-            self.assertEqual(cells["a"], {"sets": ["width"], "uses": [], "usedBy": ["b"], "stale": False})
-            self.assertTrue(cells["b"]["stale"])
-        finally:
-            client.stop()
+    def tearDown(self):
+        self.client.stop()
+
+    def run_cell(self, cell_id, code, **metadata):
+        """Runs a cell as JupyterLab and VS Code do, with its id in the request's metadata."""
+        msg = self.client.kc.session.msg("execute_request", {"code": code}, metadata={"cellId": cell_id, **metadata})
+        self.client.kc.shell_channel.send(msg)
+        reply = self.client.reply_to(msg["header"]["msg_id"])
+        outputs = self.client.outputs_of(msg["header"]["msg_id"])
+        printed = "".join(m["content"]["text"] for m in outputs if m["msg_type"] == "stream" and m["content"]["name"] == "stderr")
+        return reply["metadata"]["reckoner"], printed
+
+    def next_comm_data(self):
+        for _ in range(20):
+            msg = self.client.kc.get_iopub_msg(timeout=10)
+            if msg["msg_type"] == "comm_msg":
+                return msg["content"]["data"]
+        raise AssertionError("no message on the comm")
+
+    def open_comm(self):
+        content = {"comm_id": "p1", "target_name": "reckoner.cells", "data": {}}
+        self.client.kc.shell_channel.send(self.client.kc.session.msg("comm_open", content))
+        return self.next_comm_data()
+
+    def test_metadata_and_comm(self):
+        first, _ = self.run_cell("a", "let width = 600")
+        self.assertEqual(first, {"sets": ["width"], "uses": [], "stale": [], "usesDeleted": []})
+        self.assertEqual(self.run_cell("b", "width * 2")[0]["uses"], ["width"])
+        self.assertEqual(self.run_cell("a", "let width = 700")[0]["stale"], ["b"])
+        cells = self.open_comm()["cells"]
+        self.assertEqual(cells["a"], {"sets": ["width"], "uses": [], "usedBy": ["b"], "stale": False, "usesDeleted": []})
+        self.assertTrue(cells["b"]["stale"])
+
+    def test_a_deleted_cell_that_others_use_is_told(self):
+        self.run_cell("a", "let width = 600, spare = 1")
+        self.run_cell("b", "width * 2")
+        sentence = "The cell that set width was deleted, and another cell uses it: width keeps its value only until the kernel restarts."
+        told, printed = self.run_cell("c", "1 + 1", deletedCells=["a"])
+        self.assertEqual(printed, sentence + "\n")
+        self.assertEqual(self.run_cell("b", "width * 2")[0]["usesDeleted"], ["width"])
+        self.assertEqual(self.run_cell("c", "1 + 1", deletedCells=["c", 5, "none"])[1], "")
+        self.run_cell("d", "let depth = 1")
+        self.run_cell("e", "depth")
+        self.open_comm()
+        message = self.client.kc.session.msg("comm_msg", {"comm_id": "p1", "data": {"remove": "d"}})
+        self.client.kc.shell_channel.send(message)
+        deleted = self.next_comm_data()["deleted"]
+        self.assertEqual((deleted["id"], deleted["names"], deleted["usedBy"]), ("d", ["depth"], ["e"]))
+        self.assertIn("depth keeps its value", deleted["text"])
+        self.assertEqual(self.next_comm_data()["cells"]["e"]["usesDeleted"], ["depth"])
 
 
 if __name__ == "__main__":

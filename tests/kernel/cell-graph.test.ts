@@ -33,9 +33,24 @@ describe('the graph of cells', () => {
     const graph = new CellGraph();
     graph.record('a', { sets: [], uses: ['x'] });
     graph.record(undefined, { sets: ['x'], uses: [] });
-    expect(graph.report()['a']).toEqual({ sets: [], uses: ['x'], usedBy: [], stale: true });
+    expect(graph.report()['a']).toEqual({ sets: [], uses: ['x'], usedBy: [], stale: true, usesDeleted: [] });
     graph.remove('a');
     expect(graph.stale()).toEqual([]);
+  });
+  it('says which names of a deleted cell others use, until another cell sets them', () => {
+    const graph = new CellGraph();
+    graph.record('a', { sets: ['width', 'depth', 'colour'], uses: [] });
+    graph.record('b', { sets: [], uses: ['width'] });
+    graph.record('c', { sets: [], uses: ['depth', 'width'] });
+    expect(graph.remove('a')).toEqual({ id: 'a', names: ['width', 'depth'], usedBy: ['b', 'c'] });
+    expect(graph.report()['c']).toMatchObject({ usesDeleted: ['depth', 'width'], stale: false });
+    graph.record('d', { sets: ['width'], uses: [] });
+    expect(graph.report()['b']).toMatchObject({ usesDeleted: [], stale: true });
+    expect(graph.report()['c']!.usesDeleted).toEqual(['depth']);
+    // Put back and run again.
+    graph.record('a', { sets: ['width', 'depth'], uses: [] });
+    expect(graph.report()['c']!.usesDeleted).toEqual([]);
+    expect(graph.remove('b')).toEqual({ id: 'b', names: [], usedBy: [] });
   });
   it('running all stale cells in notebook order leaves none, where each name is set by one cell', () => {
     // Cell i sets name i and uses names of earlier cells.

@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { missingModule } from '../../src/kernel/optional-packages.js';
 import { openNotebook, type Ran } from './sample-cells.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'language-'));
@@ -107,6 +108,22 @@ describe("a recipe's own sentence comes before the compiler's", () => {
   it('nothing of the cell has run', async () => {
     const ran = await run("console.log('ran'); movementAcross({ width: 600 })");
     expect([ran.status, ran.text]).toEqual(['error', '']);
+  });
+  it('an import of what is not there says how to get it', async () => {
+    const missing = await run("import wood from 'no-such-package/part'");
+    expect(missing.error).toMatchObject({
+      ename: 'TypeScriptError',
+      evalue:
+        "line 1, column 18: import 'no-such-package/part': no-such-package is not installed here; in the notebook's folder: npm install no-such-package",
+    });
+    expect((await run("import * as own from './no-such-file'")).error!.evalue).toContain(
+      "import './no-such-file': there is no such file beside the notebook",
+    );
+    // A package that an install of this one leaves out is named with its version.
+    expect(missingModule('tslab')).toMatch(
+      /^import 'tslab': tslab is not installed here; .*: npm install tslab@1\.\d/,
+    );
+    expect(missingModule('@tensorflow/tfjs-core/dist/x')).toMatch(/npm install @tensorflow\/tfjs-core@3\./);
   });
   it('other errors are as they were', async () => {
     expect((await run("Math.max({ a: 'x' })")).error!.ename).toBe('TypeScriptError');

@@ -39,6 +39,8 @@ export interface CellProblem {
   length: number;
   /** The same in plain words, to be shown first: see recipe-problems.ts. */
   plain?: string;
+  /** The kind of error; by default a syntax or a type error, by its code. */
+  ename?: string;
 }
 
 export type Compiled = { cell: CompiledCell } | { problems: CellProblem[] };
@@ -58,7 +60,7 @@ export function compileCell(program: IncrementalProgram, source: string): Compil
   program.drop(file);
   // A name may be one of the package's whose types are not loaded yet.
   if (program.loadWholePackage()) return compileCell(program, source);
-  const problems = found.map((d) => problemOf(ts, file, d, asObject));
+  const problems = found.map((d) => explainModule(program, problemOf(ts, file, d, asObject)));
   return { problems: problems.sort((a, b) => a.line - b.line || a.column - b.column) };
 }
 
@@ -126,4 +128,13 @@ function problemOf(ts: Compiler, file: TS.SourceFile, d: TS.Diagnostic, shifted:
     column: character + 1 - (shifted && line === 0 ? 1 : 0),
     length: Math.max(1, d.length ?? 1),
   };
+}
+
+const cannotFindModule = 2307;
+
+/** An import of something that is not there, with the host's sentence on how to get it. */
+function explainModule(program: IncrementalProgram, problem: CellProblem): CellProblem {
+  const specifier = /'([^']+)'/.exec(problem.message)?.[1];
+  if (problem.code !== cannotFindModule || specifier === undefined) return problem;
+  return { ...problem, plain: program.missingModule(specifier) };
 }

@@ -157,6 +157,8 @@ export class IncrementalProgram {
     if (this.imported.size > before || newExports || changed) this.rebuild();
   }
 
+  missingModule = (specifier: string): string => this.host.missingModule(specifier);
+
   /** The names a cell declares at its top level. */
   namesOf(file: CellFile): Map<string, TS.Symbol> {
     return declaredSymbols(file);

@@ -1,6 +1,7 @@
 /** The compiler's host in the kernel: Node's file system and the folders of this package. */
 import { readFileSync, realpathSync, statSync } from 'node:fs';
 import { distPath, packageName, packageRoot } from '../dist-path.js';
+import { missingModule } from '../optional-packages.js';
 import { libFolder, loadCompiler, nodeTypesFolder } from './compiler-loader.js';
 import { IncrementalProgram } from './incremental-program.js';
 import type { ProgramHost } from './program-host.js';
@@ -29,6 +30,7 @@ export const nodeHost: ProgramHost = {
   },
   modifiedAt: (path) => Number(statOf(path)?.mtimeMs ?? Number.NaN) || undefined,
   isPlatformModule: isNodeModule,
+  missingModule,
   caseSensitive: process.platform !== 'win32' && process.platform !== 'darwin',
   paths: {
     packageName,

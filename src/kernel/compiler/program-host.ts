@@ -10,6 +10,8 @@ export interface ProgramHost {
   modifiedAt: (path: string) => number | undefined;
   /** Whether an import names one of the platform's own modules, such as `node:fs`. */
   isPlatformModule: (name: string) => boolean;
+  /** What to tell the user about an import that names nothing there is: how to get it, or why it cannot be had. */
+  missingModule: (specifier: string) => string;
   readonly caseSensitive: boolean;
   readonly paths: ProgramPaths;
 }

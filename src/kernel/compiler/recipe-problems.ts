@@ -39,7 +39,13 @@ export function explainProblems(session: SessionView, code: string, problems: Ce
     const at = file.getLineAndCharacterOfPosition(fieldPosition(ts, call, issues[0]) ?? position);
     const plain = issues.map(({ field, message }) => `${field ? `${field}: ` : ''}${message}`).join('\n');
     return [
-      { ...problem, line: at.line + 1, column: at.character + 1, plain: `${call.recipe.name}: ${plain}` },
+      {
+        ...problem,
+        line: at.line + 1,
+        column: at.character + 1,
+        plain: `${call.recipe.name}: ${plain}`,
+        ename: 'InputError',
+      },
     ];
   });
 }

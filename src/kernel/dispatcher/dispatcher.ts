@@ -17,7 +17,7 @@ import {
   type IoThreadData,
 } from '../transport/ipc.js';
 import { Comms } from './comms.js';
-import { cellIdOf, isInspectRequest } from './execute-content.js';
+import { isInspectRequest } from './execute-content.js';
 import { ExecuteHandler } from './execute-handler.js';
 import { History } from './history.js';
 import { kernelInfo } from './kernel-info.js';
@@ -82,6 +82,7 @@ export class KernelDispatcher {
       duringCompile: (work) => this.duringCompile(work),
       sendInput: (code, execution_count) => this.send('iopub', 'execute_input', { code, execution_count }),
       outputSender: () => this.outputSender(),
+      removeDeleted: (ids) => this.staleCells.removeDeleted(ids),
       replyMetadata: (cellId) => this.staleCells.replyMetadata(cellId),
       abortQueued: () => this.abortQueuedExecutes(),
     });
@@ -170,9 +171,8 @@ export class KernelDispatcher {
     }
     if (type === 'execute_request') {
       this.allowStdin = content['allow_stdin'] === true;
-      const reply = abort
-        ? this.executeHandler.abortedReply()
-        : await this.executeHandler.execute(content, cellIdOf(message.metadata));
+      const handler = this.executeHandler;
+      const reply = abort ? handler.abortedReply() : await handler.execute(content, message.metadata);
       this.send('shell', 'execute_reply', reply.content, { client, metadata: reply.metadata });
       this.staleCells.publish();
       this.queue.unshift(...reply.dropped.map((request) => ({ ...request, abort: true })));

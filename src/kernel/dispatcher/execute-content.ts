@@ -14,6 +14,11 @@ export function cellIdOf({ cellId }: Record<string, unknown>): string | undefine
   return typeof cellId === 'string' && cellId !== '' ? cellId : undefined;
 }
 
+/** The ids of cells deleted since the last request, as clients of current notebooks send them in a request's metadata. */
+export function deletedCellsOf({ deletedCells }: Record<string, unknown>): string[] {
+  return Array.isArray(deletedCells) ? deletedCells.filter((id) => typeof id === 'string') : [];
+}
+
 export function readExecuteContent(content: Record<string, unknown>): ExecuteContent {
   const { code, user_expressions: expressions } = content;
   const silent = content['silent'] === true;

@@ -3,7 +3,13 @@ import { inspectCell } from '../compiler/inspection.js';
 import type { MimeBundle, NbOutput } from '../message.js';
 import type { KernelSession } from '../session.js';
 import type { Request } from '../transport/ipc.js';
-import { inspectedName, readExecuteContent, type ExecuteContent } from './execute-content.js';
+import {
+  cellIdOf,
+  deletedCellsOf,
+  inspectedName,
+  readExecuteContent,
+  type ExecuteContent,
+} from './execute-content.js';
 import type { History } from './history.js';
 
 export interface ExecuteContext {
@@ -13,6 +19,8 @@ export interface ExecuteContext {
   sendInput(code: string, executionCount: number): void;
   /** Sends outputs as those of the request that is handled now. */
   outputSender(): (output: NbOutput) => void;
+  /** Forgets cells that were deleted; what there is to say of it, or an empty text. */
+  removeDeleted(ids: readonly string[]): string;
   /** Metadata of the reply to a cell's request. */
   replyMetadata(cellId: string | undefined): object;
   /** Takes the cells queued behind this one off the queue. */
@@ -38,13 +46,17 @@ export class ExecuteHandler {
     };
   }
 
-  async execute(content: Record<string, unknown>, cellId: string | undefined): Promise<ExecuteReply> {
+  async execute(content: Record<string, unknown>, metadata: Record<string, unknown>): Promise<ExecuteReply> {
     const { session, history } = this.context;
+    const cellId = cellIdOf(metadata);
     const request = readExecuteContent(content);
     const { code, silent, storeHistory } = request;
     const line = session.executionCount + (storeHistory ? 1 : 0);
     if (!silent) this.context.sendInput(code, line);
     if (storeHistory && code.trim() !== '') history.add(line, code);
+    const notice = this.context.removeDeleted(deletedCellsOf(metadata));
+    if (notice !== '' && !silent)
+      this.context.outputSender()({ output_type: 'stream', name: 'stderr', text: `${notice}\n` });
     const name = inspectedName(code);
     if (name === undefined) {
       const reply = await this.run(request, line, cellId);

@@ -121,7 +121,7 @@ export class TracebackFormatter {
       '; ',
     );
     return {
-      ename: first.plain ? 'InputError' : first.code < 2000 ? 'SyntaxError' : 'TypeScriptError',
+      ename: first.ename ?? (first.code < 2000 ? 'SyntaxError' : 'TypeScriptError'),
       evalue: `line ${first.line}, column ${first.column}: ${reason}`,
       traceback: lines,
       line: first.line,

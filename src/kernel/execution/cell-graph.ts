@@ -16,6 +16,15 @@ export interface CellReport {
   /** Cells that use names set by this one. */
   usedBy: string[];
   stale: boolean;
+  /** Of the names it uses, those that a deleted cell set: they have no cell any more that could set them again. */
+  usesDeleted: string[];
+}
+
+/** What remains of a deleted cell: names it set that other cells use. They keep their values until the kernel restarts. */
+export interface DeletedCell {
+  id: string;
+  names: string[];
+  usedBy: string[];
 }
 
 interface CellRecord extends CellNames {
@@ -27,19 +36,26 @@ export class CellGraph {
   private readonly cells = new Map<string, CellRecord>();
   /** How often each name was set, and the cell that set it last. */
   private readonly names = new Map<string, { version: number; setBy: string | undefined }>();
+  /** Deleted cells that set a name last. */
+  private readonly deleted = new Set<string>();
 
   /** Records a run. Without an id only the names that it set are recorded. */
   record(id: string | undefined, { sets, uses }: CellNames): void {
     for (const name of sets)
       this.names.set(name, { version: (this.names.get(name)?.version ?? 0) + 1, setBy: id });
     if (id === undefined) return;
+    this.deleted.delete(id);
     const seen = new Map(uses.map((name) => [name, this.versionOf(name)] as const));
     this.cells.set(id, { sets, uses, seen });
   }
 
-  /** Removes a cell that is no longer in the notebook; the names it set keep their values. */
-  remove(id: string): void {
+  /** Removes a cell that is no longer in the notebook; the names it set keep their values. Returns which of them others use. */
+  remove(id: string): DeletedCell {
     this.cells.delete(id);
+    this.deleted.add(id);
+    const usedBy = this.usersOf(id);
+    const used = new Set(usedBy.flatMap((user) => this.cells.get(user)?.uses ?? []));
+    return { id, names: this.namesSetBy(id).filter((name) => used.has(name)), usedBy };
   }
 
   /** Ids of stale cells, in the order in which they last ran. */
@@ -60,7 +76,7 @@ export class CellGraph {
 
   /** The cells that use names which this one set last. */
   usersOf(id: string): string[] {
-    const own = new Set([...this.names].filter(([, { setBy }]) => setBy === id).map(([name]) => name));
+    const own = new Set(this.namesSetBy(id));
     return [...this.cells]
       .filter(([other, { uses }]) => other !== id && uses.some((name) => own.has(name)))
       .map(([other]) => other);
@@ -71,9 +87,20 @@ export class CellGraph {
     return Object.fromEntries(
       [...this.cells].map(([id, { sets, uses }]) => [
         id,
-        { sets: [...sets], uses: [...uses], usedBy: this.usersOf(id), stale: stale.has(id) },
+        {
+          sets: [...sets],
+          uses: [...uses],
+          usedBy: this.usersOf(id),
+          stale: stale.has(id),
+          usesDeleted: uses.filter((name) => this.deleted.has(this.names.get(name)?.setBy ?? '')),
+        },
       ]),
     );
+  }
+
+  /** The names that this cell was the last to set. */
+  private namesSetBy(id: string): string[] {
+    return [...this.names].filter(([, { setBy }]) => setBy === id).map(([name]) => name);
   }
 
   private versionOf(name: string): number {
