@@ -4,12 +4,10 @@ import { copyFile, mkdir, readdir, rename, rm, writeFile } from 'node:fs/promise
 import { homedir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { distPath, packageRoot } from './dist-path.js';
+import { displayName, kernelName } from './kernel-identity.js';
 import { requirePackages, sessionPackages } from './optional-packages.js';
 import { buildSnapshot } from './snapshot/snapshot-builder.js';
 import { kernelEnvironment, nodeFlags } from './snapshot/snapshot-paths.js';
-
-export const kernelName = 'reckoner';
-export const displayName = "Joiner's Reckoner (TypeScript)";
 
 /** Where a kernelspec goes: `prefix` (its share/jupyter/kernels), else the user's own Jupyter data folder. */
 export interface InstallTarget {

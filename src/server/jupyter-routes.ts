@@ -1,4 +1,4 @@
-import { kernelName } from './kernel.js';
+import { displayName, kernelName } from '../kernel/kernel-identity.js';
 import type { Kernels } from './kernels.js';
 import type { Checkpoints } from './checkpoints.js';
 import type { Contents } from './contents.js';
@@ -18,7 +18,7 @@ const kernelSpec = {
   spec: {
     argv: [],
     env: {},
-    display_name: 'TypeScript (Reckoner)',
+    display_name: displayName,
     language: 'typescript',
     interrupt_mode: 'message',
     metadata: {},

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { kernelName } from '../kernel/kernel-identity.js';
 import type { KernelProcess } from '../kernel/kernel-process.js';
 import type { JupyterMessage } from '../kernel/message.js';
 import type { ExitDetails } from './exit-reason.js';
@@ -30,7 +31,6 @@ export interface KernelModel {
   readonly exit_reason?: string;
 }
 
-export const kernelName = 'reckoner';
 /** Messages kept for a page that is away for a moment. */
 const mostKept = 5000;
 

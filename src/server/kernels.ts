@@ -1,6 +1,7 @@
 import { quoted } from '../notebook/format/notebook.js';
 import { HttpError } from './http-error.js';
-import { Kernel, kernelName, type LiveKernel, type SpawnKernel } from './kernel.js';
+import { kernelName } from '../kernel/kernel-identity.js';
+import { Kernel, type LiveKernel, type SpawnKernel } from './kernel.js';
 
 /** More kernels than any one user runs; each takes some 150 MB. */
 const mostKernels = 24;

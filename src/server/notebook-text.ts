@@ -1,3 +1,4 @@
+import { kernelMetadata } from '../kernel/kernel-identity.js';
 import { FieldFault, notebookFrom } from '../notebook/format/parse-notebook.js';
 import { notebookText, parseNotebook } from '../notebook/format/notebook-file.js';
 import { NotebookError, type Cell, type Json, type Notebook } from '../notebook/format/notebook.js';
@@ -6,10 +7,7 @@ import { HttpError } from './http-error.js';
 /** A notebook of no cells, as a new file starts. */
 export const emptyNotebook: Notebook = {
   cells: [],
-  metadata: {
-    kernelspec: { name: 'reckoner', display_name: 'TypeScript (Reckoner)', language: 'typescript' },
-    language_info: { name: 'typescript' },
-  },
+  metadata: kernelMetadata,
   nbformat: 4,
   nbformat_minor: 5,
 };

@@ -1,7 +1,9 @@
 import { mkdtemp, readFile, readdir, rm, symlink, writeFile, lstat, chmod, stat } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { kernelMetadata } from '../../src/kernel/kernel-identity.js';
 import {
   notebookText,
   parseNotebook,
@@ -77,6 +79,67 @@ describe('writing', () => {
     expect(schemaFaults({ ...full, nbformat_minor: 4 })).not.toEqual([]);
     for (const source of [full, ...[0, 1, 2, 3, 4].map(older)])
       expect(schemaFaults(JSON.parse(notebookText(parseNotebook(text(source)))))).toEqual([]);
+  });
+  it('sorts the keys at every depth, as Jupyter does, and keeps text as lines', () => {
+    const spec = { mark: 'bar', data: { values: [{ b: 1, a: 2 }] } };
+    const cell = {
+      source: 'a\nb',
+      outputs: [
+        {
+          output_type: 'display_data',
+          metadata: { b: 1, a: 1 },
+          data: { 'text/plain': 'x\ny', 'application/vnd.vegalite.v5+json': spec, 'image/png': 'aa\nbb' },
+        },
+      ],
+      metadata: { tags: [], collapsed: true },
+      id: 'one',
+      execution_count: null,
+      cell_type: 'code',
+    };
+    const file = {
+      nbformat_minor: 5,
+      nbformat: 4,
+      metadata: { title: 't', kernelspec: { name: 'n', display_name: 'd' } },
+      cells: [cell],
+    };
+    expect(notebookText(parseNotebook(text(file)))).toBe(
+      `${text({
+        cells: [
+          {
+            cell_type: 'code',
+            execution_count: null,
+            id: 'one',
+            metadata: { collapsed: true, tags: [] },
+            outputs: [
+              {
+                data: {
+                  'application/vnd.vegalite.v5+json': { data: { values: [{ a: 2, b: 1 }] }, mark: 'bar' },
+                  'image/png': 'aa\nbb',
+                  'text/plain': ['x\n', 'y'],
+                },
+                metadata: { a: 1, b: 1 },
+                output_type: 'display_data',
+              },
+            ],
+            source: ['a\n', 'b'],
+          },
+        ],
+        metadata: { kernelspec: { display_name: 'd', name: 'n' }, title: 't' },
+        nbformat: 4,
+        nbformat_minor: 5,
+      })}\n`,
+    );
+  });
+  it('changes no line of a notebook that comes with the package, whose kernel is this one', async () => {
+    const shipped = fileURLToPath(new URL('../../notebooks', import.meta.url));
+    const names = (await readdir(shipped)).filter((name) => name.endsWith('.ipynb'));
+    expect(names.length).toBeGreaterThan(10);
+    for (const name of names) {
+      const kept = await readFile(join(shipped, name), 'utf8');
+      const notebook = parseNotebook(kept, name);
+      expect(notebookText(notebook), name).toBe(kept);
+      expect(notebook.metadata, name).toMatchObject(kernelMetadata);
+    }
   });
   it('reads back as it was written', () => {
     const nb = parseNotebook(text(full));

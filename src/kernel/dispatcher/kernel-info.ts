@@ -1,4 +1,5 @@
-import { compilerVersion, packageVersion } from '../dist-path.js';
+import { packageVersion } from '../dist-path.js';
+import { languageInfo } from '../kernel-identity.js';
 
 /** The reply to kernel_info_request. */
 export const kernelInfo = {
@@ -7,15 +8,7 @@ export const kernelInfo = {
   implementation: 'reckoner',
   implementation_version: packageVersion,
   banner: `Joiner's Reckoner ${packageVersion}: TypeScript cells, Node ${process.version.slice(1)}`,
-  language_info: {
-    name: 'typescript',
-    version: compilerVersion(),
-    mimetype: 'text/typescript',
-    file_extension: '.ts',
-    pygments_lexer: 'typescript',
-    codemirror_mode: { name: 'javascript', typescript: true },
-    nbconvert_exporter: 'script',
-  },
+  language_info: languageInfo,
   help_links: [],
   debugger: false,
   supported_features: [] as string[],

@@ -52,7 +52,10 @@ export async function writeNotebook(path: string, notebook: Notebook): Promise<v
   await writeFileAtomically(path, text);
 }
 
-/** A notebook as the text of its file: keys in the order Jupyter sorts them, one line of source a line, so that a diff is small. */
+/**
+ * A notebook as the text of its file, as Jupyter itself writes it: all keys sorted, at any depth, and one line of text a line.
+ * A file that Jupyter saved keeps every line that was not edited.
+ */
 export function notebookText(notebook: Notebook): string {
   const file = {
     cells: notebook.cells.map(fileCell),
@@ -60,7 +63,13 @@ export function notebookText(notebook: Notebook): string {
     nbformat: 4,
     nbformat_minor: 5,
   };
-  return `${JSON.stringify(file, null, 1)}\n`;
+  return `${JSON.stringify(file, sortedKeys, 1)}\n`;
+}
+
+/** A replacer for JSON.stringify that sorts the keys of every object by their code points. */
+function sortedKeys(_key: string, value: unknown): unknown {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return value;
+  return Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
 function fileCell(cell: Cell): Record<string, unknown> {
@@ -85,16 +94,17 @@ function fileOutput(output: Output): Record<string, unknown> {
   if (output.output_type === 'error')
     return { ename: output.ename, evalue: output.evalue, output_type: 'error', traceback: output.traceback };
   const data = Object.fromEntries(
-    Object.entries(output.data).map(([type, v]) => [
-      type,
-      typeof v === 'string' && /^text\/|svg/.test(type) ? cut(v) : v,
-    ]),
+    Object.entries(output.data).map(([type, v]) => [type, typeof v === 'string' && isCut(type) ? cut(v) : v]),
   );
   const { metadata, output_type } = output;
   return output.output_type === 'execute_result'
     ? { data, execution_count: output.execution_count, metadata, output_type }
     : { data, metadata, output_type };
 }
+
+/** Whether notebooks keep text of a media type as a list of lines. */
+const isCut = (type: string): boolean =>
+  type.startsWith('text/') || type === 'image/svg+xml' || type === 'application/javascript';
 
 /** Text cut after each line end, as notebooks keep it. */
 function cut(text: string): string[] {

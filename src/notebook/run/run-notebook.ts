@@ -1,5 +1,6 @@
 import { dirname, resolve } from 'node:path';
 import { isMainThread } from 'node:worker_threads';
+import { kernelMetadata } from '../../kernel/kernel-identity.js';
 import { requirePackages, sessionPackages } from '../../kernel/optional-packages.js';
 import type { CellOutcome, CellSession } from '../../kernel/session.js';
 import { readNotebook } from '../format/notebook-file.js';
@@ -176,15 +177,7 @@ function refuseOtherLanguages(notebook: Notebook, file: string): void {
 function withKernel(metadata: JsonObject): JsonObject {
   return {
     ...metadata,
-    kernelspec: metadata['kernelspec'] ?? {
-      name: 'reckoner',
-      display_name: 'Reckoner (TypeScript)',
-      language: 'typescript',
-    },
-    language_info: metadata['language_info'] ?? {
-      name: 'typescript',
-      file_extension: '.ts',
-      mimetype: 'text/x-typescript',
-    },
+    kernelspec: metadata['kernelspec'] ?? kernelMetadata.kernelspec,
+    language_info: metadata['language_info'] ?? kernelMetadata.language_info,
   };
 }
