@@ -5,10 +5,18 @@ import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { nanometres } from '../../engine/nanometres.js';
-import type { Trace } from '../../engine/trace.js';
+import { nullTrace, type Trace } from '../../engine/trace.js';
 import { timberField } from '../../materials/timber-field.js';
 import type { Timber } from '../../materials/timber.js';
-import { expected, moveAcross, movementFormulas, ruleFor, saturationOf } from './movement-model.js';
+import {
+  atEnd,
+  moveAcross,
+  movementFormulas,
+  ruleFor,
+  rulesOf,
+  saturationOf,
+  type Ruled,
+} from './movement-model.js';
 import { heldAt, placesOf } from './fixing-places.js';
 import { slotsDrawing } from './slots-drawing.js';
 import { cutField, moistureOf, optionalStateField, type Cut, type WoodState } from './wood-state.js';
@@ -67,14 +75,16 @@ function wholeMovement(trace: Trace, g: Asked): number {
   const from = moistureOf(trace, g.from as WoodState, 'from');
   const to = moistureOf(trace, g.to as WoodState, 'to');
   const f = saturationOf(timber);
-  const rule = ruleFor(timber, g.cut, Math.min(from, f), Math.min(to, f));
-  const most = expected(rule.figure, timber)[1];
-  const figure = g.allowFor === 'middle' ? rule.figure : { low: most, middle: most, high: most };
+  const piece = { width: g.width, timber, cut: g.cut };
+  const atMost = (rule: Ruled): Ruled => (g.allowFor === 'middle' ? rule : atEnd(rule, timber, 1));
+  const own = ruleFor(timber, g.cut, Math.min(from, f), Math.min(to, f));
+  // Where coefficient and shrinkage disagree, the larger movement decides the slots.
+  const { outside } = rulesOf(timber, g.cut);
+  const size = (rule: Ruled): number => Math.abs(moveAcross(nullTrace, piece, from, to, atMost(rule)).change);
+  const rule = own.rule !== 'coefficient' && size(outside) > size(own) ? outside : own;
   if (g.allowFor === 'most')
     trace.note('Calculated with the upper end of what the timber is expected to move.');
-  return Math.abs(
-    moveAcross(trace, { width: g.width, timber, cut: g.cut }, from, to, { rule: rule.rule, figure }).change,
-  );
+  return Math.abs(moveAcross(trace, piece, from, to, atMost(rule)).change);
 }
 
 /** Slots for screws or bolts that hold a top down and let it move: how far each travels and how long its slot is. */

@@ -180,6 +180,7 @@ function heldAt(fixedAt: 'centre' | 'edge' | number, width: number): number | un
 const ruleWords: Readonly<Record<Moved['rule'], string>> = {
   coefficient: 'movement coefficient, 6 to 14 % moisture',
   'green shrinkage': 'shrinkage from green',
+  both: 'movement coefficient from 6 to 14 % moisture, shrinkage from green outside',
   'coefficient beyond its range': 'movement coefficient beyond its range',
 };
 

@@ -7,7 +7,7 @@ import { timberField } from '../../materials/timber-field.js';
 import { monthNames } from '../../materials/climate.js';
 import {
   coefficientSource,
-  expected,
+  atEnd,
   moveAcross,
   movementFormulas,
   ruleFor,
@@ -98,20 +98,19 @@ export const seasonalMovement = recipe({
     moveAcross(trace, piece, dry, wet, rule);
     const [narrowest, widest] = [Math.min(...widths), Math.max(...widths)];
     const swing = widest - narrowest;
-    const swingWith = (value: number): number => {
-      const one = { rule: rule.rule, figure: { low: value, middle: value, high: value } };
+    const swingWith = (end: 0 | 1): number => {
+      const one = atEnd(rule, given.timber, end);
       return (
         moveAcross(nullTrace, piece, start, wet, one).change -
         moveAcross(nullTrace, piece, start, dry, one).change
       );
     };
-    const [little, much] = expected(rule.figure, given.timber);
     return {
       widest,
       narrowest,
       swing,
-      swingLow: swingWith(little),
-      swingHigh: swingWith(much),
+      swingLow: swingWith(0),
+      swingHigh: swingWith(1),
       widestIn: monthNames[widths.indexOf(widest)] as string,
       narrowestIn: monthNames[widths.indexOf(narrowest)] as string,
       driest: dry,
