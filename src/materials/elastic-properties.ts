@@ -36,7 +36,14 @@ interface BaseProperties {
 }
 
 /** Wood whose modulus of elasticity is known. */
-export type StructuralMaterial = MaterialProperties & { readonly modulus: PropertyRange };
+export type StructuralMaterial = (MaterialProperties | (BaseProperties & MeasuredBoard)) & {
+  readonly modulus: PropertyRange;
+};
+/** A board whose modulus was measured: neither a species nor a grade is known. */
+interface MeasuredBoard {
+  readonly timber: undefined;
+  readonly grade: undefined;
+}
 
 /**
  * A grade (`C24`, `MGP10`, `F17`) or a species by name, as itself, or as read before; undefined for anything else.

@@ -35,7 +35,7 @@ describe('the curve of width against moisture', () => {
         moisture,
         (timber, cut, a, b) => {
           const change = (from: number, to: number) =>
-            moveAcross(nullTrace, { width: 1, timber, cut: cut as never }, from, to).change;
+            moveAcross(nullTrace, { width: 1, timber, cut }, from, to).change;
           const step = 1e-4;
           const here = change(a, b);
           // A hundredth of a per cent moves a metre by less than a tenth of a millimetre, at every place.

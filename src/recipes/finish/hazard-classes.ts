@@ -4,8 +4,7 @@ import { danger, note, type Caution } from '../../engine/caution.js';
 import { cite } from '../../engine/source.js';
 import { tableRows } from '../../materials/data-tables.js';
 
-const hazards = ['rags', 'vapour', 'flammable', 'formaldehyde', 'isocyanate', 'epoxy', 'stripper'] as const;
-export type Hazard = (typeof hazards)[number];
+export type Hazard = 'rags' | 'vapour' | 'flammable' | 'formaldehyde' | 'isocyanate' | 'epoxy' | 'stripper';
 
 /** A class of finish, solvent or hardener. */
 export interface HazardClass {

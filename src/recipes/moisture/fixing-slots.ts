@@ -81,7 +81,11 @@ function wholeMovement(trace: Trace, g: Asked): number {
   // Where coefficient and shrinkage disagree, the larger movement decides the slots.
   const { outside } = rulesOf(timber, g.cut);
   const size = (rule: Ruled): number => Math.abs(moveAcross(nullTrace, piece, from, to, atMost(rule)).change);
-  const rule = own.rule !== 'coefficient' && size(outside) > size(own) ? outside : own;
+  const rule = outside.rule === 'green shrinkage' && size(outside) > size(own) ? outside : own;
+  if (rule !== own)
+    trace.note(
+      'The shrinkage from green gives more movement than the coefficient, and slots take the larger.',
+    );
   if (g.allowFor === 'most')
     trace.note('Calculated with the upper end of what the timber is expected to move.');
   return Math.abs(moveAcross(trace, piece, from, to, atMost(rule)).change);

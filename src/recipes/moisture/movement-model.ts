@@ -1,24 +1,17 @@
 // How much a piece moves across the grain: the two published equations, when each holds, and what to do where the data
 // give only one. Shared by the recipes of this topic.
 import { InputError } from '../../units/input-error.js';
-import { note, outOfRange } from '../../engine/caution.js';
-import { cite } from '../../engine/source.js';
 import type { Trace } from '../../engine/trace.js';
-import { citeTimber, tellOthers } from '../../materials/timber-field.js';
 import type { PropertyRange } from '../../materials/property-range.js';
 import type { Timber } from '../../materials/timber.js';
-import {
-  coefficientRange,
-  coefficientRule,
-  coefficientSource,
-  greenRule,
-  ringRule,
-  ringShrinkage,
-} from './movement-formulas.js';
-import { curveChange, traceCurve, type CurveFigures } from './size-curve.js';
+import { coefficientRange, coefficientRule, greenRule } from './movement-formulas.js';
+import { curveChange, tellDisagreement, traceCurve, type CurveFigures } from './size-curve.js';
+import { inRange, type Piece, type Rule } from './moved-piece.js';
+import { explain, ringLine } from './movement-workings.js';
 import { cutWords, type Cut } from './wood-state.js';
 
 export * from './movement-formulas.js';
+export type { Piece, Rule } from './moved-piece.js';
 export { spreadCautions } from './movement-cautions.js';
 
 // Boards of one species differ: about 15 % coefficient of variation, so four boards in five lie within 1.28 times that.
@@ -29,15 +22,6 @@ export function expected(figure: PropertyRange, timber: Timber): [number, number
   return [figure.low * (1 - wide), figure.high * (1 + wide)];
 }
 
-export interface Piece {
-  /** Row of the table of strips, counted from 1. */
-  readonly row?: number;
-  readonly width: number;
-  readonly timber: Timber;
-  readonly cut: Cut;
-}
-/** `both`: the coefficient from 6 to 14 %, the shrinkage from green below and above. */
-export type Rule = 'coefficient' | 'green shrinkage' | 'both' | 'coefficient beyond its range';
 /** What a change of moisture does to a width. */
 export interface Moved {
   /** Change of width, positive = wider; `low` and `high` in order of number. */
@@ -74,13 +58,6 @@ function atAngle(
   return { low: c * T.low + s * R.low, middle: c * T.middle + s * R.middle, high: c * T.high + s * R.high };
 }
 
-/** Whether both moistures lie within the range of the coefficients. */
-function inRange(from: number, to: number): boolean {
-  return (
-    coefficientRange.low - 1e-9 <= Math.min(from, to) && Math.max(from, to) <= coefficientRange.high + 1e-9
-  );
-}
-
 interface Rules {
   readonly inside: Ruled;
   readonly outside: Ruled;
@@ -98,6 +75,15 @@ function keptRules(timber: Timber, cut: Cut): Rules {
   return rules;
 }
 
+/** Says which direction is published, and what to give instead. */
+function lackingDirection(timber: Timber, cut: Cut, tangential: boolean): InputError {
+  const only = tangential ? 'flat-sawn' : 'quarter-sawn';
+  return new InputError({
+    field: 'cut',
+    message: `${timber.name} has a published figure for ${only} timber alone; got ${cutWords(cut)}, takes "${only}", or give "unknown ${timber.group === 'softwood' ? 'softwood' : 'hardwood'}" as the timber`,
+  });
+}
+
 /** The rules of a timber within the range of the coefficients and outside it. @throws InputError when the data lack the direction */
 export function rulesOf(timber: Timber, cut: Cut): Rules {
   const m = timber.movement();
@@ -112,11 +98,7 @@ export function rulesOf(timber: Timber, cut: Cut): Rules {
     const across = coefficient && green ? ({ rule: 'both', figure: C, outside: S } as const) : outside;
     return { inside, outside, across };
   }
-  const only = m?.tangential || s?.tangential ? 'flat-sawn' : 'quarter-sawn';
-  throw new InputError({
-    field: 'cut',
-    message: `${timber.name} has a published figure for ${only} timber alone; got ${cutWords(cut)}, takes "${only}", or give "unknown ${timber.group === 'softwood' ? 'softwood' : 'hardwood'}" as the timber`,
-  });
+  throw lackingDirection(timber, cut, Boolean(m?.tangential ?? s?.tangential));
 }
 
 /** A rule at the lower (0) or the upper (1) end of what is expected of a timber. */
@@ -153,9 +135,10 @@ export function moveAcross(trace: Trace, piece: Piece, from: number, to: number,
   const { rule, figure } = ruled;
   if (!trace.silent) {
     explain(trace, piece, rule, from, to, f);
+    if (!forced) compareFigures(trace, piece, a, b);
     if (!piece.cut.unknown && piece.cut.angle > 0 && piece.cut.angle < Math.PI / 2)
       ringLine(trace, piece, rule);
-    if (rule === 'both') traceCurve(trace, piece.timber.name, curveOf(ruled, f), piece.width, a, b);
+    if (rule === 'both') traceCurve(trace, curveOf(ruled, f), piece.width, a, b);
     else if (rule === 'green shrinkage')
       trace.evaluate(greenRule, { D: piece.width, M_F: b, M_I: a, f, S: figure.middle });
     else trace.evaluate(coefficientRule, { D: piece.width, C: figure.middle / 100, M_F: b, M_I: a });
@@ -169,6 +152,20 @@ const curveOf = (ruled: Ruled, saturation: number): CurveFigures => ({
   shrinkage: (ruled.outside ?? ruled.figure).middle,
   saturation,
 });
+
+/** Says so where the two published figures of a timber differ over a change. */
+function compareFigures(trace: Trace, piece: Piece, a: number, b: number): void {
+  const { across } = keptRules(piece.timber, piece.cut);
+  if (across.rule === 'both')
+    tellDisagreement(
+      trace,
+      piece.timber.name,
+      curveOf(across, saturationOf(piece.timber)),
+      piece.width,
+      a,
+      b,
+    );
+}
 
 /** The change by one rule between two moistures up to fibre saturation `f`. */
 function movesBy(ruled: Ruled, timber: Timber, D: number, M_I: number, M_F: number): Moved {
@@ -195,49 +192,4 @@ function movesBy(ruled: Ruled, timber: Timber, D: number, M_I: number, M_F: numb
     perPercent: M_I === M_F ? slope : middle / D / ((M_F - M_I) * 100),
     rule,
   };
-}
-
-function explain(trace: Trace, piece: Piece, rule: Rule, from: number, to: number, f: number): void {
-  const { timber } = piece;
-  citeTimber(trace, timber, rule === 'green shrinkage' ? timber.shrinkage() : timber.movement());
-  if (rule !== 'green shrinkage') tellOthers(trace, timber);
-  const p = (x: number): string => `${Number((x * 100).toFixed(1))} %`;
-  if (rule === 'both')
-    trace.note(
-      `${p(from)} to ${p(to)} crosses the end of the 6 to 14 % for which coefficients hold: the coefficient of ${timber.name} is used inside, its shrinkage from green outside, so that the width has no jump.`,
-    );
-  else if (rule === 'coefficient')
-    trace.note(`Both moistures lie within 6 to 14 %, so the coefficient of ${timber.name} is used.`);
-  else if (rule === 'green shrinkage') {
-    trace.note(
-      inRange(from, to)
-        ? `No coefficient is published for ${timber.name} in this direction, so its shrinkage from green is used.`
-        : `${p(from)} to ${p(to)} leaves the 6 to 14 % for which coefficients hold, so the shrinkage from green is used for the whole change.`,
-    );
-  } else
-    trace.warn(
-      outOfRange(
-        `${timber.name}: the coefficient is published for about 6 to 14 % moisture and no shrinkage from green is at hand, so it was used beyond its range`,
-        coefficientSource,
-      ),
-    );
-  if (Math.max(from, to) > f)
-    trace.warn(
-      note(
-        `wood does not move above fibre saturation: moisture was counted up to ${p(f)}`,
-        cite('fpl-gtr-190', 'p. 13-17'),
-      ),
-    );
-}
-
-function ringLine(trace: Trace, piece: Piece, rule: Rule): void {
-  const theta = piece.cut.angle;
-  // The rule holds between flat and quarter only where both directions are published.
-  const m = (rule === 'green shrinkage' ? piece.timber.shrinkage() : piece.timber.movement()) as {
-    readonly tangential: PropertyRange;
-    readonly radial: PropertyRange;
-  };
-  if (rule === 'green shrinkage')
-    trace.evaluate(ringShrinkage, { S_T: m.tangential.middle, S_R: m.radial.middle, theta });
-  else trace.evaluate(ringRule, { C_T: m.tangential.middle / 100, C_R: m.radial.middle / 100, theta });
 }

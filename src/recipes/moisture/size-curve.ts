@@ -54,8 +54,18 @@ function curveSteps(figures: CurveFigures, width: number, a: number, b: number) 
   });
 }
 
-/** The steps of a change that crosses the range of the coefficients, and how far the two sources alone differ. */
-export function traceCurve(
+/** The steps of a change that crosses the range of the coefficients. */
+export function traceCurve(trace: Trace, figures: CurveFigures, width: number, a: number, b: number): void {
+  for (const step of curveSteps(figures, width, a, b))
+    if (step.rule === 'coefficient') trace.evaluate(coefficientRule, step.args, step.label);
+    else trace.evaluate(greenRule, step.args, step.label);
+}
+
+/** A difference of the two sources beyond this share is told. */
+const tolerated = 0.03;
+
+/** How far the two sources alone differ over a change, where that is over 3 %. */
+export function tellDisagreement(
   trace: Trace,
   name: string,
   figures: CurveFigures,
@@ -63,16 +73,13 @@ export function traceCurve(
   a: number,
   b: number,
 ): void {
-  for (const step of curveSteps(figures, width, a, b))
-    if (step.rule === 'coefficient') trace.evaluate(coefficientRule, step.args, step.label);
-    else trace.evaluate(greenRule, step.args, step.label);
   const C = coefficientRule.evaluate({ D: width, C: figures.coefficient / 100, M_F: b, M_I: a });
   const S = greenRule.evaluate({ D: width, M_F: b, M_I: a, f: figures.saturation, S: figures.shrinkage });
-  if (Math.abs(C / S - 1) > 0.03)
-    trace.warn(
-      dataCaution(
-        `the two published figures of ${name} disagree: over the whole change the coefficient alone gives ${(C * 1000).toFixed(1)} mm, the shrinkage from green alone ${(S * 1000).toFixed(1)} mm; slots are made for the larger`,
-        coefficientSource,
-      ),
-    );
+  if (a === b || Math.abs(C / S - 1) <= tolerated) return;
+  trace.warn(
+    dataCaution(
+      `the two published figures of ${name} disagree: over the whole change the coefficient alone gives ${(C * 1000).toFixed(1)} mm, the shrinkage from green alone ${(S * 1000).toFixed(1)} mm; slots are made for the larger`,
+      coefficientSource,
+    ),
+  );
 }

@@ -1,10 +1,17 @@
 import { estimate, note } from '../../engine/caution.js';
 import { field } from '../../engine/field.js';
-import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
-import { cite } from '../../engine/source.js';
 import { rackingDrawing } from './racking-drawing.js';
+import {
+  halfLapStiffness,
+  slipOfScrew,
+  screwedStiffness,
+  sway,
+  rigidSway,
+  bracedSway,
+  testForce,
+} from './racking-formulas.js';
 import type { Situation } from './load-situation.js';
 import { loadBearingCautions } from './loads-and-creep.js';
 import { solidField } from './section.js';
@@ -12,99 +19,6 @@ import { sectionFacts } from './section-properties.js';
 import { materialFields } from './material-fields.js';
 import { materialFormulas } from './material-formulas.js';
 import { materialOf } from './design-values.js';
-
-const E = variable('modulus', 'modulus of elasticity', { unit: 'MPa' });
-const G = variable('modulus', 'shear modulus', { unit: 'MPa' });
-const I = variable('secondMoment', 'second moment of area', { unit: 'mm4' });
-const F = variable('force', 'force along the top');
-const mm = (label: string) => variable('length', label, { unit: 'mm' });
-// A radian is a pure number in these formulas.
-const k = variable('moment', 'stiffness of one corner: moment for each radian', { unit: 'N mm' });
-
-const halfLapStiffness = formula({
-  symbol: 'k',
-  result: k,
-  expression: 'G * b^4 / (3 t)',
-  variables: {
-    G,
-    b: mm('side of the glued square: depth of the pieces in the plane of the frame'),
-    t: mm('thickness of the frame'),
-  },
-  basis: 'estimate',
-});
-const slipOfScrew = formula({
-  symbol: 's',
-  result: variable('springRate', 'stiffness of one screw in shear', { unit: 'N/mm', dimensionless: true }),
-  expression: 'rho^1.5 d / 23',
-  variables: {
-    rho: variable('density', 'density of the timber', { dimensionless: true }),
-    d: variable('length', 'diameter of the screw', { unit: 'mm', dimensionless: true }),
-  },
-  source: cite('en-1995-1-1', 'Table 7.1, slip modulus', { read: 'memory' }),
-});
-const screwedStiffness = formula({
-  symbol: 'k',
-  result: k,
-  expression: 'n s r^2',
-  variables: {
-    n: variable('count', 'screws in the corner'),
-    s: variable('springRate', 'stiffness of one screw in shear', { unit: 'N/mm' }),
-    r: mm('from the middle of the corner to a screw'),
-  },
-  basis: 'estimate',
-});
-const sway = formula({
-  symbol: 'delta',
-  result: mm('sway at the top'),
-  expression: 'F h^2 / 2 * (L / (6 E I) + 1 / k) + F h^3 / (6 E I)',
-  variables: {
-    F,
-    h: mm('height to the middle of the rail'),
-    L: mm('width between the legs, middle to middle'),
-    E,
-    I,
-    k,
-  },
-  basis: 'estimate',
-});
-const rigidSway = formula({
-  symbol: 'delta_0',
-  result: mm('sway at the top if the corners did not give'),
-  expression: 'F h^2 L / (12 E I) + F h^3 / (6 E I)',
-  variables: {
-    F,
-    h: mm('height to the middle of the rail'),
-    L: mm('width between the legs, middle to middle'),
-    E,
-    I,
-  },
-  basis: 'estimate',
-});
-const bracedSway = formula({
-  symbol: 'delta',
-  result: mm('sway at the top'),
-  expression: 'F * (h^2 + L^2) / L^2 * (sqrt(h^2 + L^2) / (E A) + 2 / (n s))',
-  variables: {
-    F,
-    h: mm('height'),
-    L: mm('width'),
-    E,
-    A: variable('area', 'area of the brace', { unit: 'mm2' }),
-    n: variable('count', 'screws at each end of the brace'),
-    s: variable('springRate', 'stiffness of one screw in shear', { unit: 'N/mm' }),
-  },
-  basis: 'estimate',
-});
-const testForce = formula({
-  symbol: 'F_A',
-  result: variable('force', 'push on a leg', { dimensionless: true }),
-  expression: 'min(0.5 * 9.8 m + c, 445)',
-  variables: {
-    m: variable('mass', 'mass of the table', { dimensionless: true }),
-    c: variable('force', '222 N for large tops, 44 N for others', { dimensionless: true }),
-  },
-  source: cite('bifma-x5-5', 'clause in a test report, p. 6'),
-});
 
 /** A push lasts minutes: short duration, no creep. */
 const pushed: Situation = {

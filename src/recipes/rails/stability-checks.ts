@@ -169,7 +169,7 @@ export function answerOf(checks: readonly StabilityCheck[]): string {
   const at =
     worst.tipsAt === undefined
       ? ''
-      : `; ${Math.floor(worst.tipsAt)} N ${worst.situation.down > 0 && worst.side !== '' && worst.tipsAt !== undefined && worst.situation.inset > 0 ? `${Math.round(worst.situation.inset * 1000)} mm inside the edge` : 'there'} tips it`;
+      : `; ${Math.floor(worst.tipsAt)} N ${worst.situation.down > 0 && worst.side !== '' && worst.situation.inset > 0 ? `${Math.round(worst.situation.inset * 1000)} mm inside the edge` : 'there'} tips it`;
   if (!passes(worst)) return `Tips ${worst.side}: ${worst.situation.label}${at}.`;
   return worst.factor === undefined
     ? `Stands: none of the ${checks.length} situations checked tips it.`

@@ -1,14 +1,16 @@
 import { danger, note, type Caution } from '../../engine/caution.js';
 import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
-import { out } from '../../engine/output.js';
 import { asyncRecipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
 import { tableField } from '../../engine/table-field.js';
+import type { Trace } from '../../engine/trace.js';
 import { aimOf, sectionsOf, type CuttingGiven } from './cutting/sections.js';
-import { objectiveOutput, objectiveKinds } from './cutting/objective.js';
+import { objectiveKinds } from './cutting/objective.js';
 import { layOut, type Layout } from './cutting/layout.js';
 import { planDrawing } from './cutting/plan-drawing.js';
+import { planOutputs } from './cutting/plan-outputs.js';
+import type { Aim } from './cutting/scale.js';
 
 const wasteShare = formula({
   symbol: 'w',
@@ -91,77 +93,11 @@ export const cuttingPlan = asyncRecipe({
     }),
     timeLimit: field.time({ label: 'longest to search', min: '0.05 s', max: '2 h', default: '20 s' }),
   },
-  outputs: {
-    boardsUsed: out.count({ label: 'boards cut' }),
-    waste: out.share({ label: 'share of the boards that is neither part nor offcut worth keeping' }),
-    achieved: objectiveOutput('what the plan takes'),
-    lowerBound: objectiveOutput('what no plan can go below'),
-    optimal: out.flag({ label: 'whether the plan is proved to be the best' }),
-    stockLength: out.length({ label: 'length of the boards cut', unit: 'm' }),
-    partsLength: out.length({ label: 'length of the parts', unit: 'm' }),
-    wasteLength: out.length({ label: 'length wasted in kerfs, trims and short offcuts', unit: 'm' }),
-    kept: out.length({ label: 'length of the offcuts worth keeping', unit: 'm', optional: true }),
-    totalCost: out.money({ label: 'cost of the boards cut', optional: true }),
-    plan: out.table(
-      {
-        board: out.count({ label: 'board' }),
-        stock: out.text({ label: 'stock' }),
-        stockLength: out.length({ label: 'length of the board' }),
-        section: out.text({ label: 'section', optional: true }),
-        pieces: out.table(
-          {
-            name: out.text({ label: 'part' }),
-            length: out.length({ label: 'length' }),
-            from: out.length({ label: 'from the left end' }),
-          },
-          { label: 'parts in the order they lie' },
-        ),
-        offcut: out.length({ label: 'left at the end' }),
-        keep: out.flag({ label: 'whether it is worth keeping' }),
-      },
-      { label: 'The boards and their cuts (part, length, distance from the left end)' },
-    ),
-    stockUsed: out.table(
-      {
-        stock: out.text({ label: 'stock' }),
-        length: out.length({ label: 'length of a board' }),
-        there: out.text({ label: 'boards there are' }),
-        used: out.count({ label: 'boards cut' }),
-      },
-      { label: 'How many boards there were, and how many the plan cuts' },
-    ),
-    missing: out.table(
-      {
-        name: out.text({ label: 'part' }),
-        length: out.length({ label: 'length' }),
-        count: out.count({ label: 'count' }),
-      },
-      { label: 'Parts that the stock does not give', optional: true },
-    ),
-    boardsShort: out.count({
-      label: 'further boards of the longest kind wanted for the missing parts',
-      optional: true,
-    }),
-  },
+  outputs: planOutputs,
   formulas: [wasteShare],
   search: async (given, trace) => {
     const aim = aimOf(given);
-    const sections = sectionsOf(given);
-    const layouts: Layout[] = [];
-    const until = performance.now() + given.timeLimit * 1000;
-    for (const [i, section] of sections.entries()) {
-      // Each section may use the time that is left, shared evenly among those still to do.
-      layouts.push(
-        await layOut(
-          section,
-          given,
-          aim,
-          Math.max(0.01, (until - performance.now()) / 1000 / (sections.length - i)),
-          trace,
-          sections.length > 1 ? `section ${i + 1} of ${sections.length}: ` : '',
-        ),
-      );
-    }
+    const layouts = await layoutsOf(given, aim, trace);
     const boards = layouts.flatMap((l) => l.boards);
     const sum = (of: (l: Layout) => number): number => layouts.reduce((s, l) => s + of(l), 0);
     const stockLength = boards.reduce((s, b) => s + b.stockLength, 0);
@@ -265,4 +201,21 @@ function stockRow(
     there: row.count === 'as needed' ? 'as needed' : String(row.count ?? 1),
     used: boards.filter((b) => b.stock === name && b.stockLength === row.length).length,
   };
+}
+
+/** The plan of each section: each may use the time that is left, shared evenly among those still to do. */
+async function layoutsOf(
+  given: CuttingGiven & { readonly timeLimit: number },
+  aim: Aim,
+  trace: Trace,
+): Promise<Layout[]> {
+  const sections = sectionsOf(given);
+  const layouts: Layout[] = [];
+  const until = performance.now() + given.timeLimit * 1000;
+  for (const [i, section] of sections.entries()) {
+    const seconds = Math.max(0.01, (until - performance.now()) / 1000 / (sections.length - i));
+    const label = sections.length > 1 ? `section ${i + 1} of ${sections.length}: ` : '';
+    layouts.push(await layOut(section, given, aim, seconds, trace, label));
+  }
+  return layouts;
 }

@@ -72,9 +72,89 @@ import {
   verdictOf,
 } from '../../../src/recipes/rails/stability.js';
 
+/** The figures a case gives; each topic has its own, named as its standard names them. */
+type Figure =
+  | 'H'
+  | 'F'
+  | 'i'
+  | 'inset'
+  | 'overhang'
+  | 'capMPa'
+  | 'sd'
+  | 'a'
+  | 'alpha'
+  | 'arm'
+  | 'b'
+  | 'base'
+  | 'C'
+  | 'D'
+  | 'd'
+  | 'depth'
+  | 'dn'
+  | 'E'
+  | 'Fax'
+  | 'fhead'
+  | 'fk'
+  | 'fu'
+  | 'Fv'
+  | 'fv'
+  | 'fvd'
+  | 'fw'
+  | 'Fyb'
+  | 'G'
+  | 'Gm'
+  | 'Gmod'
+  | 'grain'
+  | 'Gs'
+  | 'h'
+  | 'head'
+  | 'hef'
+  | 'holes'
+  | 'K'
+  | 'k'
+  | 'k1'
+  | 'kj'
+  | 'kn'
+  | 'knot'
+  | 'L'
+  | 'lef'
+  | 'lm'
+  | 'ls'
+  | 'mass'
+  | 'mean'
+  | 'meanMillionPsi'
+  | 'meanPsi'
+  | 'n'
+  | 'p'
+  | 'Q'
+  | 'ratio'
+  | 'rho'
+  | 'root'
+  | 'share'
+  | 'span'
+  | 't'
+  | 't1'
+  | 't2'
+  | 'tau'
+  | 'working'
+  | 'x';
+type In = Readonly<Record<Figure, number>> & {
+  readonly class: string;
+  readonly duration: Duration;
+  readonly group: WoodGroup;
+  readonly leg: readonly [number, number];
+  readonly looked: boolean;
+  readonly mode: YieldMode;
+  readonly predrilled: boolean;
+  readonly rail: readonly [number, number];
+  readonly season: Seasoning;
+  readonly serviceClass: ServiceClass;
+  readonly where: string;
+  readonly which: string;
+};
 interface Case {
   readonly topic: string;
-  readonly inputs: Readonly<Record<string, number & string>>;
+  readonly inputs: In;
   readonly expected: number | string;
   readonly unit: string;
   readonly tolerance: string;
@@ -84,20 +164,23 @@ interface Case {
 }
 const cases = JSON.parse(readFileSync(new URL('cases.json', import.meta.url), 'utf8')) as Case[];
 
-type In = Record<string, any>;
 const psi = 6894.757293168;
 const MPa = 1e6;
 const mm = 1e-3;
 const size = (i: In) => ({ width: i.b * mm, depth: i.h * mm });
-const load = (i: In): LoadCase => ({
+const load = (i: Pick<In, 'G' | 'Q' | 'duration'> & Partial<In>): LoadCase => ({
   mix: { permanent: i.G, imposed: i.Q },
-  duration: i.duration as Duration,
-  serviceClass: (i.serviceClass ?? 1) as ServiceClass,
+  duration: i.duration,
+  serviceClass: i.serviceClass ?? 1,
 });
 /** A printed class with the figure of the case in place of its own. */
 const grade = (name: string, figures: Partial<Grade>): Grade => ({ ...findGrade(name), ...figures });
 const hall: LoadCase = { mix: { permanent: 0.167608, imposed: 1.5 }, duration: 'medium', serviceClass: 1 };
-const ungraded = (i: In, means: { bending?: number; shear?: number; modulus?: number }, cap: boolean) =>
+const ungraded = (
+  i: Partial<In>,
+  means: { bending?: number; shear?: number; modulus?: number },
+  cap: boolean,
+) =>
   ungradedStress(
     { group: i.group ?? 'softwood', bending: undefined, shear: undefined, modulus: undefined, ...means },
     factor(i.looked ? 'ratio.examined' : 'ratio.ungraded'),
@@ -113,25 +196,32 @@ const joint = (i: In) => ({
   sideLength: i.ls * mm,
   bendingYield: i.Fyb * psi,
 });
-const side = (i: In) => ({ mass: i.mass, arm: i.arm * mm, overhang: (i.overhang ?? 0) * mm });
-const force = (i: In) => ({
+const side = (i: Pick<In, 'mass' | 'arm'> & Partial<In>) => ({
+  mass: i.mass,
+  arm: i.arm * mm,
+  overhang: (i.overhang ?? 0) * mm,
+});
+const force = (i: Partial<In>) => ({
   label: '',
   down: i.F ?? 0,
   inset: (i.inset ?? 0) * mm,
   outward: i.H ?? 0,
   height: (i.h ?? 1) * mm,
 });
-const notch = (i: In) => ({
+const notch = (i: Pick<In, 'h' | 'hef' | 'x'> & Partial<In>) => ({
   depth: i.h * mm,
   left: i.hef * mm,
   toCorner: i.x * mm,
   taper: i.i ?? 0,
 });
-const wood = (i: In) => ({ mean: i.mean * psi, ...(i.sd === undefined ? {} : { deviation: i.sd * psi }) });
+const wood = (i: Pick<In, 'mean'> & Partial<In>) => ({
+  mean: i.mean * psi,
+  ...(i.sd === undefined ? {} : { deviation: i.sd * psi }),
+});
 const graded = (i: In) => ({
-  group: i.group as WoodGroup,
+  group: i.group,
   ratio: i.ratio,
-  seasoning: i.season as Seasoning,
+  seasoning: i.season,
 });
 const area = (i: In) => 0.25 * Math.PI * (i.root * mm) ** 2;
 /** Sag of a simply supported beam under an even load, with shear: the textbook formula, for the creep cases. */
@@ -149,7 +239,7 @@ const ours: Record<string, (i: In) => number | string> = {
   'clearwood.perp': (i) => gradedAcross(i.mean * psi, i.season) / psi,
   'clearwood.modulus': (i) => gradedModulusOf(i.mean * 1e6 * psi, i.ratio, i.season) / psi / 1e6,
   'default.bending': (i) =>
-    (ungraded(i, { bending: i.meanPsi * psi }, i.capMPa !== undefined).bending as number) / MPa,
+    (ungraded(i, { bending: i.meanPsi * psi }, 'capMPa' in i).bending as number) / MPa,
   'default.shear': (i) => (ungraded(i, { shear: i.meanPsi * psi }, false).shear as number) / MPa,
   'default.modulus': (i) =>
     (ungraded(i, { modulus: i.meanMillionPsi * 1e6 * psi }, true).modulus as number) / MPa,
@@ -212,7 +302,7 @@ const ours: Record<string, (i: In) => number | string> = {
       a: (i.alpha * Math.PI) / 180,
     }),
   'screw.FaxHardwood': (i) => withdrawalHardwood.evaluate({ d: i.d * mm, l_ef: i.lef * mm, rho: i.rho }),
-  'screw.ndsMode': (i) => yieldModes(joint(i))[i.mode as YieldMode],
+  'screw.ndsMode': (i) => yieldModes(joint(i))[i.mode],
   'screw.ndsLateral': (i) => weakestMode(joint(i)).value,
   'screw.cD2': (i) => olderSideways.evaluate({ C: i.C, D: i.D * mm }),
   'screw.penetration': (i) => penetrationFactor(i.p, i.D),

@@ -100,12 +100,14 @@ describe('what is expected', () => {
 });
 
 describe('by shrinkage from green', () => {
-  // 1000 (10 - 20) / (30 * 100 / S - 30 + 20).
+  // To 14 % by shrinkage, 1000 * -6 / (3000 / S - 10), then by coefficient from the size that is left:
+  // flat 1000 - 21.7617 = 978.2383, less 978.2383 * 4 * 0.00365; quarter 988.5870 less 4 * 0.0018 of it;
+  // rift (S 8.05, C 0.002725) 983.4561 less 4 * 0.002725 of it.
   it.each([
-    ['flat-sawn', -36.2694],
-    ['quarter-sawn', -19.0217],
-    ['rift-sawn', -27.5733],
-    ['mixed', -27.5733],
+    ['flat-sawn', -36.0439],
+    ['quarter-sawn', -18.5309],
+    ['rift-sawn', -27.2636],
+    ['mixed', -27.2636],
   ])('%s from 20 to 10 %: %d mm', (cut, change) => {
     const r = move({ from: '20 %', to: '10 %', cut });
     expect(r.change.in('mm')).toBeCloseTo(change, 3);
@@ -118,16 +120,20 @@ describe('by shrinkage from green', () => {
   it('is used past 6 and 14 %, and not at them', () => {
     const rule = (from: string, to: string) => move({ from, to }).ruleUsed;
     expect(rule('6 %', '14 %')).toBe('movement coefficient, 6 to 14 % moisture');
-    expect(rule('5.9 %', '14 %')).toBe('shrinkage from green');
-    expect(rule('6 %', '14.1 %')).toBe('shrinkage from green');
-    expect(rule('14.1 %', '6 %')).toBe('shrinkage from green');
+    const both = 'movement coefficient from 6 to 14 % moisture, shrinkage from green outside';
+    expect(rule('5.9 %', '14 %')).toBe(both);
+    expect(rule('6 %', '14.1 %')).toBe(both);
+    expect(rule('14.1 %', '6 %')).toBe(both);
+    expect(rule('14 %', '20 %')).toBe('shrinkage from green');
+    expect(rule('6 %', '2 %')).toBe('shrinkage from green');
   });
   it('says which moistures left the range, and whether they cross it', () => {
     const text = (from: string, to: string) => worked(move({ from, to }));
     expect(text('8 %', '12 %')).toMatch(
       /Both moistures lie within 6 to 14 %, so the coefficient of white oak/,
     );
-    expect(text('20 %', '10 %')).toMatch(/20 % to 10 % leaves the 6 to 14 % .*\(it crosses the range\)/);
+    expect(text('20 %', '10 %')).toMatch(/20 % to 10 % crosses the end of the 6 to 14 %/);
+    expect(text('20 %', '14 %')).toMatch(/20 % to 14 % leaves the 6 to 14 %/);
     expect(text('20 %', '14 %')).not.toMatch(/crosses/);
     expect(text('20 %', '13.9 %')).toMatch(/crosses/);
     expect(text('2 %', '6 %')).not.toMatch(/crosses/);
@@ -171,6 +177,7 @@ describe('workings', () => {
     const text = (cut: string, from = '8 %') => worked(move({ cut, from }));
     // 0.75 * 0.00365 + 0.25 * 0.0018 and 0.75 * 10.5 + 0.25 * 5.6.
     expect(text('30 deg')).toMatch(/coefficient for rings at an angle.*= 0\.0031875/);
+    expect(text('30 deg', '20 %')).toMatch(/coefficient for rings at an angle.*= 0\.0031875/);
     expect(text('30 deg', '20 %')).toMatch(/shrinkage for rings at an angle.*= 9\.275 %/);
     for (const cut of ['flat-sawn', 'quarter-sawn', 'mixed']) {
       expect(text(cut)).not.toMatch(/rings at an angle/);
@@ -186,12 +193,14 @@ describe('workings', () => {
     expect(places({})).toContain('Table 13-5, p. 13-16');
     expect(places({})).not.toContain('Table 4-3, p. 4-6');
     expect(places({ from: '20 %' })).toContain('Table 4-3, p. 4-6');
-    expect(places({ from: '20 %' })).not.toContain('Table 13-5, p. 13-16');
+    expect(places({ from: '20 %' })).toContain('Table 13-5, p. 13-16');
+    expect(places({ from: '20 %', to: '16 %' })).not.toContain('Table 13-5, p. 13-16');
   });
   it('tell of another source only where the coefficient is used', () => {
-    const teak = (from: string) => worked(move({ timber: 'teak', from }));
+    const teak = (from: string, to = '12 %') => worked(move({ timber: 'teak', from, to }));
     expect(teak('8 %')).toMatch(/Another source differs/);
-    expect(teak('20 %')).not.toMatch(/Another source differs/);
+    expect(teak('20 %')).toMatch(/Another source differs/);
+    expect(teak('20 %', '16 %')).not.toMatch(/Another source differs/);
   });
   it('are not made where nobody looks', () => {
     const piece = { width: 1, timber: findSpecies('white oak'), cut: { angle: 0.5, unknown: false } };

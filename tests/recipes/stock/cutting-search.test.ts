@@ -205,7 +205,7 @@ describe('the linear programme', () => {
 });
 
 describe('boards settled on the way down', () => {
-  it('are no more than wanted, and no more than there are', async () => {
+  it('are no more than wanted, and no more than there are', () => {
     const p: CuttingProblem = { ...full, stock: [{ capacity: 12, cost: 2, count: 3 }] };
     const [a, b] = [patternOf(0, [1, 1, 0, 0]), patternOf(0, [0, 1, 1, 1])]; // prettier-ignore
     const node = settle({ problem: p }, rootOf(p), [{ pattern: a, times: 1 }, { pattern: b, times: 2 }]); // prettier-ignore

@@ -1,5 +1,6 @@
 import type { Trace } from '../../../engine/trace.js';
 import { meets } from './bounds.js';
+import type { Pattern } from './problem.js';
 import { gatherOffcuts, type Board } from './offcuts.js';
 import { scaled, type Aim } from './scale.js';
 import type { CuttingGiven, PartRow, Section, StockRow } from './sections.js';
@@ -52,12 +53,7 @@ export async function layOut(
     aim,
   });
   const outcome = await solve(problem, seconds, trace, label, unit);
-  const found: Board[] = outcome.packing.boards.flatMap(({ pattern, times }) =>
-    Array.from({ length: times }, () => ({
-      stock: pattern.stock,
-      pieces: pattern.items.flatMap(([i, n]) => new Array<number>(n).fill(i)),
-    })),
-  );
+  const found = outcome.packing.boards.flatMap(boardsOf);
   const stockAt = (b: Board): StockRow | undefined => section.stock[stockOf[b.stock] ?? -1];
   const short = found.filter((b) => !stockAt(b));
   const until = performance.now() + gathering;
@@ -70,10 +66,8 @@ export async function layOut(
   const boards = sortedBoards(gathered, (b) => stockAt(b)?.length as number).map((b) =>
     laidBoard(b.pieces.map(names), stockAt(b) as StockRow, given, section.label),
   );
-  const missing = missingParts(
-    short.flatMap((b) => b.pieces),
-    names,
-  );
+  const lacking = short.flatMap((b) => b.pieces);
+  const missing = missingParts(lacking, names);
   // Boards that are not there were paid dearly: without them the bound is that of the boards there are.
   const costOf = (of: readonly Board[]): number =>
     of.reduce((s, b) => s + (problem.stock[b.stock] as { cost: number }).cost, 0);
@@ -95,6 +89,13 @@ export async function layOut(
     steps: saved ? [...outcome.steps, 'plan by gathering offcuts'] : outcome.steps,
   };
 }
+
+/** The boards cut by one pattern, their parts in order. */
+const boardsOf = ({ pattern, times }: { readonly pattern: Pattern; readonly times: number }): Board[] =>
+  Array.from({ length: times }, () => ({
+    stock: pattern.stock,
+    pieces: pattern.items.flatMap(([i, n]) => new Array<number>(n).fill(i)),
+  }));
 
 interface Named {
   readonly name: string;

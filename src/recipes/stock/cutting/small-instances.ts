@@ -30,6 +30,17 @@ function ruler(items: readonly Item[], capacity: number): (room: number) => numb
   return (room) => most[Math.ceil(room / mark)] as number;
 }
 
+/** The first item from `from` on that fits a length, of items sorted longest first; their number when none does. */
+function firstFitting(sizes: Float64Array, from: number, length: number): number {
+  let [low, high] = [from, sizes.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((sizes[middle] as number) <= length) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}
+
 /**
  * The board worth most where few pieces fit, longest piece first, cut off for good after `nodes`: the last piece is looked
  * up, not searched for.
@@ -43,16 +54,6 @@ export function solveSmallKnapsack(sack: Knapsack, nodes: number): Dearest {
   const { dearest, rate } = ahead(items);
   const shortest = size[m - 1] as number;
   const most = ruler(items, capacity);
-  /** The longest item from `from` on that fits a room; m when none does. */
-  const fits = (from: number, room: number): number => {
-    let [low, high] = [from, m];
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if ((size[middle] as number) <= room) high = middle;
-      else low = middle + 1;
-    }
-    return low;
-  };
   const taken: number[] = [];
   let kept: number[] | undefined;
   let best = atLeast;
@@ -64,7 +65,7 @@ export function solveSmallKnapsack(sack: Knapsack, nodes: number): Dearest {
   };
   const walk = (from: number, room: number, worth: number): void => {
     if (--budget < 0) return;
-    let j = fits(from, room);
+    let j = firstFitting(size, from, room);
     // Only the item just taken can be used up: those after it are untouched.
     if (left[j] === 0) j++;
     if (j >= m) {
