@@ -1,11 +1,10 @@
 // The one place that touches danfojs. It is loaded only when a frame is asked for (about a second), and where it is
 // not installed beside this package the error says how to add it.
 import { createRequire } from 'node:module';
-import Papa from 'papaparse';
 import { Quantity } from '../units/quantity.js';
 import { InputError, inspectValue } from '../units/input-error.js';
-import { readOwnFile } from '../engine/data-folder.js';
 import { resultInternals } from '../engine/result.js';
+import { frameRows } from './frame-rows.js';
 
 /** The parts of a data frame that cells use most; the object is a danfojs DataFrame with all its methods. */
 export interface Frame {
@@ -96,20 +95,9 @@ export async function frame(source: string | readonly object[]): Promise<Frame> 
 }
 
 function csvRows(name: string): Record<string, unknown>[] {
-  let text: string;
-  try {
-    text = readOwnFile(name);
-  } catch (error) {
-    throw new InputError(
-      `frame: got the file ${inspectValue(name)}, which cannot be read (${(error as { code?: string }).code ?? 'unknown reason'})`,
-    );
-  }
-  const parsed = Papa.parse<Record<string, unknown>>(text.replace(/^\ufeff/, ''), {
-    header: true,
-    dynamicTyping: true,
-    skipEmptyLines: true,
-  });
-  return parsed.data;
+  const { rows, note } = frameRows(name);
+  if (note !== undefined) console.warn(`${name}: ${note}`);
+  return rows;
 }
 
 /** Rows with one plain value a cell. Each column keeps one unit, that of its largest value. */

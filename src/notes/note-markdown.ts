@@ -149,8 +149,7 @@ const remark = (text: string | undefined): string[] =>
   text === undefined
     ? []
     : [
-        ...text
-          .trim()
+        ...safeMarkdown(text.trim())
           .split('\n')
           .map((l) => `> ${l}`),
         '',

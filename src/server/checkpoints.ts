@@ -1,8 +1,10 @@
-import { mkdir, readFile, rm, stat } from 'node:fs/promises';
+import { constants } from 'node:fs';
+import { mkdir, open, rm, stat } from 'node:fs/promises';
 import { basename, dirname, extname, join } from 'node:path';
 import type { Contents } from './contents.js';
 import { HttpError } from './http-error.js';
-import { writeAtomically } from './save-contents.js';
+import { mustBePlain } from './safe-path.js';
+import { writeEntry } from './save-contents.js';
 
 interface Checkpoint {
   readonly id: string;
@@ -21,22 +23,26 @@ export class Checkpoints {
 
   async create(path: string): Promise<Checkpoint> {
     const spot = await this.#spot(path);
-    const bytes = await this.contents.root.read(path);
-    await mkdir(dirname(spot), { recursive: true });
-    await writeAtomically(spot, bytes);
+    const { root } = this.contents;
+    const bytes = await root.read(path);
+    await root.inFolderOf(dirname(spot), async (folder) => {
+      await mkdir(folder, { recursive: true });
+    });
+    await root.inFolderOf(spot, (entry) => writeEntry(entry, bytes, path));
     const made = (await this.list(path))[0];
     if (made === undefined) throw new HttpError(500, 'checkpoint: was written but is not there');
     return made;
   }
 
   async restore(path: string, id: string): Promise<void> {
-    const bytes = await readFile(await this.#known(path, id));
-    const real = await this.contents.root.resolve(path);
-    await this.contents.queue.run(real, () => writeAtomically(real, bytes));
+    const { root, queue } = this.contents;
+    const bytes = await root.inFolderOf(await this.#known(path, id), (entry) => readPlainFile(entry, path));
+    const real = await root.resolve(path);
+    await queue.run(real, () => root.inFolderOf(real, (entry) => writeEntry(entry, bytes, path)));
   }
 
   async remove(path: string, id: string): Promise<void> {
-    await rm(await this.#known(path, id));
+    await this.contents.root.inFolderOf(await this.#known(path, id), (entry) => rm(entry));
   }
 
   async #known(path: string, id: string): Promise<string> {
@@ -53,5 +59,20 @@ export class Checkpoints {
     const real = await this.contents.root.resolve(path);
     const extension = extname(real);
     return join(dirname(real), '.ipynb_checkpoints', `${basename(real, extension)}-checkpoint${extension}`);
+  }
+}
+
+/** Reads what was opened, when it is a file: a link or a pipe in its place is turned down. */
+async function readPlainFile(entry: string, path: string): Promise<Buffer> {
+  const flags = constants.O_RDONLY | (constants.O_NOFOLLOW || 0) | (constants.O_NONBLOCK || 0);
+  const file = await open(entry, flags).catch((error: unknown) => {
+    const { code = 'unknown' } = error as NodeJS.ErrnoException;
+    throw new HttpError(403, `checkpoint: that of ${JSON.stringify(path)} cannot be read (${code})`);
+  });
+  try {
+    mustBePlain(await file.stat(), path);
+    return await file.readFile();
+  } finally {
+    await file.close();
   }
 }

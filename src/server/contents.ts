@@ -50,14 +50,17 @@ export class Contents {
     const real = await this.root.resolve(path);
     if (this.root.split(path).length === 0) throw new HttpError(400, 'path: takes a file name');
     if (model['type'] === 'directory') {
-      await mkdir(real).catch((error: unknown) => {
-        if ((error as NodeJS.ErrnoException).code === 'EEXIST')
-          throw new HttpError(409, `path: ${JSON.stringify(path)} is there already`);
-        throw new HttpError(
-          403,
-          `path: ${JSON.stringify(path)} could not be made: ${reason(error, 'write')}`,
-        );
-      });
+      await this.root
+        .inFolderOf(real, (entry) => mkdir(entry))
+        .catch((error: unknown) => {
+          if (error instanceof HttpError) throw error;
+          if ((error as NodeJS.ErrnoException).code === 'EEXIST')
+            throw new HttpError(409, `path: ${JSON.stringify(path)} is there already`);
+          throw new HttpError(
+            403,
+            `path: ${JSON.stringify(path)} could not be made: ${reason(error, 'write')}`,
+          );
+        });
       return this.read(path, { content: false });
     }
     const bytes = bytesOf(path, model);
@@ -114,12 +117,16 @@ export class Contents {
     await lstat(source).catch(() => notThere(path));
     if (source !== target && (await exists(target)))
       throw new HttpError(409, `path: ${JSON.stringify(to)} is there already`);
-    await rename(source, target).catch((error: unknown) => {
-      throw new HttpError(
-        403,
-        `path: ${JSON.stringify(path)} could not be renamed: ${reason(error, 'write')}`,
-      );
-    });
+    // Both folders are opened and checked first: one that is exchanged for a link meanwhile is not followed.
+    await this.root
+      .inFolderOf(source, (from) => this.root.inFolderOf(target, (onto) => rename(from, onto)))
+      .catch((error: unknown) => {
+        if (error instanceof HttpError) throw error;
+        throw new HttpError(
+          403,
+          `path: ${JSON.stringify(path)} could not be renamed: ${reason(error, 'write')}`,
+        );
+      });
     return this.read(to, { content: false });
   }
 
@@ -135,6 +142,7 @@ export class Contents {
     await this.root
       .inFolderOf(entry, (spot) => work(spot))
       .catch((error: unknown) => {
+        if (error instanceof HttpError) throw error;
         throw new HttpError(
           403,
           `path: ${JSON.stringify(path)} could not be deleted: ${reason(error, 'write')}`,

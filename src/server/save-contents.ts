@@ -1,7 +1,7 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { lstat, open, readdir, rename, rm, stat } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
-import { FileError, reason, writeFileAtomically } from '../notes/atomic-write.js';
+import { reason } from '../notes/atomic-write.js';
 import { HttpError } from './http-error.js';
 
 /** Writes a file in an opened folder, whole or not at all. A link that took its name meanwhile is replaced, not followed. */
@@ -26,19 +26,6 @@ export async function writeEntry(entry: string, content: Buffer | string, shownA
     throw new HttpError((error as NodeJS.ErrnoException).code === 'ENOSPC' ? 507 : 403, message);
   }
 }
-
-/** Writes a file whole or not at all; a disk that is full or read-only is reported to the page in words. */
-export async function writeAtomically(path: string, content: Buffer | string): Promise<void> {
-  try {
-    await writeFileAtomically(path, content);
-  } catch (error) {
-    if (error instanceof FileError) throw new HttpError(statusOf(error), error.message);
-    throw error;
-  }
-}
-
-/** 403 where the folder may not be written to, 507 where the disk is full. */
-const statusOf = (error: FileError): number => (/read-only|you may not/.test(error.message) ? 403 : 507);
 
 const leftover = /^\..+\.[0-9a-f]{12}\.part$/;
 

@@ -6,6 +6,7 @@ import { markdownHtml } from '../../src/notes/markdown-html.js';
 import { notesWith } from '../../src/notes/note.js';
 import { recomputeNotes } from '../../src/notes/recompute.js';
 import { safeMarkdown } from '../../src/notes/safe-markdown.js';
+import { stripCount } from '../../src/index.js';
 import { catalogue } from '../../src/recipes/catalogue.js';
 
 let folder = '';
@@ -53,6 +54,23 @@ describe('Markdown of a saved note', () => {
     expect(visible).not.toContain('![x](https');
     expect(markdownHtml(visible, new Set()).html).not.toMatch(/<script/i);
     expect(visible).toContain('````\na\n```\n<script>');
+  });
+});
+
+describe('the words of the user in a saved note', () => {
+  it.each([
+    [
+      'a remark',
+      (bad: string) =>
+        notesWith(head, []).add({ [Symbol.for('Jupyter.display')]: { 'text/plain': '1' } }, bad),
+    ],
+    ['a remark on a result', (bad: string) => notesWith(head, []).add(stripCount(stripCount.example), bad)],
+    ['a text', (bad: string) => notesWith(head, []).addText(bad)],
+  ])('carry no raw script and no remote picture: %s', async (_where, noteWith) => {
+    const bad = 'see <script>hit()</script>\n\n![x](https://evil.example/x.png) <img src=x onerror=hit()>';
+    const visible = (await noteWith(bad).toMarkdown()).replace(/<!-- reckoner-note [^]*? -->/, '');
+    expect(visible).toContain('see &lt;script>');
+    expect(visible).not.toMatch(/!\[x\]|<script|<img/);
   });
 });
 
