@@ -1,18 +1,52 @@
 import { danger, dataCaution, estimate, note, type Caution } from '../../engine/caution.js';
-import { mulberry32 } from '../../engine/random.js';
 import { asyncRecipe } from '../../engine/recipe.js';
+import type { Trace } from '../../engine/trace.js';
+import { reach, thicknessLeft } from './pile-top/joint-effect.js';
 import { placesKnown } from './pile-top/pile-survey.js';
-import { answerOf, jobOf } from './pile-top/top-answer.js';
+import { answerOf, jobOf, type TopFindings, type TopGiven } from './pile-top/top-answer.js';
 import { topDrawing } from './pile-top/top-drawing.js';
-import { topInputs, topOutputs } from './pile-top/top-fields.js';
+import { topInputs } from './pile-top/top-fields.js';
+import { share, type SearchControl, type TopJob } from './pile-top/top-job.js';
+import { topOutputs } from './pile-top/top-outputs.js';
 import { searchTop } from './pile-top/top-search.js';
+import { staggerCurve, thicknessCurve, tryChanges } from './pile-top/what-ifs.js';
+
+/** The search for the top, then the curves and the changes, each from the lay-up found. */
+async function findTop(given: TopGiven, job: TopJob, trace: Trace): Promise<TopFindings> {
+  const began = performance.now();
+  const control: SearchControl = {
+    until: began + given.timeLimit * 1000,
+    aborted: () => trace.signal?.aborted === true,
+    seed: given.seed,
+    report: (message, width, bound) =>
+      trace.progress({
+        done: Math.min(1, (performance.now() - began) / (given.timeLimit * 1000)),
+        message,
+        best: width / 1e6,
+        bound: bound / 1e6,
+      }),
+  };
+  const parts = Number(given.curves) + Number(given.whatIfs);
+  const found = await searchTop(job, parts > 0 ? share(control, 2) : control);
+  const curve = given.curves ? await thicknessCurve(job, found.best, found.tried, share(control, 3)) : [];
+  const staggers =
+    given.curves && job.rules.maxJoints > 0 ? await staggerCurve(job, found.best, share(control, 2)) : [];
+  const whatIfs = given.whatIfs ? await tryChanges(job, found.best, control) : [];
+  if (trace.signal?.aborted) trace.note('Stopped early: this is the best found until then.');
+  else if (!found.best.finished)
+    trace.note(
+      'The time ran out before all rounds were done: on a faster machine, or with a longer timeLimit, the plan may be better.',
+    );
+  return { ...found, curve, staggers, whatIfs };
+}
 
 /**
  * Whether a surveyed pile is enough for a top, how thick it can be, and which board goes where: docking, ripping,
- * crosscuts, rows with staggered joints, slabs for the thicknesser and the clamps, and what is left over. A lay-up proves
- * "enough"; a bound on length and pieces proves "not enough"; between them it says so. A row of the survey without a count
- * is one board. A large neighbourhood search; the same seed gives the same plan where the time suffices. Lengths in m.
- * Source: the bound is derived in pile-top/lay-up-bound.ts; the rules of stagger and least piece are common practice.
+ * crosscuts, rows with staggered joints, slabs for the thicknesser and the clamps, what is left over, and what small changes
+ * would free. A lay-up proves "enough"; a bound on length and pieces proves "not enough"; between them it says so. A row
+ * of the survey without a count is one board. Large neighbourhood search: the same seed gives the same plan, unless
+ * the time limit cuts the rounds short, which `complete` tells. Lengths in m, volumes in m³.
+ * Source: the bounds are derived in pile-top/lay-up-bound.ts and timber-bound.ts; stagger and least piece are common practice.
  * @throws InputError for a survey or rules that cannot be met
  */
 export const topFromPile = asyncRecipe({
@@ -20,27 +54,14 @@ export const topFromPile = asyncRecipe({
   title: 'A top from the pile',
   topic: 'stock',
   about:
-    'Whether a surveyed pile is enough for a glued top, how thick it can be, and which board goes where, with a proof or the gap to one. Boards are ripped only where strips lie on edge.',
+    'Whether a surveyed pile is enough for a glued top, how thick it can be, and which board goes where, with a proof or the gap to one, and what small changes to pile or rules would free.',
   sources: [],
   inputs: topInputs,
   outputs: topOutputs,
+  formulas: [reach, thicknessLeft],
   search: async (given, trace) => {
     const job = jobOf(given);
-    const began = performance.now();
-    const { best, tried } = await searchTop(job, {
-      until: began + given.timeLimit * 1000,
-      aborted: () => trace.signal?.aborted === true,
-      random: mulberry32(given.seed),
-      report: (message, width, bound) =>
-        trace.progress({
-          done: Math.min(1, (performance.now() - began) / (given.timeLimit * 1000)),
-          message,
-          best: width / 1e6,
-          bound: bound / 1e6,
-        }),
-    });
-    if (trace.signal?.aborted) trace.note('Stopped early: this is the best found until then.');
-    return answerOf(given, job, best, tried, trace);
+    return answerOf(given, job, await findTop(given, job, trace), trace);
   },
   cautions: (given, answer): Caution[] => [
     danger(
@@ -56,9 +77,16 @@ export const topFromPile = asyncRecipe({
           ),
         ]
       : []),
-    note(
-      'butt joints in a row carry no bending: keep them out of the middle of a span and off the edge rows, and check the sag of the top without the rows that are jointed there',
+    estimate(
+      `butt joints carry no bending: at the weakest section ${Math.round(answer.bendingShare * 100)} % of the width counts, so calculate sag and bending with ${Math.round(answer.thicknessForBending * 1000)} mm instead of the full thickness (our estimate, a joint being felt over twice the width of its row on each side)`,
     ),
+    ...(answer.bendingShare < 0.5
+      ? [
+          note(
+            'joints lie close together somewhere along this top: put a rail or leg under that place, or glue the top from two layers whose joints are apart',
+          ),
+        ]
+      : []),
     ...(placesKnown(given.boards)
       ? []
       : [
@@ -80,7 +108,7 @@ export const topFromPile = asyncRecipe({
   chart: (given, answer) =>
     topDrawing({
       pieces: answer.pieces,
-      slabs: answer.slabs.map((s) => Number(s.rows.split(' ').at(-1))),
+      slabs: answer.slabs.map((slab) => Number(slab.rows.split(' ').at(-1))),
       topLength: given.topLength,
       spare: given.spare,
       width: answer.foundWidth,
@@ -129,6 +157,6 @@ export const topFromPile = asyncRecipe({
     topLength: '1.95 m',
     width: '640 mm',
     thickness: '40 mm',
-    timeLimit: '300 ms',
+    rounds: 300,
   },
 });

@@ -61,7 +61,9 @@ const asked = {
   leastPiece: '250 mm',
   stagger: '150 mm',
   maxJoints: 3,
-  timeLimit: '250 ms',
+  rounds: 1500,
+  curves: false,
+  whatIfs: false,
 } as const;
 
 async function plan(boards: readonly SurveyBoard[], more: object) {
@@ -96,9 +98,9 @@ describe('a plan of topFromPile', () => {
     },
   );
 
-  it('comes within a twentieth of the bound on 40 boards', async () => {
-    const { r } = await plan(pile(40, 9), { lay: 'flat', thickness: '28 mm', timeLimit: '1 s' });
-    expect(r.foundWidth.value / r.widthBound.value).toBeGreaterThan(0.95);
+  it('comes within 3 % of the bound on 40 boards, slabs and all', async () => {
+    const { r } = await plan(pile(40, 9), { lay: 'flat', thickness: '28 mm', rounds: 3000 });
+    expect(r.foundWidth.value / r.widthBound.value).toBeGreaterThan(0.97);
   });
 });
 
@@ -143,7 +145,7 @@ describe('is the pile enough', () => {
     const r = await topFromPile({ ...six, width: '700 mm' });
     expect(r.verdict).toBe('not enough');
     expect(r.sentence).toMatch(
-      /^Not enough: at 38 mm no lay-up of this pile is wider than 580 mm; 700 mm is asked\. About \d/,
+      /^Not enough: at 38 mm no lay-up of this pile is wider than 578 mm; 700 mm is asked\. About \d/,
     );
   });
   it('finds the greatest thickness: two millimetres of planing off the thinnest board that is needed', async () => {
@@ -194,7 +196,7 @@ describe('rules that cannot be met', () => {
     [{ stagger: '1 m' }, /stagger: got 1000 mm, more than half/],
     [
       { boards: [{ ...boards[0], faultsAt: '300-200' }] },
-      /boards\[1\]\.faultsAt: got "300-200", takes places/,
+      /boards\[1\]\.faultsAt: got "300-200" on a board of 2000 mm; takes a place that begins before it ends/,
     ],
     [
       { boards: [{ ...boards[0], faultsAt: '300-400 mm', faultLength: '20 mm' }] },
@@ -211,7 +213,7 @@ it('stops when asked to, with the best it has, and gives the same plan for the s
   const control = new AbortController();
   const started = performance.now();
   const run = topFromPile(
-    { ...asked, boards, width: '5 m', lay: 'flat', thickness: '28 mm', timeLimit: '30 s' } as never,
+    { ...asked, boards, width: '5 m', lay: 'flat', thickness: '28 mm', rounds: 100_000_000 } as never,
     {
       signal: control.signal,
       onProgress: () => control.abort(),

@@ -26,29 +26,64 @@ export interface RowRules {
   /** Least distance of a joint from the joints of the neighbouring rows. */
   readonly stagger: number;
   readonly maxJoints: number;
+  /** Taken off each row in jointing, both edges together. */
+  readonly jointing: number;
+  /** Least and greatest size of a row across the top before its edges are jointed. */
+  readonly leastAcross: number;
+  readonly mostAcross: number;
 }
 
-/** A piece of a row: which stick it comes from and how long it is. */
+/** A strip ripped off a stick, with the pieces cut from it; it is as wide as the widest of their rows. */
+export interface Strip {
+  readonly stick: number;
+  readonly pieces: Piece[];
+}
+
+/** A piece of a row: which stick it comes from, how long it is, and its strip where sticks are ripped. */
 export interface Piece {
   readonly stick: number;
   readonly length: number;
+  /** The row's size across the top. */
+  readonly across: number;
+  readonly strip?: Strip;
 }
 
 /** A row, its pieces from left to right. */
-export type Row = readonly Piece[];
+export interface Row {
+  readonly pieces: readonly Piece[];
+  /** Its size across the top before its edges are jointed: no more than any of its pieces has. */
+  readonly across: number;
+  /** Where its joints lie, from its left end. */
+  readonly joints: readonly number[];
+}
 
-/** The row is as wide as its narrowest piece. */
-export const acrossOf = (row: Row, sticks: readonly Stick[]): number =>
-  Math.min(...row.map((p) => (sticks[p.stick] as Stick).across));
-
-/** Where the joints of a row lie, from its left end. */
-export function jointsOf(row: Row): number[] {
+/** Where the joints between pieces lie, from the left end of the first. */
+export function jointsOf(pieces: readonly Piece[]): number[] {
   const joints: number[] = [];
   let at = 0;
-  for (const piece of row.slice(0, -1)) joints.push((at += piece.length));
+  for (let i = 0; i + 1 < pieces.length; i++) joints.push((at += (pieces[i] as Piece).length));
   return joints;
 }
 
 /** Whether the joints of two neighbouring rows keep their stagger. */
-export const staggered = (a: readonly number[], b: readonly number[], stagger: number): boolean =>
-  a.every((x) => b.every((y) => Math.abs(x - y) >= stagger));
+export function staggered(a: readonly number[], b: readonly number[], stagger: number): boolean {
+  for (const x of a) for (const y of b) if (Math.abs(x - y) < stagger) return false;
+  return true;
+}
+
+/** Sum of the widths of rows once jointed. */
+export const widthOf = (rows: readonly Row[], jointing: number): number =>
+  rows.reduce((sum, row) => sum + row.across - jointing, 0);
+
+/** What a search takes pieces from: builds rows, one after another, and takes them back. */
+export interface Pool {
+  readonly sticks: readonly Stick[];
+  readonly rules: RowRules;
+  /** A row from what is left; `jitter`, 0 to 1, is how far it departs from the plain order. Undefined where none is found. */
+  build(jitter: number, random: () => number, like?: Row): Row | undefined;
+  /** Cuts the pieces of a row that was built from the pool as it is, or given back since. */
+  take(row: Row): void;
+  giveBack(row: Row): void;
+  /** Wood that a row takes beyond its width and length: breaks ties between lay-ups of one width. */
+  excess(row: Row): number;
+}

@@ -1,19 +1,21 @@
 // Large neighbourhood search for a lay-up: some rows are taken out and laid again in a slightly different order of
-// sticks; a lay-up that is as wide or wider replaces the last. Joints are staggered when the search pauses; rows that find
-// no place are laid again.
-import { acrossOf, type Row, type RowRules, type Stick } from './lay-up-problem.js';
-import { buildRow, Pool, tryOrder } from './row-builder.js';
-import { arrange } from './row-order.js';
+// sticks, in places where their joints keep the stagger; a lay-up that is no worse replaces the last.
+import { widthOf, type Pool, type Row } from './lay-up-problem.js';
+import { insertRow, replaceRows } from './row-order.js';
 
 export interface LayUpOptions {
-  /** Ends the search: a signal, or the time. */
+  /** Ends the search before its rounds are done: a signal, or the time. */
   readonly stop: () => boolean;
   readonly random: () => number;
-  /** Taken off each row in jointing, both edges together. */
-  readonly jointing: number;
-  /** Sum of row widths at which the search may end. */
-  readonly enough: number;
+  /** Whether a lay-up gives the width that is asked. */
+  readonly enough: (rows: readonly Row[]) => boolean;
+  /** No lay-up has more rows. */
   readonly maxRows: number;
+  readonly rounds: number;
+  /** Rows to begin with: a lay-up from these sticks that keeps the rules. */
+  readonly start?: readonly Row[];
+  /** The timber of a lay-up. Where given, the start is enough and timber is made least; else width is made greatest. */
+  readonly timber?: (rows: readonly Row[]) => number;
   readonly pause: () => Promise<void>;
   readonly tell: (width: number) => void;
 }
@@ -21,123 +23,149 @@ export interface LayUpOptions {
 export interface LayUp {
   /** Rows in their places, pieces from left to right. */
   readonly rows: readonly Row[];
-  /** Sum of the row widths once jointed, micrometres. */
-  readonly width: number;
+  /** Whether all rounds were done, or the width is enough. */
+  readonly finished: boolean;
 }
 
-interface Laid {
-  readonly row: Row;
-  readonly across: number;
-  /** Area of wood in pieces wider than the row: breaks ties between lay-ups of one width. */
-  readonly over: number;
-}
+const sum = (rows: readonly Row[], of: (row: Row) => number): number => {
+  let total = 0;
+  for (const row of rows) total += of(row);
+  return total;
+};
 
-/** Sum of the widths of rows once jointed. */
-export const widthOf = (rows: readonly Row[], sticks: readonly Stick[], jointing: number): number =>
-  rows.reduce((sum, row) => sum + acrossOf(row, sticks) - jointing, 0);
-
-function laid(row: Row, sticks: readonly Stick[]): Laid {
-  const across = acrossOf(row, sticks);
-  const over = row.reduce((s, p) => s + ((sticks[p.stick] as Stick).across - across) * p.length, 0);
-  return { row, across, over };
-}
-
-const sum = (rows: readonly Laid[], of: (l: Laid) => number): number => rows.reduce((s, l) => s + of(l), 0);
-
-/** Rows one after another until the pool gives no more, at most `most`; the pool is cut. */
-function layRows(pool: Pool, most: number, jitter: number, random: () => number): Laid[] {
-  const rows: Laid[] = [];
+/** Rows one after another until the pool gives no more or they are `most`; the pool is cut. */
+function layRows(pool: Pool, most: number, jitter: number, random: () => number, like?: Row): Row[] {
+  const rows: Row[] = [];
   while (rows.length < most) {
-    const row =
-      buildRow(pool, tryOrder(pool, jitter, random)) ??
-      (jitter > 0 ? buildRow(pool, tryOrder(pool, 0, random)) : undefined);
+    const row = pool.build(jitter, random, like) ?? (jitter > 0 ? pool.build(0, random, like) : undefined);
     if (!row) break;
     pool.take(row);
-    rows.push(laid(row, pool.sticks));
+    rows.push(row);
   }
   return rows;
 }
 
-/**
- * The widest lay-up found until `stop` or until it is wide enough. `sticks` are sorted by width, widest first.
- * The same seed and number of turns give the same lay-up.
- */
-export async function searchLayUp(
-  sticks: readonly Stick[],
-  rules: RowRules,
-  options: LayUpOptions,
-): Promise<LayUp> {
-  const { random, stop, jointing, enough, maxRows } = options;
-  const pool = new Pool(sticks, rules);
-  let rows = layRows(pool, maxRows, 0, random);
-  let best: LayUp = { rows: [], width: 0 };
-  let tried = 0;
-  const keepStaggered = (): void => {
-    tried = sum(rows, (l) => l.across - jointing);
-    const placed = staggerRows(rows, sticks, options, rules);
-    const width = widthOf(placed, sticks, jointing);
-    if (width <= best.width) return;
-    best = { rows: placed, width };
-    options.tell(width);
-  };
-  keepStaggered();
-  for (let turn = 1; !stop() && best.width < enough && rows.length > 0; turn++) {
-    if (turn % 50 === 0) await options.pause();
-    const better = improve(pool, rows, options);
-    if (better) rows = better;
-    const width = sum(rows, (l) => l.across - jointing);
-    if (width > tried && (turn % 2000 === 0 || width >= enough)) keepStaggered();
+/** Adds rows until the pool gives no more or none finds a place; what finds no place is laid differently, a few times. */
+function moreRows(pool: Pool, from: readonly Row[], { maxRows, random, enough }: LayUpOptions): Row[] {
+  let rows = [...from];
+  for (let failed = 0; rows.length < maxRows && failed < 60 && !enough(rows);) {
+    const row = pool.build(failed === 0 ? 0 : 0.1 + 0.02 * failed, random) ?? pool.build(0, random);
+    if (!row) break;
+    const placed = insertRow(rows, row, pool.rules, random);
+    if (!placed) {
+      failed++;
+      continue;
+    }
+    failed = 0;
+    pool.take(row);
+    rows = placed;
   }
-  if (best.width < enough && sum(rows, (l) => l.across - jointing) > best.width) keepStaggered();
-  return best;
+  return rows;
 }
 
-/** Takes a few rows out and lays them again; undefined, with the pool as before, where that is no better. */
-function improve(pool: Pool, rows: readonly Laid[], { random, maxRows }: LayUpOptions): Laid[] | undefined {
-  const out = chosen(rows.length, random);
-  const removed = rows.filter((_, i) => out.has(i));
-  const kept = rows.filter((_, i) => !out.has(i));
-  for (const l of removed) pool.giveBack(l.row);
-  const again = layRows(pool, maxRows - kept.length, 0.1 + 0.4 * random(), random);
-  const [before, after] = [sum(removed, (l) => l.across), sum(again, (l) => l.across)];
-  // Rows are worth their width; one row more costs its jointing, which no useful row is narrower than.
-  const better =
-    again.length >= removed.length &&
-    (after > before || (after === before && sum(again, (l) => l.over) <= sum(removed, (l) => l.over)));
-  if (better) return [...kept, ...again].sort((a, b) => b.across - a.across);
-  for (const l of again) pool.giveBack(l.row);
-  for (const l of removed) pool.take(l.row);
+/** The widest lay-up found, or the one of least timber. The same seed and number of rounds give the same lay-up. */
+export async function searchLayUp(pool: Pool, options: LayUpOptions): Promise<LayUp> {
+  const { stop, enough, timber, rounds } = options;
+  let rows = [...(options.start ?? [])];
+  for (const row of rows) pool.take(row);
+  if (!timber) rows = moreRows(pool, rows, options);
+  let done = !timber && enough(rows);
+  let told = 0;
+  let round = 0;
+  for (; round < rounds && !done && rows.length > 0; round++) {
+    if (round % 50 === 0) {
+      await options.pause();
+      if (stop()) break;
+      const width = widthOf(rows, pool.rules.jointing);
+      if (width > told) options.tell((told = width));
+    }
+    const better = timber ? saveTimber(pool, rows, options, timber) : widen(pool, rows, options);
+    if (!better) continue;
+    rows = better;
+    done = !timber && enough(rows);
+  }
+  options.tell(widthOf(rows, pool.rules.jointing));
+  return { rows, finished: done || round >= rounds || rows.length === 0 };
+}
+
+/** Takes rows out and lays them again: the rows in their places, or undefined, with the pool as before, where not `better`. */
+function exchange(
+  pool: Pool,
+  rows: readonly Row[],
+  places: readonly number[],
+  random: () => number,
+  lay: (removed: readonly Row[]) => Row[],
+  better: (removed: readonly Row[], again: readonly Row[]) => boolean,
+): Row[] | undefined {
+  const removed = places.map((i) => rows[i] as Row);
+  for (const row of removed) pool.giveBack(row);
+  const again = lay(removed);
+  const placed = better(removed, again) ? replaceRows(rows, places, again, pool.rules, random) : undefined;
+  if (placed) return placed;
+  for (const row of again) pool.giveBack(row);
+  for (const row of removed) pool.take(row);
   return undefined;
 }
 
-/** Indices of rows to take out: neighbours in width, sometimes one from elsewhere or all from one width on. */
-function chosen(rows: number, random: () => number): Set<number> {
-  const at = Math.floor(random() * rows);
-  if (rows < 40 && random() < 0.15) return new Set(Array.from({ length: rows - at }, (_, k) => at + k));
-  const count = 1 + Math.floor(random() * Math.min(6, rows));
-  const out = new Set(Array.from({ length: Math.min(count, rows - at) }, (_, k) => at + k));
-  if (random() < 0.5) out.add(Math.floor(random() * rows));
-  return out;
+function widen(pool: Pool, rows: readonly Row[], { random, maxRows }: LayUpOptions): Row[] | undefined {
+  const net = (row: Row): number => row.across - pool.rules.jointing;
+  const excess = (row: Row): number => pool.excess(row);
+  return exchange(
+    pool,
+    rows,
+    chosen(rows, random),
+    random,
+    (removed) =>
+      layRows(
+        pool,
+        Math.min(removed.length + 1, maxRows - rows.length + removed.length),
+        0.1 + 0.4 * random(),
+        random,
+        removed[0],
+      ),
+    (removed, again) => {
+      const gain = sum(again, net) - sum(removed, net);
+      return gain > 0 || (gain === 0 && sum(again, excess) <= sum(removed, excess));
+    },
+  );
 }
 
-/** Rows that keep their stagger: those that find no place are laid again, then left out if that does not help. */
-function staggerRows(
-  rows: readonly Laid[],
-  sticks: readonly Stick[],
-  options: LayUpOptions,
-  rules: RowRules,
-): readonly Row[] {
-  let now = rows.map((l) => l.row);
-  for (let round = 0; round < 12; round++) {
-    const { placed, stuck } = arrange(now, rules, options.random);
-    if (stuck.length === 0) return placed;
-    const again = new Set(stuck);
-    // One more that is not stuck is laid again too, so that lengths can be exchanged.
-    again.add(Math.floor(options.random() * now.length));
-    const kept = now.filter((_, i) => !again.has(i));
-    const pool = new Pool(sticks, rules);
-    for (const row of kept) pool.take(row);
-    now = [...kept, ...layRows(pool, options.maxRows - kept.length, 0.5, options.random).map((l) => l.row)];
-  }
-  return arrange(now, rules, options.random, 20).placed;
+function saveTimber(
+  pool: Pool,
+  rows: readonly Row[],
+  { random, enough }: LayUpOptions,
+  timber: (rows: readonly Row[]) => number,
+): Row[] | undefined {
+  const places = chosen(rows, random);
+  const gone = new Set(places);
+  const kept = rows.filter((_, i) => !gone.has(i));
+  const before = timber(rows);
+  return exchange(
+    pool,
+    rows,
+    places,
+    random,
+    (removed) => {
+      const again: Row[] = [];
+      const jitter = 0.1 + 0.6 * random();
+      while (again.length <= removed.length && !enough([...kept, ...again])) {
+        const [row] = layRows(pool, 1, jitter, random, removed[0]);
+        if (!row) break;
+        again.push(row);
+      }
+      return again;
+    },
+    (_, again) => enough([...kept, ...again]) && timber([...kept, ...again]) <= before,
+  );
+}
+
+/** Indices of rows to take out, rising: rows alike in width, sometimes one from elsewhere or all from one width on. */
+function chosen(rows: readonly Row[], random: () => number): number[] {
+  const ranked = [...rows.keys()].sort((a, b) => (rows[b] as Row).across - (rows[a] as Row).across);
+  const at = Math.floor(random() * rows.length);
+  const all = rows.length < 40 && random() < 0.15;
+  const count = all ? rows.length - at : 1 + Math.floor(random() * Math.min(6, rows.length));
+  const out = new Set(ranked.slice(at, at + count));
+  if (!all && random() < 0.5) out.add(Math.floor(random() * rows.length));
+  return [...out].sort((a, b) => a - b);
 }

@@ -1,9 +1,9 @@
 // The survey of a pile with the places of its faults, and the boards it describes in whole micrometres.
 import { field, type Parsed } from '../../../engine/field.js';
 import { tableField } from '../../../engine/table-field.js';
-import { InputError, inspectValue, type Issue } from '../../../units/input-error.js';
-import { toQuantity } from '../../../units/parse-quantity.js';
+import { InputError, type Issue } from '../../../units/input-error.js';
 import { curveLeft } from '../flattening-loss.js';
+import { faultPlaces, type FaultPlace } from './fault-places.js';
 import type { PileBoard } from './pile-sticks.js';
 
 const loss = (label: string) => field.length({ label, min: '0 mm', max: '30 m', default: '0 mm' });
@@ -15,11 +15,12 @@ const columns = {
   length: field.length({ label: 'length as found', above: '0 mm', max: '30 m' }),
   width: field.length({ label: 'width as found', above: '0 mm', max: '3 m' }),
   thickness: field.length({ label: 'thickness as found, at its thinnest', above: '0 mm', max: '500 mm' }),
+  tone: field.text({ label: 'tone: light, dark', default: 'one' }),
   endLoss: loss('docked at both ends together, half from each'),
   endLeft: loss('docked at the left end'),
   endRight: loss('docked at the right end'),
   faultsAt: field.text({
-    label: 'where faults lie, from the left end: "310-350; 900-930 mm"',
+    label: 'where faults lie, from the left end: "310-350; 900-2100 edge 15; 400-420 back mm"',
     optional: true,
   }),
   faultLength: loss('length of all faults together, where their places were not measured'),
@@ -39,27 +40,6 @@ const columns = {
 } as const;
 
 export type PileRow = Parsed<typeof columns>;
-
-/** One fault, or several with `;` between: `310-350; 900-930 mm`, the unit of the last for all. @throws InputError */
-function faultPlaces(text: string, length: number): [number, number][] {
-  const parts = text
-    .split(';')
-    .map((p) => p.trim())
-    .filter(Boolean);
-  const unit = /[a-z"']+\s*$/i.exec(text)?.[0].trim() ?? 'mm';
-  return parts
-    .map((part): [number, number] => {
-      const ends = part.replace(/[a-z"'\s]+$/i, '').split(/\s*(?:-|–|to)\s*/);
-      const [from, to] = ends.map((e) => toQuantity(`${e} ${unit}`, 'length').value) as [number, number];
-      if (ends.length !== 2 || !(from >= 0 && from < to && to <= length * (1 + 1e-9)))
-        throw new InputError({
-          field: 'faultsAt',
-          message: `got ${inspectValue(part)}, takes places from the left end of the board such as "310-350; 900-930 mm"`,
-        });
-      return [from, to];
-    })
-    .sort((a, b) => a[0] - b[0]);
-}
 
 /** What cannot be right about a row, though each of its cells could be. @throws InputError */
 function checkRow(r: PileRow): void {
@@ -94,26 +74,36 @@ const up = (metres: number): number => Math.ceil(metres * 1e6 - 1e-3);
 const down = (metres: number): number => Math.floor(metres * 1e6 + 1e-3);
 
 /** Faults of a row whose places were not measured: of equal length, at equal distances. */
-function evenFaults(r: PileRow): [number, number][] {
+function evenFaults(r: PileRow): FaultPlace[] {
   const n = r.faults ?? (r.faultLength > 0 ? 1 : 0);
   if (n === 0 || r.faultLength === 0) return [];
   const start = r.endLeft + r.endLoss / 2;
   const clear = (r.length - r.endLoss - r.endLeft - r.endRight - r.faultLength) / (n + 1);
-  return Array.from({ length: n }, (_, k): [number, number] => {
+  return Array.from({ length: n }, (_, k): FaultPlace => {
     const from = start + (k + 1) * clear + (k * r.faultLength) / n;
-    return [from, from + r.faultLength / n];
+    return { from, to: from + r.faultLength / n, back: false };
   });
 }
 
+/** How a survey is read: the least piece, and whether the hidden face of the top may show faults. Metres. */
+export interface SurveyReading {
+  readonly leastPiece: number;
+  readonly backHidden: boolean;
+}
+
 /** The boards of a survey. A row without a count is one board. */
-export function boardsOf(rows: readonly PileRow[], leastPiece: number): PileBoard[] {
+export function boardsOf(rows: readonly PileRow[], { leastPiece, backHidden }: SurveyReading): PileBoard[] {
   return rows.map((r, i): PileBoard => {
-    const faults = r.faultsAt === undefined ? evenFaults(r) : faultPlaces(r.faultsAt, r.length);
+    const places = (r.faultsAt === undefined ? evenFaults(r) : faultPlaces(r.faultsAt, r.length)).filter(
+      (f) => !(f.back && backHidden),
+    );
+    const through = places.filter((f) => !f.edge || f.edge.depth >= r.width);
     // Cup and bow come out of the pieces that are cut, of which the longest is taken: a whole stretch.
-    const piece = Math.max(leastPiece, r.length / (faults.length + 1));
+    const piece = Math.max(leastPiece, r.length / (through.length + 1));
     const allowance =
       curveLeft.evaluate({ d: r.cup, a: r.width, A: r.width }) +
       curveLeft.evaluate({ d: r.bow, a: Math.min(piece, r.length), A: r.length });
+    const span = ({ from, to }: FaultPlace): readonly [number, number] => [down(from), up(to)];
     return {
       name: r.name ?? `row ${i + 1}`,
       count: r.count,
@@ -122,8 +112,14 @@ export function boardsOf(rows: readonly PileRow[], leastPiece: number): PileBoar
       thickness: down(r.thickness),
       endLeft: up(r.endLeft + r.endLoss / 2),
       endRight: up(r.endRight + r.endLoss / 2),
-      faults: faults.map(([from, to]) => [Math.floor(from * 1e6 + 1e-3), up(to)] as const),
+      faults: through.map(span),
+      edgeFaults: places.flatMap((f) =>
+        f.edge && f.edge.depth < r.width
+          ? [{ from: down(f.from), to: up(f.to), depth: up(f.edge.depth), far: f.edge.far }]
+          : [],
+      ),
       allowance: up(allowance),
+      tone: r.tone,
     };
   });
 }

@@ -1,24 +1,20 @@
 // Puts rows side by side, and the pieces of each in an order, so that the joints of neighbours keep their stagger.
 import { jointsOf, staggered, type Piece, type Row, type RowRules } from './lay-up-problem.js';
 
-interface Arrangement {
-  readonly row: Row;
-  readonly joints: readonly number[];
-}
-
-/** Orders of the pieces of a row with end pieces long enough; all of them up to five pieces, else a sample. */
-function arrangements(row: Row, rules: RowRules, random: () => number): Arrangement[] {
-  const found = new Map<string, Arrangement>();
-  const add = (order: readonly Piece[]): void => {
-    const ends = [order[0] as Piece, order.at(-1) as Piece];
-    if (order.length > 1 && ends.some((p) => p.length < rules.leastEnd)) return;
-    const joints = jointsOf(order);
+/** The row with its pieces in each order that has end pieces long enough; all orders up to five pieces, else a sample. */
+export function arrangements(row: Row, rules: RowRules, random: () => number): Row[] {
+  if (row.pieces.length === 1) return [row];
+  const found = new Map<string, Row>();
+  const add = (pieces: readonly Piece[]): void => {
+    const ends = [pieces[0] as Piece, pieces.at(-1) as Piece];
+    if (ends.some((p) => p.length < rules.leastEnd)) return;
+    const joints = jointsOf(pieces);
     const key = joints.join();
-    if (!found.has(key)) found.set(key, { row: order, joints });
+    if (!found.has(key)) found.set(key, { pieces, joints, across: row.across });
   };
-  if (row.length <= 5) for (const order of permutations(row)) add(order);
-  else for (let i = 0; i < 150; i++) add(shuffled(row, random));
-  return [...found.values()];
+  if (row.pieces.length <= 5) for (const order of permutations(row.pieces)) add(order);
+  else for (let i = 0; i < 150; i++) add(shuffled(row.pieces, random));
+  return shuffled([...found.values()], random);
 }
 
 function permutations<T>(items: readonly T[]): T[][] {
@@ -28,7 +24,7 @@ function permutations<T>(items: readonly T[]): T[][] {
   );
 }
 
-function shuffled<T>(items: readonly T[], random: () => number): T[] {
+export function shuffled<T>(items: readonly T[], random: () => number): T[] {
   const list = [...items];
   for (let i = list.length - 1; i > 0; i--) {
     const j = Math.floor(random() * (i + 1));
@@ -37,72 +33,87 @@ function shuffled<T>(items: readonly T[], random: () => number): T[] {
   return list;
 }
 
+/** Whether a row keeps the stagger from the rows on either side, where there are any. */
+export const rowFits = (
+  way: Row,
+  before: Row | undefined,
+  after: Row | undefined,
+  stagger: number,
+): boolean =>
+  (!before || staggered(before.joints, way.joints, stagger)) &&
+  (!after || staggered(after.joints, way.joints, stagger));
+
 /**
- * Rows in an order, each with its pieces in an order, in which all neighbours keep the stagger: one row after another,
- * those that fit nowhere at the end put between two neighbours that they suit.
- * @returns the rows in their places, and those that found none (indices of `rows`)
+ * The rows with one more between two neighbours, or at an end, where its joints keep the stagger from both; undefined
+ * where there is no such place. Places are tried from a random one on.
  */
-export function arrange(
+export function insertRow(
   rows: readonly Row[],
+  row: Row,
   rules: RowRules,
   random: () => number,
-  tries = 4,
-): { readonly placed: Row[]; readonly stuck: readonly number[] } {
-  const ways = rows.map((row) => arrangements(row, rules, random));
-  let best: { placed: Arrangement[]; stuck: readonly number[] } | undefined;
-  for (let t = 0; t < tries && best?.stuck.length !== 0; t++) {
-    const left = new Set(rows.keys());
-    const placed: Arrangement[] = [];
-    for (;;) {
-      const next = pickNext(left, ways, placed.at(-1), rules, random);
-      if (!next) break;
-      placed.push(next.way);
-      left.delete(next.index);
-    }
-    const stuck = [...left].filter((i) => !insert(placed, ways[i] as readonly Arrangement[], rules));
-    if (!best || stuck.length < best.stuck.length) best = { placed, stuck };
+): Row[] | undefined {
+  const ways = arrangements(row, rules, random);
+  const start = Math.floor(random() * (rows.length + 1));
+  for (let k = 0; k <= rows.length; k++) {
+    const at = (start + k) % (rows.length + 1);
+    const way = ways.find((w) => rowFits(w, rows[at - 1], rows[at], rules.stagger));
+    if (way) return [...rows.slice(0, at), way, ...rows.slice(at)];
   }
-  return { placed: best?.placed.map((p) => p.row) ?? [], stuck: best?.stuck ?? [] };
+  return undefined;
 }
 
-/** Puts a row between two neighbours, or at an end, where its joints keep the stagger from both. */
-function insert(placed: Arrangement[], ways: readonly Arrangement[], rules: RowRules): boolean {
-  for (let at = 0; at <= placed.length; at++) {
-    const [before, after] = [placed[at - 1], placed[at]];
-    const way = ways.find(
-      (w) =>
-        (!before || staggered(before.joints, w.joints, rules.stagger)) &&
-        (!after || staggered(after.joints, w.joints, rules.stagger)),
-    );
-    if (!way) continue;
-    placed.splice(at, 0, way);
-    return true;
-  }
-  return false;
-}
+/** How many ways are looked at before a replacement counts as impossible. */
+const mostLooks = 600;
 
-/** A row that may stand beside the last: of a few tried, one with few ways to go. */
-function pickNext(
-  left: ReadonlySet<number>,
-  ways: readonly (readonly Arrangement[])[],
-  last: Arrangement | undefined,
+/**
+ * Rows in their places, with new ones where others were: `places` (rising) are the indices of the rows that go. New rows
+ * take the places in any order and with their pieces in any order; places left over are closed, rows left over are put
+ * in elsewhere. Undefined where the stagger does not allow it.
+ */
+export function replaceRows(
+  rows: readonly Row[],
+  places: readonly number[],
+  fresh: readonly Row[],
   rules: RowRules,
   random: () => number,
-): { index: number; way: Arrangement } | undefined {
-  let found: { index: number; way: Arrangement } | undefined;
-  let fewest = Infinity;
-  let seen = 0;
-  for (const index of left) {
-    const fits = (ways[index] as readonly Arrangement[]).filter(
-      (way) => !last || staggered(last.joints, way.joints, rules.stagger),
-    );
-    if (fits.length === 0) continue;
-    const count = fits.length * (0.5 + random());
-    if (count < fewest) {
-      fewest = count;
-      found = { index, way: fits[Math.floor(random() * fits.length)] as Arrangement };
+): Row[] | undefined {
+  const ways = shuffled(fresh, random).map((row) => arrangements(row, rules, random));
+  const gone = new Set(places);
+  const now: (Row | undefined)[] = rows.map((row, i) => (gone.has(i) ? undefined : row));
+  const used = ways.map(() => false);
+  let looks = 0;
+  const before = (at: number): Row | undefined => {
+    for (let i = at - 1; i >= 0; i--) if (now[i]) return now[i];
+    return undefined;
+  };
+  const after = (at: number): Row | undefined => (gone.has(at + 1) ? undefined : now[at + 1]);
+  const fill = (k: number, spare: number): boolean => {
+    const at = places[k];
+    if (at === undefined) return true;
+    const [left, right] = [before(at), after(at)];
+    for (const [i, choices] of ways.entries()) {
+      if (used[i]) continue;
+      for (const way of choices) {
+        if (++looks > mostLooks) return false;
+        if (!rowFits(way, left, right, rules.stagger)) continue;
+        used[i] = true;
+        now[at] = way;
+        if (fill(k + 1, spare)) return true;
+        used[i] = false;
+        now[at] = undefined;
+      }
     }
-    if (++seen >= 12) break;
-  }
-  return found;
+    // The place is closed: its neighbours meet, unless the next place is to be filled too.
+    return (
+      spare > 0 &&
+      (!left || !right || rowFits(left, undefined, right, rules.stagger)) &&
+      fill(k + 1, spare - 1)
+    );
+  };
+  if (!fill(0, Math.max(0, places.length - fresh.length))) return undefined;
+  let out: Row[] | undefined = now.filter((row) => row !== undefined);
+  for (const [i, choices] of ways.entries())
+    if (out && !used[i]) out = insertRow(out, choices[0] as Row, rules, random);
+  return out;
 }

@@ -1,0 +1,153 @@
+// What is left of sticks that may be ripped lengthwise, and rows of a chosen width built from it. A stick is ripped over
+// its whole length into strips, side by side with a kerf between; a strip is as wide as the widest row it serves.
+import type { Piece, Pool, Row, RowRules, Stick, Strip } from './lay-up-problem.js';
+import { fillRow, rowOf, shortening } from './stick-pool.js';
+
+/** Somewhere a piece of a chosen width can come from: a strip there is, or a new one. */
+interface Slot {
+  readonly strip: Strip;
+  readonly rest: number;
+  /** Width that goes to waste beside the piece. */
+  readonly waste: number;
+}
+
+/** Width of a strip: that of the widest row among its pieces. */
+export const stripAcross = (strip: Strip): number =>
+  strip.pieces.reduce((most, p) => Math.max(most, p.across), 0);
+
+export class RipPool implements Pool {
+  readonly #strips: Strip[][];
+  /** Widths at which a stick gives one, two, three strips: widest first. */
+  readonly #targets: readonly number[];
+
+  constructor(
+    readonly sticks: readonly Stick[],
+    readonly rules: RowRules,
+  ) {
+    this.#strips = sticks.map(() => []);
+    const targets = new Set<number>();
+    for (const s of sticks)
+      for (let n = 1; n <= 6; n++) {
+        const across = Math.min(Math.floor((s.across + rules.kerf) / n) - rules.kerf, rules.mostAcross);
+        if (across >= rules.leastAcross) targets.add(across);
+      }
+    this.#targets = [...targets].sort((a, b) => b - a);
+  }
+
+  /** Strips that are cut from a stick. */
+  stripsOf(stick: number): readonly Strip[] {
+    return this.#strips[stick] as Strip[];
+  }
+
+  take(row: Row): void {
+    for (const piece of row.pieces) {
+      const strip = piece.strip as Strip;
+      if (strip.pieces.length === 0) (this.#strips[piece.stick] as Strip[]).push(strip);
+      strip.pieces.push(piece);
+    }
+  }
+
+  giveBack(row: Row): void {
+    for (const piece of row.pieces) {
+      const strip = piece.strip as Strip;
+      strip.pieces.splice(strip.pieces.indexOf(piece), 1);
+      if (strip.pieces.length > 0) continue;
+      const strips = this.#strips[piece.stick] as Strip[];
+      strips.splice(strips.indexOf(strip), 1);
+    }
+  }
+
+  build(jitter: number, random: () => number, like?: Row): Row | undefined {
+    let at = 0;
+    if (jitter > 0 && like && random() < 0.85) {
+      at = this.#targets.findIndex((t) => t <= like.across);
+      at = Math.max(0, at - Math.floor(random() * 8) + Math.floor(random() * 6));
+    }
+    for (; at < this.#targets.length; at++) {
+      const row = this.#buildAt(this.#targets[at] as number, jitter, random);
+      if (row) return row;
+    }
+    return undefined;
+  }
+
+  #buildAt(across: number, jitter: number, random: () => number): Row | undefined {
+    const slots = this.#slots(across);
+    if (slots.reduce((s, x) => s + x.rest, 0) < this.rules.rowLength) return undefined;
+    const order = [...slots.keys()];
+    // Sticks come widest first; half of the time those that waste least come before them.
+    if (jitter > 0 && random() < 0.6) {
+      const weight = slots.map((s) => s.waste + random() * jitter * 20_000);
+      order.sort((a, b) => (weight[a] as number) - (weight[b] as number));
+    } else if (jitter > 0)
+      for (let i = 0; i + 1 < order.length; i++) {
+        if (random() >= jitter) continue;
+        const j = Math.min(order.length - 1, i + 1 + Math.floor(random() * 4));
+        [order[i], order[j]] = [order[j] as number, order[i] as number];
+      }
+    const cuts = fillRow(
+      order,
+      slots.map((s) => s.rest),
+      this.rules,
+      shortening(jitter, random),
+    );
+    if (!cuts) return undefined;
+    return rowOf(
+      cuts.map((c) => {
+        const { strip } = slots[c.stick] as Slot;
+        return { stick: strip.stick, length: c.length, strip };
+      }),
+      across,
+    );
+  }
+
+  /** Where pieces this wide can come from. */
+  #slots(across: number): Slot[] {
+    const { kerf, leastInner, leastAcross } = this.rules;
+    const slots: Slot[] = [];
+    this.sticks.forEach((stick, i) => {
+      if (stick.across < across) return;
+      const strips = this.#strips[i] as Strip[];
+      let free = stick.across + kerf - strips.reduce((s, x) => s + stripAcross(x) + kerf, 0);
+      const fresh = Math.floor(free / (across + kerf));
+      for (const strip of strips) {
+        const wide = stripAcross(strip);
+        // A strip may be made wider where nothing else is cut from the rest of the width in this row.
+        if (wide < across && (fresh > 0 || across - wide > free)) continue;
+        const rest = stick.length - strip.pieces.reduce((s, p) => s + p.length + kerf, 0);
+        if (rest < leastInner) continue;
+        slots.push({ strip, rest, waste: Math.max(0, wide - across) });
+        free -= Math.max(0, across - wide);
+      }
+      const over = free - fresh * (across + kerf);
+      const waste = over < leastAcross + kerf ? over / Math.max(1, fresh) : 0;
+      for (let n = 0; n < fresh; n++)
+        slots.push({ strip: { stick: i, pieces: [] }, rest: stick.length, waste });
+    });
+    return slots;
+  }
+
+  excess(row: Row): number {
+    let sum = 0;
+    for (const p of row.pieces) {
+      const wide = (this.sticks[p.stick] as Stick).across + this.rules.kerf;
+      const each = wide / Math.floor(wide / (row.across + this.rules.kerf));
+      sum += (each - row.across - this.rules.kerf) * p.length;
+    }
+    return sum;
+  }
+}
+
+/** Pieces of each strip side by side: where each strip of a stick lies across it, widest first. */
+export function stripPlaces(strips: readonly Strip[], kerf: number): Map<Strip, [from: number, to: number]> {
+  const places = new Map<Strip, [number, number]>();
+  let at = 0;
+  for (const strip of [...strips].sort((a, b) => stripAcross(b) - stripAcross(a))) {
+    places.set(strip, [at, at + stripAcross(strip)]);
+    at += stripAcross(strip) + kerf;
+  }
+  return places;
+}
+
+/** The strips of a lay-up with their pieces, each once. */
+export const stripsIn = (rows: readonly Row[]): Set<Strip> =>
+  new Set(rows.flatMap((row) => row.pieces.flatMap((p: Piece) => (p.strip ? [p.strip] : []))));
