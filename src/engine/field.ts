@@ -26,9 +26,9 @@ type QuantityMakers = {
 /** Makers of fields, one for each kind of quantity and those below. Each takes a `label` and its limits; see DEVELOPERS.md. */
 export const field = {
   quantity: quantityField,
-  ...makersByKind<QuantityMakers>(
+  ...(makersByKind(
     (kind) => (options: QuantityOptions) => quantityField(kind, options as never),
-  ),
+  ) as QuantityMakers),
   choice: choiceField,
   flag: flagField,
   text: textField,

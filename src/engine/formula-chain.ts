@@ -1,3 +1,5 @@
+import { dimensionOf, dimensionText } from '../units/dimensions.js';
+import { kinds, type Kind } from '../units/kind.js';
 import type { Fields } from './field.js';
 import type { Formula } from './formula.js';
 import type { Outputs } from './output.js';
@@ -30,19 +32,27 @@ export function evaluateChain<N>(
 
 /**
  * Checks that the chain holds together, when the recipe is defined.
- * @throws Error naming a letter without a value, an output that no formula gives, or a formula that no output needs
+ * @throws Error naming a letter without a value or of another dimension than its value, an output that no formula gives or
+ * that gives it another dimension, or a formula that no output needs
  */
 export function checkChain(chain: Chain): void {
-  const known = new Set(Object.values(chain.inputs).flatMap((f) => f.symbol ?? []));
+  const known = new Map(
+    Object.values(chain.inputs).flatMap((f) => (f.symbol === undefined ? [] : [[f.symbol, f.kind] as const])),
+  );
   for (const f of chain.steps) {
-    const missing = Object.keys(f.variables).find((s) => !known.has(s));
-    if (missing !== undefined) throw new Error(`${chain.name}: the letter ${missing} has no value yet`);
-    known.add(f.symbol);
+    for (const [s, letter] of Object.entries(f.variables)) {
+      const kind = known.get(s);
+      if (kind === undefined) throw new Error(`${chain.name}: the letter ${s} has no value yet`);
+      assertAlike(`${chain.name}: the letter ${s} of ${f.symbol} = ${f.expression}`, letter.kind, kind);
+    }
+    known.set(f.symbol, f.result.kind);
   }
   const needed = new Set<string>();
   for (const [name, o] of Object.entries(chain.outputs)) {
-    if (o.symbol === undefined || !known.has(o.symbol))
+    const kind = o.symbol === undefined ? undefined : known.get(o.symbol);
+    if (o.symbol === undefined || kind === undefined)
       throw new Error(`${chain.name}: the output ${name} takes the symbol of an input or of a formula`);
+    assertAlike(`${chain.name}: the output ${name}`, o.kind, kind);
     needed.add(o.symbol);
   }
   // From the last to the first: a formula is needed by an output or by a later formula that is.
@@ -51,4 +61,13 @@ export function checkChain(chain: Chain): void {
       throw new Error(`${chain.name}: no output needs the formula ${f.symbol} = ${f.expression}`);
     for (const s of Object.keys(f.variables)) needed.add(s);
   }
+}
+
+const isKind = (kind: string): kind is Kind => Object.hasOwn(kinds, kind);
+
+/** @throws Error where two kinds measure different things; other sorts of fields are numbers that only the recipe knows */
+function assertAlike(what: string, kind: string, given: string): void {
+  if (!isKind(kind) || !isKind(given)) return;
+  const [own, other] = [dimensionText(dimensionOf(kind)), dimensionText(dimensionOf(given))];
+  if (own !== other) throw new Error(`${what} is ${kinds[kind].called}, its value is ${kinds[given].called}`);
 }

@@ -48,14 +48,16 @@ export function parenthesised(text: string, power: boolean, open: string, close:
 
 function variableUnit(l: Variable): string {
   const unit = l.unit ?? kinds[l.kind].base;
-  return unit === '%' || unit === 'money' ? '' : unit.replace(/\^/g, '').replace(/ \/ /g, '/');
+  return unit === '%' || unit === 'money' || unit === 'fraction'
+    ? ''
+    : unit.replace(/\^/g, '').replace(/ \/ /g, '/');
 }
 
 export function plainNumber(l: Variable, value: number): string {
   const n = number(formulaValue(l, value), 5);
   const unit = variableUnit(l);
   // Per cent enters as its number; the sign stays so that a reader sees what it is.
-  const text = l.unit === '%' ? `${n} %` : unit ? `${n} ${pretty(unit)}` : n;
+  const text = l.unit === '%' ? `${n} %` : unit ? `${n}${unit === 'deg' ? '' : ' '}${pretty(unit)}` : n;
   return n.startsWith('-') ? `(${text})` : text;
 }
 

@@ -1,41 +1,38 @@
+import { withoutResidue } from '../units/clean-number.js';
 import { kinds, type Kind } from '../units/kind.js';
 import { unitOf } from '../units/unit.js';
 
-/** A letter in a formula: what it stands for, its kind, and the unit its number enters the formula in. */
+/** A letter in a formula: what it stands for, its kind, and the unit in which people read it. */
 export interface Variable {
   readonly kind: Kind;
   readonly label: string;
-  /** Unit of the number inside the formula; default the kind's base unit (m, kg, N, Pa, fraction, °C). */
+  /** Unit in which it is shown; in an empirical formula also the unit in which its number enters. Default the kind's base unit. */
   readonly unit?: string;
-  /** True in an empirical formula, where the number alone enters and dimensions do not balance. */
-  readonly dimensionless?: boolean;
   /** LaTeX, where the automatic one (M_F -> M_{F}, rho -> \rho) does not serve. */
   readonly tex?: string;
 }
 
-/** Numbers that enter without a dimension: per cent, temperatures (an offset unit), angles, money, and where declared. */
+/** Numbers that the check with units takes without one: per cent, temperatures (an offset unit), angles, money. */
 export function isDimensionless(l: Variable): boolean {
-  return (
-    l.dimensionless === true ||
-    kinds[l.kind].base === '' ||
-    l.kind === 'temperature' ||
-    l.kind === 'angle' ||
-    l.kind.startsWith('price')
-  );
+  return kinds[l.kind].base === '' || l.kind === 'temperature' || l.kind === 'angle';
 }
 
 export function algebraic(l: Variable, value: number): { value: number; unit: string } {
-  return isDimensionless(l)
-    ? { value: formulaValue(l, value), unit: '' }
-    : { value, unit: kinds[l.kind].base };
+  return isDimensionless(l) ? { value, unit: '' } : { value, unit: kinds[l.kind].base };
 }
 
 function unitScale(l: Variable): { scale: number; offset: number } | undefined {
   return l.unit === undefined ? undefined : unitOf(l.kind, l.unit);
 }
 
-/** A base-unit number as it enters the formula. */
-export function formulaValue(l: Variable, value: number): number {
+const withoutUnit: ReadonlySet<Kind> = new Set(['ratio', 'count', 'money']);
+
+/** Whether an empirical formula may use the variable: its number means nothing without a unit. */
+export const hasUnit = (l: Variable): boolean => l.unit !== undefined || withoutUnit.has(l.kind);
+
+/** A base-unit number in the variable's own unit. */
+export function formulaValue(l: Variable, base: number): number {
+  const value = withoutResidue(l.kind, base);
   const u = unitScale(l);
   if (!u) return value;
   const many = 1 / u.scale;

@@ -7,7 +7,9 @@ import {
   plainOf,
   type Tree,
 } from '../units/algebra.js';
+import { dimensionOf, dimensionOfTree, dimensionText } from '../units/dimensions.js';
 import { kinds, type Kind } from '../units/kind.js';
+import { unitOf, unitsOf } from '../units/unit.js';
 import type { UnitName } from '../units/unit-scales.js';
 import { compileFunction } from './compile-function.js';
 import { parenthesised, plainNumber, plainSymbol, texNumber, texSymbol } from './formula-text.js';
@@ -15,6 +17,7 @@ import {
   algebraic,
   baseValue,
   formulaValue,
+  hasUnit,
   isDimensionless,
   toBase,
   toFormulaUnit,
@@ -34,6 +37,11 @@ export interface Formula<L extends Readonly<Record<string, Variable>> = Readonly
   readonly variables: L;
   readonly source?: Citation;
   readonly basis: Basis;
+  /**
+   * True where constants in the expression carry units of their own, as in a formula fitted to tests: numbers then enter in the
+   * units that the letters state. Any other formula computes in base units, and a letter's unit only shows.
+   */
+  readonly empirical: boolean;
   /** The number, from numbers in base units, in the base unit. No checks: for use inside recipes. */
   evaluate(args: { readonly [S in keyof L]: number }): number;
   /** LaTeX of the formula, `\Delta D = D \cdot C ...`. */
@@ -44,8 +52,10 @@ export interface Formula<L extends Readonly<Record<string, Variable>> = Readonly
   readonly plain: string;
   /** One line of plain text with the numbers put in and the result. */
   plainWith(args: Readonly<Record<string, number>>): string;
+  /** @throws Error where the dimensions of the two sides, or of two parts of any branch, differ; never for an empirical formula */
+  assertBalanced(): void;
   /**
-   * Evaluates the formula with units on every letter and gives the number in the base unit.
+   * Evaluates the formula with units on every letter and gives the number in the base unit; an empirical one as it stands.
    * @throws Error when the dimensions of the two sides differ
    */
   withUnits(args: Readonly<Record<string, number>>): number;
@@ -72,6 +82,8 @@ interface FormulaSpec<L extends Variables> {
   readonly variables: L;
   readonly source?: Citation;
   readonly basis?: Basis;
+  /** The expression takes numbers in the letters' units, since its constants carry units; every letter then states its unit. */
+  readonly empirical?: true;
 }
 
 /**
@@ -79,22 +91,26 @@ interface FormulaSpec<L extends Variables> {
  * of dimensions. `variables` must describe every letter of `expression`.
  */
 export function formula<const L extends Variables>(spec: FormulaSpec<L>): Formula<L> {
+  assertUnits(spec);
   // Parsing waits until first use: a command that runs one recipe does not pay for all.
   let parsed: Tree | undefined;
   const tree = (): Tree => (parsed ??= parsedTree(spec));
   const toJavaScript = (name: (symbol: string) => string): string =>
-    toBase(
-      spec.result,
-      javascriptOf(tree(), (s) => toFormulaUnit(variableOf(spec, s), name(s))),
-    );
+    spec.empirical
+      ? toBase(
+          spec.result,
+          javascriptOf(tree(), (s) => toFormulaUnit(variableOf(spec, s), name(s))),
+        )
+      : javascriptOf(tree(), name);
   let compiled: ((args: Numbers) => number) | undefined;
   const evaluate = (args: Numbers): number => (compiled ??= compile(spec, tree(), toJavaScript))(args);
   const left = (): string => texSymbol(spec.symbol, spec.result);
-  return {
+  const made: Formula<L> = {
     symbol: spec.symbol,
     result: spec.result,
     expression: spec.expression,
     variables: spec.variables,
+    empirical: spec.empirical === true,
     basis: spec.basis ?? (spec.source ? 'published' : 'estimate'),
     ...(spec.source ? { source: spec.source } : {}),
     evaluate,
@@ -120,9 +136,16 @@ export function formula<const L extends Variables>(spec: FormulaSpec<L>): Formul
       );
       return `${plainSymbol(spec.symbol)} = ${numbers} = ${plainNumber(spec.result, evaluate(args))}`;
     },
-    withUnits: (args) => withUnits(spec, tree(), args),
+    assertBalanced: () => assertBalanced(spec, tree()),
+    withUnits: (args) => (spec.empirical ? evaluate(args) : withUnits(spec, tree(), args)),
   };
+  defined.push(made);
+  return made;
 }
+
+const defined: Formula[] = [];
+/** Every formula defined so far, for tests that look at all of them. @internal */
+export const definedFormulas = (): readonly Formula[] => defined;
 
 const variableOf = (spec: FormulaSpec<Variables>, symbol: string): Variable =>
   spec.variables[symbol] as Variable;
@@ -138,6 +161,39 @@ function parsedTree(spec: FormulaSpec<Variables>): Tree {
   return tree;
 }
 
+/** @throws Error where a letter of an empirical formula states no unit, or any letter one of another kind */
+function assertUnits(spec: FormulaSpec<Variables>): void {
+  const all: readonly (readonly [string, Variable])[] = [
+    ...Object.entries(spec.variables),
+    [spec.symbol, spec.result],
+  ];
+  for (const [, l] of all) if (l.unit !== undefined) unitOf(l.kind, l.unit);
+  const bare = spec.empirical && all.find(([, l]) => !hasUnit(l));
+  if (bare)
+    throw new Error(
+      `formula "${spec.expression}" is empirical, so ${bare[0]} takes a unit, such as { unit: '${unitsOf(bare[1].kind)[0]}' }`,
+    );
+}
+
+/** @throws Error where the dimensions differ */
+function assertBalanced(spec: FormulaSpec<Variables>, tree: Tree): void {
+  if (spec.empirical) return;
+  const letters = Object.entries(spec.variables).map(([s, l]) => [s, dimensionOf(l.kind)] as const);
+  let found: string;
+  try {
+    found = dimensionText(dimensionOfTree(tree, Object.fromEntries(letters)));
+  } catch (error) {
+    throw new Error(
+      `formula "${spec.expression}": ${(error as Error).message}; a formula whose constants carry units is declared empirical`,
+    );
+  }
+  const declared = dimensionText(dimensionOf(spec.result.kind));
+  if (found !== declared)
+    throw new Error(
+      `formula "${spec.expression}" gives ${found}, ${spec.symbol} is ${kinds[spec.result.kind].called}, ${declared}; a formula whose constants carry units is declared empirical`,
+    );
+}
+
 function compile(
   spec: FormulaSpec<Variables>,
   tree: Tree,
@@ -146,6 +202,7 @@ function compile(
   const made = compileFunction(['a'], `return ${toJavaScript((s) => `a.${s}`)};`);
   if (made) return made as (args: Numbers) => number;
   const run = closureOf(tree);
+  if (!spec.empirical) return run;
   return (args) => {
     const values = Object.entries(spec.variables).map(([s, l]) => [s, formulaValue(l, args[s] as number)]);
     return baseValue(spec.result, run(Object.fromEntries(values) as Numbers));
@@ -157,6 +214,6 @@ function withUnits(spec: FormulaSpec<Variables>, tree: Tree, args: Numbers): num
     Object.entries(spec.variables).map(([s, l]) => [s, algebraic(l, args[s] as number)]),
   );
   return isDimensionless(spec.result)
-    ? baseValue(spec.result, evaluateWithUnits(tree, values, ''))
+    ? evaluateWithUnits(tree, values, '')
     : evaluateWithUnits(tree, values, kinds[spec.result.kind].base);
 }

@@ -1,5 +1,6 @@
 import { makersByKind, type Kind, type PlainKind } from '../units/kind.js';
 import { Quantity } from '../units/quantity.js';
+import { clean, withoutResidue } from '../units/clean-number.js';
 import { formatQuantity } from '../units/format-quantity.js';
 import type { UnitName } from '../units/unit-scales.js';
 
@@ -59,9 +60,12 @@ function quantityOutput<K extends Kind, const O extends QuantityOptions<K>>(
     optional: (options.optional === true) as Opt<O>,
     ...(options.symbol ? { symbol: options.symbol } : {}),
     ...(options.unit ? { unit: options.unit } : {}),
-    wrap: (raw, currency) => (plain ? raw : new Quantity(kind, raw, currency)) as WrappedKind<K>,
+    wrap: (raw, currency) => {
+      const value = withoutResidue(kind, clean(raw));
+      return (plain ? value : new Quantity(kind, value, currency)) as WrappedKind<K>;
+    },
     format: (raw, currency) => {
-      const q = new Quantity(kind, raw, currency);
+      const q = new Quantity(kind, withoutResidue(kind, raw), currency);
       const metric = formatQuantity(q, options.unit ? { unit: options.unit } : {});
       const inch = formatQuantity(q, { system: 'inch' });
       return { metric, inch: inch === metric ? '' : inch };
@@ -160,9 +164,9 @@ export function wrapAll<O extends Outputs>(
 /** Makers of outputs, as `field` has makers of inputs. */
 export const out = {
   quantity: quantityOutput,
-  ...makersByKind<QuantityMakers>(
+  ...(makersByKind(
     (kind) => (options: QuantityOptions) => quantityOutput(kind, options as never),
-  ),
+  ) as QuantityMakers),
   text: plainOutput<string>('text', (v) => v),
   flag: plainOutput<boolean>('flag', (v) => (v ? 'yes' : 'no')),
   table: tableOutput,

@@ -115,7 +115,8 @@ const functions = new Set([
   'log10',
   'pow',
 ]);
-const constants = new Set(['pi']);
+/** pi, and the degree as pi / 180, so that an angle in degrees stands in a formula as in print: `90 deg - a`. */
+const constants = new Set(['pi', 'deg']);
 
 /** Parses an expression in mathjs syntax. @throws Error (a fault of the recipe's author, not of its user) on unknown functions. */
 export function parseTree(text: string): Tree {
@@ -139,16 +140,16 @@ export type WriteLetter = (name: string, power: boolean) => string;
 
 function handlerFor(
   letter: WriteLetter,
-  pi: string,
+  constantSigns: Readonly<Record<string, string>>,
   raised: (base: string, exponent: string) => string,
   write: (n: MathNode, options: object) => string,
 ) {
   const handler = (n: ExpressionNode, options: object): string | undefined => {
     if (n.type === 'SymbolNode')
-      return n.name === 'pi' ? pi : functions.has(n.name) ? undefined : letter(n.name, false);
+      return constantSigns[n.name] ?? (functions.has(n.name) ? undefined : letter(n.name, false));
     if (n.op === '^' && n.args[0]?.type === 'SymbolNode') {
       return raised(
-        n.args[0].name === 'pi' ? pi : letter(n.args[0].name, true),
+        constantSigns[n.args[0].name] ?? letter(n.args[0].name, true),
         write(n.args[1] as unknown as MathNode, options),
       );
     }
@@ -161,12 +162,13 @@ function handlerFor(
 export function latexOf(tree: Tree, letter: WriteLetter, multiply: 'hidden' | 'shown' = 'hidden'): string {
   const handler = handlerFor(
     letter,
-    '\\pi',
+    { pi: '\\pi', deg: '^{\\circ}' },
     (b, e) => `${b}^{${e}}`,
     (n, o) => n.toTex(o),
   );
   return mathNode(tree)
     .toTex({ parenthesis: 'auto', implicit: multiply === 'shown' ? 'show' : 'hide', handler })
+    .replace(/(?:~|\\,| |\\cdot|\\times)*\^\{\\circ\}/g, '^{\\circ}')
     .replace(/~/g, '\\,')
     .replace(/\\cdot/g, multiply === 'shown' ? ' \\times ' : ' \\cdot ')
     .replace(/ {2,}/g, ' ');
@@ -176,13 +178,14 @@ export function latexOf(tree: Tree, letter: WriteLetter, multiply: 'hidden' | 's
 export function plainOf(tree: Tree, letter: WriteLetter): string {
   const handler = handlerFor(
     letter,
-    'π',
+    { pi: 'π', deg: '°' },
     (b, e) => `${b}^${e}`,
     (n, o) => n.toString(o),
   );
   return mathNode(tree)
     .toString({ parenthesis: 'auto', implicit: 'show', handler })
     .replace(/ ?\* ?/g, ' × ')
+    .replace(/ × °/g, '°')
     .replace(/ \^ /g, '^')
     .replace(/(?<= )- /g, '− ');
 }
@@ -196,7 +199,7 @@ export function evaluateWithUnits(
   values: Readonly<Record<string, { value: number; unit: string }>>,
   unit: string,
 ): number {
-  const scope: Record<string, unknown> = {};
+  const scope: Record<string, unknown> = { deg: Math.PI / 180 };
   for (const [name, v] of Object.entries(values))
     scope[name] = v.unit === '' ? v.value : math.unit(v.value, v.unit);
   const result: unknown = mathNode(tree).compile().evaluate(scope);

@@ -1,3 +1,5 @@
+import type { Kind } from './kind.js';
+
 /** Drops the last binary digit or two that a change of unit leaves, so that 0.9 m in mm is 900 and not 900.0000000000001. */
 export function tidy(x: number): number {
   const rounded = Number(x.toPrecision(15));
@@ -5,10 +7,16 @@ export function tidy(x: number): number {
 }
 
 /**
- * A number as people would write it: 8, not 8.000000000000002. Where 12 digits come within a few last bits of the number
- * they are meant; any other number keeps its 15 digits.
+ * A number as people would write it: 8, not 8.000000000000002, and 25, not the 24.9999999999999 that a difference of larger
+ * numbers leaves. Where 10 or 12 digits come within rounding of the number they are meant; any other number keeps its 15 digits.
  */
 export function clean(x: number): number {
+  const shorter = Number(x.toPrecision(10));
+  if (Math.abs(shorter - x) <= Math.abs(x) * 1e-13) return shorter;
   const short = Number(x.toPrecision(12));
   return Math.abs(short - x) <= Math.abs(x) * 2e-15 ? short : Number(x.toPrecision(15));
 }
+
+/** A length below a picometre is what rounding leaves of a difference of equal lengths: it is 0. */
+export const withoutResidue = (kind: Kind, x: number): number =>
+  (kind === 'length' || kind === 'thickness') && Math.abs(x) < 1e-12 ? 0 : x;

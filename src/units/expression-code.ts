@@ -7,6 +7,11 @@ const relations: Readonly<Record<string, string>> = {
   largerEq: '>=',
 };
 
+const constants: Readonly<Record<string, { readonly code: string; readonly value: number }>> = {
+  pi: { code: 'Math.PI', value: Math.PI },
+  deg: { code: '(Math.PI / 180)', value: Math.PI / 180 },
+};
+
 /** JavaScript source of the tree; each symbol is written by `name`. */
 export function javascriptOf(tree: Tree, name: (symbol: string) => string): string {
   const go = (n: ExpressionNode): string => {
@@ -14,7 +19,7 @@ export function javascriptOf(tree: Tree, name: (symbol: string) => string): stri
       case 'ConstantNode':
         return String(n.value);
       case 'SymbolNode':
-        return n.name === 'pi' ? 'Math.PI' : name(n.name);
+        return constants[n.name]?.code ?? name(n.name);
       case 'ParenthesisNode':
         return `(${go(n.content)})`;
       case 'ConditionalNode':
@@ -68,7 +73,8 @@ function closure(n: ExpressionNode): Evaluate {
     }
     case 'SymbolNode': {
       const s = n.name;
-      return s === 'pi' ? () => Math.PI : (v) => v[s] as number;
+      const constant = constants[s]?.value;
+      return constant === undefined ? (v) => v[s] as number : () => constant;
     }
     case 'ParenthesisNode':
       return closure(n.content);

@@ -113,6 +113,7 @@ export function inches(n: number, fraction?: number): string {
 }
 
 const prettyUnits: Readonly<Record<string, string>> = {
+  fraction: '',
   degC: '°C',
   degF: '°F',
   deg: '°',

@@ -124,6 +124,13 @@ const facts = {
   },
   time: { base: 's', metric: ['s', 'min', 'h', 'day'], inch: [], called: 'a time', example: '15 min' },
   speed: { base: 'm / s', metric: ['m/min'], inch: ['ft/min'], called: 'a speed', example: '6 m/min' },
+  acceleration: {
+    base: 'm / s^2',
+    metric: ['m/s2'],
+    inch: [],
+    called: 'an acceleration',
+    example: '9.80665 m/s2',
+  },
   rotation: { base: 's^-1', metric: ['rpm'], inch: [], called: 'a speed of rotation', example: '6000 rpm' },
   angle: { base: 'rad', metric: ['deg'], inch: [], called: 'an angle', example: '45 deg' },
   slope: { base: '', metric: ['mm/m'], inch: ['in/ft'], called: 'a slope', example: '2 mm/m' },
@@ -188,5 +195,5 @@ export const kinds: Readonly<Record<Kind, KindFacts>> = facts;
 export const kindNames = Object.keys(facts) as Kind[];
 
 /** A maker for each kind, by the kind's name: the makers of fields and of outputs come from this one list. */
-export const makersByKind = <M extends { readonly [K in Kind]: unknown }>(make: (kind: Kind) => unknown): M =>
-  Object.fromEntries(kindNames.map((kind) => [kind, make(kind)])) as M;
+export const makersByKind = (make: (kind: Kind) => unknown): { readonly [K in Kind]: unknown } =>
+  Object.fromEntries(kindNames.map((kind) => [kind, make(kind)])) as Record<Kind, unknown>;

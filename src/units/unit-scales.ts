@@ -87,7 +87,7 @@ const perLength = {
   'lbf/in': lbf / inch,
   'lb/in': lbf / inch,
 };
-const percent = { '%': 0.01 };
+const percent = { '%': 0.01, fraction: 1 };
 
 const scales = {
   length,
@@ -143,6 +143,7 @@ const scales = {
   temperature: { degC: 1, degF: 5 / 9, K: 1 },
   time: { ms: 1e-3, s: 1, min: 60, h: 3600, day: 86400, week: 604800 },
   speed: { 'm/s': 1, 'm/min': 1 / 60, 'mm/s': 1e-3, 'mm/min': 1e-3 / 60, 'ft/min': foot / 60, 'ft/s': foot },
+  acceleration: { 'm/s2': 1, 'ft/s2': foot },
   rotation: { rpm: 1 / 60, '1/min': 1 / 60, '1/s': 1, Hz: 1 },
   angle: { deg: Math.PI / 180, rad: 1, mrad: 1e-3 },
   slope: { 'mm/m': 1e-3, 'in/ft': 1 / 12, '%': 0.01 },

@@ -29,6 +29,17 @@ describe('the definition of a recipe', () => {
     );
   });
 
+  it('has outputs and letters of the dimension of their values', () => {
+    const mass = { double: out.mass({ symbol: 'D', label: 'double' }) };
+    expect(() => recipe({ ...common, inputs, outputs: mass, steps: [twice], example })).toThrow(
+      'r: the output double is a mass, its value is a length',
+    );
+    const heavy = { length: field.mass({ symbol: 'L', label: 'mass' }) };
+    expect(() =>
+      recipe({ ...common, inputs: heavy, outputs, steps: [twice], example: { length: '1 kg' } }),
+    ).toThrow('r: the letter L of D = 2 L is a length, its value is a mass');
+  });
+
   it('gives no output that it does not declare', () => {
     const r = recipe({
       ...common,

@@ -45,14 +45,80 @@ describe('formula', () => {
     expect(() => wrong.withUnits({ a: 1, b: 2 })).toThrow();
   });
 
-  it('finds letters that mix millimetres and metres', () => {
+  it('computes in base units, so that letters may mix millimetres and metres', () => {
     const mixed = formula({
       symbol: 'A',
       result: variable('area', 'area'),
       expression: 'a b',
       variables: { a: variable('length', 'a', { unit: 'mm' }), b: variable('length', 'b') },
     });
-    expect(mixed.evaluate({ a: 1, b: 2 })).not.toBeCloseTo(mixed.withUnits({ a: 1, b: 2 }), 6);
+    expect(mixed.evaluate({ a: 1, b: 2 })).toBe(2);
+    expect(mixed.withUnits({ a: 1, b: 2 })).toBe(2);
+    expect(mixed.plainWith({ a: 1, b: 2 })).toBe('A = 1000 mm × 2 m = 2 m²');
+  });
+
+  it('takes a result whose unit is forgotten for the same number', () => {
+    const of = (more: { unit?: 'mm2' }) =>
+      formula({
+        symbol: 'A',
+        result: variable('area', 'area', more),
+        expression: 'a b',
+        variables: { a: variable('length', 'a', { unit: 'mm' }), b: variable('length', 'b', { unit: 'mm' }) },
+      });
+    expect(of({}).evaluate({ a: 0.9, b: 0.04 })).toBe(of({ unit: 'mm2' }).evaluate({ a: 0.9, b: 0.04 }));
+  });
+
+  it('with constants that carry units is declared empirical, and then enters numbers in the stated units', () => {
+    // The pull of a screw by the older American rule, in pounds from inches: 2850 G² D L.
+    const inch = (label: string) => variable('length', label, { unit: 'in' });
+    const spec = {
+      symbol: 'p',
+      result: variable('force', 'pull', { unit: 'lbf' }),
+      expression: '2850 G^2 D L',
+      variables: { G: variable('ratio', 'specific gravity'), D: inch('diameter'), L: inch('thread') },
+    } as const;
+    expect(() => formula(spec).assertBalanced()).toThrow(
+      'formula "2850 G^2 D L" gives length^2, p is a force, length mass / time^2; a formula whose constants carry units is declared empirical',
+    );
+    const pull = formula({ ...spec, empirical: true });
+    expect(() => pull.assertBalanced()).not.toThrow();
+    // 2850 x 0.25 x 0.2 in x 1 in = 142.5 lbf; a pound force is 4.4482216152605 N.
+    expect(pull.evaluate({ G: 0.5, D: 0.00508, L: 0.0254 })).toBeCloseTo(142.5 * 4.4482216152605, 9);
+    const bare = { ...spec.variables, L: variable('length', 'thread') };
+    expect(() => formula({ ...spec, variables: bare, empirical: true })).toThrow(
+      `formula "2850 G^2 D L" is empirical, so L takes a unit, such as { unit: 'mm' }`,
+    );
+  });
+
+  it('is checked in every branch, whatever an example reaches', () => {
+    const branched = (otherwise: string) =>
+      formula({
+        symbol: 'x',
+        result: variable('length', 'x'),
+        expression: `a > b ? a : ${otherwise}`,
+        variables: { a: variable('length', 'a'), b: variable('length', 'b') },
+      });
+    expect(() => branched('2 b').assertBalanced()).not.toThrow();
+    expect(() => branched('a b').assertBalanced()).toThrow(
+      'the two branches: length and length^2; a formula whose constants carry units is declared empirical',
+    );
+  });
+
+  it('writes an angle in degrees', () => {
+    const bevel = formula({
+      symbol: 'B',
+      result: variable('angle', 'bevel', { unit: 'deg' }),
+      expression: '90 deg - a / 2',
+      variables: { a: variable('angle', 'angle between the boards', { unit: 'deg' }) },
+      basis: 'geometry',
+    });
+    const right = { a: Math.PI / 2 };
+    expect(bevel.evaluate(right)).toBeCloseTo(Math.PI / 4, 14);
+    expect(bevel.withUnits(right)).toBeCloseTo(Math.PI / 4, 14);
+    expect(bevel.plain).toBe('B = 90° − a / 2');
+    expect(bevel.plainWith(right)).toBe('B = 90° − 90° / 2 = 45°');
+    expect(bevel.latex.replace(/ /g, '')).toBe('B=90^{\\circ}-\\frac{a}{2}');
+    expect(bevel.toJavaScript((s) => s)).toBe('((90 * (Math.PI / 180)) - (a / 2))');
   });
 
   it('refuses letters that are not described or not used', () => {
@@ -108,6 +174,7 @@ describe('formula', () => {
       symbol: 'T_end',
       result: variable('temperature', 'end', { unit: 'degF' }),
       expression: 'T_F + d',
+      empirical: true,
       variables: {
         T_F: variable('temperature', 'start', { unit: 'degF' }),
         d: variable('ratio', 'degrees Fahrenheit more'),

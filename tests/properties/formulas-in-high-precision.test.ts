@@ -9,9 +9,11 @@ import { SeededRandom } from '../fuzz/seeded-random.js';
 
 const math = create(all ?? {}, { number: 'BigNumber', precision: 64 });
 
-/** A letter's unit as a straight line: what is written = (base - offset) / scale. */
-function lineOf(l: Variable): { scale: BigNumber; offset: BigNumber } {
-  const u = l.unit === undefined ? { scale: 1, offset: 0 } : unitOf(l.kind, l.unit);
+const deg = math.divide(math.bignumber(math.pi), math.bignumber(180));
+
+/** A letter of an empirical formula enters in its unit, a straight line: what is written = (base - offset) / scale. */
+function lineOf(f: Formula, l: Variable): { scale: BigNumber; offset: BigNumber } {
+  const u = l.unit === undefined || !f.empirical ? { scale: 1, offset: 0 } : unitOf(l.kind, l.unit);
   return { scale: math.bignumber(u.scale), offset: math.bignumber(u.offset) };
 }
 
@@ -19,12 +21,12 @@ function lineOf(l: Variable): { scale: BigNumber; offset: BigNumber } {
 function precisely(f: Formula, args: Readonly<Record<string, number>>): number {
   const scope = Object.fromEntries(
     Object.entries(f.variables).map(([name, l]) => {
-      const { scale, offset } = lineOf(l);
+      const { scale, offset } = lineOf(f, l);
       return [name, math.divide(math.subtract(math.bignumber(args[name] as number), offset), scale)];
     }),
   );
-  const { scale, offset } = lineOf(f.result);
-  const written = math.bignumber(String(math.evaluate(f.expression, scope)));
+  const { scale, offset } = lineOf(f, f.result);
+  const written = math.bignumber(String(math.evaluate(f.expression, { deg, ...scope })));
   return Number(math.add(math.multiply(written, scale), offset).toString());
 }
 
@@ -35,7 +37,7 @@ describe.each(catalogue.map((r) => [r.name, r] as const))('%s', (_name, recipe) 
     const apply = TraceRecorder.prototype.evaluate;
     TraceRecorder.prototype.evaluate = function (this: TraceRecorder, f: never, args: never, label?: string) {
       if (used.length < 60) used.push({ f, args });
-      return apply.call(this, f, args, label) as number;
+      return apply.call(this, f, args, label);
     };
     try {
       await recipe(recipe.example);

@@ -4,18 +4,19 @@ import { cite } from '../../engine/source.js';
 // A screw pulled along its axis holds by the least of three: the thread in the wood, the steel at the root of the
 // thread, and the head in the piece it draws up.
 const G = variable('ratio', 'specific gravity, oven-dry');
-const D = variable('length', 'diameter of the shank', { unit: 'in', dimensionless: true });
-const L = variable('length', 'thread in the piece that holds', { unit: 'in', dimensionless: true });
-const lbf = (label: string) => variable('force', label, { unit: 'lbf', dimensionless: true });
-const newtons = (label: string) => variable('force', label, { unit: 'N', dimensionless: true });
-const mm = (label: string) => variable('length', label, { unit: 'mm', dimensionless: true });
-const density = variable('density', 'characteristic density', { dimensionless: true });
+const D = variable('length', 'diameter of the shank', { unit: 'in' });
+const L = variable('length', 'thread in the piece that holds', { unit: 'in' });
+const lbf = (label: string) => variable('force', label, { unit: 'lbf' });
+const newtons = (label: string) => variable('force', label, { unit: 'N' });
+const mm = (label: string) => variable('length', label, { unit: 'mm' });
+const density = variable('density', 'characteristic density', { unit: 'kg/m3' });
 
 /** Mean pull that draws a wood screw out of side grain. */
 export const threadBreaks = formula({
   symbol: 'p',
   result: lbf('pull that draws one thread out'),
   expression: '15700 G^2 D L',
+  empirical: true,
   variables: { G, D, L },
   source: cite('fpl-gtr-190', 'ch. 8, wood screws, withdrawal', { read: 'memory' }),
 });
@@ -24,6 +25,7 @@ export const threadAllowed = formula({
   symbol: 'p_a',
   result: lbf('pull allowed on one thread'),
   expression: '2850 G^2 D L',
+  empirical: true,
   variables: { G, D, L },
   source: cite('structural-handbook-screws', 'Eq. 6.37, p. 170', {
     also: cite('engineering-toolbox-screws', 'Eq. 1'),
@@ -53,10 +55,11 @@ export const headAllowed = formula({
   symbol: 'p_h',
   result: lbf('pull allowed on one head'),
   expression: 'pi D_H G^2 * min(690 t, 1725 D_H)',
+  empirical: true,
   variables: {
-    D_H: variable('length', 'diameter of the head', { unit: 'in', dimensionless: true }),
+    D_H: variable('length', 'diameter of the head', { unit: 'in' }),
     G: variable('ratio', 'specific gravity of the piece under the head'),
-    t: variable('length', 'thickness of the piece under the head', { unit: 'in', dimensionless: true }),
+    t: variable('length', 'thickness of the piece under the head', { unit: 'in' }),
   },
   source: cite('nds-2018', '12.2.5, head pull-through', { read: 'memory' }),
 });
@@ -65,8 +68,9 @@ export const headCharacteristic = formula({
   symbol: 'F_head',
   result: newtons('characteristic pull-through of one head'),
   expression: 'f_head d_h^2 * (rho / 350)^0.8',
+  empirical: true,
   variables: {
-    f_head: variable('stress', 'declared pull-through parameter', { unit: 'MPa', dimensionless: true }),
+    f_head: variable('stress', 'declared pull-through parameter', { unit: 'MPa' }),
     d_h: mm('diameter of the head'),
     rho: density,
   },
@@ -75,8 +79,9 @@ export const headCharacteristic = formula({
 /** Characteristic withdrawal parameter by Eurocode 5, for screws of 6 to 12 mm. */
 export const withdrawalParameter = formula({
   symbol: 'f_ax',
-  result: variable('stress', 'characteristic withdrawal parameter', { unit: 'MPa', dimensionless: true }),
+  result: variable('stress', 'characteristic withdrawal parameter', { unit: 'MPa' }),
   expression: '0.52 d^(-0.5) l_ef^(-0.1) rho^0.8',
+  empirical: true,
   variables: {
     d: mm('outer diameter of the thread'),
     l_ef: mm('length of the thread in the wood'),
@@ -89,11 +94,12 @@ export const withdrawalCharacteristic = formula({
   symbol: 'F_ax',
   result: newtons('characteristic withdrawal of one screw'),
   expression: 'f_ax d l_ef * min(d / 8, 1) / (1.2 cos(a)^2 + sin(a)^2)',
+  empirical: true,
   variables: {
-    f_ax: variable('stress', 'characteristic withdrawal parameter', { unit: 'MPa', dimensionless: true }),
+    f_ax: variable('stress', 'characteristic withdrawal parameter', { unit: 'MPa' }),
     d: mm('outer diameter of the thread'),
     l_ef: mm('length of the thread in the wood'),
-    a: variable('angle', 'angle between screw and grain'),
+    a: variable('angle', 'angle between screw and grain', { unit: 'rad' }),
   },
   source: cite('en-1995-1-1', 'Eq. 8.38', { read: 'memory' }),
 });
@@ -102,6 +108,7 @@ export const withdrawalHardwood = formula({
   symbol: 'F_ax',
   result: newtons('characteristic withdrawal of one screw in hardwood'),
   expression: 'pi d l_ef * 0.0007 * rho^1.6 d^(-0.34)',
+  empirical: true,
   variables: {
     d: mm('outer diameter of the thread'),
     l_ef: mm('length of the thread in the wood'),

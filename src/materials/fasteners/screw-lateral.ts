@@ -67,12 +67,12 @@ export const olderSideways = formula({
   symbol: 'p_s',
   result: variable('force', 'load allowed on one screw sideways by the older rule', {
     unit: 'lbf',
-    dimensionless: true,
   }),
   expression: 'C D^2',
+  empirical: true,
   variables: {
     C: variable('ratio', 'constant of the timber’s group'),
-    D: variable('length', 'diameter of the shank', { unit: 'in', dimensionless: true }),
+    D: variable('length', 'diameter of the shank', { unit: 'in' }),
   },
   source: cite('structural-handbook-screws', 'Eq. 6.38, p. 170'),
 });

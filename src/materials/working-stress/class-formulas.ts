@@ -26,7 +26,8 @@ export const eurocodeDepthFactor = formula({
   symbol: 'k_h',
   result: ratio('depth factor'),
   expression: 'min(1.3, max(1, (150 / h)^0.2))',
-  variables: { h: variable('length', 'depth of the piece', { unit: 'mm', dimensionless: true }) },
+  empirical: true,
+  variables: { h: variable('length', 'depth of the piece', { unit: 'mm' }) },
   source: cite('en-1995-1-1', '3.2(3)', { read: 'memory' }),
 });
 /** Working stress at the load as it is: the design strength over the mean load factor of this very load. */

@@ -23,7 +23,8 @@ export const sizeFactor = formula({
   symbol: 'C_d',
   result: ratio('size factor'),
   expression: 'min(1, (50.8 / d)^(1/9))',
-  variables: { d: variable('length', 'depth of the piece', { unit: 'mm', dimensionless: true }) },
+  empirical: true,
+  variables: { d: variable('length', 'depth of the piece', { unit: 'mm' }) },
   source: cite('astm-d245', 'size factor, 2 in and power 1/9', { read: 'memory' }),
 });
 

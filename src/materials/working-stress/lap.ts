@@ -37,14 +37,11 @@ export const crossingStiffness = formula({
   symbol: 'k',
   result: variable('moment', 'stiffness of the crossing: moment for each radian', { unit: 'N mm' }),
   expression: 'k_s I_p',
+  empirical: true,
   variables: {
-    k_s: variable('stress', 'stiffness of the face by area: 5 N/mm³ for each millimetre', {
-      unit: 'MPa',
-      dimensionless: true,
-    }),
+    k_s: variable('ratio', 'stiffness of the face by area, N/mm³: stress for each millimetre of slip'),
     I_p: variable('secondMoment', 'polar second moment of the glued face', {
       unit: 'mm4',
-      dimensionless: true,
     }),
   },
   basis: 'estimate',

@@ -11,7 +11,7 @@ import { linePriceField } from './line-quantity.js';
 const share = formula({
   symbol: 'E',
   result: variable('money', 'extra'),
-  expression: 'S a / 100',
+  expression: 'S a',
   variables: { S: variable('money', 'sum'), a: variable('share', 'share added', { unit: '%' }) },
   basis: 'definition',
 });

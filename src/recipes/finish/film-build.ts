@@ -8,37 +8,37 @@ import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
 import { finishHazards } from './hazards.js';
 
-// The numbers 1000 and 10 of the printed formulas belong to micrometres and square metres a litre, so `bare`.
-const wet = variable('thickness', 'wet film of a coat', { unit: 'um', dimensionless: true });
-const dry = variable('thickness', 'dry film of a coat', { unit: 'um', dimensionless: true });
+// The printed formulas hold 1000 and 10 for micrometres and square metres a litre; in base units there are no such constants.
+const wet = variable('thickness', 'wet film of a coat', { unit: 'um' });
+const dry = variable('thickness', 'dry film of a coat', { unit: 'um' });
 const solidsByVolume = variable('share', 'solids by volume', { unit: '%' });
-const rate = variable('coverage', 'area that a litre covers', { unit: 'm2/L', dimensionless: true });
+const rate = variable('coverage', 'area that a litre covers', { unit: 'm2/L' });
 
 const wetFromRate = formula({
   symbol: 'w',
   result: wet,
-  expression: '1000 / c',
+  expression: '1 / c',
   variables: { c: rate },
   source: cite('painting-advice-2014', 'wet film from spread rate'),
 });
 const dryFromWet = formula({
   symbol: 'd',
   result: dry,
-  expression: 'w S / 100',
+  expression: 'w S',
   variables: { w: wet, S: solidsByVolume },
   source: cite('coatings-tech-note-5-3', 'wet and dry film'),
 });
 const wetFromDry = formula({
   symbol: 'w',
   result: wet,
-  expression: 'd 100 / S',
+  expression: 'd / S',
   variables: { d: dry, S: solidsByVolume },
   source: cite('coatings-tech-note-5-3', 'wet and dry film'),
 });
 const coverageOf = formula({
   symbol: 'c',
   result: rate,
-  expression: '10 S / d',
+  expression: 'S / d',
   variables: { S: solidsByVolume, d: dry },
   source: cite('coatings-spreading-rate', 'theoretical spreading rate'),
 });

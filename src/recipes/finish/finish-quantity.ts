@@ -23,7 +23,7 @@ import {
 const oneCoat = formula({
   symbol: 'V',
   result: variable('liquid', 'for a coat', { unit: 'L' }),
-  expression: 'A / (c * (1 - q / 100))',
+  expression: 'A / (c * (1 - q))',
   variables: {
     A: variable('area', 'area to coat', { unit: 'm2' }),
     c: variable('coverage', 'coverage of what goes on', { unit: 'm2/L' }),

@@ -12,7 +12,7 @@ const allParts = variable('ratio', 'parts in all');
 export const shareOfMix = formula({
   symbol: 's',
   result: variable('share', 'share of the mix', { unit: '%' }),
-  expression: '100 r / R',
+  expression: 'r / R',
   variables: { r: ratio, R: allParts },
   basis: 'definition',
 });
@@ -68,14 +68,14 @@ export const toVolume = formula({
 export const added = formula({
   symbol: 't',
   result: variable('share', 'thinner added, against what it is added to', { unit: '%' }),
-  expression: '100 r / (R - r)',
+  expression: 'r / (R - r)',
   variables: { r: variable('ratio', 'parts of thinner'), R: allParts },
   basis: 'definition',
 });
 export const ofMix = formula({
   symbol: 's',
   result: variable('share', 'the same thinner as a share of the mix', { unit: '%' }),
-  expression: '100 t / (100 + t)',
+  expression: 't / (1 + t)',
   variables: { t: variable('share', 'thinner added, against what it is added to', { unit: '%' }) },
   basis: 'definition',
 });

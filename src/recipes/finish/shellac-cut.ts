@@ -27,17 +27,16 @@ const alcoholOf = formula({
   source: cite('woodcraft-42', 'ounces of flakes to a cup of alcohol'),
 });
 // 0.1 US gallon for each pound: what dissolved flakes add to the volume.
-const room = variable('ratio', 'litres that a kilogram of dissolved flakes takes up', {
-  dimensionless: true,
-});
+const room = variable('ratio', 'litres that a kilogram of dissolved flakes takes up', {});
 const made = formula({
   symbol: 'V_s',
-  result: variable('liquid', 'shellac made', { unit: 'L', dimensionless: true }),
+  result: variable('liquid', 'shellac made', { unit: 'L' }),
   expression: 'V + b m',
+  empirical: true,
   variables: {
-    V: variable('liquid', 'alcohol', { unit: 'L', dimensionless: true }),
+    V: variable('liquid', 'alcohol', { unit: 'L' }),
     b: room,
-    m: variable('mass', 'flakes', { unit: 'kg', dimensionless: true }),
+    m: variable('mass', 'flakes', { unit: 'kg' }),
   },
   source: cite('shellac-chart', 'room that flakes take: 0.1 gal a pound'),
 });
@@ -45,9 +44,10 @@ const toAdd = formula({
   symbol: 'p',
   result: variable('ratio', 'parts of alcohol to one of the shellac there is'),
   expression: '(C_1 / C_2 - 1) / (1 + b C_1 / 1000)',
+  empirical: true,
   variables: {
-    C_1: variable('concentration', 'cut there is', { unit: 'g/L', dimensionless: true }),
-    C_2: variable('concentration', 'cut wanted', { unit: 'g/L', dimensionless: true }),
+    C_1: variable('concentration', 'cut there is', { unit: 'g/L' }),
+    C_2: variable('concentration', 'cut wanted', { unit: 'g/L' }),
     b: room,
   },
   source: cite('shellac-chart', 'room that flakes take: 0.1 gal a pound'),

@@ -29,7 +29,7 @@ const partsFor = formula({
 const share = formula({
   symbol: 'p',
   result: variable('share', 'thinner as a share of the mix', { unit: '%' }),
-  expression: '100 k / (1 + k)',
+  expression: 'k / (1 + k)',
   variables: { k: parts },
   basis: 'definition',
 });

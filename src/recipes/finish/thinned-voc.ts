@@ -16,7 +16,7 @@ const share = (label: string) => variable('share', label, { unit: '%' });
 const lessWater = formula({
   symbol: 'C_0',
   result: voc('VOC of the finish, less water'),
-  expression: 'D * (100 - s - w) / (100 - w D / D_w)',
+  expression: 'D * (1 - s - w) / (1 - w D / D_w)',
   variables: {
     s: share('solids by mass'),
     w: share('water by mass'),
@@ -28,7 +28,7 @@ const lessWater = formula({
 const mixed = formula({
   symbol: 'C',
   result: voc('VOC of the mix, less water and exempt solvent'),
-  expression: '(C_0 * (1 - e / 100) + k C_1 * (1 - u / 100)) / ((1 - e / 100) + k * (1 - u / 100))',
+  expression: '(C_0 * (1 - e) + k C_1 * (1 - u)) / (1 - e + k * (1 - u))',
   variables: {
     C_0: voc('VOC of the finish'),
     C_1: voc('VOC of the thinner'),
@@ -41,7 +41,7 @@ const mixed = formula({
 const asIs = formula({
   symbol: 'C_a',
   result: voc('VOC in a litre of the mix as it stands'),
-  expression: '(C_0 * (1 - e / 100) + k C_1 * (1 - u / 100)) / (1 + k)',
+  expression: '(C_0 * (1 - e) + k C_1 * (1 - u)) / (1 + k)',
   variables: {
     C_0: voc('VOC of the finish'),
     C_1: voc('VOC of the thinner'),

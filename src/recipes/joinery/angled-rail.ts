@@ -16,35 +16,35 @@ const r = mm('depth of each recess');
 const slope = formula({
   symbol: 'a',
   result: a,
-  expression: 'atan(V / R) * 180 / pi',
+  expression: 'atan(V / R)',
   variables: { V: mm('rise from face to face'), R: run },
   basis: 'geometry',
 });
 const edge = formula({
   symbol: 'e',
   result: mm('along each edge, from cut to cut'),
-  expression: '(R + 2 r) / cos(pi a / 180)',
+  expression: '(R + 2 r) / cos(a)',
   variables: { R: run, r, a },
   basis: 'geometry',
 });
 const skew = formula({
   symbol: 'k',
   result: mm('how far a plumb cut runs along the rail'),
-  expression: 'h tan(pi a / 180)',
+  expression: 'h tan(a)',
   variables: { h: mm('depth of the rail, square to its length'), a },
   basis: 'geometry',
 });
 const plumb = formula({
   symbol: 'p',
   result: mm('height of the rail where it meets an upright'),
-  expression: 'h / cos(pi a / 180)',
+  expression: 'h / cos(a)',
   variables: { h: mm('depth of the rail, square to its length'), a },
   basis: 'geometry',
 });
 const rises = formula({
   symbol: 'z',
   result: mm('how much the rail rises inside a recess'),
-  expression: 'r tan(pi a / 180)',
+  expression: 'r tan(a)',
   variables: { r, a },
   basis: 'geometry',
 });

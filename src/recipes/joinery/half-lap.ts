@@ -20,14 +20,14 @@ const depth = formula({
 const between = formula({
   symbol: 's',
   result: mm('between the shoulders, along the piece'),
-  expression: 'w / sin(pi a / 180)',
+  expression: 'w / sin(a)',
   variables: { w: mm('width of the other piece'), a: angle },
   basis: 'geometry',
 });
 const glued = formula({
   symbol: 'A',
   result: variable('area', 'glued face', { unit: 'mm2' }),
-  expression: 'w_A w_B / sin(pi a / 180)',
+  expression: 'w_A w_B / sin(a)',
   variables: { w_A: mm('width of piece A'), w_B: mm('width of piece B'), a: angle },
   basis: 'geometry',
 });

@@ -13,14 +13,14 @@ const bevelLetter = variable('angle', 'bevel of each cut', { unit: 'deg' });
 const bevel = formula({
   symbol: 'B',
   result: bevelLetter,
-  expression: '90 - a / 2',
+  expression: '90 deg - a / 2',
   variables: { a: variable('angle', 'angle between top and end, inside', { unit: 'deg' }) },
   basis: 'geometry',
 });
 const lost = formula({
   symbol: 'l',
   result: mm('grain lost on the show face at a fold'),
-  expression: 'k / cos(pi B / 180) + r',
+  expression: 'k / cos(B) + r',
   variables: { k: mm('width of the saw cut'), B: bevelLetter, r: mm('shaved off the mitre after the saw') },
   basis: 'geometry',
 });
@@ -40,7 +40,7 @@ const lengthOf = formula({
 const waste = formula({
   symbol: 'g',
   result: mm('width of the waste wedge on the back'),
-  expression: '2 t tan(pi B / 180) + l',
+  expression: '2 t tan(B) + l',
   variables: { t: mm('thickness'), B: bevelLetter, l: mm('grain lost on the show face at a fold') },
   basis: 'geometry',
 });

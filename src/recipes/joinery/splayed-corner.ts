@@ -14,7 +14,7 @@ const deg = (label: string) => variable('angle', label, { unit: 'deg' });
 const mitre = formula({
   symbol: 'M',
   result: deg('mitre: gauge or saw head off square'),
-  expression: 'atan(cos(pi s / 180) tan(pi / n)) * 180 / pi',
+  expression: 'atan(cos(s) tan(pi / n))',
   variables: { s, n },
   source: cite('saw-manual-compound', 'chart of compound angles, p. 24, whose figures it gives'),
   basis: 'geometry',
@@ -22,7 +22,7 @@ const mitre = formula({
 const bevel = formula({
   symbol: 'B',
   result: deg('bevel: blade off square'),
-  expression: 'asin(sin(pi s / 180) sin(pi / n)) * 180 / pi',
+  expression: 'asin(sin(s) sin(pi / n))',
   variables: { s, n },
   source: cite('saw-manual-compound', 'chart of compound angles, p. 24, whose figures it gives'),
   basis: 'geometry',
@@ -30,14 +30,14 @@ const bevel = formula({
 const lean = formula({
   symbol: 'l',
   result: deg('lean of a side from upright'),
-  expression: '90 - s',
+  expression: '90 deg - s',
   variables: { s },
   basis: 'definition',
 });
 const dihedral = formula({
   symbol: 'D',
   result: deg('angle between the faces of two sides'),
-  expression: '180 - 2 asin(sin(pi s / 180) sin(pi / n)) * 180 / pi',
+  expression: '180 deg - 2 asin(sin(s) sin(pi / n))',
   variables: { s, n },
   basis: 'geometry',
 });

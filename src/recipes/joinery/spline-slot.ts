@@ -14,14 +14,14 @@ const B = variable('angle', 'bevel of the mitre', { unit: 'deg' });
 const bevel = formula({
   symbol: 'B',
   result: B,
-  expression: '90 - a / 2',
+  expression: '90 deg - a / 2',
   variables: { a: variable('angle', 'angle between the two pieces, inside', { unit: 'deg' }) },
   basis: 'geometry',
 });
 const face = formula({
   symbol: 'm',
   result: mm('length of the mitre face'),
-  expression: 't / cos(pi B / 180)',
+  expression: 't / cos(B)',
   variables: { t: mm('thickness of the pieces'), B },
   basis: 'geometry',
 });
@@ -35,7 +35,7 @@ const depth = formula({
 const inside = formula({
   symbol: 'w_i',
   result: mm('wood left between the slot and the inside face'),
-  expression: '(c - s / 2) * cos(pi B / 180)',
+  expression: '(c - s / 2) * cos(B)',
   variables: {
     c: mm('from the inside corner to the middle of the slot'),
     s: mm('thickness of the spline'),
@@ -46,7 +46,7 @@ const inside = formula({
 const outside = formula({
   symbol: 'w_o',
   result: mm('wood left between the slot and the outside face'),
-  expression: '(m - c - s / 2) * cos(pi B / 180) - d sin(pi B / 180)',
+  expression: '(m - c - s / 2) * cos(B) - d sin(B)',
   variables: {
     m: mm('length of the mitre face'),
     c: mm('from the inside corner to the middle of the slot'),
@@ -59,7 +59,7 @@ const outside = formula({
 const deepest = formula({
   symbol: 'd_m',
   result: mm('deepest slot that leaves the least wall outside'),
-  expression: '((m - c - s / 2) * cos(pi B / 180) - w_m) / sin(pi B / 180)',
+  expression: '((m - c - s / 2) * cos(B) - w_m) / sin(B)',
   variables: {
     m: mm('length of the mitre face'),
     c: mm('from the inside corner to the middle of the slot'),

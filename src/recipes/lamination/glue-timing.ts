@@ -14,9 +14,10 @@ const openHere = formula({
   symbol: 'o',
   result: openLetter,
   expression: 'O 2^((20 - T) / 10)',
+  empirical: true,
   variables: {
     O: variable('time', 'open time at 20 °C', { unit: 'min' }),
-    T: variable('temperature', 'temperature of room and timber'),
+    T: variable('temperature', 'temperature of room and timber', { unit: 'degC' }),
   },
   basis: 'estimate',
 });

@@ -20,7 +20,7 @@ export const densityRule = formula({
   symbol: 'rho',
   result: density,
   source: densitySource,
-  expression: 'rho_w G * (1 + M / 100)',
+  expression: 'rho_w G * (1 + M)',
   variables: {
     rho_w: variable('density', 'density of water'),
     G: variable('ratio', 'specific gravity on the volume at this moisture'),
@@ -42,7 +42,7 @@ export const gravityRule = formula({
   symbol: 'G',
   result: variable('ratio', 'specific gravity on the volume at this moisture'),
   source: gravitySource,
-  expression: 'G_b / (1 - S_M / 100)',
+  expression: 'G_b / (1 - S_M)',
   variables: {
     G_b: variable('ratio', 'specific gravity on the green volume'),
     S_M: variable('share', 'shrinkage of volume to this moisture', { unit: '%' }),
@@ -55,13 +55,15 @@ export const usualShrinkRule = formula({
   }),
   source: gravitySource,
   expression: '26.5 G_b',
+  empirical: true,
   variables: { G_b: variable('ratio', 'specific gravity on the green volume') },
 });
 export const ndsRule = formula({
   symbol: 'rho',
-  result: variable('density', 'density, with its water', { unit: 'lb/ft3', dimensionless: true }),
+  result: variable('density', 'density, with its water', { unit: 'lb/ft3' }),
   source: ndsSource,
   expression: '62.4 G_0 / (1 + 0.009 G_0 M) * (1 + M / 100)',
+  empirical: true,
   variables: { G_0: variable('ratio', 'specific gravity on the ovendry volume'), M },
 });
 export const gravityFormulas = [densityRule, shrunkRule, gravityRule, usualShrinkRule, ndsRule] as const;

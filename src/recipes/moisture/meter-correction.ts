@@ -15,11 +15,12 @@ const correctionRule = formula({
   result: variable('moisture', 'moisture corrected for temperature', { unit: '%' }),
   source,
   expression: 'R + p * (T_c - T) / t',
+  empirical: true,
   variables: {
     R: variable('moisture', 'reading of the meter', { unit: '%' }),
     p: variable('moisture', 'points of moisture a step', { unit: '%' }),
-    T_c: variable('temperature', 'temperature the meter is set for'),
-    T: variable('temperature', 'temperature of the wood'),
+    T_c: variable('temperature', 'temperature the meter is set for', { unit: 'degC' }),
+    T: variable('temperature', 'temperature of the wood', { unit: 'degC' }),
     t: variable('ratio', 'degrees a step'),
   },
 });

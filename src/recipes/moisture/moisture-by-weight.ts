@@ -13,14 +13,14 @@ const moistureRule = formula({
   symbol: 'M',
   result: variable('moisture', 'moisture content on ovendry mass', { unit: '%' }),
   source,
-  expression: '100 (m_wet - m_dry) / m_dry',
+  expression: '(m_wet - m_dry) / m_dry',
   variables: { m_wet: variable('mass', 'mass as it is', { unit: 'g' }), m_dry: dry },
 });
 const targetRule = formula({
   symbol: 'm_t',
   result: variable('mass', 'mass at the wanted moisture', { unit: 'g' }),
   source,
-  expression: 'm_dry * (1 + M_t / 100)',
+  expression: 'm_dry * (1 + M_t)',
   variables: { m_dry: dry, M_t: variable('moisture', 'wanted moisture', { unit: '%' }) },
 });
 
@@ -67,7 +67,7 @@ export const moistureByWeight = recipe({
     danger(
       'dry the sample in a ventilated oven kept for it and never leave it alone: wood above about 105 °C darkens, gases and can take fire',
     ),
-    ...(answer.moisture > 3
+    ...(answer.moisture > 3 + 1e-9
       ? [note('over 300 % is more water than any but the lightest green wood holds: check the two masses')]
       : []),
   ],

@@ -16,6 +16,7 @@ export const coefficientRule = formula({
   result: change,
   source: coefficientSource,
   expression: 'D * C * (M_F - M_I)',
+  empirical: true,
   variables: {
     D,
     C: variable('ratio', 'change of size for each per cent of moisture'),
@@ -27,7 +28,7 @@ export const greenRule = formula({
   symbol: 'Delta_D',
   result: change,
   source: greenSource,
-  expression: 'D * (M_F - M_I) / (100 f / S - f + M_I)',
+  expression: 'D * (M_F - M_I) / (f / S - f + M_I)',
   variables: {
     D,
     M_F: last,
@@ -40,14 +41,14 @@ export const ringRule = formula({
   symbol: 'C',
   result: variable('ratio', 'coefficient for rings at an angle to the face'),
   basis: 'estimate',
-  expression: 'C_T * cos(pi * theta / 180)^2 + C_R * sin(pi * theta / 180)^2',
+  expression: 'C_T * cos(theta)^2 + C_R * sin(theta)^2',
   variables: { C_T: variable('ratio', 'along the rings'), C_R: variable('ratio', 'across the rings'), theta },
 });
 export const ringShrinkage = formula({
   symbol: 'S',
   result: variable('share', 'shrinkage for rings at an angle to the face', { unit: '%' }),
   basis: 'estimate',
-  expression: 'S_T * cos(pi * theta / 180)^2 + S_R * sin(pi * theta / 180)^2',
+  expression: 'S_T * cos(theta)^2 + S_R * sin(theta)^2',
   variables: {
     S_T: variable('share', 'along the rings', { unit: '%' }),
     S_R: variable('share', 'across the rings', { unit: '%' }),

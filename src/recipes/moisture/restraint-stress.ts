@@ -20,7 +20,7 @@ const strainRule = formula({
   symbol: 'epsilon',
   result: variable('share', 'strain of a width that is not let move', { unit: '%' }),
   basis: 'geometry',
-  expression: '100 abs(Delta) / w',
+  expression: 'abs(Delta) / w',
   variables: {
     Delta: variable('length', 'movement it would make if free', { unit: 'mm' }),
     w: variable('length', 'width', { unit: 'mm' }),

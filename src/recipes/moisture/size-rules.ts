@@ -19,6 +19,7 @@ export const lumberRule = formula({
   result: variable('length', 'change of size across the grain', { unit: 'mm' }),
   source: lumberSource,
   expression: 'D * ((1 - (a - b M_F) / 100) / (1 - (a - b M_I) / 100) - 1)',
+  empirical: true,
   variables: {
     D,
     a: variable('ratio', 'shrinkage from green to no moisture, %'),
@@ -31,7 +32,7 @@ export const flatRule = formula({
   symbol: 'Delta_D',
   result: variable('length', 'change of size across the grain', { unit: 'mm' }),
   source: en336Source,
-  expression: 'D * k / 100 * (M_F - M_I)',
+  expression: 'D * k * (M_F - M_I)',
   variables: {
     D,
     k: variable('ratio', '% of the size for each per cent of moisture'),

@@ -8,8 +8,8 @@ export const sorptionSource = cite('fpl-gtr-282', 'Eq. 4-5', {
   also: cite('fpl-gtr-190', 'Eq. 4-5 and Table 4-2', { read: 'memory' }),
 });
 
-const T = variable('temperature', 'temperature of the air');
-const h = variable('humidity', 'relative humidity as a fraction');
+const T = variable('temperature', 'temperature of the air', { unit: 'degC' });
+const h = variable('humidity', 'relative humidity as a fraction', { unit: 'fraction' });
 const ratio = (label: string) => variable('ratio', label);
 
 export const molar = formula({
@@ -17,6 +17,7 @@ export const molar = formula({
   result: ratio('W, a constant of the sorption equation'),
   source: sorptionSource,
   expression: '349 + 1.29 T + 0.0135 T^2',
+  empirical: true,
   variables: { T },
 });
 export const monolayer = formula({
@@ -24,6 +25,7 @@ export const monolayer = formula({
   result: ratio('K, a constant of the sorption equation'),
   source: sorptionSource,
   expression: '0.805 + 0.000736 T - 0.00000273 T^2',
+  empirical: true,
   variables: { T },
 });
 export const firstSite = formula({
@@ -31,6 +33,7 @@ export const firstSite = formula({
   result: ratio('K1, a constant of the sorption equation'),
   source: sorptionSource,
   expression: '6.27 - 0.00938 T - 0.000303 T^2',
+  empirical: true,
   variables: { T },
 });
 export const secondSite = formula({
@@ -38,6 +41,7 @@ export const secondSite = formula({
   result: ratio('K2, a constant of the sorption equation'),
   source: sorptionSource,
   expression: '1.91 + 0.0407 T - 0.000293 T^2',
+  empirical: true,
   variables: { T },
 });
 export const sorbed = formula({
@@ -45,6 +49,7 @@ export const sorbed = formula({
   result: variable('moisture', 'moisture that wood comes to in this air', { unit: '%' }),
   source: sorptionSource,
   expression: '1800 / W * (K h / (1 - K h) + (K1 K h + 2 K1 K2 K^2 h^2) / (1 + K1 K h + K1 K2 K^2 h^2))',
+  empirical: true,
   variables: { W: ratio('W'), K: ratio('K'), K1: ratio('K1'), K2: ratio('K2'), h },
 });
 

@@ -5,12 +5,12 @@ export const g0 = 9.80665; // m/s², standard gravity
 
 export const ownWeightOf = formula({
   symbol: 'w',
-  result: variable('lineLoad', 'own weight by length', { unit: 'N/m', dimensionless: true }),
+  result: variable('lineLoad', 'own weight by length', { unit: 'N/m' }),
   expression: 'rho A g',
   variables: {
-    rho: variable('density', 'density with its moisture', { dimensionless: true }),
-    A: variable('area', 'area of the section', { dimensionless: true }),
-    g: variable('ratio', 'gravity, 9.80665 m/s²'),
+    rho: variable('density', 'density with its moisture'),
+    A: variable('area', 'area of the section'),
+    g: variable('acceleration', 'standard gravity'),
   },
   basis: 'definition',
 });

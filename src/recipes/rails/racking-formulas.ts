@@ -22,11 +22,12 @@ export const halfLapStiffness = formula({
 });
 export const slipOfScrew = formula({
   symbol: 's',
-  result: variable('springRate', 'stiffness of one screw in shear', { unit: 'N/mm', dimensionless: true }),
+  result: variable('springRate', 'stiffness of one screw in shear', { unit: 'N/mm' }),
   expression: 'rho^1.5 d / 23',
+  empirical: true,
   variables: {
-    rho: variable('density', 'density of the timber', { dimensionless: true }),
-    d: variable('length', 'diameter of the screw', { unit: 'mm', dimensionless: true }),
+    rho: variable('density', 'density of the timber', { unit: 'kg/m3' }),
+    d: variable('length', 'diameter of the screw', { unit: 'mm' }),
   },
   source: cite('en-1995-1-1', 'Table 7.1, slip modulus', { read: 'memory' }),
 });
@@ -85,11 +86,12 @@ export const bracedSway = formula({
 });
 export const testForce = formula({
   symbol: 'F_A',
-  result: variable('force', 'push on a leg', { dimensionless: true }),
+  result: variable('force', 'push on a leg', { unit: 'N' }),
   expression: 'min(0.5 * 9.8 m + c, 445)',
+  empirical: true,
   variables: {
-    m: variable('mass', 'mass of the table', { dimensionless: true }),
-    c: variable('force', '222 N for large tops, 44 N for others', { dimensionless: true }),
+    m: variable('mass', 'mass of the table', { unit: 'kg' }),
+    c: variable('force', '222 N for large tops, 44 N for others', { unit: 'N' }),
   },
   source: cite('bifma-x5-5', 'clause in a test report, p. 6'),
 });

@@ -16,10 +16,10 @@ import {
 } from './stability-checks.js';
 import { tippingDrawing } from './tipping-drawing.js';
 
-const mass = variable('mass', 'mass of the whole', { dimensionless: true });
-const g = variable('ratio', 'gravity, 9.80665 m/s²');
-const arm = (label: string) => variable('length', label, { dimensionless: true });
-const turning = (label: string) => variable('moment', label, { dimensionless: true });
+const mass = variable('mass', 'mass of the whole');
+const g = variable('acceleration', 'standard gravity');
+const arm = (label: string) => variable('length', label);
+const turning = (label: string) => variable('moment', label);
 
 const holding = formula({
   symbol: 'M_s',
@@ -33,20 +33,20 @@ const upsetting = formula({
   result: turning('moment that tips it'),
   expression: 'F o + H h',
   variables: {
-    F: variable('force', 'load on the edge', { dimensionless: true }),
+    F: variable('force', 'load on the edge'),
     o: arm('how far the edge stands out over the feet'),
-    H: variable('force', 'push', { dimensionless: true }),
+    H: variable('force', 'push'),
     h: arm('height of the push'),
   },
   basis: 'geometry',
 });
 const push = formula({
   symbol: 'H_t',
-  result: variable('force', 'push that tips it', { dimensionless: true }),
+  result: variable('force', 'push that tips it'),
   expression: '(M_s - F o) / h',
   variables: {
     M_s: turning('moment that holds it down'),
-    F: variable('force', 'load on the edge', { dimensionless: true }),
+    F: variable('force', 'load on the edge'),
     o: arm('how far the edge stands out over the feet'),
     h: arm('height of the push'),
   },
@@ -54,7 +54,7 @@ const push = formula({
 });
 const edge = formula({
   symbol: 'F_t',
-  result: variable('force', 'load on the edge that tips it', { dimensionless: true }),
+  result: variable('force', 'load on the edge that tips it'),
   expression: 'M_s / o',
   variables: {
     M_s: turning('moment that holds it down'),

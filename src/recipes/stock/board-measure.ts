@@ -32,13 +32,14 @@ const volume = formula({
 // The board foot is 1 ft x 12 in x 1 in: thickness and width enter in inches, length in feet, as the tally stick has it.
 const board = formula({
   symbol: 'F',
-  result: variable('boardFeet', 'board feet of all pieces', { unit: 'bf', dimensionless: true }),
+  result: variable('boardFeet', 'board feet of all pieces', { unit: 'bf' }),
   expression: 'n t w l / 12',
+  empirical: true,
   variables: {
     n: pieces,
-    t: variable('length', 'thickness', { unit: 'in', dimensionless: true }),
-    w: variable('length', 'width', { unit: 'in', dimensionless: true }),
-    l: variable('length', 'length of a piece', { unit: 'ft', dimensionless: true }),
+    t: variable('length', 'thickness', { unit: 'in' }),
+    w: variable('length', 'width', { unit: 'in' }),
+    l: variable('length', 'length of a piece', { unit: 'ft' }),
   },
   source: cite('noyes-1910', 'ch. IV'),
   basis: 'definition',
@@ -46,9 +47,10 @@ const board = formula({
 
 const superficial = formula({
   symbol: 'S',
-  result: variable('superFeet', 'super feet of all pieces', { unit: 'super ft', dimensionless: true }),
+  result: variable('superFeet', 'super feet of all pieces', { unit: 'super ft' }),
   expression: '12 V',
-  variables: { V: variable('volume', 'volume of all pieces', { unit: 'ft3', dimensionless: true }) },
+  empirical: true,
+  variables: { V: variable('volume', 'volume of all pieces', { unit: 'ft3' }) },
   source: cite('super-foot', 'one twelfth of a cubic foot', { read: 'memory' }),
   basis: 'definition',
 });
@@ -67,17 +69,17 @@ const part = (symbol: string, gives: Variable, x: Variable) =>
 const byFoot = part(
   'p_F',
   variable('pricePerVolume', 'price by board foot', { unit: 'money/bf' }),
-  variable('boardFeet', 'board feet', { unit: 'bf', dimensionless: true }),
+  variable('boardFeet', 'board feet', { unit: 'bf' }),
 );
 const byCube = part(
   'p_V',
   variable('pricePerVolume', 'price by cubic metre', { unit: 'money/m3' }),
-  variable('volume', 'volume', { dimensionless: true }),
+  variable('volume', 'volume'),
 );
 const byMetre = part(
   'p_L',
   variable('pricePerLength', 'price by metre', { unit: 'money/m' }),
-  variable('length', 'length of all pieces', { dimensionless: true }),
+  variable('length', 'length of all pieces'),
 );
 const byPiece = part('p_n', variable('money', 'price of a piece'), pieces);
 

@@ -337,7 +337,7 @@ const ours: Record<string, (i: In) => number | string> = {
   },
   'lap.stiffness': (i) =>
     crossingStiffness.evaluate({
-      k_s: i.k * MPa,
+      k_s: i.k,
       I_p: crossingPolar.evaluate({ a: i.a * mm, b: i.b * mm }),
     }) / 1000,
   'frame.sway': (i) =>

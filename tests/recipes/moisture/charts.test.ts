@@ -208,7 +208,7 @@ describe('slots in plan', () => {
   it('are drawn larger and say so: 15 mm ten times is too large, so eight', () => {
     const spec = plan({ positions: ['0 mm', '320 mm', '600 mm'] });
     expect(text(spec)).toContain('Slots drawn 8 times their size; length and travel in mm.');
-    expect(rectangles(spec)).toContainEqual([-60, close(128 - 20), 60, close(128 + 20)]);
+    expect(rectangles(spec)).toContainEqual([close(-60), close(128 - 20), close(60), close(128 + 20)]);
     for (const words of ['"15.0 mm"', '"5.0 mm"', '"14.0 mm"', '"travel 8.0"', '"640 mm across the grain"'])
       expect(text(spec)).toContain(words);
   });
