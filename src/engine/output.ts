@@ -1,6 +1,6 @@
 import { makersByKind, type Kind, type PlainKind } from '../units/kind.js';
 import { Quantity } from '../units/quantity.js';
-import { clean, withoutResidue } from '../units/clean-number.js';
+import { withoutResidue, withoutTail } from '../units/clean-number.js';
 import { formatQuantity } from '../units/format-quantity.js';
 import type { UnitName } from '../units/unit-scales.js';
 
@@ -61,7 +61,7 @@ function quantityOutput<K extends Kind, const O extends QuantityOptions<K>>(
     ...(options.symbol ? { symbol: options.symbol } : {}),
     ...(options.unit ? { unit: options.unit } : {}),
     wrap: (raw, currency) => {
-      const value = withoutResidue(kind, clean(raw));
+      const value = withoutResidue(kind, withoutTail(raw));
       return (plain ? value : new Quantity(kind, value, currency)) as WrappedKind<K>;
     },
     format: (raw, currency) => {

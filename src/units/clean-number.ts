@@ -11,10 +11,16 @@ export function tidy(x: number): number {
  * numbers leaves. Where 10 or 12 digits come within rounding of the number they are meant; any other number keeps its 15 digits.
  */
 export function clean(x: number): number {
-  const shorter = Number(x.toPrecision(10));
-  if (Math.abs(shorter - x) <= Math.abs(x) * 1e-13) return shorter;
+  const shorter = withoutTail(x);
+  if (shorter !== x) return shorter;
   const short = Number(x.toPrecision(12));
   return Math.abs(short - x) <= Math.abs(x) * 2e-15 ? short : Number(x.toPrecision(15));
+}
+
+/** Where 10 digits come within rounding of the number they are meant; any other number stays as it is. */
+export function withoutTail(x: number): number {
+  const shorter = Number(x.toPrecision(10));
+  return Math.abs(shorter - x) <= Math.abs(x) * 1e-13 ? shorter : x;
 }
 
 /** A length below a picometre is what rounding leaves of a difference of equal lengths: it is 0. */
