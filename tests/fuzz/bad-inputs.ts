@@ -99,14 +99,28 @@ export function hostileValue(random: SeededRandom, f: Field, spoil: number, dept
   if (random.chance(spoil)) return random.pick(rubbish);
   if (f.default !== undefined && random.chance(0.1)) return f.default;
   if (Object.hasOwn(kinds, f.kind)) return quantityValue(random, f, f.kind as Kind, spoil);
+  if (f.kind === 'choice' || f.kind === 'flag')
+    return random.chance(spoil) ? random.pick(names) : random.pick(f.choices ?? ['yes', 'no']);
+  return f.items === undefined && f.fields === undefined
+    ? singleValue(random, f)
+    : compoundValue(random, f, spoil, depth);
+}
+
+/** A value for a field of one text. */
+function singleValue(random: SeededRandom, f: Field): unknown {
   switch (f.kind) {
-    case 'choice':
-    case 'flag':
-      return random.chance(spoil) ? random.pick(names) : random.pick(f.choices ?? ['yes', 'no']);
     case 'text':
       return random.pick(['a batten', 'x', 'Ω', 'board 7', '<b>bold</b>', '"', ',', '| x |', '$1$', '=1+1']);
     case 'timber':
       return random.pick(names);
+    default:
+      return valueByExample(random, f);
+  }
+}
+
+/** A value for a field that holds others. */
+function compoundValue(random: SeededRandom, f: Field, spoil: number, depth: number): unknown {
+  switch (f.kind) {
     case 'list':
       return many(random, () => hostileValue(random, f.items?.[0] as Field, spoil, depth + 1));
     case 'record':

@@ -51,7 +51,7 @@ describe('ungraded wood', () => {
           const grade = classStress(g, size, load);
           for (const k of kinds)
             if (own[k] !== undefined && grade[k] !== undefined)
-              expect(own[k] as number).toBeLessThanOrEqual((grade[k] as number) * (1 + 1e-12));
+              expect(own[k]).toBeLessThanOrEqual(grade[k] * (1 + 1e-12));
           expect(own.modulus ?? 0).toBeLessThanOrEqual((grade.modulus as number) * (1 + 1e-12));
         }
       }),
@@ -124,7 +124,7 @@ describe('a strength class', () => {
         const base = at(load);
         for (const k of kinds) {
           if (base[k] === undefined) continue;
-          const most = (base[k] as number) * (1 + 1e-12);
+          const most = base[k] * (1 + 1e-12);
           expect(at(load, size.depth * 1.2)[k] as number).toBeLessThanOrEqual(most);
           const i = durations.indexOf(load.duration);
           if (i > 0)

@@ -12,7 +12,7 @@ describe('spreading rates, a coating maker’s table of solids and dry film', ()
     '%s % solids, %s µm dry',
     (solids, film, row) => {
       const rate = filmBuild({ volumeSolids: `${solids} %`, targetFilm: `${film} um` }).coverage;
-      expectPrinted(rate?.in('m2/L') as number, row.text('printed_m2_per_l'), row.citation.locator);
+      expectPrinted(rate.in('m2/L'), row.text('printed_m2_per_l'), row.citation.locator);
     },
   );
 });

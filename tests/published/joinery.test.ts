@@ -3,7 +3,6 @@ import { faultsOf, runCheck } from '../../src/engine/validation.js';
 import { answering, checkRows } from '../../src/recipes/published-checks.js';
 import { drillOf, gaugeDiameter } from '../../src/recipes/joinery/screw-size.js';
 import { screwHold } from '../../src/recipes/joinery/screw-hold.js';
-import { splayedCorner } from '../../src/recipes/joinery/splayed-corner.js';
 import { tableRows } from '../../src/materials/data-tables.js';
 
 const rows = checkRows('joinery');

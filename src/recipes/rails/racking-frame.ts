@@ -2,6 +2,7 @@ import { estimate, note } from '../../engine/caution.js';
 import { field } from '../../engine/field.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
+import type { Trace } from '../../engine/trace.js';
 import { rackingDrawing } from './racking-drawing.js';
 import {
   halfLapStiffness,
@@ -28,6 +29,12 @@ const pushed: Situation = {
   stays: 0,
   words: 'short duration, heated room',
 };
+
+/** Push of the furniture test for a piece of known mass. */
+const pushOfTest = (given: { mass?: number; largeTop: boolean }, trace: Trace): number | undefined =>
+  given.mass === undefined
+    ? undefined
+    : trace.evaluate(testForce, { m: given.mass, c: given.largeTop ? 222 : 44 });
 
 /**
  * How much an open frame of two legs and a rail sways for a push along its top: what corners, legs and rail each give.
@@ -129,7 +136,7 @@ export const rackingFrame = recipe({
     if (material.density === undefined && (given.joint === 'screwed half lap' || given.joint === 'braced'))
       trace.warn(note('the density is not known: 450 kg/m³ was taken for the screws'));
     let moved: number;
-    let corner: number | undefined;
+    let corner = given.joint === 'braced' ? undefined : given.jointStiffness;
     let shareOfJoints: number | undefined;
     if (given.joint === 'braced') {
       const s = trace.evaluate(slipOfScrew, { rho, d: given.screwDiameter });
@@ -144,14 +151,13 @@ export const rackingFrame = recipe({
       });
     } else {
       const free = trace.evaluate(rigidSway, { F, h, L, E: material.E, I });
-      if (given.jointStiffness !== undefined) corner = given.jointStiffness;
-      else if (given.joint === 'glued half lap')
+      if (corner === undefined && given.joint === 'glued half lap')
         corner = trace.evaluate(halfLapStiffness, {
           G: material.G ?? material.E / 16,
           b,
           t: given.section.width,
         });
-      else if (given.joint === 'screwed half lap')
+      else if (corner === undefined && given.joint === 'screwed half lap')
         corner = trace.evaluate(screwedStiffness, {
           n: given.screws,
           s: trace.evaluate(slipOfScrew, { rho, d: given.screwDiameter }),
@@ -160,10 +166,7 @@ export const rackingFrame = recipe({
       moved = corner === undefined ? free : trace.evaluate(sway, { F, h, L, E: material.E, I, k: corner });
       shareOfJoints = 1 - free / moved;
     }
-    const test =
-      given.mass === undefined
-        ? undefined
-        : trace.evaluate(testForce, { m: given.mass, c: given.largeTop ? 222 : 44 });
+    const test = pushOfTest(given, trace);
     return {
       sway: moved,
       swayPerForce: (moved / given.push) * 100,
