@@ -1,16 +1,11 @@
 import { kinds } from '../../units/kind.js';
 import { anyQuantity } from '../../units/parse-quantity.js';
 import type { Field } from '../../engine/field.js';
+import type { Control } from './control.js';
 import { element } from './dom.js';
 import { grid } from './grid.js';
 import { sliderRange } from './slider.js';
 import { asText, isRecord, humanizeName } from './humanize.js';
-
-/** A thing on the page that holds one input. `value` is undefined where nothing is written. */
-export interface Control {
-  readonly element: HTMLElement;
-  value(): unknown;
-}
 
 const mostRows = 16;
 

@@ -1,4 +1,4 @@
-import type { Control } from './form-controls.js';
+import type { Control } from './control.js';
 import { element } from './dom.js';
 import { asText, humanizeName } from './humanize.js';
 

@@ -1,5 +1,6 @@
 import type { Field } from '../../engine/field.js';
-import { controlFor, type Control } from './form-controls.js';
+import type { Control } from './control.js';
+import { controlFor } from './form-controls.js';
 import { element } from './dom.js';
 import { humanizeName } from './humanize.js';
 
