@@ -4,7 +4,7 @@ import { Quantity, setQuantityReader } from './quantity.js';
 import { InputError, inspectValue } from './input-error.js';
 import { TextReader } from './text-reader.js';
 import { unitOf } from './unit.js';
-import { askWhichGallon, compound, noUnit, quarters, takesOf, toBase } from './written-forms.js';
+import { askWhichGallon, compound, missingUnit, noUnit, quarters, takesOf, toBase } from './written-forms.js';
 
 const longest = 120;
 const fractions: Readonly<Record<string, string>> = {
@@ -66,6 +66,7 @@ export function parseQuantity<K extends Kind>(text: string, kind: K): Quantity<K
   const lumber = quarters(plain, kind);
   if (lumber !== undefined) return finite(kind, lumber, text);
   if (/^x ?[\d.]+$/i.test(unit)) throw noUnit(text, takes);
+  if (unit === '' && !kinds[kind].plain) throw missingUnit(kind, text);
   askWhichGallon(text, kind, unit);
   if (/^\d/.test(unit) && !unit.startsWith('1/'))
     throw new InputError(`got ${inspectValue(text)}, ${takes}; write one number, with no space inside it`);
@@ -130,9 +131,7 @@ export function toQuantity<K extends Kind>(value: unknown, kind: K): Quantity<K>
     return new Quantity(kind, value);
   }
   if (typeof value === 'number') {
-    throw new InputError(
-      `got ${value} with no unit, takes ${facts.called} such as ${inspectValue(facts.example)}`,
-    );
+    throw missingUnit(kind, value);
   }
   if (isJsonQuantity(value)) return parseQuantity(`${value.value} ${value.unit}`, kind);
   throw new InputError(

@@ -48,6 +48,31 @@ export function quarters(plain: string, kind: Kind): number | undefined {
   return n >= 4 && n <= 16 ? (n / 4) * 0.0254 : undefined;
 }
 
+/** The text with the unit of the kind's example, as it should have been written. */
+export const withExampleUnit = (kind: Kind, text: string | number): string =>
+  `${text}${/^[\d.e]+(.*)$/.exec(kinds[kind].example)?.[1] ?? ''}`;
+
+/** The error of an amount whose unit is missing, with the corrected form. */
+export const missingUnit = (kind: Kind, got: string | number): InputError =>
+  new InputError(
+    `got ${inspectValue(got)} with no unit, ${takesOf(kind)}; write ${inspectValue(withExampleUnit(kind, typeof got === 'string' ? got.trim() : got))}`,
+  );
+
+/**
+ * The two sides of a section such as `45 x 95 mm`, `45 mm by 95 mm` or `1 1/2 x 3 1/2 in`, each with its unit.
+ * @throws InputError saying what is missing, with the corrected form; `takes` tells what else the section may be
+ */
+export function twoSides(text: string, takes: string): { readonly first: string; readonly second: string } {
+  const parts = text.length > 80 ? [] : text.replace(/×/g, 'x').split(/\s*(?:x|by)\s*/i);
+  const [a, b, ...more] = parts.map((part) => part.trim());
+  if (!a || !b || more.length > 0) throw new InputError(`got ${inspectValue(text)}, takes ${takes}`);
+  const unit = /[^\d\s./½⅓⅔¼¾⅛⅜⅝⅞-]+$/.exec(b)?.[0] ?? '';
+  const isBare = (side: string): boolean => /^[\d\s./½⅓⅔¼¾⅛⅜⅝⅞-]+$/.test(side);
+  if (isBare(a) && isBare(b))
+    throw new InputError(`${inspectValue(text.trim())} has no unit; write ${inspectValue(`${a} x ${b} mm`)}`);
+  return { first: isBare(a) ? `${a} ${unit}` : a, second: b };
+}
+
 /** `40x70` may be two lengths, but of what unit? */
 export const noUnit = (text: string, takes: string): InputError =>
   new InputError(

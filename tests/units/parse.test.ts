@@ -126,7 +126,9 @@ describe('text that does not say enough', () => {
     ['40x70', 'length', /^got "40x70" with no unit, .* two sides are written "40 x 70 mm"/],
     ['1 h 90 min', 'time', /the second part is less than one of the first/],
     ['3 ft 14', 'length', /feet and inches are written/],
-    ['3/4', 'length', /got no unit/],
+    ['3/4', 'length', /^got "3\/4" with no unit, takes a length such as "900 mm"; write "3\/4 mm"$/],
+    ['900', 'length', /; write "900 mm"$/],
+    ['12', 'moisture', /; write "12 %"$/],
   ] as const)('%s as %s is asked back', (text, kind, message) => {
     expect(() => parseQuantity(text, kind)).toThrow(message);
   });

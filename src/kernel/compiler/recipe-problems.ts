@@ -86,22 +86,13 @@ function issuesOf(session: SessionView, { recipe, inputs }: RecipeCall): Issue[]
     return [];
   } catch (error) {
     const { issues } = error as { issues?: unknown };
-    return Array.isArray(issues) ? (issues as Issue[]).map((issue) => withCorrection(issue, known)) : [];
+    return Array.isArray(issues) ? (issues as Issue[]) : [];
   }
 }
 
 function isKnown(value: unknown): boolean {
   if (value === unknownValue) return false;
   return typeof value !== 'object' || value === null || Object.values(value).every(isKnown);
-}
-
-/** Adds how a number without a unit is to be written, with the unit of the message's own example. */
-function withCorrection({ field, message }: Issue, inputs: unknown): Issue {
-  const value = (inputs as Record<string, unknown> | undefined)?.[field];
-  const unit = /such as "[-\d., ]+ ?([^"]+)"/.exec(message)?.[1];
-  if (typeof value !== 'number' || unit === undefined || /\bwrite\b/i.test(message))
-    return { field, message };
-  return { field, message: `${message}. Write '${value} ${unit}'` };
 }
 
 /** Where the field of an issue is written. */

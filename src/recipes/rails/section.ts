@@ -1,3 +1,4 @@
+import { twoSides } from '../../units/written-forms.js';
 import { both, Quantity } from '../../units/quantity.js';
 import { InputError, inspectValue } from '../../units/input-error.js';
 import { field, isPlainObject, makeField, makeParser, collectIssues } from '../../engine/field.js';
@@ -147,12 +148,8 @@ function readAgain(value: Record<string, unknown>): Section {
 
 /** "45 x 95 mm": a side without a unit has that of the other. */
 function sides(text: string): { width: string; depth: string } {
-  const parts = text.length > 80 ? [] : text.replace(/×/g, 'x').split(/\s*(?:x|by)\s*/i);
-  const [a, b, ...more] = parts;
-  if (!a || !b || more.length > 0) throw new InputError(`got ${inspectValue(text)}, takes ${takes}`);
-  const unit = /[^\d\s./½⅓⅔¼¾⅛⅜⅝⅞-]+\s*$/.exec(b)?.[0] ?? '';
-  const bare = /^[\d\s./½⅓⅔¼¾⅛⅜⅝⅞-]+$/.test(a);
-  return { width: bare ? `${a} ${unit}` : a, depth: b };
+  const { first, second } = twoSides(text, takes);
+  return { width: first, depth: second };
 }
 
 function rest(value: Record<string, unknown>, allowed: readonly string[]): unknown {
