@@ -51,6 +51,8 @@ export { compare } from './explore/compare.js';
 export type { Comparison } from './explore/compare.js';
 export { whatIf } from './explore/what-if.js';
 export type { WhatIf } from './explore/what-if.js';
+export { shop } from './shop/shop.js';
+export type { Shop, ShopClamp } from './shop/shop.js';
 export { cutList } from './notes/cut-list.js';
 export type { CutList } from './notes/cut-list.js';
 export { buildNotes } from './notes/note.js';

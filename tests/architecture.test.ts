@@ -14,6 +14,7 @@ const layers = [
   'materials',
   'recipes',
   'explore',
+  'shop',
   'notes',
   'kernel',
   'notebook',

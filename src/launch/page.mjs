@@ -14,6 +14,7 @@ import {
 import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { bundledPackages } from './notices.mjs';
+import { buildRecipeWorker } from './recipe-worker.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const source = join(root, 'src', 'page');
@@ -109,6 +110,7 @@ export async function buildPage({ force = false, report = false } = {}) {
   const esbuild = await import('esbuild');
   rmSync(draft, { recursive: true, force: true });
   mkdirSync(draft, { recursive: true });
+  const worker = await buildRecipeWorker(root, draft);
   const result = await esbuild.build({
     absWorkingDir: root,
     entryPoints: entries,
@@ -126,7 +128,11 @@ export async function buildPage({ force = false, report = false } = {}) {
     loader: { '.woff2': 'file', '.woff': 'empty', '.ttf': 'empty', '.eot': 'empty', '.png': 'dataurl' },
     alias: { path: join(source, 'shims', 'path.ts') },
     inject: [join(source, 'shims', 'process.ts')],
-    define: { 'process.env.NODE_ENV': '"production"', global: 'globalThis' },
+    define: {
+      'process.env.NODE_ENV': '"production"',
+      global: 'globalThis',
+      RECIPE_WORKER: JSON.stringify(`/page/${worker.file}`),
+    },
     plugins: [cssPictures, packages],
     logLevel: 'warning',
     legalComments: 'none',
@@ -134,8 +140,9 @@ export async function buildPage({ force = false, report = false } = {}) {
   for (const name of ['mark.svg', 'theme-init.js']) copyFileSync(join(source, name), join(draft, name));
   writeFileSync(join(draft, 'manifest.json'), JSON.stringify(manifestOf(result.metafile), null, 1));
   if (report) writeFileSync(join(draft, 'meta.json'), JSON.stringify(result.metafile));
-  const bundled = bundledPackages(result.metafile);
-  const files = Object.fromEntries(sourcesOf(result.metafile).map((path) => [path, hashOf(path)]));
+  const bundled = [...new Set([...bundledPackages(result.metafile), ...worker.packages])];
+  const sources = [...new Set([...sourcesOf(result.metafile), ...worker.sources])];
+  const files = Object.fromEntries(sources.map((path) => [path, hashOf(path)]));
   writeFileSync(join(draft, 'stamp.json'), JSON.stringify({ files, packages: bundled }));
   rmSync(target, { recursive: true, force: true });
   renameSync(draft, target);

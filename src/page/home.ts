@@ -2,6 +2,9 @@ import './theme.css';
 import './base.css';
 import './controls.css';
 import './home.css';
+import './forms/styles/forms.css';
+import './forms/styles/answer.css';
+import './forms/styles/ask.css';
 import { connection } from './connection.js';
 import { ask, askLine, tell } from './dialog.js';
 import { el, icon } from './element.js';
@@ -14,6 +17,7 @@ import {
   type RenderStatus,
   type RowActions,
 } from './notebook-row.js';
+import { askSection } from './forms/ask/ask-section.js';
 import { themeToggle } from './theme-toggle.js';
 import { contentsAddress, messageOf, notebookAddress, server, type FileModel } from './server-api.js';
 
@@ -73,6 +77,7 @@ async function refresh(): Promise<void> {
         ]),
   );
   app.removeAttribute('aria-busy');
+  asking.setNotebooks(listing.notebooks);
   if (listing.pages.some((page) => page.state === 'waiting' || page.state === 'running'))
     setTimeout(() => void watchPages(), 1500);
 }
@@ -146,6 +151,7 @@ picker.addEventListener('change', () => {
   if (picker.files !== null) void addFiles(picker.files).finally(() => (picker.value = ''));
 });
 
+const asking = askSection(app);
 app.replaceChildren(
   el(
     'header',
@@ -163,6 +169,7 @@ app.replaceChildren(
     ),
     themeToggle(),
   ),
+  asking.node,
   el(
     'div',
     { class: 'home-acts' },

@@ -7,6 +7,10 @@ import './notebook-toolbar.css';
 import './cells.css';
 import './outputs.css';
 import './side-panel.css';
+import './forms/styles/forms.css';
+import './forms/styles/answer.css';
+import './forms/styles/ask.css';
+import './forms/styles/notebook-forms.css';
 import './screen-sizes.css';
 import type { Notebook } from '@jupyterlab/notebook';
 import { NotebookActions } from '@jupyterlab/notebook';
@@ -26,6 +30,9 @@ import { recipePanel } from './recipe-panel.js';
 import { runningOf, type Running } from './cell-running.js';
 import { contentsAddress, messageOf, notebookAddress, server, type FileModel } from './server-api.js';
 import { codeCompletion } from './code-completion.js';
+import { CellRunner } from './forms/notebook/cell-runner.js';
+import { firstView, formsBar } from './forms/notebook/forms-bar.js';
+import { NotebookForms } from './forms/notebook/notebook-forms.js';
 
 const path = decodeURIComponent(location.pathname.replace(/^\/notebook\//, ''));
 const app = document.querySelector<HTMLElement>('#app') ?? document.body;
@@ -84,7 +91,8 @@ async function open(): Promise<void> {
   };
   const keys = keyBindings(shared);
   const top = toolbar(shared);
-  layOut(notebook, [top.node, search.node, trustLine(notebook)], side.node);
+  const forms = new NotebookForms(notebook, new CellRunner(kernel), firstView(notebook));
+  layOut(notebook, [top.node, formsBar(notebook, forms), search.node, trustLine(notebook)], side.node);
   cellToolbar(notebook, running, (cell) => {
     notes.add(cell);
     side.open('notes');

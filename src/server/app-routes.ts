@@ -1,6 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import { extname, join } from 'node:path';
 import { catalogue } from '../recipes/catalogue.js';
+import { savedShop, saveShop, shopPath } from '../shop/shop-file.js';
+import { InputError } from '../units/input-error.js';
 import type { AccessKeys } from './access-keys.js';
 import { documentHeaders, keyReason } from './auth.js';
 import type { Contents } from './contents.js';
@@ -36,6 +38,12 @@ const types: Record<string, string> = {
   '.png': 'image/png',
   '.map': 'application/json',
   '.json': 'application/json',
+  '.wasm': 'application/wasm',
+};
+/** The worker that runs the recipes may compile formulas and the solver; it holds no page and is reached by messages alone. */
+const workerHeaders = {
+  'Content-Security-Policy':
+    "default-src 'none'; script-src 'self' 'unsafe-eval' 'wasm-unsafe-eval'; connect-src 'self'",
 };
 const html = { 'Content-Type': 'text/html; charset=utf-8' };
 
@@ -48,8 +56,28 @@ export function appRoutes(services: AppServices): Router {
   addListRoutes(routes, services);
   if (services.index !== undefined) addFinishedPageRoutes(routes, services.index, services.keys);
   return routes
+    .on('GET', '/reckoner/shop', () => ({ body: shopBody() }))
+    .on('PUT', '/reckoner/shop', async ({ json }) => {
+      try {
+        saveShop(await json());
+      } catch (error) {
+        if (error instanceof InputError) throw new HttpError(400, error.message, { issues: error.issues });
+        throw error;
+      }
+      return { body: shopBody() };
+    })
     .on('GET', '/reckoner/recipes', () => ({ body: (cards ??= catalogue.map(recipeCard)) }))
     .on('POST', '/reckoner/notes', async ({ json }) => notesPage(await json(largeBody), version));
+}
+
+/** The person's shop and the file it stands in; a file that cannot be read is told as it is. */
+function shopBody(): Record<string, unknown> {
+  try {
+    return { shop: savedShop() ?? null, path: shopPath() };
+  } catch (error) {
+    if (error instanceof InputError) throw new HttpError(409, error.message);
+    throw error;
+  }
 }
 
 /** The two empty pages and what they are made of; none of it holds anything of the user's. */
@@ -153,6 +181,7 @@ async function pageFile(folder: string, path: string): Promise<Response> {
     headers: {
       'Content-Type': types[extname(path)] ?? 'application/octet-stream',
       'Cache-Control': lasting ? 'public, max-age=31536000, immutable' : 'no-cache',
+      ...(path.startsWith('recipe-worker-') ? workerHeaders : {}),
     },
     body,
   };

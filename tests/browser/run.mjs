@@ -2,6 +2,7 @@
 import { existsSync } from 'node:fs';
 import { buildIfNeeded } from '../../src/launch/prepare.mjs';
 import { openBench } from './bench.mjs';
+import forms from './forms.mjs';
 import keeping from './keeping.mjs';
 import showing from './showing.mjs';
 import working from './working.mjs';
@@ -14,7 +15,7 @@ if (!existsSync(chromium)) {
   process.exit(1);
 }
 const word = process.argv[2];
-const tests = Object.entries({ ...working, ...keeping, ...showing }).filter(
+const tests = Object.entries({ ...working, ...keeping, ...showing, ...forms }).filter(
   ([name]) => word === undefined || name.includes(word),
 );
 const bench = await openBench();

@@ -1,0 +1,136 @@
+import type { RecipeModel } from '../model/recipe-model.js';
+
+/** One thing that a search can find. */
+export interface Found {
+  readonly kind: 'question' | 'notebook' | 'word';
+  readonly title: string;
+  readonly detail: string;
+  /** Recipe of a question, address of a notebook. */
+  readonly target: string;
+  readonly score: number;
+}
+
+/** What is searched, with the weight of each of its texts. */
+export interface Searched extends Omit<Found, 'score'> {
+  readonly texts: readonly (readonly [number, string])[];
+}
+
+const common = new Set(
+  'a an and are as at be by can do does for from how i in is it many me much my of on or should so that the there this to what when which will with would you your long have need get'.split(
+    ' ',
+  ),
+);
+
+/** Words spelt or said in another way, as one. */
+const same: Readonly<Record<string, string>> = {
+  miter: 'mitre',
+  color: 'colour',
+  cramp: 'clamp',
+  plane: 'planer',
+  thicknesser: 'planer',
+  jointer: 'planer',
+  adhesive: 'glue',
+  mass: 'weight',
+  heavy: 'weight',
+  weigh: 'weight',
+  swell: 'shrink',
+  grow: 'shrink',
+  expand: 'shrink',
+  move: 'movement',
+  bend: 'sag',
+  droop: 'sag',
+  topple: 'tip',
+  fall: 'tip',
+  varnish: 'finish',
+  lacquer: 'finish',
+  paint: 'finish',
+  price: 'cost',
+  money: 'cost',
+  lumber: 'timber',
+  wood: 'timber',
+  reclaimed: 'salvaged',
+};
+
+/** The words of a text that carry meaning, shortened to their stems; numbers and units are left out. */
+export function stems(text: string): string[] {
+  return text
+    .toLowerCase()
+    .replace(/[\d.,]+\s*(mm|cm|m|in|ft|kg|g|%|l|ml)?\b/g, ' ')
+    .split(/[^\p{L}]+/u)
+    .filter((word) => word.length > 1 && !common.has(word))
+    .map(stem);
+}
+
+function stem(word: string): string {
+  const known = same[word];
+  if (known !== undefined) return known;
+  const short = word.replace(/(ings?|ed|es|s)$/, '');
+  const root = short.length >= 3 ? short : word;
+  return same[root] ?? same[`${root}e`] ?? root;
+}
+
+/** Things that fit the words, best first; those far behind the best are left out. */
+export function search(words: string, all: readonly Searched[], most = 6): Found[] {
+  const wanted = stems(words);
+  if (wanted.length === 0) return [];
+  const scored = all
+    .map(({ texts, ...thing }): Found => {
+      const ready = texts.map(([weight, text]) => [weight, stems(text)] as const);
+      const score = wanted.reduce((sum, word) => sum + bestOf(word, ready), 0);
+      return { ...thing, score };
+    })
+    .filter(({ score }) => score > 0)
+    .sort((a, b) => b.score - a.score);
+  const least = (scored[0]?.score ?? 0) * 0.3;
+  return scored.filter(({ score }) => score >= least).slice(0, most);
+}
+
+/** The best place of a word: whole, by its first letters, or with one letter wrong. */
+function bestOf(word: string, texts: readonly (readonly [number, readonly string[]])[]): number {
+  let best = 0;
+  for (const [weight, words] of texts)
+    for (const other of words) {
+      const share =
+        other === word
+          ? 1
+          : word.length >= 3 && other.startsWith(word)
+            ? 0.6
+            : word.length >= 5 && isNear(word, other)
+              ? 0.5
+              : 0;
+      best = Math.max(best, weight * share);
+    }
+  return best;
+}
+
+/** One letter changed, left out, put in or swapped with the next. */
+function isNear(a: string, b: string): boolean {
+  if (Math.abs(a.length - b.length) > 1) return false;
+  let at = 0;
+  while (at < a.length && a[at] === b[at]) at += 1;
+  const [restA, restB] = [a.slice(at), b.slice(at)];
+  return (
+    restA.slice(1) === restB.slice(1) ||
+    restA.slice(1) === restB ||
+    restA === restB.slice(1) ||
+    (restA[0] === restB[1] && restA[1] === restB[0] && restA.slice(2) === restB.slice(2))
+  );
+}
+
+/** The recipes as things to be found by their questions. */
+export function searchedQuestions(models: Iterable<RecipeModel>): Searched[] {
+  return [...models].map((model) => ({
+    kind: 'question',
+    title: model.question,
+    detail: model.title,
+    target: model.name,
+    texts: [
+      [8, model.title],
+      [7, model.question],
+      [6, model.words],
+      [2, model.about],
+      [1, model.inputs.map(({ label, help }) => `${label} ${help}`).join(' ')],
+      [1, model.outputs.map(({ label }) => label).join(' ')],
+    ],
+  }));
+}

@@ -1,0 +1,31 @@
+import type { ChartSpec } from '../../../charts/chart-spec.js';
+
+/** What to try: one field over a range, and a figure to look at. */
+export interface TryQuestion {
+  readonly field: string;
+  /** Ends of the range as text with unit; undefined: about half to double what is given. */
+  readonly from: string | undefined;
+  readonly to: string | undefined;
+  readonly output: string;
+  /** What the figure is to reach, as text; undefined where nothing is sought. */
+  readonly target: string | undefined;
+  /** How far off the field may be either way, as text; undefined where that is not asked. */
+  readonly plusMinus: string | undefined;
+}
+
+/** A chart of tried values with what was found in it. */
+export interface TriedValues {
+  readonly chart: ChartSpec | undefined;
+  readonly from: string;
+  readonly to: string;
+  readonly unit: string;
+  /** Places of the slider: the field's text and what the figure comes to there; no figure where the recipe refuses. */
+  readonly places: readonly { readonly text: string; readonly figure: string | undefined }[];
+  /** Place of what is given now. */
+  readonly now: number;
+  /** Values of the field that reach the target, in words; empty where none was asked or found. */
+  readonly reached: readonly string[];
+  /** One line on the target, or on how sure the figure is. */
+  readonly remarks: readonly string[];
+  readonly problem: string | undefined;
+}

@@ -1,0 +1,82 @@
+import { CodeCell } from '@jupyterlab/cells';
+import type { Notebook } from '@jupyterlab/notebook';
+import { el } from '../../element.js';
+import { searchBox } from '../ask/search-box.js';
+import { searchedQuestions, type Searched } from '../ask/search-questions.js';
+import { understand } from '../ask/understand.js';
+import { recipeClient } from '../recipe-client.js';
+import type { NotebookForms, NotebookView } from './notebook-forms.js';
+
+const viewKey = 'reckoner-view';
+
+/** How a notebook opens: as it was last shown by this person, else as forms where it was begun from a question. */
+export function firstView(notebook: Notebook): NotebookView {
+  const own = notebook.model?.getMetadata('reckoner') as { view?: unknown } | undefined;
+  if (own?.view === 'forms') return 'forms';
+  return localStorage.getItem(viewKey) === 'forms' ? 'forms' : 'code';
+}
+
+/** The line under the toolbar: ask another question, and see the notebook as forms or as code. */
+export function formsBar(notebook: Notebook, forms: NotebookForms): HTMLElement {
+  let questions: Searched[] = [];
+  const box = searchBox({
+    id: 'ask-here',
+    placeholder: 'What do you want to know?',
+    all: () => questions,
+    open: (found, words) => {
+      box.input.value = '';
+      box.input.dispatchEvent(new Event('input'));
+      const model = forms.models.get(found.target);
+      void forms.addQuestion(found.target, model === undefined ? {} : understand(words, model, []));
+    },
+  });
+  box.input.setAttribute('aria-label', 'What do you want to know?');
+  box.input.addEventListener(
+    'focus',
+    () => void recipeClient.models().then((models) => (questions = searchedQuestions(models.values()))),
+    { once: true },
+  );
+  const views = (['forms', 'code'] as const).map((view) =>
+    el(
+      'button',
+      {
+        type: 'button',
+        'data-view': view,
+        onclick: () => {
+          localStorage.setItem(viewKey, view);
+          forms.show(view);
+        },
+      },
+      view === 'forms' ? 'Forms' : 'Code',
+    ),
+  );
+  const asForm = el(
+    'button',
+    {
+      type: 'button',
+      class: 'button small as-form-button',
+      hidden: true,
+      onclick: () => {
+        if (notebook.activeCell instanceof CodeCell) forms.turn(notebook.activeCell);
+      },
+    },
+    'This cell as a form',
+  );
+  const show = (): void => {
+    for (const button of views)
+      button.setAttribute('aria-pressed', String(button.dataset['view'] === forms.view));
+    const cell = notebook.activeCell;
+    asForm.hidden = !(cell instanceof CodeCell) || !forms.couldBeForm(cell);
+  };
+  forms.onView(show);
+  notebook.activeCellChanged.connect(show);
+  notebook.modelContentChanged.connect(show);
+  show();
+  return el(
+    'div',
+    { class: 'forms-bar' },
+    box.node,
+    asForm,
+    el('div', { class: 'view-switch', role: 'group', 'aria-label': 'Show cells as' }, ...views),
+  );
+}

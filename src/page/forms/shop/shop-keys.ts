@@ -1,0 +1,20 @@
+/** Fields of recipes that a shop's own values fill, by recipe: the field and its place in the shop. */
+export const shopKeys: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  stripCount: { machineWidth: 'thicknesserWidth', jointing: 'jointing' },
+  topFromPile: { widestSlab: 'thicknesserWidth', kerf: 'sawKerf', jointing: 'jointing' },
+  pileYield: { kerf: 'sawKerf', jointing: 'jointing' },
+  cuttingPlan: { kerf: 'sawKerf' },
+  stripLayout: { kerf: 'sawKerf' },
+  mitredEnd: { kerf: 'sawKerf' },
+  clampPlan: { clampForce: 'clampForce' },
+  glueTiming: { openTime: 'glueOpenTime', closedTime: 'glueClosedTime', hold: 'glueHold' },
+  finishQuantity: { coverage: 'finishCoverage', tinSize: 'finishTin' },
+  movementAcross: { timber: 'timber', from: 'moistureNow', to: 'moistureLater' },
+  restraintStress: { timber: 'timber', from: 'moistureNow', to: 'moistureLater' },
+  cupDepth: { timber: 'timber', from: 'moistureNow', to: 'moistureLater' },
+  seasonalMovement: { timber: 'timber', climate: 'place' },
+  pieceWeight: { timber: 'timber', moisture: 'moistureNow' },
+  boardMeasure: { price: 'timberPrice' },
+  partsCost: { price: 'timberPrice' },
+  bill: { hourly: 'hourly' },
+};

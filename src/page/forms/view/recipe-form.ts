@@ -1,0 +1,121 @@
+import { el } from '../../element.js';
+import { rootOf } from '../model/field-path.js';
+import type { Outcome } from '../model/answer.js';
+import type { Argument } from '../model/argument.js';
+import type { FieldModel, RecipeModel } from '../model/recipe-model.js';
+import { FieldRow } from './field-row.js';
+
+export interface FormHost {
+  readonly model: RecipeModel;
+  /** Unique on the page: the start of the ids of its boxes. */
+  readonly id: string;
+  readonly write: (field: string, value: unknown) => void;
+  readonly take: (field: FieldModel) => void;
+  /** Names of the fields for which an earlier result could be taken. */
+  readonly takeable: (field: FieldModel) => boolean;
+  /** Enter in the last field that was still empty. */
+  readonly done: () => void;
+}
+
+/** The fields of a recipe: those that are needed or usual first, what is assumed folded below. */
+export class RecipeForm {
+  readonly element: HTMLFormElement;
+  readonly #rows = new Map<string, FieldRow>();
+  readonly #more: HTMLDetailsElement;
+  readonly #moreWords = el('summary', {});
+  readonly #general = el('p', { class: 'message general', role: 'status', hidden: true });
+  readonly #folded: readonly FieldModel[];
+  #given: Readonly<Record<string, Argument>> = {};
+  #missing: readonly string[] = [];
+
+  constructor(private readonly host: FormHost) {
+    const { model } = host;
+    const first = model.inputs.filter((field) => isInFront(field));
+    this.#folded = model.inputs.filter((field) => !first.includes(field));
+    this.#more = el('details', { class: 'more-fields', hidden: this.#folded.length === 0 }, this.#moreWords);
+    this.element = el('form', { class: 'recipe-form', 'aria-label': model.title, novalidate: true });
+    this.element.addEventListener('submit', (event) => event.preventDefault());
+    this.element.addEventListener('keydown', (event) => this.#onKey(event));
+    let letter = 0;
+    for (const field of [...first, ...this.#folded]) {
+      const row = new FieldRow({
+        recipe: model.name,
+        field,
+        letter: letterAt(letter++),
+        id: `${host.id}-${field.name}`,
+        write: (value) => host.write(field.name, value),
+        take: () => host.take(field),
+      });
+      this.#rows.set(field.name, row);
+      (this.#folded.includes(field) ? this.#more : this.element).append(row.element);
+    }
+    this.element.append(this.#general, this.#more);
+  }
+
+  focusFirst(): void {
+    this.focus(this.#missing[0] ?? this.host.model.inputs[0]?.name ?? '');
+  }
+
+  focus(name: string): void {
+    if (this.#folded.some((field) => field.name === name)) this.#more.open = true;
+    this.#rows.get(name)?.focus();
+  }
+
+  show(given: Readonly<Record<string, Argument>>, outcome: Outcome | undefined): void {
+    this.#given = given;
+    this.#missing = outcome !== undefined && 'missing' in outcome ? outcome.missing : [];
+    const issues = outcome?.state === 'wrong' ? outcome.issues : [];
+    for (const field of this.host.model.inputs) {
+      const issue = issues.find((found) => rootOf(found.field) === field.name);
+      this.#rows.get(field.name)?.show({
+        argument: given[field.name],
+        read: outcome?.read[field.name],
+        // A field that is still empty is waited for and not scolded.
+        issue: given[field.name] === undefined ? undefined : issue,
+        isMissing: this.#missing.includes(field.name),
+        canTake: this.host.takeable(field),
+      });
+    }
+    this.#showMore(issues.map((issue) => rootOf(issue.field)));
+    const general = issues.filter(
+      ({ field }) => !this.#rows.has(rootOf(field)) || given[rootOf(field)] === undefined,
+    );
+    this.#general.hidden = general.length === 0;
+    this.#general.textContent = general.map(({ message }) => capital(message)).join(' ');
+  }
+
+  #showMore(wrong: readonly string[]): void {
+    const given = this.#folded.filter(({ name }) => this.#given[name] !== undefined);
+    if (given.length > 0 || this.#folded.some(({ name }) => wrong.includes(name))) this.#more.open = true;
+    const assumed = this.#folded.filter(
+      ({ name, assumed }) => assumed !== undefined && this.#given[name] === undefined,
+    );
+    const words = assumed.slice(0, 3).map((field) => `${field.label.toLowerCase()} ${field.assumed ?? ''}`);
+    this.#moreWords.textContent =
+      words.length === 0
+        ? 'More to give'
+        : `Also assumed: ${words.join(', ')}${assumed.length > 3 ? ' …' : ''}`;
+  }
+
+  /** Enter goes to the next value that is still needed; when none is left, to the answer. */
+  #onKey(event: KeyboardEvent): void {
+    if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
+    event.preventDefault();
+    const next = this.#missing.find((name) => this.#given[name] === undefined);
+    if (next === undefined) this.host.done();
+    else this.focus(next);
+  }
+}
+
+/** Needed fields, and optional ones without a default that a short form has place for. */
+function isInFront(field: FieldModel): boolean {
+  if (!field.optional) return true;
+  return field.assumed === undefined && field.example !== undefined && field.inExample;
+}
+
+const letterAt = (i: number): string =>
+  i < 26
+    ? String.fromCharCode(65 + i)
+    : `${String.fromCharCode(64 + Math.floor(i / 26))}${String.fromCharCode(65 + (i % 26))}`;
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,0 +1,157 @@
+// Questions answered by forms: on the first page, on a phone, and in a notebook.
+import assert from 'node:assert/strict';
+import { until } from './bench.mjs';
+import { stripCount, clampPlan, movementAcross } from '../../dist/index.js';
+
+const field = (where, name) => where.locator(`[data-field=${name}]`);
+const box = (where, name) => field(where, name).locator('input, select').first();
+const sentence = (where) => where.locator('.sentence').innerText();
+const answered = (where) => where.locator('[data-state=answer]').waitFor();
+
+async function openFirst(bench, options) {
+  const me = await bench.person(options);
+  await me.page.waitForSelector('[data-question=stripCount]');
+  return me;
+}
+
+/** Puts the open question into a notebook of this name and waits until it can be used. */
+async function putInto(page, name) {
+  await page.click('text=Put into the notebook');
+  if ((await page.locator('#put-into option').count()) > 1) await page.selectOption('#put-into', '');
+  await page.fill('#put-name', name);
+  await page.click('dialog .first');
+  await page.waitForSelector('body[data-opened]');
+  await page.waitForSelector('.kernel.ready', { state: 'attached' });
+  await page.waitForSelector('.cell-form [data-state=answer]');
+}
+
+const cellTexts = (bench, name) =>
+  JSON.parse(bench.read(`${name}.ipynb`)).cells.map(({ source }) => [source].flat().join(''));
+
+export default {
+  async 'forms: a first answer from the home page takes four actions'(bench) {
+    const { page, troubles, shot } = await openFirst(bench);
+    const began = Date.now();
+    await page.click('[data-question=stripCount]');
+    await page.fill('#q-topWidth', '800');
+    await page.fill('#q-stripWidth', '48');
+    await answered(page);
+    assert.ok(Date.now() - began < 60_000);
+    const expected = stripCount({ topWidth: '800 mm', stripWidth: '48 mm' });
+    assert.ok((await sentence(page)).includes(`${expected.strips} strips`));
+    await shot('form-strips');
+    assert.deepEqual(troubles, []);
+  },
+
+  async 'forms: on a phone nothing is clipped and the answer comes as quickly'(bench) {
+    const { page, troubles, shot } = await openFirst(bench, { viewport: { width: 390, height: 844 } });
+    await page.fill('#ask', 'how much will a 640 mm Scots pine top shrink from 14 % to 9 %');
+    await page.keyboard.press('Enter');
+    await answered(page);
+    const { finalWidth } = movementAcross({ width: '640 mm', timber: 'Scots pine', from: '14 %', to: '9 %' });
+    assert.ok((await sentence(page)).includes(finalWidth.toString()), await sentence(page));
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+    assert.ok(wide <= 390, `the page is ${wide} wide`);
+    await shot('form-phone');
+    assert.deepEqual(troubles, []);
+  },
+
+  async 'forms: an error stands at its field with a repair that mends it'(bench) {
+    const { page, troubles } = await openFirst(bench);
+    await page.goto(`${bench.address}/#question=stripCount`);
+    await page.fill('#q-topWidth', '640 m');
+    const message = field(page, 'topWidth').locator('.message');
+    await until('the message', async () => /20 m/.test(await message.innerText()));
+    await message.locator('button', { hasText: 'Write 640 mm' }).click();
+    await until('no message', async () => (await message.innerText()) === '');
+    assert.equal(await page.inputValue('#q-topWidth'), '640');
+    assert.deepEqual(troubles, []);
+  },
+
+  async 'forms: the cell and the form are one text, with undo over both'(bench) {
+    const { page } = await openFirst(bench);
+    await page.click('[data-question=stripCount]');
+    await page.fill('#q-topWidth', '640');
+    await page.fill('#q-stripWidth', '48');
+    await page.locator('.as-cell summary').click();
+    await until('the cell', async () => /stripWidth: '48 mm'/.test(await page.inputValue('.cell-code')));
+    const text = (await page.inputValue('.cell-code')).replace("'48 mm'", "'50 mm' /* planed */");
+    await page.fill('.cell-code', text);
+    await until('the form', async () => (await page.inputValue('#q-stripWidth')) === '50');
+    await page.fill('#q-topWidth', '700');
+    await until('the comment is kept', async () =>
+      (await page.inputValue('.cell-code')).includes("stripWidth: '50 mm' /* planed */"),
+    );
+    await page.click('.history button:has-text("Undo")');
+    assert.equal(await page.inputValue('#q-topWidth'), '640');
+    await page.click('.history button:has-text("Redo")');
+    assert.equal(await page.inputValue('#q-topWidth'), '700');
+  },
+
+  async 'forms: answers are chained in a notebook without code'(bench) {
+    const { page, troubles, shot } = await openFirst(bench);
+    await page.click('[data-question=stripCount]');
+    await page.fill('#q-topWidth', '800');
+    await page.fill('#q-stripWidth', '48');
+    await answered(page);
+    await putInto(page, 'bench chain');
+    await page.fill('#ask-here', 'clamps');
+    await page.locator('.found li').first().waitFor();
+    await page.keyboard.press('Enter');
+    const form = page.locator('[data-recipe=clampPlan]');
+    await box(form, 'length').fill('1950');
+    await box(form, 'jointHeight').fill('40');
+    await box(form, 'timberKind').selectOption('softwood');
+    await field(form, 'clampForce').locator('select').nth(1).selectOption({ index: 1 });
+    await field(form, 'outerWidth').getByText('Take from…').click();
+    await page.click('.figure-item:has-text("once jointed")');
+    await answered(form);
+    const strips = stripCount({ topWidth: '800 mm', stripWidth: '48 mm' });
+    const kind = await field(form, 'clampForce').locator('select').nth(1).inputValue();
+    const expected = clampPlan({
+      length: '1950 mm',
+      jointHeight: '40 mm',
+      timberKind: 'softwood',
+      clampForce: kind,
+      outerWidth: strips.stripFinished,
+    });
+    assert.ok((await sentence(form)).includes(`${expected.clamps} clamps`), await sentence(form));
+    await shot('form-chain');
+    await until('the cell is saved', () =>
+      cellTexts(bench, 'bench-chain').some((text) => text.includes('outerWidth: strips.stripFinished')),
+    );
+    // The first answer changes, and the second follows it, in the form and in the kernel.
+    const first = page.locator('[data-recipe=stripCount]');
+    await box(first, 'stripWidth').fill('60');
+    await until('the chip follows', async () => /57 mm/.test(await field(form, 'outerWidth').innerText()));
+    await until('the kernel follows', () => {
+      const { cells } = JSON.parse(bench.read('bench-chain.ipynb'));
+      return JSON.stringify(cells.at(-1).outputs).includes('57 mm');
+    });
+    assert.deepEqual(troubles, []);
+  },
+
+  async 'forms: a name is changed wherever it is used, and letters typed in a form are text'(bench) {
+    const { page } = await openFirst(bench);
+    await page.click('[data-question=stripCount]');
+    await page.fill('#q-topWidth', '800');
+    await page.fill('#q-stripWidth', '48');
+    await answered(page);
+    await putInto(page, 'bench names');
+    await page.locator('.result-name').click();
+    await page.keyboard.press('ControlOrMeta+A');
+    await page.keyboard.type('hall bedding');
+    await page.keyboard.press('Tab');
+    await until('the name in the file', () =>
+      cellTexts(bench, 'bench-names').some(
+        (text) => text.includes('const hallBedding = stripCount') && text.includes('hallBedding;'),
+      ),
+    );
+    assert.equal(await page.locator('.jp-Cell').count(), 1, 'no cell was added or deleted by a letter');
+    await page.locator('[data-field=topWidth] input').click();
+    await page.click('[data-view=code]');
+    await until('the code', async () => (await page.locator('.cell-form').count()) === 0);
+    await page.click('[data-view=forms]');
+    await until('the form', async () => (await page.locator('.cell-form').count()) === 1);
+  },
+};
