@@ -17,6 +17,7 @@ async function openFirst(bench, options) {
 /** Puts the open question into a notebook of this name and waits until it can be used. */
 async function putInto(page, name) {
   await page.click('text=Put into the notebook');
+  await page.waitForSelector('dialog[open]');
   if ((await page.locator('#put-into option').count()) > 1) await page.selectOption('#put-into', '');
   await page.fill('#put-name', name);
   await page.click('dialog .first');
@@ -124,10 +125,14 @@ export default {
     const first = page.locator('[data-recipe=stripCount]');
     await box(first, 'stripWidth').fill('60');
     await until('the chip follows', async () => /57 mm/.test(await field(form, 'outerWidth').innerText()));
-    await until('the kernel follows', () => {
-      const { cells } = JSON.parse(bench.read('bench-chain.ipynb'));
-      return JSON.stringify(cells.at(-1).outputs).includes('57 mm');
-    });
+    await until(
+      'the kernel follows',
+      () => {
+        const { cells } = JSON.parse(bench.read('bench-chain.ipynb'));
+        return JSON.stringify(cells.at(-1).outputs).includes('57 mm');
+      },
+      40_000,
+    );
     assert.deepEqual(troubles, []);
   },
 

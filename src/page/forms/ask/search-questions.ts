@@ -1,4 +1,5 @@
 import type { RecipeModel } from '../model/recipe-model.js';
+import { commonest } from '../worker/questions.js';
 
 /** One thing that a search can find. */
 export interface Found {
@@ -73,10 +74,16 @@ function stem(word: string): string {
 export function search(words: string, all: readonly Searched[], most = 6): Found[] {
   const wanted = stems(words);
   if (wanted.length === 0) return [];
-  const scored = all
-    .map(({ texts, ...thing }): Found => {
-      const ready = texts.map(([weight, text]) => [weight, stems(text)] as const);
-      const score = wanted.reduce((sum, word) => sum + bestOf(word, ready), 0);
+  const ready = all.map(({ texts, ...thing }) => ({
+    thing,
+    texts: texts.map(([weight, text]) => [weight, stems(text)] as const),
+  }));
+  const places = wanted.map((word) => ready.map(({ texts }) => bestOf(word, texts)));
+  // A word that few things have says more than one that many have.
+  const rarity = places.map((scores) => Math.log(1 + all.length / (1 + scores.filter((s) => s > 0).length)));
+  const scored = ready
+    .map(({ thing }, i): Found => {
+      const score = places.reduce((sum, scores, j) => sum + (scores[i] ?? 0) * (rarity[j] ?? 1), 0);
       return { ...thing, score };
     })
     .filter(({ score }) => score > 0)
@@ -85,22 +92,20 @@ export function search(words: string, all: readonly Searched[], most = 6): Found
   return scored.filter(({ score }) => score >= least).slice(0, most);
 }
 
-/** The best place of a word: whole, by its first letters, or with one letter wrong. */
+/** The best place of a word, and a little for each other text that has it too. */
 function bestOf(word: string, texts: readonly (readonly [number, readonly string[]])[]): number {
-  let best = 0;
-  for (const [weight, words] of texts)
-    for (const other of words) {
-      const share =
-        other === word
-          ? 1
-          : word.length >= 3 && other.startsWith(word)
-            ? 0.6
-            : word.length >= 5 && isNear(word, other)
-              ? 0.5
-              : 0;
-      best = Math.max(best, weight * share);
-    }
-  return best;
+  const scores = texts.map(
+    ([weight, words]) => weight * Math.max(0, ...words.map((other) => likeness(word, other))),
+  );
+  const best = Math.max(0, ...scores);
+  return best + 0.1 * (scores.reduce((sum, score) => sum + score, 0) - best);
+}
+
+/** 1 for the same word, less for its first letters or one letter wrong. */
+function likeness(word: string, other: string): number {
+  if (other === word) return 1;
+  if (word.length >= 3 && other.startsWith(word)) return 0.6;
+  return word.length >= 5 && isNear(word, other) ? 0.5 : 0;
 }
 
 /** One letter changed, left out, put in or swapped with the next. */
@@ -119,18 +124,22 @@ function isNear(a: string, b: string): boolean {
 
 /** The recipes as things to be found by their questions. */
 export function searchedQuestions(models: Iterable<RecipeModel>): Searched[] {
-  return [...models].map((model) => ({
-    kind: 'question',
-    title: model.question,
-    detail: model.title,
-    target: model.name,
-    texts: [
-      [8, model.title],
-      [7, model.question],
-      [6, model.words],
-      [2, model.about],
-      [1, model.inputs.map(({ label, help }) => `${label} ${help}`).join(' ')],
-      [1, model.outputs.map(({ label }) => label).join(' ')],
-    ],
-  }));
+  // Where two fit alike, the one that is asked more often comes first.
+  const rank = ({ name }: RecipeModel): number => (commonest.indexOf(name) + 100) % 100;
+  return [...models]
+    .sort((a, b) => rank(a) - rank(b))
+    .map((model) => ({
+      kind: 'question',
+      title: model.question,
+      detail: model.title,
+      target: model.name,
+      texts: [
+        [8, model.title],
+        [7, model.question],
+        [6, model.words],
+        [2, model.about],
+        [1, model.inputs.map(({ label, help }) => `${label} ${help}`).join(' ')],
+        [1, model.outputs.map(({ label }) => label).join(' ')],
+      ],
+    }));
 }

@@ -12,7 +12,7 @@ import { recipeClient } from '../recipe-client.js';
 import { readShop } from '../shop/shop-client.js';
 import { shopDefaults } from '../shop/shop-defaults.js';
 import { CellForm, shapeOf, type NotebookSide } from './cell-form.js';
-import { CellRunner } from './cell-runner.js';
+import { CellRunner, type CellPlan } from './cell-runner.js';
 
 export type NotebookView = 'forms' | 'code';
 
@@ -145,7 +145,7 @@ export class NotebookForms {
       taken: () => this.#taken(),
       shop: () => this.#shop,
       rename: (from, to) => this.#rename(from, to),
-      written: (cell) => this.runner.soon(cell, () => this.#dependents(cell)),
+      written: (cell) => this.runner.soon(cell, () => this.#plan(cell)),
       showCode: (cell) => this.turn(cell),
       keep: (cell, code) => this.#keep(cell, code),
     };
@@ -170,7 +170,7 @@ export class NotebookForms {
     NotebookActions.insertBelow(this.notebook);
     const made = this.notebook.activeCell;
     made?.model.sharedModel.setSource(code);
-    if (made instanceof CodeCell) this.runner.soon(made, () => []);
+    if (made instanceof CodeCell) this.runner.soon(made, () => this.#plan(made));
   }
 
   #rename(from: string, to: string): void {
@@ -182,7 +182,21 @@ export class NotebookForms {
       }
     });
     for (const cell of this.#cells())
-      if (this.#read(cell).names.includes(to)) this.runner.soon(cell, () => this.#dependents(cell));
+      if (this.#read(cell).names.includes(to)) this.runner.soon(cell, () => this.#plan(cell));
+  }
+
+  /** What is to be run with a cell: the results it takes from, and those that take from it. */
+  #plan(cell: CodeCell): CellPlan {
+    const before: CodeCell[] = [];
+    let wanted = this.#read(cell).text;
+    for (const other of this.#cells().reverse()) {
+      const text = this.#read(other);
+      const used = text.names.some((name) => renameIn(wanted, name, name).length > 0);
+      if (other === cell || !text.isCallsOnly || !used) continue;
+      before.unshift(other);
+      wanted += `\n${text.text}`;
+    }
+    return { before, after: this.#dependents(cell) };
   }
 
   /** Forms that rest on a result of this cell, in order: they are run after it. */

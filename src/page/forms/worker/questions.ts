@@ -10,7 +10,8 @@ export interface QuestionText {
 export const questions: Readonly<Record<string, QuestionText>> = {
   movementAcross: {
     question: 'How much will it move?',
-    words: 'shrink swell expand wood movement season gap width moisture MC heated damp tabletop panel',
+    words:
+      'shrink swell expand wood movement season gap width moisture MC heated damp tabletop panel top pine oak',
     noun: 'movement',
     main: 'change',
   },
@@ -142,7 +143,7 @@ export const questions: Readonly<Record<string, QuestionText>> = {
     noun: 'stress',
   },
   boardMeasure: {
-    question: 'How much timber is that, and its price?',
+    question: 'How much timber is it?',
     words: 'board feet volume cubic price super feet bdft',
     noun: 'timber',
   },
@@ -212,7 +213,7 @@ export const questions: Readonly<Record<string, QuestionText>> = {
     noun: 'brace',
   },
   mitredEnd: {
-    question: 'How do I fold a top down at its ends?',
+    question: 'How do I fold down the ends?',
     words: 'waterfall mitre miter grain match leg side',
     noun: 'fold',
   },
