@@ -17,7 +17,7 @@ import {
   type RenderStatus,
   type RowActions,
 } from './notebook-row.js';
-import { askSection } from './forms/ask/ask-section.js';
+import { AskSection } from './forms/ask/ask-section.js';
 import { themeToggle } from './theme-toggle.js';
 import { contentsAddress, messageOf, notebookAddress, server, type FileModel } from './server-api.js';
 
@@ -151,7 +151,7 @@ picker.addEventListener('change', () => {
   if (picker.files !== null) void addFiles(picker.files).finally(() => (picker.value = ''));
 });
 
-const asking = askSection(app);
+const asking = new AskSection(app);
 app.replaceChildren(
   el(
     'header',

@@ -31,6 +31,7 @@ import { runningOf, type Running } from './cell-running.js';
 import { contentsAddress, messageOf, notebookAddress, server, type FileModel } from './server-api.js';
 import { codeCompletion } from './code-completion.js';
 import { CellRunner } from './forms/notebook/cell-runner.js';
+import { notebookMenu } from './forms/notebook/export-notebook.js';
 import { firstView, formsBar } from './forms/notebook/forms-bar.js';
 import { NotebookForms } from './forms/notebook/notebook-forms.js';
 
@@ -92,7 +93,12 @@ async function open(): Promise<void> {
   const keys = keyBindings(shared);
   const top = toolbar(shared);
   const forms = new NotebookForms(notebook, new CellRunner(kernel), firstView(notebook));
-  layOut(notebook, [top.node, formsBar(notebook, forms), search.node, trustLine(notebook)], side.node);
+  const menu = notebookMenu(
+    file.model,
+    () => file.path,
+    () => side.open('notes'),
+  );
+  layOut(notebook, [top.node, formsBar(notebook, forms, menu), search.node, trustLine(notebook)], side.node);
   cellToolbar(notebook, running, (cell) => {
     notes.add(cell);
     side.open('notes');

@@ -7,6 +7,7 @@ import type { AccessKeys } from './access-keys.js';
 import { documentHeaders, keyReason } from './auth.js';
 import type { Contents } from './contents.js';
 import { HttpError } from './http-error.js';
+import { exportPage } from './export-page.js';
 import type { KnownNotebooks } from './known-notebooks.js';
 import type { NotebookIndex } from './notebook-index.js';
 import { listNotebooks } from './notebook-metadata.js';
@@ -67,6 +68,9 @@ export function appRoutes(services: AppServices): Router {
       return { body: shopBody() };
     })
     .on('GET', '/reckoner/recipes', () => ({ body: (cards ??= catalogue.map(recipeCard)) }))
+    .on('POST', '/reckoner/export', async ({ json }) =>
+      exportPage(await json(largeBody), services.contents.root.folder),
+    )
     .on('POST', '/reckoner/notes', async ({ json }) => notesPage(await json(largeBody), version));
 }
 

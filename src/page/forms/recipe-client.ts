@@ -4,7 +4,7 @@ import type { AnswerOf, AskOf, ReplyMessage, RequestKind } from './model/worker-
 declare const RECIPE_WORKER: string;
 
 interface Waiting {
-  readonly resolve: (answer: never) => void;
+  readonly resolve: (answer: unknown) => void;
   readonly reject: (error: Error) => void;
 }
 
@@ -19,7 +19,7 @@ class RecipeClient {
   ask<K extends RequestKind>(kind: K, ask: AskOf<K>): Promise<AnswerOf<K>> {
     const id = this.#next++;
     return new Promise((resolve, reject) => {
-      this.#waiting.set(id, { resolve: resolve as (answer: never) => void, reject });
+      this.#waiting.set(id, { resolve: resolve as (answer: unknown) => void, reject });
       (this.#worker ??= this.#start()).postMessage({ id, kind, ask });
     });
   }
@@ -37,7 +37,7 @@ class RecipeClient {
       const waiting = this.#waiting.get(data.id);
       this.#waiting.delete(data.id);
       if ('problem' in data) waiting?.reject(new Error(data.problem));
-      else waiting?.resolve(data.answer as never);
+      else waiting?.resolve(data.answer);
     });
     worker.addEventListener('error', (event) => {
       const error = new Error(event.message || 'the recipes cannot be loaded; load the page again');

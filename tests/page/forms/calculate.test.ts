@@ -9,12 +9,8 @@ import { tryValues } from '../../../src/page/forms/worker/try-values.js';
 const recipes = new Map(catalogue.map((recipe) => [recipe.name, recipe]));
 const given = (inputs: Readonly<Record<string, unknown>>): Record<string, Argument> =>
   Object.fromEntries(Object.entries(inputs).map(([name, value]) => [name, argumentOf(value)]));
-const work = (
-  recipe: string,
-  args: Readonly<Record<string, Argument>>,
-  scope: Scope = {},
-  shop: unknown = undefined,
-) => calculate(recipes.get(recipe)!, { recipe, given: args }, new Resolver(recipes, scope, shop), true);
+const work = (recipe: string, args: Readonly<Record<string, Argument>>, scope: Scope = {}, shop?: unknown) =>
+  calculate(recipes.get(recipe)!, { recipe, given: args }, new Resolver(recipes, scope, shop), true);
 const strips: Scope = {
   strips: { call: { recipe: 'stripCount', given: given({ topWidth: '640 mm', stripWidth: '48 mm' }) } },
   a: { value: { type: 'reference', name: 'b', path: [] } },

@@ -59,32 +59,39 @@ function insertion(text: string, call: CellCall, property: string): TextEdit {
   const { object } = call;
   if (object === undefined) return { from: call.bracket, to: call.bracket, insert: `{ ${property} }` };
   const last = call.properties.at(-1);
-  const start = last?.to ?? object.from + 1;
-  const close = object.to - 1;
-  const between = text.slice(start, close);
-  const comma = commaIn(between);
+  const from = last?.to ?? object.from + 1;
+  const to = object.to - 1;
+  const between = text.slice(from, to);
   const body = between.trimEnd();
-  const tail = between.slice(body.length);
-  const isLong = text.slice(object.from, object.to).includes('\n');
-  if (last === undefined && !isLong)
-    return {
-      from: start,
-      to: close,
-      insert: body === '' ? ` ${property} ` : `${body} ${property}${tail || ' '}`,
-    };
-  const separator = last === undefined || comma >= 0 ? '' : ',';
-  if (!isLong) {
-    const ending = comma >= 0 ? ',' : '';
-    return { from: start, to: close, insert: `${separator}${body} ${property}${ending}${tail}` };
-  }
-  const indent = last === undefined ? '  ' : lineIndent(text, last.from);
-  const ending = last === undefined || comma >= 0 ? ',' : '';
-  const line = `\n${indent}${property}${ending}`;
-  return {
-    from: start,
-    to: close,
-    insert: `${separator}${body}${line}${tail.includes('\n') ? tail : `\n${tail}`}`,
+  const gap: Gap = {
+    body,
+    tail: between.slice(body.length),
+    isFirst: last === undefined,
+    hasComma: commaIn(between) >= 0,
+    indent: last === undefined ? '  ' : lineIndent(text, last.from),
   };
+  const isLong = text.slice(object.from, object.to).includes('\n');
+  return { from, to, insert: isLong ? onNewLine(gap, property) : onSameLine(gap, property) };
+}
+
+/** What stands between the last property and the closing brace. */
+interface Gap {
+  readonly body: string;
+  readonly tail: string;
+  readonly isFirst: boolean;
+  readonly hasComma: boolean;
+  readonly indent: string;
+}
+
+function onSameLine({ body, tail, isFirst, hasComma }: Gap, property: string): string {
+  if (isFirst) return `${body} ${property}${tail || ' '}`;
+  return hasComma ? `${body} ${property},${tail}` : `,${body} ${property}${tail}`;
+}
+
+function onNewLine({ body, tail, isFirst, hasComma, indent }: Gap, property: string): string {
+  const hasEnd = isFirst || hasComma;
+  const line = `\n${indent}${property}${hasEnd ? ',' : ''}`;
+  return `${hasEnd ? '' : ','}${body}${line}${tail.includes('\n') ? tail : `\n${tail}`}`;
 }
 
 /** Place of the comma between a property and what follows, outside comments; -1 where there is none. */

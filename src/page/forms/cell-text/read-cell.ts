@@ -49,31 +49,45 @@ export interface CellText {
 
 export function readCell(text: string, recipes: { has(name: string): boolean }): CellText {
   const tree = typescript.parse(text);
-  const calls: CellCall[] = [];
-  const constants: (readonly [string, Argument])[] = [];
-  const names: string[] = [];
-  let others = 0;
-  for (const statement of children(tree.topNode)) {
-    const { declared, value, isConstant } = partsOf(statement, text);
-    if (declared !== undefined) names.push(declared.name);
-    const call = value === undefined ? undefined : callOf(value, text, recipes);
-    if (call !== undefined)
-      calls.push({ ...call, name: declared?.name, nameFrom: declared?.from ?? statement.from });
-    else if (statement.name !== 'ImportDeclaration' && !isShownName(value, text, calls)) others += 1;
-    if (call === undefined && isConstant && declared !== undefined && value !== undefined) {
-      const { argument } = readArgument(value, text);
-      if (argument.type !== 'code') constants.push([declared.name, argument]);
-    }
-  }
+  const statements = children(tree.topNode)
+    .filter(({ name }) => name !== 'ImportDeclaration')
+    .map((node) => readStatement(node, text, recipes));
+  const calls = statements.flatMap(({ call }) => call ?? []);
   const isBroken = hasError(tree);
+  const others = statements.filter(
+    ({ call, value }) => call === undefined && !isShownName(value, text, calls),
+  );
   return {
     text,
     calls,
-    constants,
-    names,
+    constants: statements.flatMap(({ constant }) => (constant === undefined ? [] : [constant])),
+    names: statements.flatMap(({ declared }) => declared?.name ?? []),
     isBroken,
-    isCallsOnly: others === 0 && calls.length > 0 && !isBroken,
+    isCallsOnly: others.length === 0 && calls.length > 0 && !isBroken,
   };
+}
+
+interface Statement {
+  readonly declared: { readonly name: string } | undefined;
+  readonly value: SyntaxNode | undefined;
+  readonly call: CellCall | undefined;
+  readonly constant: readonly [string, Argument] | undefined;
+}
+
+function readStatement(node: SyntaxNode, text: string, recipes: { has(name: string): boolean }): Statement {
+  const { declared, value, isConstant } = partsOf(node, text);
+  const found = value === undefined ? undefined : callOf(value, text, recipes);
+  const call = found && { ...found, name: declared?.name, nameFrom: declared?.from ?? node.from };
+  const constant =
+    found === undefined && isConstant && declared !== undefined && value !== undefined
+      ? constantOf(declared.name, value, text)
+      : undefined;
+  return { declared, value, call, constant };
+}
+
+function constantOf(name: string, value: SyntaxNode, text: string): readonly [string, Argument] | undefined {
+  const { argument } = readArgument(value, text);
+  return argument.type === 'code' ? undefined : [name, argument];
 }
 
 /** A line that only shows a result of the cell, such as `strips;`. */

@@ -35,13 +35,11 @@ export function renameIn(text: string, from: string, to: string): TextEdit[] {
 
 /** Whether a function or block has a parameter or variable of this name itself. */
 function declares(node: SyntaxNode, text: string, name: string): boolean {
-  let found = false;
-  const visit = (at: SyntaxNode): void => {
-    if (at.name === 'VariableDefinition' && text.slice(at.from, at.to) === name) found = true;
-    for (let child = at.firstChild; child !== null && !found; child = child.nextSibling) visit(child);
-  };
-  for (let child = node.firstChild; child !== null && !found; child = child.nextSibling) visit(child);
-  return found;
+  for (let child = node.firstChild; child !== null; child = child.nextSibling) {
+    if (child.name === 'VariableDefinition' && text.slice(child.from, child.to) === name) return true;
+    if (declares(child, text, name)) return true;
+  }
+  return false;
 }
 
 const reserved = new Set(

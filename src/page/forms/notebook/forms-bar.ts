@@ -17,7 +17,7 @@ export function firstView(notebook: Notebook): NotebookView {
 }
 
 /** The line under the toolbar: ask another question, and see the notebook as forms or as code. */
-export function formsBar(notebook: Notebook, forms: NotebookForms): HTMLElement {
+export function formsBar(notebook: Notebook, forms: NotebookForms, menu: HTMLElement): HTMLElement {
   let questions: Searched[] = [];
   const box = searchBox({
     id: 'ask-here',
@@ -36,20 +36,7 @@ export function formsBar(notebook: Notebook, forms: NotebookForms): HTMLElement 
     () => void recipeClient.models().then((models) => (questions = searchedQuestions(models.values()))),
     { once: true },
   );
-  const views = (['forms', 'code'] as const).map((view) =>
-    el(
-      'button',
-      {
-        type: 'button',
-        'data-view': view,
-        onclick: () => {
-          localStorage.setItem(viewKey, view);
-          forms.show(view);
-        },
-      },
-      view === 'forms' ? 'Forms' : 'Code',
-    ),
-  );
+  const views = viewButtons(forms);
   const asForm = el(
     'button',
     {
@@ -77,6 +64,24 @@ export function formsBar(notebook: Notebook, forms: NotebookForms): HTMLElement 
     { class: 'forms-bar' },
     box.node,
     asForm,
+    menu,
     el('div', { class: 'view-switch', role: 'group', 'aria-label': 'Show cells as' }, ...views),
+  );
+}
+
+function viewButtons(forms: NotebookForms): HTMLButtonElement[] {
+  return (['forms', 'code'] as const).map((view) =>
+    el(
+      'button',
+      {
+        type: 'button',
+        'data-view': view,
+        onclick: () => {
+          localStorage.setItem(viewKey, view);
+          forms.show(view);
+        },
+      },
+      view === 'forms' ? 'Forms' : 'Code',
+    ),
   );
 }

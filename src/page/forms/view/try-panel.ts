@@ -68,6 +68,17 @@ export class TryPanel {
       },
       'Keep as a cell',
     );
+    this.#layOut(id);
+    this.#field.addEventListener('change', () => {
+      for (const box of [this.#from, this.#to, this.#target, this.#spread]) box.value = '';
+      void this.#ask();
+    });
+    for (const box of [this.#output, this.#from, this.#to, this.#target, this.#spread])
+      box.addEventListener('change', () => void this.#ask());
+    this.#slider.addEventListener('input', () => this.#showPlace());
+  }
+
+  #layOut(id: string): void {
     const labelled = (words: string, control: HTMLElement, name: string): HTMLElement => {
       control.id = `${id}-${name}`;
       return el('span', { class: 'try-part' }, el('label', { for: control.id }, words), control);
@@ -100,13 +111,6 @@ export class TryPanel {
       this.#remarks,
       el('div', { class: 'try-row' }, this.#use, this.#keep),
     );
-    this.#field.addEventListener('change', () => {
-      for (const box of [this.#from, this.#to, this.#target, this.#spread]) box.value = '';
-      void this.#ask();
-    });
-    for (const box of [this.#output, this.#from, this.#to, this.#target, this.#spread])
-      box.addEventListener('change', () => void this.#ask());
-    this.#slider.addEventListener('input', () => this.#showPlace());
   }
 
   /** The call has changed. */

@@ -10,7 +10,8 @@ export async function figuresOf(scope: Scope, resolver: Resolver): Promise<Figur
     try {
       const inner = resultInternals(await resolver.value({ type: 'reference', name, path: [] }));
       if (inner === undefined) continue;
-      for (const [output, { kind, label, columns, format }] of Object.entries(inner.outputs)) {
+      for (const [output, shown] of Object.entries(inner.outputs)) {
+        const { kind, label, columns } = shown;
         const raw = inner.raw[output];
         if (raw === undefined) continue;
         const [first = label] = label.split(/[;:]/);
@@ -19,7 +20,7 @@ export async function figuresOf(scope: Scope, resolver: Resolver): Promise<Figur
           path: [output],
           label: first,
           kind,
-          text: format(raw as never, inner.currency).metric,
+          text: shown.format(raw, inner.currency).metric,
           columns: Object.keys(columns ?? {}),
         });
       }

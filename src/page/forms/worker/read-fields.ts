@@ -52,7 +52,7 @@ export function readFields(fields: Fields, inputs: Readonly<Record<string, unkno
     const field = fields[name];
     if (field === undefined) continue;
     try {
-      const text = field.format(field.read(value) as never);
+      const text = field.format(field.read(value));
       const both = /^([^()]*\S) \(([^()]*)\)$/.exec(text);
       read[name] = { metric: both?.[1] ?? text, inch: both?.[2] ?? '' };
     } catch {
