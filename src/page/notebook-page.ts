@@ -31,7 +31,7 @@ import { runningOf, type Running } from './cell-running.js';
 import { contentsAddress, messageOf, notebookAddress, server, type FileModel } from './server-api.js';
 import { codeCompletion } from './code-completion.js';
 import { CellRunner } from './forms/notebook/cell-runner.js';
-import { notebookMenu } from './forms/notebook/export-notebook.js';
+import { notebookMenu } from './forms/notebook/notebook-menu.js';
 import { firstView, formsBar } from './forms/notebook/forms-bar.js';
 import { NotebookForms } from './forms/notebook/notebook-forms.js';
 

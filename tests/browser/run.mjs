@@ -2,7 +2,9 @@
 import { existsSync } from 'node:fs';
 import { buildIfNeeded } from '../../src/launch/prepare.mjs';
 import { openBench } from './bench.mjs';
+import accessible from './accessible.mjs';
 import forms from './forms.mjs';
+import journeys from './journeys.mjs';
 import keeping from './keeping.mjs';
 import showing from './showing.mjs';
 import working from './working.mjs';
@@ -15,9 +17,14 @@ if (!existsSync(chromium)) {
   process.exit(1);
 }
 const word = process.argv[2];
-const tests = Object.entries({ ...working, ...keeping, ...showing, ...forms }).filter(
-  ([name]) => word === undefined || name.includes(word),
-);
+const tests = Object.entries({
+  ...working,
+  ...keeping,
+  ...showing,
+  ...forms,
+  ...accessible,
+  ...journeys,
+}).filter(([name]) => word === undefined || name.includes(word));
 const bench = await openBench();
 let [passed, failed] = [0, 0];
 for (const [name, test] of tests) {

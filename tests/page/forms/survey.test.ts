@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readSurvey } from '../../../src/page/forms/worker/read-survey.js';
-import type { SurveyChoices } from '../../../src/page/forms/model/survey.js';
+import type { SurveyChoices } from '../../../src/page/forms/model/survey-reading.js';
 import { pileYield } from '../../../src/recipes/stock/pile-yield.js';
 
 const none: SurveyChoices = { columns: {}, units: {}, repairs: {}, left: [] };

@@ -1,5 +1,5 @@
 import { el } from '../../element.js';
-import { textOf, type Control, type ControlContext } from './control.js';
+import { textOf, type Control, type ControlContext } from './field-control.js';
 
 /** One of a few words, or yes and no. */
 export function choiceControl({ field, id, assumed, write }: ControlContext): Control {

@@ -1,6 +1,6 @@
 import { el } from '../../element.js';
 import type { FieldModel } from '../model/recipe-model.js';
-import type { Control, ControlContext } from './control.js';
+import type { Control, ControlContext } from './field-control.js';
 
 export type MakeControl = (context: ControlContext) => Control;
 

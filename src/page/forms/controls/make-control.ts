@@ -1,5 +1,5 @@
 import { choiceControl } from './choice-control.js';
-import type { Control, ControlContext } from './control.js';
+import type { Control, ControlContext } from './field-control.js';
 import { eitherControl, groupControl } from './group-control.js';
 import { nameControl } from './name-control.js';
 import { quantityControl } from './quantity-control.js';

@@ -1,5 +1,5 @@
 import { el } from '../../element.js';
-import { exampleText, textOf, type Control, type ControlContext } from './control.js';
+import { exampleText, textOf, type Control, type ControlContext } from './field-control.js';
 
 /** A timber, a grade or a place: typed, with a list of the names that fit what is typed. */
 export function nameControl({ field, id, assumed, write, names }: ControlContext): Control {

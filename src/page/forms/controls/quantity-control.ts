@@ -1,5 +1,5 @@
 import { el } from '../../element.js';
-import { exampleText, textOf, type Control, type ControlContext } from './control.js';
+import { exampleText, textOf, type Control, type ControlContext } from './field-control.js';
 import { isSameUnit, splitUnit, unitLabel, withUnit } from './unit-text.js';
 
 /** A number with a choice of units; a bare number takes the unit shown. */

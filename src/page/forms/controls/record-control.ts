@@ -1,5 +1,5 @@
 import type { FieldModel } from '../model/recipe-model.js';
-import { textOf, type Control, type ControlContext } from './control.js';
+import { textOf, type Control, type ControlContext } from './field-control.js';
 import { tableControl } from './table-control.js';
 
 const blank: FieldModel = {

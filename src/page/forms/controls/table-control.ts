@@ -1,6 +1,6 @@
 import { el, icon } from '../../element.js';
 import type { FieldModel } from '../model/recipe-model.js';
-import { exampleText, textOf, type Control, type ControlContext } from './control.js';
+import { exampleText, textOf, type Control, type ControlContext } from './field-control.js';
 import { pastedRows } from './pasted-rows.js';
 import { splitUnit, unitLabel, withUnit } from './unit-text.js';
 

@@ -1,5 +1,5 @@
 import { el } from '../../element.js';
-import { exampleText, textOf, type Control, type ControlContext } from './control.js';
+import { exampleText, textOf, type Control, type ControlContext } from './field-control.js';
 
 /** A line of text: words, a plain number, or a thing with a way of writing of its own such as `45 x 70 mm`. */
 export function textControl({ field, id, assumed, write }: ControlContext): Control {

@@ -2,7 +2,7 @@ import type { AnswerDetails, Outcome } from './answer.js';
 import type { Call, Scope } from './argument.js';
 import type { Figure } from './figure.js';
 import type { RecipeModel } from './recipe-model.js';
-import type { SurveyChoices, SurveyReading } from './survey.js';
+import type { SurveyChoices, SurveyReading } from './survey-reading.js';
 import type { TriedValues, TryQuestion } from './tried-values.js';
 
 /** What the page asks of the worker that runs the recipes, by kind of request, with what comes back. */

@@ -2,7 +2,7 @@ import { tell } from '../../dialog.js';
 import { el, icon } from '../../element.js';
 import { fileName } from '../../file-upload.js';
 import { contentsAddress, messageOf, server } from '../../server-api.js';
-import type { SurveyChoices, SurveyDoubt, SurveyReading } from '../model/survey.js';
+import type { SurveyChoices, SurveyDoubt, SurveyReading } from '../model/survey-reading.js';
 import { recipeClient } from '../recipe-client.js';
 import { AnswerPicture } from '../view/answer-picture.js';
 

@@ -3,7 +3,7 @@ import { argumentOf, isPlainArgument, plainValue, type Argument } from '../model
 import type { FieldIssue } from '../model/answer.js';
 import type { FieldModel } from '../model/recipe-model.js';
 import { makeControl } from '../controls/make-control.js';
-import type { Control } from '../controls/control.js';
+import type { Control } from '../controls/field-control.js';
 import { recipeClient } from '../recipe-client.js';
 
 export interface RowContext {

@@ -1,5 +1,5 @@
 import { el } from '../../element.js';
-import { rootOf } from '../model/field-path.js';
+import { rootOf } from '../model/issue-root.js';
 import type { Outcome } from '../model/answer.js';
 import type { Argument } from '../model/argument.js';
 import type { FieldModel, RecipeModel } from '../model/recipe-model.js';

@@ -5,7 +5,7 @@ import { valueLines } from '../../../engine/value-table.js';
 import { InputError } from '../../../units/input-error.js';
 import type { Answer, AnswerDetails, Outcome, ReadFields } from '../model/answer.js';
 import type { Call } from '../model/argument.js';
-import { rootOf } from '../model/field-path.js';
+import { rootOf } from '../model/issue-root.js';
 import { issuesOfFields, readFields, withRepair } from './read-fields.js';
 import { CodeOnly, type Resolver } from './resolve.js';
 import { sentenceOf } from './sentence.js';

@@ -3,15 +3,10 @@ import { NumberStyle } from '../../../engine/csv-numbers.js';
 import { csvText } from '../../../engine/result-table.js';
 import { pileYield } from '../../../recipes/stock/pile-yield.js';
 import { InputError } from '../../../units/input-error.js';
-import type { SurveyChoices, SurveyDoubt, SurveyHeading, SurveyReading } from '../model/survey.js';
+import type { SurveyChoices, SurveyDoubt, SurveyHeading, SurveyReading } from '../model/survey-reading.js';
 import { guessColumn, headingParts, isLengthColumn, neededColumns, surveyColumns } from './survey-columns.js';
 import { doubtsOf, grouped } from './survey-doubts.js';
-
-/** A cell of the survey as it is written, without marks between thousands and with a decimal point. */
-export interface SurveyTable {
-  readonly headings: readonly SurveyHeading[];
-  readonly rows: readonly (readonly string[])[];
-}
+import type { SurveyTable } from './survey-table.js';
 
 const mostDoubts = 8;
 

@@ -1,8 +1,8 @@
 import { pileYield } from '../../../recipes/stock/pile-yield.js';
 import { toQuantity } from '../../../units/parse-quantity.js';
 import { InputError } from '../../../units/input-error.js';
-import type { SurveyDoubt } from '../model/survey.js';
-import type { SurveyTable } from './read-survey.js';
+import type { SurveyDoubt } from '../model/survey-reading.js';
+import type { SurveyTable } from './survey-table.js';
 import { isLengthColumn } from './survey-columns.js';
 
 type Rows = readonly (Readonly<Record<string, unknown>> | undefined)[];
