@@ -1,4 +1,4 @@
-import { CodeCell } from '@jupyterlab/cells';
+import { CodeCell, type Cell } from '@jupyterlab/cells';
 import { NotebookActions, setCellExecutor, type Notebook } from '@jupyterlab/notebook';
 import { tell } from './dialog.js';
 import type { KernelSession } from './kernel-session.js';
@@ -50,6 +50,23 @@ export interface Running {
   readonly runFromHere: () => void;
 }
 
+/** Runs cells; the active cell stays the active one, and the view where it is. False when one of them failed. */
+export function runInPlace(
+  notebook: Notebook,
+  cells: readonly Cell[],
+  kernel: KernelSession,
+): Promise<boolean> {
+  const view = notebook.outerNode;
+  const top = view.scrollTop;
+  const running = NotebookActions.runCells(notebook, cells, kernel.context);
+  // The widgets scroll to the active cell within the next frames.
+  for (const wait of [0, 50, 150])
+    setTimeout(() => {
+      if (Math.abs(view.scrollTop - top) > 1) view.scrollTop = top;
+    }, wait);
+  return running;
+}
+
 /** `ranAll` is called when every cell has run without an error. */
 export function runningOf(notebook: Notebook, kernel: KernelSession, ranAll: () => void): Running {
   const { context } = kernel;
@@ -58,7 +75,7 @@ export function runningOf(notebook: Notebook, kernel: KernelSession, ranAll: () 
     runAndStep: () => void NotebookActions.runAndAdvance(notebook, context),
     runAndInsert: () => void NotebookActions.runAndInsert(notebook, context),
     runAll: async () => {
-      if (await NotebookActions.runAll(notebook, context)) ranAll();
+      if (await runInPlace(notebook, notebook.widgets, kernel)) ranAll();
     },
     runFromHere: () => void NotebookActions.runAllBelow(notebook, context),
   };

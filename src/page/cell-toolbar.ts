@@ -29,7 +29,7 @@ export function cellToolbar(notebook: Notebook, running: Running, addNote: (cell
     iconButton('up', 'Move up', () => NotebookActions.moveUp(notebook)),
     iconButton('down', 'Move down', () => NotebookActions.moveDown(notebook)),
     iconButton('plus', 'New cell below', () => NotebookActions.insertBelow(notebook), { keys: 'B' }),
-    iconButton('bin', 'Delete this cell', () => NotebookActions.deleteCells(notebook), { keys: 'D, D' }),
+    iconButton('bin', 'Delete this cell', () => deleteCell(notebook), { keys: 'D, D' }),
   );
   // The notebook takes the focus on a press inside it; the row's own buttons must keep their click.
   for (const name of ['mousedown', 'pointerdown', 'dblclick', 'keydown'])
@@ -49,4 +49,11 @@ export function cellToolbar(notebook: Notebook, running: Running, addNote: (cell
   NotebookActions.executed.connect(place);
   notebook.modelContentChanged.connect(place);
   place();
+}
+
+/** The next cell takes the focus, so that Ctrl + Z brings the deleted one back. */
+function deleteCell(notebook: Notebook): void {
+  NotebookActions.deleteCells(notebook);
+  notebook.mode = 'command';
+  notebook.activate();
 }

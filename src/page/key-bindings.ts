@@ -88,7 +88,7 @@ function cellKeys({ notebook }: KeyActions): KeyBinding[] {
   const cell = (
     name: string,
     label: string,
-    key: string,
+    key: string | readonly string[],
     work: (notebook: Notebook) => unknown,
     where = command,
   ): KeyBinding => bind(name, label, key, where, () => work(notebook));
@@ -101,8 +101,8 @@ function cellKeys({ notebook }: KeyActions): KeyBinding[] {
     cell('copy', 'Copy cells', 'C', NotebookActions.copy),
     cell('paste', 'Paste cells below', 'V', (n) => NotebookActions.paste(n)),
     cell('delete', 'Delete cells', 'D D', NotebookActions.deleteCells),
-    cell('undo', 'Undo what was done to cells', 'Z', NotebookActions.undo),
-    cell('redo', 'Do it again', 'Shift Z', NotebookActions.redo),
+    cell('undo', 'Undo what was done to cells', ['Z', 'Accel Z'], NotebookActions.undo),
+    cell('redo', 'Do it again', ['Shift Z', 'Accel Shift Z'], NotebookActions.redo),
     cell('merge', 'Join the chosen cells', 'Shift M', (n) => NotebookActions.mergeCells(n)),
     cell('move-up', 'Move the cell up', 'Ctrl Shift ArrowUp', NotebookActions.moveUp, inNotebook),
     cell('move-down', 'Move the cell down', 'Ctrl Shift ArrowDown', NotebookActions.moveDown, inNotebook),

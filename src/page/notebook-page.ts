@@ -18,6 +18,7 @@ import { Widget } from '@lumino/widgets';
 import { ask, askLine, tell } from './dialog.js';
 import { toolbar } from './toolbar.js';
 import { cellToolbar } from './cell-toolbar.js';
+import { StaleCells } from './stale-cells.js';
 import { sidePanel } from './side-panel.js';
 import { makeNotebook, makeRendering } from './editing.js';
 import { el } from './element.js';
@@ -98,7 +99,10 @@ async function open(): Promise<void> {
     () => file.path,
     () => side.open('notes'),
   );
-  layOut(notebook, [top.node, formsBar(notebook, forms, menu), search.node, trustLine(notebook)], side.node);
+  const stale = new StaleCells(notebook, kernel);
+  const bars = [top.node, formsBar(notebook, forms, menu), search.node, trustLine(notebook), stale.node];
+  layOut(notebook, bars, side.node);
+  editAddedCell(notebook);
   cellToolbar(notebook, running, (cell) => {
     notes.add(cell);
     side.open('notes');
@@ -120,6 +124,17 @@ function layOut(notebook: Notebook, above: readonly HTMLElement[], beside: HTMLE
   app.replaceChildren(...above, el('div', { class: 'bench' }, host, beside));
   Widget.attach(notebook, host);
   notebook.activate();
+}
+
+/** A cell added by the line below the last one is typed into at once. */
+function editAddedCell(notebook: Notebook): void {
+  notebook.node.addEventListener('click', (event) => {
+    if (!(event.target instanceof Element) || event.target.closest('.jp-Notebook-footer') === null) return;
+    setTimeout(() => {
+      notebook.mode = 'edit';
+      notebook.activeCell?.editor?.focus();
+    });
+  });
 }
 
 /** The user has run this notebook as it is on disk: the server may make its finished page unasked from now on. */

@@ -3,7 +3,8 @@ import { spawn } from 'node:child_process';
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { chromium } from 'playwright-core';
+import { fileURLToPath } from 'node:url';
+import { chromium, firefox } from 'playwright-core';
 import { root } from '../../src/launch/prepare.mjs';
 
 const chapter = (title, label, ...cells) => ({
@@ -112,57 +113,90 @@ export const books = {
     'A chart that calculates in the page.',
     "import { whatIf, range } from 'joiners-reckoner';\nwhatIf(equilibriumMoisture, { humidity: range('20 %', '90 %'), temperature: range('0 degC', '40 degC') })",
   ),
+  '09-chain.ipynb': chapter(
+    'A chain',
+    'Each cell uses the one above.',
+    'let width = 600;',
+    'const half = width / 2; half',
+    'const quarter = half / 2; quarter',
+    "'apart'",
+  ),
   'survey.csv': 'board,length\nA,900 mm\n',
 };
 
-export async function openBench() {
-  const folder = mkdtempSync(join(tmpdir(), 'reckoner-browser-'));
-  for (const [name, content] of Object.entries(books))
-    writeFileSync(join(folder, name), typeof content === 'string' ? content : JSON.stringify(content));
-  const state = mkdtempSync(join(tmpdir(), 'reckoner-state-'));
-  const server = spawn(
-    process.execPath,
-    [
-      join(root, 'dist', 'server', 'serve.js'),
-      '--port',
-      '0',
-      '--no-browser',
-      '--no-pages',
-      '--notebooks',
-      folder,
-    ],
-    {
-      stdio: ['ignore', 'pipe', 'inherit'],
-      env: { ...process.env, XDG_STATE_HOME: state, XDG_CACHE_HOME: state },
-    },
-  );
+/** `npm start` on a folder. Told a `port`, it takes the place of a server that ended there. */
+export async function startServer({ folder, state, port = 0 }) {
+  const script = join(root, 'dist', 'server', 'serve.js');
+  const args = ['--port', String(port), '--no-browser', '--no-pages', '--notebooks', folder];
+  const child = spawn(process.execPath, [script, ...args], {
+    stdio: ['ignore', 'pipe', 'inherit'],
+    env: { ...process.env, XDG_STATE_HOME: state, XDG_CACHE_HOME: state },
+  });
   const address = await new Promise((resolve, reject) => {
     let text = '';
-    server.stdout.on('data', (bytes) => {
+    child.stdout.on('data', (bytes) => {
       text += bytes;
       const found = /http:\/\/\S+/.exec(text);
       if (found) resolve(found[0]);
     });
-    server.on('exit', () => reject(new Error('the server did not start')));
+    child.on('exit', () => reject(new Error('the server did not start')));
   });
-  const { origin, hash } = new URL(address);
+  return {
+    address,
+    origin: new URL(address).origin,
+    port: Number(new URL(address).port),
+    /** Of the process below the supervisor that answers requests. */
+    serverPid: () =>
+      Number(
+        readFileSync(`/proc/${child.pid}/task/${child.pid}/children`, 'utf8')
+          .trim()
+          .split(' ')
+          .find((pid) => readFileSync(`/proc/${pid}/cmdline`, 'utf8').includes('--server')),
+      ),
+    async end(signal = 'SIGTERM') {
+      if (child.exitCode !== null || child.signalCode !== null) return;
+      const gone = new Promise((resolve) => child.once('exit', resolve));
+      if (child.kill(signal)) await gone;
+    },
+  };
+}
+
+const openers = {
+  chromium: () =>
+    chromium.launch({
+      executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+      args: ['--no-sandbox', '--disable-gpu'],
+    }),
+  firefox: () =>
+    firefox.launch({
+      channel: 'moz-firefox',
+      executablePath: fileURLToPath(new URL('firefox-relay.mjs', import.meta.url)),
+      timeout: 120_000,
+    }),
+};
+
+export async function openBench(browserName) {
+  const folder = mkdtempSync(join(tmpdir(), 'reckoner-browser-'));
+  for (const [name, content] of Object.entries(books))
+    writeFileSync(join(folder, name), typeof content === 'string' ? content : JSON.stringify(content));
+  const state = mkdtempSync(join(tmpdir(), 'reckoner-state-'));
+  const server = await startServer({ folder, state });
+  const { origin } = server;
   const opened = await fetch(`${origin}/reckoner/open`, {
     method: 'POST',
-    body: JSON.stringify({ key: hash.replace('#open=', '') }),
+    body: JSON.stringify({ key: new URL(server.address).hash.replace('#open=', '') }),
   });
   const { key } = await opened.json();
-  const browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-gpu'],
-  });
+  const browser = await openers[browserName]();
   const shots = process.env.SHOTS;
   if (shots) mkdirSync(shots, { recursive: true });
   return {
     folder,
+    state,
+    browserName,
     address: origin,
     key,
     browser,
-    server,
     read: (name) => readFileSync(join(folder, name), 'utf8'),
     copyBook: (from, to) => cpSync(join(folder, from), join(folder, to)),
     /** A fresh browser profile with the key shown once. Errors the page meets are collected. */
@@ -196,8 +230,7 @@ export async function openBench() {
     },
     async close() {
       await browser.close();
-      const gone = new Promise((resolve) => server.once('exit', resolve));
-      if (server.kill('SIGTERM')) await gone;
+      await server.end();
       rmSync(folder, { recursive: true, force: true });
       rmSync(state, { recursive: true, force: true });
     },
@@ -221,6 +254,8 @@ export async function until(what, check, ms = 15_000) {
     const got = await check();
     if (got) return got;
     if (Date.now() > end) throw new Error(`waited ${ms} ms in vain: ${what}`);
-    await new Promise((resolve) => setTimeout(resolve, 40));
+    await pause(40);
   }
 }
+
+export const pause = (ms) => new Promise((resolve) => setTimeout(resolve, ms));

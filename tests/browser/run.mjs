@@ -1,4 +1,5 @@
-// The page in a real browser: node tests/browser/run.mjs [word]. SHOTS=folder keeps pictures. Ends with 'N passed, N failed'.
+// The page in real browsers: node tests/browser/run.mjs [word]. BROWSER=chromium or firefox runs in that one alone; SHOTS=folder keeps
+// pictures. Ends with 'N passed, N failed'.
 import { existsSync } from 'node:fs';
 import { buildIfNeeded } from '../../src/launch/prepare.mjs';
 import { openBench } from './bench.mjs';
@@ -6,64 +7,94 @@ import accessible from './accessible.mjs';
 import forms from './forms.mjs';
 import journeys from './journeys.mjs';
 import keeping from './keeping.mjs';
+import reconnecting from './reconnecting.mjs';
 import showing from './showing.mjs';
+import staleCells from './stale-cells.mjs';
 import working from './working.mjs';
 
+const programs = {
+  chromium: process.env.CHROMIUM ?? '/usr/bin/chromium',
+  firefox: process.env.FIREFOX ?? '/usr/bin/firefox-esr',
+};
+/** What Firefox is not asked for, by the beginning of the test's name, each with the reason. */
+const onlyInChromium = {
+  'results go into the build notes': 'Playwright prints to PDF in Chromium only',
+  'on a phone': 'Playwright has no phone in Firefox',
+  'text has the contrast': 'colours are the same in both',
+  'a tab that crashes': 'Firefox has no address that crashes a tab',
+  'a cold load': 'one browser is measured',
+  'the page is at most': 'needs no browser',
+};
+
 await buildIfNeeded();
-const chromium = process.env.CHROMIUM ?? '/usr/bin/chromium';
-if (!existsSync(chromium)) {
-  console.error(`no browser at ${chromium}: install Debian's package chromium, or set CHROMIUM`);
-  console.log('0 passed, 1 failed');
-  process.exit(1);
-}
 const word = process.argv[2];
-const tests = Object.entries({
+const all = {
   ...working,
   ...keeping,
+  ...reconnecting,
+  ...staleCells,
   ...showing,
   ...forms,
   ...accessible,
   ...journeys,
-}).filter(([name]) => word === undefined || name.includes(word));
-const bench = await openBench();
+};
+const tests = Object.entries(all).filter(([name]) => word === undefined || new RegExp(word).test(name));
 let [passed, failed] = [0, 0];
-for (const [name, test] of tests) {
+for (const browser of process.env.BROWSER ? [process.env.BROWSER] : Object.keys(programs)) {
+  if (existsSync(programs[browser])) {
+    await runIn(browser);
+    continue;
+  }
+  console.error(
+    `no ${browser} at ${programs[browser]}: install Debian's package, or set ${browser.toUpperCase()}`,
+  );
+  failed += 1;
+}
+console.log(`${passed} passed, ${failed} failed`);
+process.exit(failed === 0 ? 0 : 1);
+
+async function runIn(browser) {
+  const left = browser === 'chromium' ? {} : onlyInChromium;
+  const isLeft = (name) => Object.keys(left).some((start) => name.startsWith(start));
+  const bench = await openBench(browser);
+  console.log(`${browser} ${bench.browser.version()}`);
+  const chosen = tests.filter(([name]) => !isLeft(name));
+  for (const [done, [name, test]] of chosen.entries()) {
+    await runTest(bench, name, test);
+    const reached = await endKernels(bench).then(
+      () => true,
+      () => false,
+    );
+    if (reached) continue;
+    failed += Math.max(1, chosen.length - done - 1);
+    console.log('  FAIL  the server is out of reach, and with it all tests that are left');
+    break;
+  }
+  await bench.close();
+  for (const [name, why] of Object.entries(left)) console.log(`  not here: ${name} ... (${why})`);
+}
+
+async function runTest(bench, name, test) {
   const began = Date.now();
   let late;
   try {
     await Promise.race([
       test(bench),
       new Promise(
-        (_, reject) => (late = setTimeout(() => reject(new Error('took longer than 90 s')), 90_000)),
+        (_, reject) => (late = setTimeout(() => reject(new Error('took longer than 120 s')), 120_000)),
       ),
     ]);
     passed += 1;
     console.log(`  ok    ${name} (${((Date.now() - began) / 1000).toFixed(1)} s)`);
   } catch (error) {
     failed += 1;
-    console.log(
-      `  FAIL  ${name}\n        ${String(error?.message ?? error)
-        .split('\n')
-        .slice(0, 12)
-        .join('\n        ')}`,
-    );
+    const lines = String(error?.message ?? error).split('\n');
+    console.log(`  FAIL  ${name}\n        ${lines.slice(0, 12).join('\n        ')}`);
   } finally {
     clearTimeout(late);
     await Promise.all(bench.browser.contexts().map((context) => context.close()));
   }
-  const reached = await endKernels(bench).then(
-    () => true,
-    () => false,
-  );
-  if (!reached) {
-    failed += Math.max(1, tests.length - passed - failed);
-    console.log('  FAIL  the server is out of reach, and with it all tests that are left');
-    break;
-  }
 }
-await bench.close();
-console.log(`${passed} passed, ${failed} failed`);
-process.exit(failed === 0 ? 0 : 1);
 
 /** Kernels stay when a page is closed; the next test starts with none. */
 async function endKernels({ address: origin, key }) {

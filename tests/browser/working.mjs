@@ -9,7 +9,7 @@ const comes = (figure, value) =>
 export default {
   async 'the home page lists the chapters with a sentence each'(bench) {
     const { page, troubles, shot } = await bench.person();
-    await comes(() => page.locator('.chapter').count(), 8);
+    await comes(() => page.locator('.chapter').count(), 9);
     assert.match(
       await page.locator('.chapter').first().innerText(),
       /01[\s\S]*A first chapter[\s\S]*It calculates a board\./,

@@ -37,6 +37,11 @@ function resultsOf(report) {
   }
 }
 
+/** Prints a line for each attack and one that counts them; true when all were held off. */
 export function printAttacks() {
-  for (const { tried, held } of attacks()) console.log(`${held ? 'held  ' : 'FAILED'}  ${tried}`);
+  const rows = attacks();
+  for (const { tried, held } of rows) console.log(`${held ? 'held  ' : 'FAILED'}  ${tried}`);
+  const held = rows.filter((row) => row.held).length;
+  console.log(`${rows.length} tried, ${held} held, each by a test that ran just now`);
+  return held === rows.length;
 }

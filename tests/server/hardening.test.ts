@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import {
   chmod,
   mkdir,
@@ -86,6 +87,24 @@ describe('requests', () => {
     expect(seen.has('harmless')).toBe(true);
   }, 60_000);
 
+  it('a pipe or a device is named as such and never waited for', async () => {
+    execFileSync('mkfifo', [join(bench.folder, 'pipe.csv'), join(bench.folder, 'pipe.ipynb')]);
+    const text = { type: 'file', format: 'text', content: 'a' };
+    const answers = [
+      await bench.ask('GET', '/api/contents/pipe.csv'),
+      await bench.ask('GET', '/api/contents/pipe.ipynb?type=notebook'),
+      await bench.ask('PUT', '/api/contents/pipe.csv', text),
+      await bench.ask('POST', '/api/contents', { copy_from: 'pipe.csv' }),
+      await bench.ask('POST', '/api/contents/pipe.csv/checkpoints'),
+      await bench.ask('POST', '/reckoner/run', { path: 'pipe.ipynb' }),
+    ];
+    for (const { status, body } of answers) {
+      expect(status).toBe(403);
+      expect(body['message']).toMatch(/is a pipe or a device, not a file/);
+    }
+    expect((await raw(bench.server.port, '/files/pipe.csv', key)).status).toBe(403);
+  }, 10_000);
+
   it('a folder that may not be written to is named as such', async () => {
     // Nobody, root included, makes files in /proc.
     const other = await openBench({ notebooks: '/proc/self/task' });
@@ -97,6 +116,17 @@ describe('requests', () => {
 });
 
 describe('folders of the user', () => {
+  it('hold the finished pages: the package ships none, and nothing writes into its own folder of them', () => {
+    const { files } = JSON.parse(readFileSync(join(packageFolder(), 'package.json'), 'utf8')) as {
+      files: string[];
+    };
+    expect(files).toContain('!dist/pages');
+    for (const name of readdirSync(join(packageFolder(), 'src', 'server')).filter((n) => n.endsWith('.ts')))
+      expect(readFileSync(join(packageFolder(), 'src', 'server', name), 'utf8'), name).not.toMatch(
+        /tmpdir\(|'dist', 'pages'|dist\/pages/,
+      );
+  });
+
   it('follow the XDG rules, and the customs of other systems', () => {
     expect(stateFolder({ XDG_STATE_HOME: '/x' }, 'linux')).toBe('/x/joiners-reckoner');
     expect(cacheFolder({ XDG_CACHE_HOME: '/y' }, 'linux')).toBe('/y/joiners-reckoner');
