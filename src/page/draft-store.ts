@@ -14,6 +14,9 @@ interface DraftCell {
   readonly source: string;
 }
 
+const lockQuestions = 6;
+const lockPause = 250;
+
 /** Keeps the draft of one notebook in the browser's own storage, where it outlives the tab, the browser and the server. */
 export class DraftStore {
   readonly #key: string;
@@ -32,10 +35,14 @@ export class DraftStore {
     }
   }
 
-  /** Whether another open tab is typing into this notebook: its draft is its own. */
+  /** Whether another open tab is typing into this notebook: its draft is its own. A tab that is just going holds its lock for a moment. */
   async isOfOpenTab(): Promise<boolean> {
-    const { held = [] } = await navigator.locks.query();
-    return !this.#locked && held.some((lock) => lock.name === this.#key);
+    for (let n = 0; n < lockQuestions; n += 1) {
+      const { held = [] } = await navigator.locks.query();
+      if (this.#locked || !held.some((lock) => lock.name === this.#key)) return false;
+      await new Promise((resolve) => setTimeout(resolve, lockPause));
+    }
+    return true;
   }
 
   /** False where the browser keeps nothing (a private window, a full storage). */

@@ -18,7 +18,7 @@ import { Widget } from '@lumino/widgets';
 import { ask, askLine, tell } from './dialog.js';
 import { toolbar } from './toolbar.js';
 import { cellToolbar } from './cell-toolbar.js';
-import { StaleCells } from './stale-cells.js';
+import { StaleResults } from './stale-results.js';
 import { sidePanel } from './side-panel.js';
 import { makeNotebook, makeRendering } from './editing.js';
 import { el } from './element.js';
@@ -99,10 +99,9 @@ async function open(): Promise<void> {
     () => file.path,
     () => side.open('notes'),
   );
-  const stale = new StaleCells(notebook, kernel);
-  const bars = [top.node, formsBar(notebook, forms, menu), search.node, trustLine(notebook), stale.node];
+  const stale = new StaleResults(notebook, kernel).node;
+  const bars = [top.node, formsBar(notebook, forms, menu), search.node, trustLine(notebook), stale];
   layOut(notebook, bars, side.node);
-  editAddedCell(notebook);
   cellToolbar(notebook, running, (cell) => {
     notes.add(cell);
     side.open('notes');
@@ -124,6 +123,7 @@ function layOut(notebook: Notebook, above: readonly HTMLElement[], beside: HTMLE
   app.replaceChildren(...above, el('div', { class: 'bench' }, host, beside));
   Widget.attach(notebook, host);
   notebook.activate();
+  editAddedCell(notebook);
 }
 
 /** A cell added by the line below the last one is typed into at once. */

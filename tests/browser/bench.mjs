@@ -125,12 +125,12 @@ export const books = {
 };
 
 /** `npm start` on a folder. Told a `port`, it takes the place of a server that ended there. */
-export async function startServer({ folder, state, port = 0 }) {
+export async function startServer({ folder, state, port = 0, env = {} }) {
   const script = join(root, 'dist', 'server', 'serve.js');
   const args = ['--port', String(port), '--no-browser', '--no-pages', '--notebooks', folder];
   const child = spawn(process.execPath, [script, ...args], {
     stdio: ['ignore', 'pipe', 'inherit'],
-    env: { ...process.env, XDG_STATE_HOME: state, XDG_CACHE_HOME: state },
+    env: { ...process.env, XDG_STATE_HOME: state, XDG_CACHE_HOME: state, ...env },
   });
   const address = await new Promise((resolve, reject) => {
     let text = '';
@@ -145,20 +145,27 @@ export async function startServer({ folder, state, port = 0 }) {
     address,
     origin: new URL(address).origin,
     port: Number(new URL(address).port),
-    /** Of the process below the supervisor that answers requests. */
-    serverPid: () =>
-      Number(
-        readFileSync(`/proc/${child.pid}/task/${child.pid}/children`, 'utf8')
-          .trim()
-          .split(' ')
-          .find((pid) => readFileSync(`/proc/${pid}/cmdline`, 'utf8').includes('--server')),
-      ),
+    /** Of the process below the supervisor that answers requests; undefined while there is none. */
+    serverPid() {
+      const children = readFileSync(`/proc/${child.pid}/task/${child.pid}/children`, 'utf8')
+        .trim()
+        .split(' ');
+      return children.map(Number).find((pid) => commandOf(pid).includes('--server'));
+    },
     async end(signal = 'SIGTERM') {
       if (child.exitCode !== null || child.signalCode !== null) return;
       const gone = new Promise((resolve) => child.once('exit', resolve));
       if (child.kill(signal)) await gone;
     },
   };
+}
+
+function commandOf(pid) {
+  try {
+    return readFileSync(`/proc/${pid}/cmdline`, 'utf8');
+  } catch {
+    return '';
+  }
 }
 
 const openers = {
@@ -208,6 +215,7 @@ export async function openBench(browserName) {
       });
       // A tab keeps its key as long as it lives; here each tab of the profile starts with it.
       await context.addInitScript((given) => sessionStorage.setItem('reckoner-key', given), key);
+      context.setDefaultTimeout(patience);
       const page = await context.newPage();
       const troubles = [];
       page.on('pageerror', (error) => troubles.push(String(error)));
@@ -240,6 +248,9 @@ export async function openBench(browserName) {
 export const cell = (page, n) => page.locator('.jp-Cell').nth(n);
 export const output = (page, n) => cell(page, n).locator('.jp-OutputArea-output');
 
+/** A busy machine takes its time; what is measured is measured apart. */
+export const patience = 60_000;
+
 /** Puts text into a code cell the way a person does. */
 export async function type(page, n, text) {
   await cell(page, n).locator('.cm-content').click();
@@ -248,7 +259,7 @@ export async function type(page, n, text) {
   await page.keyboard.insertText(text);
 }
 
-export async function until(what, check, ms = 15_000) {
+export async function until(what, check, ms = 45_000) {
   const end = Date.now() + ms;
   for (;;) {
     const got = await check();

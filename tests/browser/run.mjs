@@ -81,7 +81,7 @@ async function runTest(bench, name, test) {
     await Promise.race([
       test(bench),
       new Promise(
-        (_, reject) => (late = setTimeout(() => reject(new Error('took longer than 120 s')), 120_000)),
+        (_, reject) => (late = setTimeout(() => reject(new Error('took longer than 240 s')), 240_000)),
       ),
     ]);
     passed += 1;

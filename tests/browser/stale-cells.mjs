@@ -17,7 +17,7 @@ async function openChain(bench, name) {
   const me = await bench.person();
   const page = await me.open(name);
   await page.click('[aria-label="Run all cells"]');
-  await until('150', async () => (await textOf(page, 3)).includes('150'), 30_000);
+  await until('150', async () => (await textOf(page, 3)).includes('150'));
   return { me, page };
 }
 

@@ -24,7 +24,7 @@ const quietMs = 120;
  * Marks cells whose results were made from values that have changed since, as soon as the kernel reports them. One button runs them in
  * the notebook's order; a switch does so after every change.
  */
-export class StaleCells {
+export class StaleResults {
   readonly node: HTMLElement;
   readonly #count = el('span', {});
   readonly #always = el('input', { type: 'checkbox' });
