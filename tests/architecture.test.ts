@@ -23,9 +23,9 @@ const layers = [
   'cli',
 ];
 
-/** `index.ts` stands above notes and below the kernel, the command's entry above everything. */
+/** `index.ts` and `browser.ts` stand above notes and below the kernel, the command's entry above everything. */
 function layerOf(path: string): number {
-  if (path === 'index.ts') return layers.indexOf('notes') + 0.5;
+  if (path === 'index.ts' || path === 'browser.ts') return layers.indexOf('notes') + 0.5;
   if (path === 'cli/cli.ts') return layers.length;
   return layers.indexOf(path.split('/')[0]!);
 }
@@ -112,7 +112,7 @@ describe('imports', () => {
 
   it.each([
     ['mathjs', ['units/algebra.ts']],
-    ['danfojs-node', ['explore/frame.ts']],
+    ['danfojs-node', ['explore/danfo.ts']],
     ['vega-lite', ['charts/svg.ts', 'charts/mount-interactive-chart.ts', 'notebook/', 'page/']],
     ['tslab', ['kernel/']],
     ['zeromq', ['kernel/']],

@@ -33,6 +33,9 @@ export function readDataFile(name: string): string {
   return readFileSync(join(packageFolder(), 'data', name), 'utf8');
 }
 
+/** The files of data/ do not change while a program runs. */
+export const dataRevision = (): number => 0;
+
 /** Names of the files in data/. */
 export function dataFileNames(): string[] {
   return readdirSync(join(packageFolder(), 'data'));

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { Quantity } from '../units/quantity.js';
 import { InputError, nearest, inspectValue, type Issue } from '../units/input-error.js';
 import { tryParse } from '../units/try-parse.js';
@@ -34,13 +34,16 @@ export function makeParser<F extends Fields>(fields: F): (value: unknown) => Par
   const shape = Object.fromEntries(
     Object.entries(fields).map(([name, field]) => [
       name,
-      z.unknown().transform((value, ctx) => {
-        const read = tryParse(() => field.read(value));
-        if (!(read instanceof InputError)) return read;
-        for (const t of read.issues)
-          ctx.addIssue({ code: 'custom', message: t.message, params: { below: t.field } });
-        return z.NEVER;
-      }),
+      z.pipe(
+        z.unknown(),
+        z.transform((value, ctx) => {
+          const read = tryParse(() => field.read(value));
+          if (!(read instanceof InputError)) return read;
+          for (const t of read.issues)
+            ctx.issues.push({ code: 'custom', message: t.message, input: value, params: { below: t.field } });
+          return z.NEVER;
+        }),
+      ),
     ]),
   );
   const schema = z.strictObject(shape);

@@ -1,4 +1,4 @@
-import { readDataFile } from './data-folder.js';
+import { dataRevision, readDataFile } from './data-folder.js';
 
 /** A place in a published source. `id` is a key of data/sources.json. */
 export interface Citation {
@@ -41,12 +41,16 @@ export function cite(
   return { id, locator, ...more };
 }
 
-let shelf: Map<string, Source> | undefined;
+let shelf: { readonly revision: number; readonly sources: Map<string, Source> } | undefined;
 
 /** Every source, by id. */
 export function allSources(): ReadonlyMap<string, Source> {
-  shelf ??= new Map((JSON.parse(readDataFile('sources.json')) as Source[]).map((s) => [s.id, s]));
-  return shelf;
+  const revision = dataRevision();
+  if (shelf?.revision !== revision) {
+    const list = JSON.parse(readDataFile('sources.json')) as Source[];
+    shelf = { revision, sources: new Map(list.map((s) => [s.id, s])) };
+  }
+  return shelf.sources;
 }
 
 /** A citation as a line of text: authors, title, publisher, year, locator. */

@@ -1,3 +1,4 @@
+import { nextTurn } from '../engine/next-turn.js';
 import type { Progress } from '../engine/trace.js';
 
 /** How long work over many points is watched and stopped. */
@@ -36,7 +37,7 @@ export async function inChunks(
     size = now - began < 10 ? Math.min(maxChunk, size * 4) : Math.ceil(size / 2);
     if (now - rested < 50) continue;
     watch.onProgress?.({ done: end / total, message: message });
-    await new Promise((resolve) => setImmediate(resolve));
+    await nextTurn();
     rested = performance.now();
   }
   if (watch.signal?.aborted) throw new AbortError(`stopped after ${total} of ${total} points`);

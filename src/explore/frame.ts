@@ -1,9 +1,7 @@
-// The one place that touches danfojs. It is loaded only when a frame is asked for (about a second), and where it is
-// not installed beside this package the error says how to add it.
-import { createRequire } from 'node:module';
 import { Quantity } from '../units/quantity.js';
 import { InputError, inspectValue } from '../units/input-error.js';
 import { resultInternals } from '../engine/result.js';
+import { danfo } from './danfo.js';
 import { frameRows } from './frame-rows.js';
 
 /** The parts of a data frame that cells use most; the object is a danfojs DataFrame with all its methods. */
@@ -44,39 +42,6 @@ export interface FrameColumn {
   print(): void;
 }
 
-interface Danfo {
-  DataFrame: new (rows: readonly object[]) => Frame;
-}
-let library: Danfo | undefined;
-
-/** Loads danfojs once. @throws InputError where it is not installed */
-function danfo(): Danfo {
-  if (library) return library;
-  const require = createRequire(import.meta.url);
-  try {
-    const tf = require('@tensorflow/tfjs-core') as Record<string, unknown> & {
-      enableProdMode(): void;
-      Tensor: { prototype: Record<string, unknown> };
-    };
-    // Production mode keeps the tensor library from printing advice into a cell.
-    tf.enableProdMode();
-    require('@tensorflow/tfjs-backend-cpu');
-    // danfojs calls operations as methods of a tensor; without the native binary nobody defines them.
-    for (const [name, operation] of Object.entries(tf)) {
-      if (typeof operation !== 'function' || !/^[a-z]/.test(name) || name in tf.Tensor.prototype) continue;
-      tf.Tensor.prototype[name] = function (this: unknown, ...rest: unknown[]): unknown {
-        return (operation as (...all: unknown[]) => unknown)(this, ...rest);
-      };
-    }
-    return (library = require('danfojs-node') as Danfo);
-  } catch (error) {
-    if ((error as { code?: string }).code !== 'MODULE_NOT_FOUND') throw error;
-    throw new InputError(
-      'frame: danfojs-node is not installed here; add danfojs-node, @tensorflow/tfjs-core and @tensorflow/tfjs-backend-cpu with the overrides named in DEVELOPERS.md',
-    );
-  }
-}
-
 /**
  * A data frame from the name of a CSV file, from rows, or from results of recipes (one row a result). Quantities
  * become numbers in the unit they are shown in, and the unit goes into the column's name: `change (mm)`.
@@ -91,7 +56,7 @@ export async function frame(source: string | readonly object[]): Promise<Frame> 
   if (rows.some((r) => typeof r !== 'object' || r === null))
     throw new InputError('frame: got a row that is no object, takes rows such as { length: 900, width: 90 }');
   const { DataFrame } = await Promise.resolve(danfo());
-  return new DataFrame(flatRows(rows as readonly object[]));
+  return new DataFrame(flatRows(rows as readonly object[])) as Frame;
 }
 
 function csvRows(name: string): Record<string, unknown>[] {

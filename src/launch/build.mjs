@@ -5,6 +5,7 @@ import { copyFileSync, existsSync, mkdirSync, readdirSync, rmSync } from 'node:f
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { dirname, join } from 'node:path';
+import { buildBrowserModules } from './browser-modules.mjs';
 import { writeCatalogue } from './catalogue.mjs';
 import { writeCellCompiler } from './cell-compiler.mjs';
 import { writeCellLib } from './cell-lib.mjs';
@@ -81,6 +82,7 @@ export async function build({ declarations = true } = {}) {
   writeNotices(root, [
     ...bundledPackages(result.metafile),
     ...(await buildHandoutModules(root)),
+    ...(await buildBrowserModules(root)),
     ...(await buildPage()).packages,
     'katex',
   ]);

@@ -14,6 +14,7 @@ const tablesOutside = {
         const missing = (name) => Object.assign(new Error('no file ' + name + ' in a handout'), { code: 'ENOENT' });
         export function packageFolder() { throw missing('package.json'); }
         export function readDataFile(name) { if (!Object.hasOwn(globalThis.reckonerTables, name)) throw missing(name); return globalThis.reckonerTables[name]; }
+        export const dataRevision = () => 0;
         export function readOwnFile(name) { throw missing(name); }`,
     }));
   },

@@ -133,6 +133,9 @@ export function parseTree(text: string): Tree {
   return { node: node as unknown as ExpressionNode, symbols: [...symbols] };
 }
 
+/** Stands for the sign of degrees until the sign of multiplication before it is gone. */
+const degreeMark = '\u0003';
+
 const mathNode = (tree: Tree): MathNode => tree.node as unknown as MathNode;
 
 /** How a letter is written; `power` is true where it is raised to a power and a unit needs brackets. */
@@ -162,13 +165,13 @@ function handlerFor(
 export function latexOf(tree: Tree, letter: WriteLetter, multiply: 'hidden' | 'shown' = 'hidden'): string {
   const handler = handlerFor(
     letter,
-    { pi: '\\pi', deg: '^{\\circ}' },
+    { pi: '\\pi', deg: degreeMark },
     (b, e) => `${b}^{${e}}`,
     (n, o) => n.toTex(o),
   );
   return mathNode(tree)
     .toTex({ parenthesis: 'auto', implicit: multiply === 'shown' ? 'show' : 'hide', handler })
-    .replace(/(?:~|\\,| |\\cdot|\\times)*\^\{\\circ\}/g, '^{\\circ}')
+    .replace(/(?:~|\\,| |\\cdot|\\times)*\u0003/g, '^{\\circ}')
     .replace(/~/g, '\\,')
     .replace(/\\cdot/g, multiply === 'shown' ? ' \\times ' : ' \\cdot ')
     .replace(/ {2,}/g, ' ');
@@ -178,14 +181,14 @@ export function latexOf(tree: Tree, letter: WriteLetter, multiply: 'hidden' | 's
 export function plainOf(tree: Tree, letter: WriteLetter): string {
   const handler = handlerFor(
     letter,
-    { pi: 'π', deg: '°' },
+    { pi: 'π', deg: degreeMark },
     (b, e) => `${b}^${e}`,
     (n, o) => n.toString(o),
   );
   return mathNode(tree)
     .toString({ parenthesis: 'auto', implicit: 'show', handler })
     .replace(/ ?\* ?/g, ' × ')
-    .replace(/ × °/g, '°')
+    .replace(/ × \u0003/g, '°')
     .replace(/ \^ /g, '^')
     .replace(/(?<= )- /g, '− ');
 }

@@ -2,6 +2,8 @@ import type { Kind } from './kind.js';
 import { toQuantity } from './parse-quantity.js';
 import type { Quantity } from './quantity.js';
 
+export { Quantity } from './quantity.js';
+
 /** Makes a quantity of a kind from text (`'900 mm'`) or another quantity. @throws InputError */
 export function quantity<K extends Kind>(kind: K, value: string | Quantity<K>): Quantity<K> {
   return toQuantity(value, kind);

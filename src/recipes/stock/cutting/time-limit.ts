@@ -1,3 +1,4 @@
+import { nextTurn } from '../../../engine/next-turn.js';
 /** How long a search may go on at a stretch before the rest of the program has a turn, in ms. */
 const stretch = 25;
 
@@ -16,7 +17,7 @@ export class TimeLimit {
   /** Cheap enough to be called at every turn of a loop. */
   async yieldToEventLoop(): Promise<void> {
     if (performance.now() - this.#last < stretch) return;
-    await new Promise<void>((done) => setImmediate(done));
+    await nextTurn();
     this.#last = performance.now();
   }
 }

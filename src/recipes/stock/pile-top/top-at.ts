@@ -1,4 +1,5 @@
 // The widest top at one thickness, or the one of least timber where the width is reached.
+import { nextTurn } from '../../../engine/next-turn.js';
 import { mulberry32 } from '../../../engine/random.js';
 import { carryOver } from './carry-over.js';
 import { searchLayUp, type LayUp } from './lay-up-search.js';
@@ -34,7 +35,7 @@ export function breather(): () => Promise<void> {
   let last = performance.now();
   return async () => {
     if (performance.now() - last < pauseEvery) return;
-    await new Promise<void>((resume) => setImmediate(resume));
+    await nextTurn();
     last = performance.now();
   };
 }
