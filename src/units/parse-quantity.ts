@@ -62,15 +62,21 @@ export function parseQuantity<K extends Kind>(text: string, kind: K): Quantity<K
     const sum = compound(reader, first, text, kind);
     if (sum !== undefined) return finite(kind, sum, text);
   }
-  const unit = reader.rest();
   const lumber = quarters(plain, kind);
   if (lumber !== undefined) return finite(kind, lumber, text);
+  return finite(kind, toBase(unitOf(kind, unitAfter(reader, text, kind)), first), text);
+}
+
+/** What stands after the number, which is a unit. @throws InputError where it is missing, may mean two or is no unit */
+function unitAfter(reader: TextReader, text: string, kind: Kind): string {
+  const takes = takesOf(kind);
+  const unit = reader.rest();
   if (/^x ?[\d.]+$/i.test(unit)) throw noUnit(text, takes);
   if (unit === '' && !kinds[kind].plain) throw missingUnit(kind, text);
   askWhichGallon(text, kind, unit);
   if (/^\d/.test(unit) && !unit.startsWith('1/'))
     throw new InputError(`got ${inspectValue(text)}, ${takes}; write one number, with no space inside it`);
-  return finite(kind, toBase(unitOf(kind, unit), first), text);
+  return unit;
 }
 
 const isPriced = (kind: Kind): boolean => kind === 'money' || kind.startsWith('price');

@@ -30,7 +30,6 @@ export function parseTree(text: string): Tree {
 export type WriteLetter = (name: string, power: boolean) => string;
 
 const written = (marked: string, letter: WriteLetter): string =>
-  // eslint-disable-next-line no-control-regex -- the marks are characters that no formula holds
   marked.replace(/\u0001(\w+)(\^?)\u0002/g, (_, name: string, power: string) => letter(name, power !== ''));
 
 /** LaTeX of the tree, each letter written by `letter`. */
