@@ -8,6 +8,7 @@ type Command = (words: Words) => number | Promise<number>;
 
 // Each command loads only what it needs, so that running one recipe stays well under half a second.
 const commands: Readonly<Record<string, () => Promise<Command>>> = {
+  shop: async () => (await import('./shop-command.js')).shopCommand,
   list: async () => (await import('./list-command.js')).list,
   show: async () => (await import('./show-command.js')).show,
   work: async () => (await import('./work-command.js')).work,

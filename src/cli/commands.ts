@@ -17,6 +17,12 @@ export const commandInfos: readonly CommandInfo[] = [
     options: { json },
   },
   {
+    name: 'shop',
+    words: '',
+    help: 'What is saved under My shop, which forms and notebooks read by shop(), and its file.',
+    options: { json },
+  },
+  {
     name: 'show',
     words: 'RECIPE',
     help: 'What a recipe takes and gives, its formulas, sources and an example.',

@@ -19,6 +19,7 @@ const document = (title: string, schema: JsonSchema): JsonSchema => ({
 });
 
 export const outputSchemas: Readonly<Record<string, JsonSchema>> = {
+  shop: document('reckoner shop --json', object({ path: text, values: { type: 'object' } })),
   list: document('reckoner list --json', list(object({ name: text, topic: text, title: text, about: text }))),
   work: document(
     'reckoner work --json',

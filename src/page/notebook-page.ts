@@ -71,7 +71,14 @@ async function open(): Promise<void> {
   };
   const search = new SearchBar(notebook);
   const notes = new NotePanel(notebook, () => file.path);
-  const side = sidePanel([recipePanel((code) => insertCell(notebook, code)), notes]);
+  const forms = new NotebookForms(notebook, new CellRunner(kernel), firstView(notebook));
+  const side = sidePanel([
+    recipePanel(
+      (code) => insertCell(notebook, code),
+      (recipe) => void forms.addQuestion(recipe),
+    ),
+    notes,
+  ]);
   const shared = {
     notebook,
     running,
@@ -93,7 +100,6 @@ async function open(): Promise<void> {
   };
   const keys = keyBindings(shared);
   const top = toolbar(shared);
-  const forms = new NotebookForms(notebook, new CellRunner(kernel), firstView(notebook));
   const menu = notebookMenu(
     file.model,
     () => file.path,

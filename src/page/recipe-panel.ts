@@ -5,7 +5,7 @@ import { formulaNode } from './math-typesetter.js';
 import { server } from './server-api.js';
 
 /** Recipes by topic and word: what each takes and gives, its formula and sources, and one press that puts a ready cell into the notebook. */
-export function recipePanel(insert: (code: string) => void): Panel {
+export function recipePanel(insert: (code: string) => void, fillIn: (recipe: string) => void): Panel {
   const search = el('input', {
     type: 'search',
     placeholder: 'A word: width, glue, sag …',
@@ -38,7 +38,9 @@ export function recipePanel(insert: (code: string) => void): Panel {
         : []),
       ...topics.flatMap((topic) => [
         el('h3', {}, topicWords(topic)),
-        ...found.filter(({ card }) => card.topic === topic).map(({ card }) => cardNode(card, insert, open)),
+        ...found
+          .filter(({ card }) => card.topic === topic)
+          .map(({ card }) => cardNode(card, insert, fillIn, open)),
       ]),
     );
   };
@@ -87,7 +89,12 @@ function rankOf(card: RecipeCard, words: readonly string[]): number {
   return sum;
 }
 
-function cardNode(card: RecipeCard, insert: (code: string) => void, open: boolean): HTMLElement {
+function cardNode(
+  card: RecipeCard,
+  insert: (code: string) => void,
+  fillIn: (recipe: string) => void,
+  open: boolean,
+): HTMLElement {
   const detail = el('div', { class: 'recipe-detail' });
   const node = el(
     'details',
@@ -96,7 +103,7 @@ function cardNode(card: RecipeCard, insert: (code: string) => void, open: boolea
     detail,
   );
   const fill = (): void => {
-    if (detail.childElementCount === 0) detail.append(...detailNodes(card, insert));
+    if (detail.childElementCount === 0) detail.append(...detailNodes(card, insert, fillIn));
   };
   if (open) fill();
   node.addEventListener('toggle', () => {
@@ -105,10 +112,16 @@ function cardNode(card: RecipeCard, insert: (code: string) => void, open: boolea
   return node;
 }
 
-function detailNodes(card: RecipeCard, insert: (code: string) => void): HTMLElement[] {
-  const add = { type: 'button', class: 'button first', 'data-insert': card.name };
+function detailNodes(
+  card: RecipeCard,
+  insert: (code: string) => void,
+  fillIn: (recipe: string) => void,
+): HTMLElement[] {
+  const add = { type: 'button', class: 'button', 'data-insert': card.name };
+  const fill = { type: 'button', class: 'button first', 'data-fill': card.name };
   return [
     el('p', {}, card.about),
+    el('button', { ...fill, onclick: () => fillIn(card.name) }, icon('edit'), 'Fill in its form'),
     el('button', { ...add, onclick: () => insert(card.cell) }, icon('plus'), 'Put a cell into the notebook'),
     el('h4', {}, 'Takes'),
     el(

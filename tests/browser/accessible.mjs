@@ -62,7 +62,8 @@ const looks = Object.entries(screens).map(([name, open]) => [
     for (const width of [1280, 390]) {
       const { page, shot } = await bench.person({ viewport: { width, height: 844 } });
       await open(page);
-      for (const theme of ['light', 'dark']) {
+      // Widths differ in layout and grounds in contrast: both grounds are looked at wide, the phone in one.
+      for (const theme of width === 1280 ? ['light', 'dark'] : ['dark']) {
         await page.evaluate((wanted) => (document.documentElement.dataset.theme = wanted), theme);
         assert.deepEqual(await violations(page), [], `${width} px, ${theme}`);
         await shot(`${name.replaceAll(' ', '-')}-${width}-${theme}`);

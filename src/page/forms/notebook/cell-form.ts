@@ -19,6 +19,7 @@ export interface NotebookSide {
   readonly written: (cell: CodeCell) => void;
   readonly showCode: (cell: CodeCell) => void;
   readonly keep: (cell: CodeCell, code: string) => void;
+  readonly step: (way: 'undo' | 'redo') => void;
 }
 
 let forms = 0;
@@ -54,6 +55,7 @@ export class CellForm {
     // The notebook acts on keys and presses inside it; those of the form are its own.
     for (const name of ['mousedown', 'pointerdown', 'dblclick', 'keydown', 'keypress', 'contextmenu'])
       this.element.addEventListener(name, (event) => event.stopPropagation());
+    this.element.addEventListener('keydown', (event) => this.#onKey(event));
   }
 
   focus(): void {
@@ -66,6 +68,14 @@ export class CellForm {
 
   setFigures(figures: readonly Figure[]): void {
     for (const view of this.#views) view.setFigures(figures);
+  }
+
+  /** Inside a box the browser takes back its typing; outside, the notebook takes back its steps. */
+  #onKey(event: KeyboardEvent): void {
+    const isText = event.target instanceof HTMLInputElement && event.target.type === 'text';
+    if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z' || isText) return;
+    event.preventDefault();
+    this.side.step(event.shiftKey ? 'redo' : 'undo');
   }
 
   #viewOf(model: RecipeModel, at: number, id: string): CallView {

@@ -49,7 +49,13 @@ export function formsBar(notebook: Notebook, forms: NotebookForms, menu: HTMLEle
     },
     'This cell as a form',
   );
+  const hint = el(
+    'p',
+    { class: 'forms-hint', hidden: true },
+    'Ask a question here, or type code in the cell below.',
+  );
   const show = (): void => {
+    hint.hidden = notebook.widgets.some((cell) => cell.model.sharedModel.getSource().trim() !== '');
     for (const button of views)
       button.setAttribute('aria-pressed', String(button.dataset['view'] === forms.view));
     const cell = notebook.activeCell;
@@ -63,6 +69,7 @@ export function formsBar(notebook: Notebook, forms: NotebookForms, menu: HTMLEle
     'div',
     { class: 'forms-bar' },
     box.node,
+    hint,
     asForm,
     menu,
     el('div', { class: 'view-switch', role: 'group', 'aria-label': 'Show cells as' }, ...views),

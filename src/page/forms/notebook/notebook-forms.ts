@@ -148,6 +148,7 @@ export class NotebookForms {
       written: (cell) => this.runner.soon(cell, () => this.#plan(cell)),
       showCode: (cell) => this.turn(cell),
       keep: (cell, code) => this.#keep(cell, code),
+      step: (way) => this.notebook.model?.sharedModel[way](),
     };
   }
 

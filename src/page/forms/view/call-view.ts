@@ -12,6 +12,7 @@ import type { FieldModel, RecipeModel } from '../model/recipe-model.js';
 import { scopeWithFiles, withFiles } from '../file-arguments.js';
 import { recipeClient } from '../recipe-client.js';
 import { AnswerCard } from './answer-card.js';
+import { answerPeek } from './answer-peek.js';
 import { RecipeForm } from './recipe-form.js';
 import { chooseFigure, takeable } from './take-dialog.js';
 import { TryPanel } from './try-panel.js';
@@ -48,6 +49,7 @@ export class CallView {
     autocomplete: 'off',
   });
   readonly #try: TryPanel;
+  readonly #peek: ReturnType<typeof answerPeek>;
   #turn = 0;
   #outcome: Outcome | undefined;
   #figures: readonly Figure[] = [];
@@ -90,10 +92,12 @@ export class CallView {
       },
       [el('label', { class: 'called' }, 'Called', this.#name)],
     );
+    this.#peek = answerPeek(this.card.element);
     this.#name.addEventListener('change', () => this.#rename());
     this.element = el(
       'div',
       { class: 'call-view', 'data-recipe': model.name },
+      this.#peek.node,
       el('div', { class: 'form-side' }, this.form.element),
       this.card.element,
     );
@@ -132,6 +136,7 @@ export class CallView {
     this.#outcome = outcome;
     this.form.show(given, outcome);
     this.card.show(outcome);
+    this.#peek.say(outcome.state === 'answer' ? outcome.answer.sentence : '');
     this.#try.refresh(outcome.state === 'answer');
     this.place.shown?.(outcome);
   }
