@@ -100,11 +100,7 @@ async function open(): Promise<void> {
   };
   const keys = keyBindings(shared);
   const top = toolbar(shared);
-  const menu = notebookMenu(
-    file.model,
-    () => file.path,
-    () => side.open('notes'),
-  );
+  const menu = notebookMenu(file, () => side.open('notes'));
   const stale = new StaleResults(notebook, kernel).node;
   const bars = [top.node, formsBar(notebook, forms, menu), search.node, trustLine(notebook), stale];
   layOut(notebook, bars, side.node);

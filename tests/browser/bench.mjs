@@ -130,7 +130,7 @@ export async function startServer({ folder, state, port = 0, env = {} }) {
   const args = ['--port', String(port), '--no-browser', '--no-pages', '--notebooks', folder];
   const child = spawn(process.execPath, [script, ...args], {
     stdio: ['ignore', 'pipe', 'inherit'],
-    env: { ...process.env, XDG_STATE_HOME: state, XDG_CACHE_HOME: state, ...env },
+    env: { ...process.env, XDG_STATE_HOME: state, XDG_CACHE_HOME: state, XDG_CONFIG_HOME: state, ...env },
   });
   const address = await new Promise((resolve, reject) => {
     let text = '';

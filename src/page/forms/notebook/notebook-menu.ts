@@ -1,5 +1,5 @@
-import type { INotebookModel } from '@jupyterlab/notebook';
 import { tell } from '../../dialog.js';
+import type { NotebookFile } from '../../notebook-client.js';
 import { el } from '../../element.js';
 import { download, messageOf, server } from '../../server-api.js';
 
@@ -11,12 +11,12 @@ const forms = [
 ] as const;
 
 /** The whole notebook in another form, as it stands on the page with its results. */
-export function notebookMenu(model: INotebookModel, path: () => string, notes: () => void): HTMLElement {
+export function notebookMenu(file: NotebookFile, notes: () => void): HTMLElement {
   const menu = el('details', { class: 'menu' }, el('summary', { class: 'button small' }, 'Save as…'));
   const save = async (form: string, ending: string): Promise<void> => {
-    const name = (path().split('/').at(-1) ?? 'notebook').replace(/\.ipynb$/, '');
+    const name = (file.path.split('/').at(-1) ?? 'notebook').replace(/\.ipynb$/, '');
     try {
-      const text = await server.postForText('/reckoner/export', { form, content: model.toJSON() });
+      const text = await server.postForText('/reckoner/export', { form, content: file.model.toJSON() });
       download(
         `${name}${ending === 'md' ? '.md' : `-${ending}`}`,
         text,
