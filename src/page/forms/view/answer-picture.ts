@@ -2,6 +2,9 @@ import type { ChartSpec } from '../../../charts/chart-spec.js';
 import { el } from '../../element.js';
 import { isDark, onThemeChange } from '../../theme-toggle.js';
 
+/** Wider than any picture: it is not narrowed where it is drawn. */
+const unbounded = 10_000;
+
 /** The picture of an answer, drawn anew at each change; a newer one replaces one that is still being drawn. */
 export class AnswerPicture {
   readonly element = el('figure', { class: 'answer-picture', hidden: true });
@@ -33,13 +36,17 @@ export class AnswerPicture {
   }
 
   async #draw(spec: ChartSpec, turn: number): Promise<void> {
-    const { drawChart } = await import('../../chart-view.js');
+    const [{ drawChart }, { fitWidth }] = await Promise.all([
+      import('../../chart-view.js'),
+      import('../../../charts/svg.js'),
+    ]);
     if (turn !== this.#turn) return;
     const host = el('div', { class: 'drawn' });
     this.element.hidden = false;
-    const width = Math.max(260, this.element.clientWidth - 60);
+    // Charts that can be broken anew are drawn to the width there is; drawings keep their shape and are scaled.
+    const width = Math.min(620, Math.max(260, this.element.clientWidth));
     try {
-      const remove = await drawChart(spec, host, width, isDark() ? 'dark' : 'light');
+      const remove = await drawChart(fitWidth(spec, width), host, unbounded, isDark() ? 'dark' : 'light');
       if (turn !== this.#turn) {
         remove();
         return;
