@@ -17,6 +17,7 @@ const tablesInside = (root) => ({
         const missing = (name) => Object.assign(new Error('no file ' + name + ' in the page'), { code: 'ENOENT' });
         export function packageFolder() { throw missing('package.json'); }
         export function dataFileNames() { return Object.keys(tables); }
+        export const dataRevision = () => 0;
         export function readDataFile(name) { if (!Object.hasOwn(tables, name)) throw missing(name); return tables[name]; }
         export function readOwnFile(name) { throw missing(name); }`,
     }));
