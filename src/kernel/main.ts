@@ -5,6 +5,7 @@
 import { spawn } from 'node:child_process';
 import { MessageChannel, Worker } from 'node:worker_threads';
 import { distPath } from './dist-path.js';
+import type { NativeCompiler } from './native/native-checker.js';
 import { smallMemoryVariable } from './snapshot/snapshot-paths.js';
 import { snapshotState } from './snapshot/snapshot-state.js';
 import { signalChildren } from './transport/interrupt.js';
@@ -24,6 +25,16 @@ if (process.argv[2] === '--check') {
   const { check } = await import('./snapshot/smoke-test.js');
   process.exit(await check());
 }
+/** The native compiler, if the environment asks for it and it is installed; the kernel works without it. */
+async function loadNative(): Promise<NativeCompiler | undefined> {
+  if (!process.env['RECKONER_CHECKER']) return undefined;
+  const { loadNativeCompiler } = await import('./native/native-checker.js');
+  return loadNativeCompiler(process.env).catch((error: unknown) => {
+    process.stderr.write(`reckoner kernel: ${error instanceof Error ? error.message : String(error)}\n`);
+    return undefined;
+  });
+}
+
 const transport = readTransport(process.argv.slice(2));
 const flags = new Int32Array(new SharedArrayBuffer(SharedState.size * 4));
 Atomics.store(flags, SharedState.phase, ExecutionPhase.compiling);
@@ -49,9 +60,10 @@ worker.on('error', (error) => {
 });
 
 // The I/O thread is starting; only now is the larger part of the kernel loaded.
-const [{ KernelDispatcher }, { storeCompilerCode }] = await Promise.all([
+const [{ KernelDispatcher }, { storeCompilerCode }, native] = await Promise.all([
   import('./dispatcher/dispatcher.js'),
   import('./compiler/compiler-loader.js'),
+  loadNative(),
 ]);
 const dispatcher = new KernelDispatcher(
   { transport, flags, port: requests.port1, answers: answers.port1 },
@@ -61,6 +73,7 @@ const dispatcher = new KernelDispatcher(
     signalChildren('SIGKILL');
     exit(0);
   },
+  native,
 );
 process.on('uncaughtException', (error) => dispatcher.session.reportUncaught(error));
 process.on('unhandledRejection', (error) => dispatcher.session.reportUncaught(error));

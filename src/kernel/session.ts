@@ -5,10 +5,10 @@ import type { SessionView } from './compiler/session-view.js';
 import type { CellOutcome, CellSession, RunOptions, SessionOptions } from './cell-session.js';
 import { keepFinishedSearches } from '../engine/finished-searches.js';
 import { CellOutput } from './display/cell-output.js';
-import { formatValue, type Formatted } from './display/mime-bundle.js';
+import { formatted, formatValue, type Formatted } from './display/mime-bundle.js';
 import { OutputCapture, StreamBuffer } from './display/output-capture.js';
 import { showProgress, type ProgressLines } from './display/progress-lines.js';
-import { TracebackFormatter, type CellError } from './display/traceback.js';
+import { interruption, TracebackFormatter, type CellError } from './display/traceback.js';
 import { Interrupted, type ExecutionResult } from './execution/cell-execution.js';
 import { CellGraph, type CellNames } from './execution/cell-graph.js';
 import { Executor } from './execution/executor.js';
@@ -16,7 +16,8 @@ import { installGlobals } from './globals.js';
 import { addLanguageFeatures } from './language-additions.js';
 import { CellPreparation, type EndCell } from './prepare-cell.js';
 import type { MimeBundle, NbOutput } from './message.js';
-import { prewarmedProgram } from './snapshot/prewarmed-program.js';
+import { loadNativeCompiler } from './native/native-checker.js';
+import { openPrograms, type SessionPrograms } from './session-programs.js';
 
 export type { MimeBundle, NbOutput } from './message.js';
 export type { CellOutcome, CellSession } from './cell-session.js';
@@ -30,23 +31,17 @@ const namesOf = (cell: CompiledCell, set: ReadonlySet<string>): CellNames => ({
 /** Searches whose answers are kept for cells that run again with the same inputs. */
 const keptSearches = 24;
 
-const interruption: CellError = {
-  ename: 'Interrupted',
-  evalue: 'the cell was interrupted',
-  traceback: ['\u001b[0;31mInterrupted: the cell was interrupted\u001b[0m'],
-};
-
 /** Opens a session whose cells resolve files and packages from `cwd`; `file` names the notebook in messages. */
-export function createSession(options: { cwd: string; file?: string }): Promise<CellSession> {
-  return Promise.resolve(new KernelSession(options));
+export async function createSession(options: { cwd: string; file?: string }): Promise<CellSession> {
+  return new KernelSession({ ...options, native: await loadNativeCompiler(process.env) });
 }
 
 export class KernelSession implements CellSession, SessionView {
-  readonly program: IncrementalProgram;
   readonly executor: Executor;
   readonly graph = new CellGraph();
   executionCount = 0;
   private readonly tracebacks = new TracebackFormatter();
+  private readonly programs: SessionPrograms;
   private readonly preparation: CellPreparation;
   private readonly printed: StreamBuffer;
   private readonly capture: OutputCapture;
@@ -61,7 +56,7 @@ export class KernelSession implements CellSession, SessionView {
 
   constructor(private readonly options: SessionOptions) {
     addLanguageFeatures();
-    this.program = prewarmedProgram(options.cwd);
+    this.programs = openPrograms(options.cwd, options.native);
     this.executor = new Executor(options.cwd, options.file, {
       ...options.hooks,
       emit: (output) => this.emit(output),
@@ -88,6 +83,14 @@ export class KernelSession implements CellSession, SessionView {
         (output) => this.emit(output),
         () => this.executor.signal,
       );
+  }
+
+  get program(): IncrementalProgram {
+    return this.programs.checking;
+  }
+
+  language(): IncrementalProgram {
+    return this.programs.language();
   }
 
   lookup(name: string): unknown {
@@ -127,7 +130,7 @@ export class KernelSession implements CellSession, SessionView {
       if (!this.options.keepConsole) this.capture.start();
       const cell = this.preparation.prepare(code, label, end);
       if (!cell) return;
-      this.execute(cell, label, cellId, end, (value) => {
+      this.execute(code, cell, label, cellId, end, (value) => {
         if (value === undefined || silent) end();
         else this.show(value, executionCount, end);
       });
@@ -165,6 +168,7 @@ export class KernelSession implements CellSession, SessionView {
   }
 
   private execute(
+    code: string,
     cell: CompiledCell,
     label: string,
     cellId: string | undefined,
@@ -173,7 +177,10 @@ export class KernelSession implements CellSession, SessionView {
   ): void {
     this.executor.run(cell, label, (result: ExecutionResult, set) => {
       const ran = 'value' in result;
-      cell.publish((name) => set.has(name) || (ran && cell.declares.some((d) => d.name === name)));
+      const isSet = (name: string): boolean =>
+        set.has(name) || (ran && cell.declares.some((d) => d.name === name));
+      cell.publish(isSet);
+      this.programs.record(code, isSet);
       this.graph.record(cellId, namesOf(cell, set));
       if (ran) then(result.value);
       else end('interrupted' in result ? interruption : this.describe(result.error));
@@ -185,21 +192,14 @@ export class KernelSession implements CellSession, SessionView {
   }
 
   private show(value: unknown, executionCount: number, end: EndCell): void {
-    const showBundle = (data: Formatted): void => {
+    const show = (data: Formatted): void => {
       if (data) {
         this.lastValue = value;
         this.emit({ output_type: 'execute_result', execution_count: executionCount, data, metadata: {} });
       }
       end();
     };
-    const failed = (error: unknown): void => end(this.describe(error));
-    try {
-      const bundle = formatValue(value);
-      if (bundle instanceof Promise) bundle.then(showBundle, failed);
-      else showBundle(bundle);
-    } catch (error) {
-      failed(error);
-    }
+    formatted(value, show, (error) => end(this.describe(error)));
   }
 
   /** Evaluates an expression beside the cells: no count, no output, its bundle or its error as the result. */
@@ -228,7 +228,6 @@ export class KernelSession implements CellSession, SessionView {
     this.printed.flush();
   }
 
-  /** Sends what has been printed so far. */
   flush(): void {
     this.printed.flush();
   }
@@ -245,6 +244,7 @@ export class KernelSession implements CellSession, SessionView {
     this.progress?.close();
     this.removeGlobals();
     this.forgetSearches();
+    this.programs.close();
     this.executor.close();
   }
 }

@@ -8,6 +8,8 @@ import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { spawnKernel, type JupyterMessage, type KernelProcess } from '../../src/kernel/kernel-process.js';
 import { distPath } from '../../src/kernel/dist-path.js';
+import { buildSnapshot } from '../../src/kernel/snapshot/snapshot-builder.js';
+import { startOptions } from '../../src/kernel/snapshot/snapshot-paths.js';
 
 let kernel: KernelProcess;
 const heard: JupyterMessage[] = [];
@@ -48,11 +50,20 @@ const execute = (code: string): string =>
     user_expressions: {},
   });
 
-describe('a kernel child', () => {
+const starts: [name: string, env: Record<string, string>][] = [
+  ['from the startup snapshot', {}],
+  ['without the startup snapshot', { RECKONER_SMALL_MEMORY: '1' }],
+];
+
+describe.each(starts)('a kernel child %s', (_name, env) => {
   beforeAll(async () => {
-    kernel = await spawnKernel({ cwd: tmpdir(), env: { BENCH_HEIGHT: '850' } });
+    expect(await buildSnapshot()).toBe(true);
+    expect(startOptions({ ...process.env, ...env }).includes('--snapshot-blob')).toBe(
+      Object.keys(env).length === 0,
+    );
+    kernel = await spawnKernel({ cwd: tmpdir(), env: { BENCH_HEIGHT: '850', ...env } });
     kernel.onMessage((m) => heard.push(m));
-  });
+  }, 180_000);
   afterAll(() => kernel.shutdown());
 
   it('answers kernel_info and runs cells', async () => {

@@ -64,7 +64,7 @@ describe('the compiler', () => {
     const cell = program.add(
       'let width = 600; type Side = "left" | "right"; interface Board { length: number }',
     );
-    for (const [name, symbol] of program.namesOf(cell)) program.publish(name, symbol);
+    program.publish(cell, program.namesOf(cell));
     expect(
       errorsOf('const side: Side = "left"; const board: Board = { length: width }; void [side, board]'),
     ).toEqual([]);

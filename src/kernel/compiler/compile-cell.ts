@@ -98,7 +98,7 @@ function emitCell(program: IncrementalProgram, file: CellFile, shift: number): C
     hasTopLevelAwait: context.hasTopLevelAwait,
     usesPackage: context.usesPackage,
     publish: (isSet) => {
-      for (const [name, symbol] of own) if (!declared.has(name) || isSet(name)) program.publish(name, symbol);
+      program.publish(file, new Map([...own].filter(([name]) => !declared.has(name) || isSet(name))));
     },
   };
 }

@@ -23,7 +23,7 @@ interface CursorInCell {
 }
 
 export function completeCell(session: SessionView, code: string, cursor: number): Completions {
-  const { program } = session;
+  const program = session.language();
   program.loadWholePackage();
   const file = program.add(code);
   const at = { file, code, position: toUnits(code, cursor) };
@@ -63,7 +63,7 @@ function matching(values: string[], typed: string): string[] {
 }
 
 function byTypes(session: SessionView, { file, code, position }: CursorInCell): Completions {
-  const info = session.program.completions(file, position);
+  const info = session.language().completions(file, position);
   const entries = info?.entries ?? [];
   const span =
     info?.optionalReplacementSpan ?? entries.find((entry) => entry.replacementSpan)?.replacementSpan;

@@ -10,6 +10,7 @@ import type TS from 'typescript';
 import { kernelGlobals, nodeGlobals } from './cell-types.js';
 import { compilerOptions, typeRoot } from './compiler-options.js';
 import { createCompilerHost, virtualFolder, type CompilerHost } from './compiler-host.js';
+import { isTypeOnly, meaningOfFlags, meaningOfImport, type Meaning } from './name-meaning.js';
 import { PackageExports } from './package-exports.js';
 import type { ProgramHost } from './program-host.js';
 import {
@@ -19,7 +20,6 @@ import {
   declaredSymbols,
   describeSymbolAt,
   dropResolvedModules,
-  isUnknownSymbol,
   parseModule,
   shareResolvedModules,
   type CellFile,
@@ -51,10 +51,11 @@ export class IncrementalProgram {
 
   constructor(
     readonly ts: Compiler,
-    private readonly host: ProgramHost,
+    protected readonly host: ProgramHost,
     private folder: string,
+    more: TS.CompilerOptions = {},
   ) {
-    this.options = compilerOptions(ts, host, folder);
+    this.options = { ...compilerOptions(ts, host, folder), ...more };
     this.packageExports = new PackageExports(host);
     const texts = {
       [virtual('globals')]: () =>
@@ -98,10 +99,7 @@ export class IncrementalProgram {
 
   /** Makes the checker again; files already read are reused. */
   private rebuild(): TS.Program {
-    const { ts, packageExports } = this;
-    const roots = [virtual('globals'), virtual('kernel'), virtual('imports'), ...packageExports.files()];
-    if (this.options.noLib) roots.unshift(this.host.paths.flatLibrary);
-    const program = ts.createProgram(roots, this.options, this.compilerHost, this.program);
+    const program = this.ts.createProgram(this.roots(), this.options, this.compilerHost, this.program);
     const fileOf = program.getSourceFile.bind(program);
     program.getSourceFile = (name) => this.cells.get(name) ?? fileOf(name);
     for (const path of this.importingCells) shareResolvedModules(program, virtual('imports'), path);
@@ -110,8 +108,21 @@ export class IncrementalProgram {
     this.cellsSinceRebuild = 0;
     // Making the checker binds the files, which gives the package's files their symbols.
     const checker = program.getTypeChecker();
-    this.packageScope.locals = packageExports.symbols(checker, fileOf);
+    this.packageScope.locals = this.packageSymbols(checker, fileOf);
     return program;
+  }
+
+  /** The files that every program begins from. */
+  protected roots(): string[] {
+    const own = [virtual('globals'), virtual('kernel'), virtual('imports'), ...this.packageExports.files()];
+    return this.options.noLib ? [this.host.paths.flatLibrary, ...own] : own;
+  }
+
+  protected packageSymbols(
+    checker: TS.TypeChecker,
+    fileOf: (path: string) => TS.SourceFile | undefined,
+  ): Map<string, TS.Symbol> {
+    return this.packageExports.symbols(checker, fileOf);
   }
 
   /** Loads the types of all the package's names: for completion, and before a name is called unknown. False if they were. */
@@ -144,7 +155,7 @@ export class IncrementalProgram {
   }
 
   /** Brings in the types of modules and of the package's names that no cell used before. */
-  private ensureTypes(specifiers: string[], text: string): void {
+  protected ensureTypes(specifiers: string[], text: string): void {
     const before = this.imported.size;
     for (const name of specifiers) {
       this.imported.add(name);
@@ -158,7 +169,6 @@ export class IncrementalProgram {
   }
 
   missingModule = (specifier: string): string => this.host.missingModule(specifier);
-
   /** The names a cell declares at its top level. */
   namesOf(file: CellFile): Map<string, TS.Symbol> {
     return declaredSymbols(file);
@@ -167,7 +177,11 @@ export class IncrementalProgram {
   /** Errors of a cell: those of its syntax if there are any, else those of its types. */
   diagnose(file: CellFile): readonly TS.Diagnostic[] {
     const syntax = file.parseDiagnostics;
-    return syntax.length > 0 ? syntax : this.current().getSemanticDiagnostics(file);
+    return syntax.length > 0 ? syntax : this.typeErrors(file);
+  }
+
+  protected typeErrors(file: CellFile): readonly TS.Diagnostic[] {
+    return this.current().getSemanticDiagnostics(file);
   }
 
   emit(file: CellFile, before: TS.TransformerFactory<TS.SourceFile>): { code: string; map: string } {
@@ -191,29 +205,23 @@ export class IncrementalProgram {
   hasName = (name: string): boolean => this.valueScope.locals.has(name) || this.packageScope.locals.has(name);
 
   /** What a name stands for as a value and as a type, imports followed to what they import. */
-  meaningOf(symbol: TS.Symbol): { value: boolean; type: boolean } {
-    const { SymbolFlags } = this.ts;
-    const isType = (flags: TS.SymbolFlags): boolean =>
-      (flags & (SymbolFlags.Type | SymbolFlags.Namespace)) !== 0;
-    const isValue = (flags: TS.SymbolFlags): boolean => (flags & SymbolFlags.Value) !== 0;
-    if (!(symbol.flags & SymbolFlags.Alias))
-      return { value: isValue(symbol.flags), type: isType(symbol.flags) };
-    const typeOnly =
-      symbol.declarations?.every((d) => this.ts.isTypeOnlyImportOrExportDeclaration(d)) ?? false;
-    const aliased = this.checker.getAliasedSymbol(symbol);
-    // A module without typings has an unknown symbol behind it: it is a value.
-    const value = isUnknownSymbol(this.checker, aliased) || isValue(aliased.flags);
-    return { value: value && !typeOnly, type: isType(aliased.flags) };
+  meaningOf(symbol: TS.Symbol): Meaning {
+    if (!(symbol.flags & this.ts.SymbolFlags.Alias)) return meaningOfFlags(this.ts, symbol.flags);
+    const { value, type } = this.importMeaning(symbol);
+    return { value: value && !isTypeOnly(this.ts, symbol), type };
   }
 
-  /** Lets later cells see a name of this cell. */
-  publish(name: string, symbol: TS.Symbol): void {
-    const { value, type } = this.meaningOf(symbol);
-    if (value) {
-      this.valueScope.locals.set(name, symbol);
-      if (type) this.typeScope.locals.delete(name);
-    } else if (type) {
-      this.typeScope.locals.set(name, symbol);
+  protected importMeaning(symbol: TS.Symbol): Meaning {
+    return meaningOfImport(this.ts, this.checker, symbol);
+  }
+
+  /** Lets later cells see names of this cell. */
+  publish(_file: CellFile, names: ReadonlyMap<string, TS.Symbol>): void {
+    for (const [name, symbol] of names) {
+      const { value, type } = this.meaningOf(symbol);
+      if (value) this.valueScope.locals.set(name, symbol);
+      if (value && type) this.typeScope.locals.delete(name);
+      else if (type) this.typeScope.locals.set(name, symbol);
     }
   }
 

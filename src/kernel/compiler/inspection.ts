@@ -15,7 +15,7 @@ export function inspectCell(
   cursor: number,
   inDepth: boolean,
 ): MimeBundle | undefined {
-  const { program } = session;
+  const program = session.language();
   program.loadWholePackage();
   const file = program.add(code);
   try {
@@ -32,7 +32,7 @@ function inspectNode(
   node: TS.Node,
   inDepth: boolean,
 ): MimeBundle | undefined {
-  const { program } = session;
+  const program = session.language();
   const { ts } = program;
   const isProperty = ts.isPropertyAccessExpression(node.parent) && node.parent.name === node;
   const path = dottedName(ts, isProperty ? node.parent : node);

@@ -4,8 +4,7 @@ import { randomUUID } from 'node:crypto';
 type Send = (
   type: 'comm_open' | 'comm_msg' | 'comm_close',
   content: object,
-  metadata?: object,
-  buffers?: Uint8Array[],
+  more?: { metadata?: object; buffers?: Uint8Array[] },
 ) => void;
 
 export class Comm {
@@ -18,7 +17,7 @@ export class Comm {
     private readonly forget: () => void,
   ) {}
   send(data: unknown, metadata: object = {}, buffers: Uint8Array[] = []): void {
-    this.post('comm_msg', { comm_id: this.id, data: data ?? {} }, metadata, buffers);
+    this.post('comm_msg', { comm_id: this.id, data: data ?? {} }, { metadata, buffers });
   }
   close(data: unknown = {}): void {
     this.forget();
@@ -36,7 +35,7 @@ export class Comms {
   readonly cellInterface = {
     open: (target: string, data: unknown = {}, metadata: object = {}): Comm => {
       const comm = this.create(randomUUID(), target);
-      this.post('comm_open', { comm_id: comm.id, target_name: target, data }, metadata);
+      this.post('comm_open', { comm_id: comm.id, target_name: target, data }, { metadata });
       return comm;
     },
     register: (target: string, opened: (comm: Comm, data: unknown) => void): void => {

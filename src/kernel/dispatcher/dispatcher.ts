@@ -7,6 +7,7 @@ import { countPoints } from '../compiler/cursor.js';
 import { inspectCell } from '../compiler/inspection.js';
 import { isComplete } from '../compiler/is-complete.js';
 import type { JupyterMessage, NbOutput } from '../message.js';
+import type { NativeCompiler } from '../native/native-checker.js';
 import { KernelSession } from '../session.js';
 import {
   SharedState,
@@ -57,13 +58,13 @@ export class KernelDispatcher {
     private readonly data: IoThreadData,
     cwd: string,
     private readonly exit: () => void,
+    native?: NativeCompiler,
   ) {
     const { flags } = data;
-    this.comms = new Comms((type, content, metadata, buffers) =>
-      this.send('iopub', type, content, { metadata, buffers }),
-    );
+    this.comms = new Comms((type, content, more) => this.send('iopub', type, content, more));
     this.session = new KernelSession({
       cwd,
+      native,
       keepConsole: true,
       progress: true,
       hooks: {
@@ -88,7 +89,6 @@ export class KernelDispatcher {
     });
   }
 
-  /** Begins to take requests. */
   start(): void {
     this.data.port.on('message', (message: MainThreadMessage) => this.receive(message));
     this.setPhase('interruptible');

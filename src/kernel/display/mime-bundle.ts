@@ -22,6 +22,21 @@ export function formatValue(value: unknown): Formatted | Promise<Formatted> {
     : completeBundle(value, own);
 }
 
+/** Formats a value: `done` gets its bundle, at once unless that must be awaited; `failed` gets what its own display threw. */
+export function formatted(
+  value: unknown,
+  done: (bundle: Formatted) => void,
+  failed: (error: unknown) => void,
+): void {
+  try {
+    const bundle = formatValue(value);
+    if (bundle instanceof Promise) bundle.then(done, failed);
+    else done(bundle);
+  } catch (error) {
+    failed(error);
+  }
+}
+
 function offeredBundle(value: unknown): unknown {
   if (Object(value) !== value) return undefined;
   const offered = (value as Record<symbol, unknown>)[displaySymbol];

@@ -21,6 +21,13 @@ interface SourcePosition {
 const red = (text: string): string => `\u001b[0;31m${text}\u001b[0m`;
 const dim = (text: string): string => `\u001b[2m${text}\u001b[0m`;
 
+/** The error of a cell that was interrupted. */
+export const interruption: CellError = {
+  ename: 'Interrupted',
+  evalue: 'the cell was interrupted',
+  traceback: [red('Interrupted: the cell was interrupted')],
+};
+
 /** Binding accesses in a message, such as `(0 , ǀf.v) is not a function`, as the names that the cell uses. */
 const plainNames = (text: string): string =>
   text
