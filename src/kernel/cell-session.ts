@@ -1,7 +1,6 @@
 /** What a session of cells is to those that run one: the kernel, the notebook runner. */
 import type { ExecutorHooks } from './execution/executor.js';
 import type { CellGlobals } from './globals.js';
-import type { NativeCompiler } from './native/native-checker.js';
 import type { NbOutput } from './message.js';
 
 /** How a cell ended. `line` and `column` count from 1 in the cell's own text. */
@@ -24,12 +23,6 @@ export interface CellSession {
 }
 
 export interface SessionOptions {
-  /** Folder the cells resolve files and packages from. */
-  cwd: string;
-  /** The compiler that checks cells in place of the kernel's own. */
-  native?: NativeCompiler | undefined;
-  /** The notebook's file, for messages. */
-  file?: string;
   hooks?: ExecutorHooks & { duringCompile?(yes: boolean): void };
   /** What cells reach that needs a client at the other end. */
   globals?: Partial<CellGlobals>;

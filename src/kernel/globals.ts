@@ -1,9 +1,10 @@
 /** What every cell has without an import besides the package: display, input, and the signal of an interrupt. */
-import { randomUUID } from 'node:crypto';
+import { newDisplayId } from './display/display-id.js';
 import type { PendingOutput } from './display/cell-output.js';
 import { html, md, svg } from './display/rich-text.js';
 import type { MimeBundle, NbOutput } from './message.js';
-import { displaySymbol, formatValue, messageOf, rawBundle, type Formatted } from './display/mime-bundle.js';
+import { displaySymbol, formatValue, rawBundle, type Formatted } from './display/mime-bundle.js';
+import { messageOf } from './display/value-text.js';
 
 export interface CellGlobals {
   emit: (output: NbOutput) => void;
@@ -89,7 +90,7 @@ function displayFunctions({ emit, emitPending }: Pick<CellGlobals, 'emit' | 'emi
     }));
 
   const display = (value: unknown, options: DisplayOptions = {}): object => {
-    const displayId = options.display_id ?? randomUUID();
+    const displayId = options.display_id ?? newDisplayId();
     emitBundle(value, options.raw, (data) => ({
       output_type: 'display_data',
       data,

@@ -1,20 +1,12 @@
-/** The programs of a session: the one that checks its cells, and the one that completes and inspects names by their types. */
+/** The programs of a session in Node. */
 import { compileCell } from './compiler/compile-cell.js';
 import { loadCompiler } from './compiler/compiler-loader.js';
 import type { IncrementalProgram } from './compiler/incremental-program.js';
 import { NamesProgram } from './compiler/names-program.js';
 import { createNodeProgram, nodeHost } from './compiler/node-host.js';
 import { NativeChecker, type NativeCompiler } from './native/native-checker.js';
+import type { SessionPrograms } from './session-host.js';
 import { prewarmedProgram } from './snapshot/prewarmed-program.js';
-
-export interface SessionPrograms {
-  readonly checking: IncrementalProgram;
-  /** Knows the types of all names that the cells so far have published. */
-  language(): IncrementalProgram;
-  /** Records a cell that ran, and which of its names are set. */
-  record(code: string, isSet: (name: string) => boolean): void;
-  close(): void;
-}
 
 /** The programs for cells that resolve files and packages from `cwd`; with `native`, that compiler checks the cells. */
 export function openPrograms(cwd: string, native: NativeCompiler | undefined): SessionPrograms {

@@ -9,6 +9,6 @@ export interface CellChecker {
   /** What an imported name of the cell checked last stands for. `position` is that of the name in the cell. */
   importMeaning(file: CellFile, position: number): Meaning;
   /** Lets later cells see names of a cell. */
-  publish(file: CellFile, names: readonly string[]): void;
+  publish(file: CellFile, names: ReadonlyMap<string, Meaning>): void;
   close(): void;
 }

@@ -7,7 +7,7 @@
  * the globals. The symbols there are those of the cells that declared them, so a type is never printed and parsed again.
  */
 import type TS from 'typescript';
-import { kernelGlobals, nodeGlobals } from './cell-types.js';
+import { kernelGlobals } from './cell-types.js';
 import { compilerOptions, typeRoot } from './compiler-options.js';
 import { createCompilerHost, virtualFolder, type CompilerHost } from './compiler-host.js';
 import { isTypeOnly, meaningOfFlags, meaningOfImport, type Meaning } from './name-meaning.js';
@@ -59,7 +59,7 @@ export class IncrementalProgram {
     this.packageExports = new PackageExports(host);
     const texts = {
       [virtual('globals')]: () =>
-        this.fullNodeTypes ? `/// <reference types="node" />\n${kernelGlobals}` : `${nodeGlobals}\n`,
+        this.fullNodeTypes ? `/// <reference types="node" />\n${kernelGlobals}` : `${host.globals}\n`,
       [virtual('kernel')]: () => kernelGlobals,
       [virtual('imports')]: () =>
         ['export {};', ...[...this.imported].map((name) => `import ${JSON.stringify(name)};`)].join('\n'),

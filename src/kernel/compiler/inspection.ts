@@ -1,7 +1,7 @@
 /** What a name under the cursor is: its type and documentation, or the card of a recipe or of a recipe's field. */
 import type TS from 'typescript';
 import type { MimeBundle } from '../message.js';
-import { textOf } from '../display/mime-bundle.js';
+import { textOf } from '../display/value-text.js';
 import { isRecipe, recipeCard, type RecipeField } from '../display/recipe-card.js';
 import { toUnits } from './cursor.js';
 import { dottedName, fieldPath, nodeAt, valueOf } from './cursor-context.js';

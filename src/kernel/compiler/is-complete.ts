@@ -1,6 +1,5 @@
 /** Whether a cell's text is complete, for consoles that decide at each line end whether to run. */
-import { loadCompiler } from './compiler-loader.js';
-import { parseErrors } from './typescript-internals.js';
+import { parseErrors, type Compiler } from './typescript-internals.js';
 
 export type Completeness = { status: 'complete' | 'invalid' } | { status: 'incomplete'; indent: string };
 
@@ -8,8 +7,8 @@ export type Completeness = { status: 'complete' | 'invalid' } | { status: 'incom
 const unterminated = new Set([1010, 1160]);
 
 /** Judges a text: `incomplete` if the only errors are at its end, so that more text can complete it. */
-export function isComplete(code: string): Completeness {
-  const errors = parseErrors(loadCompiler(), code);
+export function isComplete(ts: Compiler, code: string): Completeness {
+  const errors = parseErrors(ts, code);
   if (errors.length === 0) return { status: 'complete' };
   const end = code.trimEnd().length;
   const isEarly = (error: (typeof errors)[number]): boolean =>

@@ -67,6 +67,6 @@ export class NamesProgram extends IncrementalProgram {
 
   override publish(file: CellFile, names: ReadonlyMap<string, TS.Symbol>): void {
     super.publish(file, names);
-    this.outside.publish(file, [...names.keys()]);
+    this.outside.publish(file, new Map([...names].map(([name, symbol]) => [name, this.meaningOf(symbol)])));
   }
 }

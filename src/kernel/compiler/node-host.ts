@@ -2,6 +2,7 @@
 import { readFileSync, realpathSync, statSync } from 'node:fs';
 import { distPath, packageName, packageRoot } from '../dist-path.js';
 import { missingModule } from '../optional-packages.js';
+import { nodeGlobals } from './cell-types.js';
 import { libFolder, loadCompiler, nodeTypesFolder } from './compiler-loader.js';
 import { IncrementalProgram } from './incremental-program.js';
 import type { ProgramHost } from './program-host.js';
@@ -31,6 +32,7 @@ export const nodeHost: ProgramHost = {
   modifiedAt: (path) => Number(statOf(path)?.mtimeMs ?? Number.NaN) || undefined,
   isPlatformModule: isNodeModule,
   missingModule,
+  globals: nodeGlobals,
   caseSensitive: process.platform !== 'win32' && process.platform !== 'darwin',
   paths: {
     packageName,

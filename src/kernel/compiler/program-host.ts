@@ -12,6 +12,8 @@ export interface ProgramHost {
   isPlatformModule: (name: string) => boolean;
   /** What to tell the user about an import that names nothing there is: how to get it, or why it cannot be had. */
   missingModule: (specifier: string) => string;
+  /** The types of what the platform gives every cell without an import, as a module that declares globals. */
+  readonly globals: string;
   readonly caseSensitive: boolean;
   readonly paths: ProgramPaths;
 }

@@ -199,7 +199,7 @@ export class KernelDispatcher {
         return { status: 'ok', found: data !== undefined, data: data ?? {}, metadata: {} };
       }
       case 'is_complete_request':
-        return isInspectRequest(code) ? { status: 'complete' } : isComplete(code);
+        return isInspectRequest(code) ? { status: 'complete' } : isComplete(this.session.program.ts, code);
       case 'history_request':
         return { status: 'ok', history: this.history.select(content) };
       case 'comm_info_request':

@@ -1,6 +1,6 @@
 /** Data frames, known by their shape rather than their class so that the library is not loaded for it. */
-import { inspect } from 'node:util';
 import type { MimeBundle } from '../message.js';
+import { shortText } from './value-text.js';
 
 interface Frame {
   columns: string[];
@@ -80,7 +80,7 @@ function cellText(cell: unknown): string {
   if (typeof cell === 'number' && Number.isFinite(cell) && !Number.isInteger(cell))
     return String(Number(cell.toPrecision(6)));
   if (cell === null || cell === undefined) return '';
-  return typeof cell === 'string' ? cell : inspect(cell);
+  return typeof cell === 'string' ? cell : shortText(cell);
 }
 
 const entities: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };

@@ -1,10 +1,10 @@
 /** From a value to the forms in which a notebook can show it. */
-import { inspect } from 'node:util';
 import type { MimeBundle } from '../message.js';
 import { chartBundle } from './chart-bundle.js';
 import { frameBundle } from './data-frame.js';
 import { mathBundle } from './mathjs-formatter.js';
 import { isRecipe, recipeCard } from './recipe-card.js';
+import { textOf } from './value-text.js';
 
 /** The public convention by which a value says how it is shown: a bundle, or a function or promise of one. */
 export const displaySymbol = Symbol.for('Jupyter.display');
@@ -58,28 +58,6 @@ function completeBundle(value: unknown, offered: unknown): Formatted | Promise<F
 function defaultBundle(value: unknown): MimeBundle | Promise<MimeBundle> {
   if (isRecipe(value)) return recipeCard(value);
   return chartBundle(value) ?? frameBundle(value) ?? mathBundle(value) ?? { 'text/plain': textOf(value) };
-}
-
-/** A value as text, as Node's own prompt shows it; a value whose printing fails still shows what it is. */
-export function textOf(value: unknown): string {
-  try {
-    return inspect(value, {
-      depth: 4,
-      maxArrayLength: 100,
-      maxStringLength: 20_000,
-      breakLength: 100,
-      compact: 3,
-    });
-  } catch (error) {
-    const kind = Object.prototype.toString.call(value).slice(8, -1);
-    return `[${kind}: cannot be printed: ${messageOf(error)}]`;
-  }
-}
-
-/** What a thrown value says. */
-export function messageOf(error: unknown): string {
-  const message = Object(error) === error ? (error as { message?: unknown }).message : undefined;
-  return typeof message === 'string' ? message : String(error);
 }
 
 /** A bundle passed as it is (`display(bundle, { raw: true })`), checked. */

@@ -1,5 +1,5 @@
 /** Progress lines of a cell's long work, each updated in its place in the notebook. */
-import { randomUUID } from 'node:crypto';
+import { newDisplayId } from './display-id.js';
 import { lineReporter, setProgressReporter, type ProgressHandle } from '../../engine/progress.js';
 import type { NbOutput } from '../message.js';
 
@@ -12,7 +12,7 @@ export interface ProgressLines {
 export function showProgress(emit: (output: NbOutput) => void, signal: () => AbortSignal): ProgressLines {
   const open = new Set<ProgressHandle>();
   const begin = lineReporter(() => {
-    const transient = { display_id: randomUUID() };
+    const transient = { display_id: newDisplayId() };
     let output_type: 'display_data' | 'update_display_data' = 'display_data';
     return (text) => {
       emit({ output_type, data: { 'text/plain': text }, metadata: {}, transient });

@@ -1,5 +1,6 @@
 /** The tagged templates `html`, `md` and `svg` of cells: text that is displayed as what it is. */
-import { displaySymbol, textOf } from './mime-bundle.js';
+import { displaySymbol } from './mime-bundle.js';
+import { textOf } from './value-text.js';
 
 type MarkupType = 'text/html' | 'text/markdown' | 'image/svg+xml';
 type Tag = (parts: TemplateStringsArray, ...values: unknown[]) => Markup;

@@ -1,8 +1,8 @@
 /** Errors as a notebook shows them: with the cell's own names, lines and columns, without the kernel's stack frames. */
-import { SourceMap } from 'node:module';
+import { originalPositionFor, TraceMap } from '@jridgewell/trace-mapping';
 import type { CellProblem } from '../compiler/compile-cell.js';
 import { mark } from '../compiler/transform-expressions.js';
-import { textOf } from './mime-bundle.js';
+import { textOf } from './value-text.js';
 
 export interface CellError {
   ename: string;
@@ -39,7 +39,7 @@ const plainNames = (text: string): string =>
 export class TracebackFormatter {
   private readonly cells = new Map<
     string,
-    { source: string; map: string; shift: number; ready?: SourceMap }
+    { source: string; map: string; shift: number; ready?: TraceMap }
   >();
 
   /** `shift` is how many columns the compiled text is ahead of the cell's own on its first line. */
@@ -53,12 +53,12 @@ export class TracebackFormatter {
   private original(place: SourcePosition): SourcePosition | undefined {
     const cell = this.cells.get(place.label);
     if (!cell) return undefined;
-    cell.ready ??= new SourceMap(JSON.parse(cell.map) as ConstructorParameters<typeof SourceMap>[0]);
-    const entry = cell.ready.findEntry(place.line - 1, place.column - 1);
-    if (!('originalLine' in entry)) return undefined;
+    cell.ready ??= new TraceMap(cell.map);
+    const entry = originalPositionFor(cell.ready, { line: place.line, column: place.column - 1 });
+    if (entry.line === null) return undefined;
     const lines = cell.source.split('\n');
-    const line = Math.min(entry.originalLine, lines.length - 1);
-    let column = Math.max(0, entry.originalColumn - (line === 0 ? cell.shift : 0));
+    const line = Math.min(entry.line - 1, lines.length - 1);
+    let column = Math.max(0, entry.column - (line === 0 ? cell.shift : 0));
     // A call of a cell's own function is compiled to (0, binding.v)(...): point at its name, not at the bracket after it.
     const text = lines[line] ?? '';
     if (text[column] === '(')

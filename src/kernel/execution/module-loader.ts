@@ -8,11 +8,11 @@ import { createRequire, register } from 'node:module';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import vm from 'node:vm';
-import type { CellImport, ImportedName } from '../compiler/cell-imports.js';
 import { compilerFile } from '../compiler/compiler-loader.js';
 import { isNodeModule } from '../compiler/specifiers.js';
 import { distPath, packageName, packageRoot } from '../dist-path.js';
 import type { NbOutput } from '../message.js';
+import type { CellLoader } from '../session-host.js';
 import { loadTslab } from './tslab-display.js';
 import { typescriptHooks } from './typescript-hooks.js';
 
@@ -33,7 +33,7 @@ function importFrom(folder: string): Import {
   }).runInThisContext() as Import;
 }
 
-export class ModuleLoader {
+export class ModuleLoader implements CellLoader {
   private readonly fromNotebook: Import;
   private readonly fromPackage = importFrom(packageRoot);
   private readonly requireHere: NodeJS.Require;
@@ -103,16 +103,6 @@ export class ModuleLoader {
     }
     return this.fromNotebook(`${pathToFileURL(path).href}?changed=${statSync(path).mtimeMs}`);
   }
-
-  /** Loads a cell's imports; returns the value for each binding they set. */
-  async fill(imports: readonly CellImport[]): Promise<Map<string, unknown>> {
-    const values = new Map<string, unknown>();
-    for (const { specifier, names } of imports) {
-      const module = await this.load(specifier);
-      for (const { binding, from } of names) values.set(binding, pick(module, from, specifier));
-    }
-    return values;
-  }
 }
 
 /** A module of Node's own. By way of the loader it would not be found from a startup snapshot under its bare name. */
@@ -121,25 +111,6 @@ function nodeModule(specifier: string): Namespace {
   if (!loaded) throw new Error(`Node ${process.version} has no module '${specifier}'`);
   return { ...loaded, default: loaded };
 }
-
-function pick(module: Namespace, from: ImportedName['from'], specifier: string): unknown {
-  if (from.kind === 'all') return module;
-  if (from.kind === 'default') return defaultOf(module);
-  if (from.name in module) return module[from.name];
-  const fallback: unknown = module['default'];
-  if (isObject(fallback) && from.name in fallback) return fallback[from.name];
-  throw new SyntaxError(`the module '${specifier}' has no export named '${from.name}'`);
-}
-
-/** The default export; for a module compiled to CommonJS, the one that was written. */
-function defaultOf(module: Namespace): unknown {
-  if (!('default' in module)) return module;
-  const exported = module['default'];
-  const isCompiled = isObject(exported) && exported['__esModule'] === true && 'default' in exported;
-  return isCompiled ? exported['default'] : exported;
-}
-
-const isObject = (value: unknown): value is Namespace => Object(value) === value;
 
 function isMissing(error: unknown, specifier: string): boolean {
   const { code, message } = error as Partial<Record<'code' | 'message', string>>;

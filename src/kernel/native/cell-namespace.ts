@@ -1,5 +1,6 @@
 /** One cell as a namespace of the module that the native checker reads: see session-module.ts. */
 import type TS from 'typescript';
+import type { Meaning } from '../compiler/name-meaning.js';
 import { declaredSymbols, type CellFile, type Compiler } from '../compiler/typescript-internals.js';
 
 export interface CellNamespace {
@@ -37,9 +38,9 @@ export const cellNamespace = (
   ts: Compiler,
   file: CellFile,
   namespace: string,
-  names: readonly string[],
+  names: ReadonlyMap<string, Meaning>,
   visibleNames: (text: string, own: ReadonlySet<string>) => VisibleNames,
-): CellNamespace => new NamespaceText(ts, file, namespace, visibleNames).made(names);
+): CellNamespace => new NamespaceText(ts, file, namespace, names, visibleNames).made();
 
 /** A change of a cell's text: what stands from `start` to `end` becomes `text`. */
 interface Edit {
@@ -57,12 +58,13 @@ class NamespaceText {
     private readonly ts: Compiler,
     private readonly file: CellFile,
     private readonly namespace: string,
+    private readonly names: ReadonlyMap<string, Meaning>,
     private readonly visibleNames: (text: string, own: ReadonlySet<string>) => VisibleNames,
   ) {
     this.symbols = declaredSymbols(file);
   }
 
-  made(names: readonly string[]): CellNamespace {
+  made(): CellNamespace {
     const { ts, file } = this;
     const imports: string[] = [];
     const body: string[] = [];
@@ -71,9 +73,9 @@ class NamespaceText {
         const { line, aliases } = this.imported(statement);
         imports.push(line);
         body.push(...aliases);
-      } else if (this.isKept(statement, names)) body.push(this.exported(statement));
+      } else if (this.isKept(statement)) body.push(this.exported(statement));
     }
-    const hidden = names.filter((name) => {
+    const hidden = [...this.names.keys()].filter((name) => {
       const declaration = this.symbols.get(name)?.valueDeclaration;
       return declaration !== undefined && !isTopLevel(ts, declaration);
     });
@@ -83,10 +85,10 @@ class NamespaceText {
   }
 
   /** Declarations, and statements that hold a `var` of the cell. */
-  private isKept(statement: TS.Statement, names: readonly string[]): boolean {
+  private isKept(statement: TS.Statement): boolean {
     const { ts } = this;
     if (this.isDeclaration(statement)) return true;
-    return names.some((name) => {
+    return [...this.names.keys()].some((name) => {
       const declaration = this.symbols.get(name)?.valueDeclaration;
       return (
         declaration !== undefined &&
@@ -167,8 +169,13 @@ class NamespaceText {
     if (!clause) return { line: `import ${from};`, aliases: [] };
     const aliases: string[] = [];
     const own = (name: string): string => {
-      aliases.push(`export import ${name} = ${this.namespace}$${name};`);
-      return `${this.namespace}$${name}`;
+      const imported = `${this.namespace}$${name}`;
+      // An alias of a member of a module that is one value (`export =`) would be of any type.
+      const isValueOnly = this.names.get(name)?.type === false;
+      aliases.push(
+        isValueOnly ? `export const ${name}: typeof ${imported};` : `export import ${name} = ${imported};`,
+      );
+      return imported;
     };
     const parts: string[] = [];
     if (clause.name) parts.push(own(clause.name.text));

@@ -217,7 +217,7 @@ export class NativeChecker implements CellChecker {
     return { value: value || checker.isUnknownSymbol(aliased), type };
   }
 
-  publish(file: CellFile, names: readonly string[]): void {
+  publish(file: CellFile, names: ReadonlyMap<string, Meaning>): void {
     this.session.publish(file, names);
     this.sessionChanged = true;
     // The next cell then finds the process up to date: two files changed at once cost it much more than one after the other.
