@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { builtinModules } from 'node:module';
 import { basename, dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
@@ -121,6 +122,28 @@ describe('imports', () => {
     const use = new RegExp(`(?:from|import\\(|require\\()\\s*'(?:@)?${library}(?:/[^']*)?'`);
     const users = [...sources].filter(([, text]) => use.test(text)).map(([path]) => path);
     expect(users.filter((user) => !places.some((place) => user.startsWith(place)))).toEqual([]);
+  });
+});
+
+describe('the session core of the kernel', () => {
+  /** All that a file imports, at any depth; an `import()` in a function too. */
+  const closure = (entry: string): Set<string> => {
+    const found = new Set([entry]);
+    for (const file of found) for (const to of imports.get(file) ?? []) found.add(to);
+    return found;
+  };
+
+  it('imports nothing of Node: it runs in a browser too', () => {
+    const files = closure('kernel/browser-host/cell-worker.ts');
+    expect(files).toContain('kernel/core-session.ts');
+    const builtIn = new Set(builtinModules);
+    const users = [...files].filter((file) =>
+      [...(sources.get(file) ?? '').matchAll(/(?:from|import\(|require\()\s*'([^'.][^']*)'/g)].some(
+        ([, name = '']) => name.startsWith('node:') || builtIn.has(name),
+      ),
+    );
+    // data-folder.ts is replaced where there is no data folder: the tables come with the page.
+    expect(users.filter((file) => file !== 'engine/data-folder.ts')).toEqual([]);
   });
 });
 

@@ -34,7 +34,7 @@ export class CoreSession implements CellSession, SessionView {
   readonly executor: Executor;
   readonly graph = new CellGraph();
   executionCount = 0;
-  private readonly tracebacks = new TracebackFormatter();
+  private readonly tracebacks: TracebackFormatter;
   private readonly programs: SessionPrograms;
   private readonly preparation: CellPreparation;
   private readonly printed: StreamBuffer;
@@ -54,10 +54,9 @@ export class CoreSession implements CellSession, SessionView {
   ) {
     addLanguageFeatures();
     this.programs = host.openPrograms();
-    this.executor = new Executor(
-      host.openExecution((output) => this.emit(output)),
-      options.hooks,
-    );
+    const execution = host.openExecution((output) => this.emit(output));
+    this.executor = new Executor(execution, options.hooks);
+    this.tracebacks = new TracebackFormatter(execution.stack);
     this.preparation = new CellPreparation(this, this.tracebacks, {
       loadPackage: () => this.executor.warm(),
       duringCompile: (yes) => options.hooks?.duringCompile?.(yes),
@@ -118,7 +117,7 @@ export class CoreSession implements CellSession, SessionView {
   ): Promise<CellOutcome> {
     if (storeHistory) this.executionCount++;
     const executionCount = this.executionCount;
-    const label = storeHistory ? `In[${executionCount}]` : `In[quiet ${++this.silentCount}]`;
+    const label = storeHistory ? `In[${executionCount}]` : `In[quiet-${++this.silentCount}]`;
     this.printed.flush();
     this.output = new CellOutput(silent ? () => undefined : onOutput);
     if (code.trim() === '') return Promise.resolve({ status: 'ok', executionCount });
@@ -201,7 +200,7 @@ export class CoreSession implements CellSession, SessionView {
 
   /** Evaluates an expression beside the cells: no count, no output, its bundle or its error as the result. */
   async evaluate(expression: string): Promise<{ data: MimeBundle } | { error: CellError }> {
-    const label = `In[expression ${++this.silentCount}]`;
+    const label = `In[expression-${++this.silentCount}]`;
     const code = `(${expression}\n)`;
     const compiled = this.preparation.compile(code);
     if ('problems' in compiled)

@@ -39,13 +39,22 @@ export interface TaskQueue {
 /** A compiled cell: `kernel` and `require` are what the code reaches of the kernel, `bindings` its names. */
 export type CellBody = (kernel: object, require: unknown, bindings: Record<string, unknown>) => unknown;
 
+/** How the platform reports where an error arose. */
+export interface StackForm {
+  /** Lines by which a place in compiled code is ahead of the cell's code. */
+  lineOffset: number;
+  /** Whether a line of a stack is the kernel's own rather than a cell's or a library's. */
+  isKernelFrame: (line: string) => boolean;
+}
+
 /** How cells run. */
 export interface ExecutionHost {
   readonly loader: CellLoader;
   readonly tasks: TaskQueue;
   /** `import.meta` of a cell. */
   readonly meta: { url: string; dirname: string; filename: string };
-  /** The code as a function; errors in it name `label` and the line of `cell.code`. */
+  readonly stack: StackForm;
+  /** The code as a function; errors in it name `label` and a line. */
   compileBody(cell: CompiledCell, label: string): CellBody;
 }
 

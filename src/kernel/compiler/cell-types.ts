@@ -2,8 +2,8 @@
  * The types of what every cell has without an import: Node's globals and the kernel's. The full typings of Node cost most
  * of a second at start, so they are loaded only once a cell imports a module of Node's own; they replace `nodeGlobals`.
  */
-export const nodeGlobals = `export {};
-declare global {
+/** What Node and a browser's worker both have. */
+const commonGlobals = `
   interface Console {
     log(...data: unknown[]): void; info(...data: unknown[]): void; debug(...data: unknown[]): void;
     warn(...data: unknown[]): void; error(...data: unknown[]): void; trace(...data: unknown[]): void;
@@ -13,19 +13,10 @@ declare global {
     time(label?: string): void; timeLog(label?: string, ...data: unknown[]): void; timeEnd(label?: string): void;
   }
   var console: Console;
-  interface Timeout { ref(): this; unref(): this; hasRef(): boolean; refresh(): this; [Symbol.toPrimitive](): number }
-  function setTimeout(run: (_: void) => void, ms?: number): Timeout;
-  function setTimeout<A extends unknown[]>(run: (...args: A) => void, ms?: number, ...args: A): Timeout;
-  function setInterval<A extends unknown[]>(run: (...args: A) => void, ms?: number, ...args: A): Timeout;
-  function setImmediate<A extends unknown[]>(run: (...args: A) => void, ...args: A): object;
-  function clearTimeout(timer?: Timeout | number | string): void;
-  function clearInterval(timer?: Timeout | number | string): void;
-  function clearImmediate(immediate?: object): void;
   function queueMicrotask(run: () => void): void;
   function structuredClone<T>(value: T): T;
   function atob(data: string): string;
   function btoa(data: string): string;
-  function require(id: string): any;
   interface Event { readonly type: string; readonly target: EventTarget | null }
   var Event: { new (type: string, init?: { cancelable?: boolean }): Event };
   interface EventTarget {
@@ -52,22 +43,8 @@ declare global {
   var TextEncoder: { new (): TextEncoder };
   interface TextDecoder { decode(data?: ArrayBuffer | ArrayBufferView): string }
   var TextDecoder: { new (label?: string): TextDecoder };
-  interface Buffer extends Uint8Array { toString(encoding?: string, start?: number, end?: number): string }
-  var Buffer: {
-    from(data: string, encoding?: string): Buffer; from(data: ArrayLike<number> | ArrayBuffer): Buffer;
-    alloc(size: number): Buffer; concat(parts: readonly Uint8Array[]): Buffer; byteLength(text: string, encoding?: string): number;
-    isBuffer(value: unknown): value is Buffer;
-  };
   var performance: { now(): number; readonly timeOrigin: number };
   var crypto: { randomUUID(): string; getRandomValues<T extends ArrayBufferView>(array: T): T };
-  var process: {
-    readonly argv: string[]; readonly env: Record<string, string | undefined>; readonly pid: number; readonly platform: string;
-    readonly version: string; readonly versions: Record<string, string>; cwd(): string; chdir(folder: string): void;
-    memoryUsage(): { rss: number; heapTotal: number; heapUsed: number; external: number }; uptime(): number;
-    hrtime: { bigint(): bigint }; nextTick(run: (...args: any[]) => void, ...args: any[]): void;
-    readonly stdout: { write(text: string): boolean }; readonly stderr: { write(text: string): boolean };
-    on(event: string, listener: (...args: any[]) => void): unknown; exit(code?: number): never;
-  };
   interface Response {
     readonly ok: boolean; readonly status: number; readonly statusText: string; readonly url: string;
     json(): Promise<any>; text(): Promise<string>; arrayBuffer(): Promise<ArrayBuffer>;
@@ -76,6 +53,45 @@ declare global {
   function fetch(url: string | URL, init?: {
     method?: string; headers?: Record<string, string>; body?: string | Uint8Array | URLSearchParams; signal?: AbortSignal;
   }): Promise<Response>;
+`;
+
+export const nodeGlobals = `export {};
+declare global {
+${commonGlobals}
+  interface Timeout { ref(): this; unref(): this; hasRef(): boolean; refresh(): this; [Symbol.toPrimitive](): number }
+  function setTimeout(run: (_: void) => void, ms?: number): Timeout;
+  function setTimeout<A extends unknown[]>(run: (...args: A) => void, ms?: number, ...args: A): Timeout;
+  function setInterval<A extends unknown[]>(run: (...args: A) => void, ms?: number, ...args: A): Timeout;
+  function setImmediate<A extends unknown[]>(run: (...args: A) => void, ...args: A): object;
+  function clearTimeout(timer?: Timeout | number | string): void;
+  function clearInterval(timer?: Timeout | number | string): void;
+  function clearImmediate(immediate?: object): void;
+  function require(id: string): any;
+  interface Buffer extends Uint8Array { toString(encoding?: string, start?: number, end?: number): string }
+  var Buffer: {
+    from(data: string, encoding?: string): Buffer; from(data: ArrayLike<number> | ArrayBuffer): Buffer;
+    alloc(size: number): Buffer; concat(parts: readonly Uint8Array[]): Buffer; byteLength(text: string, encoding?: string): number;
+    isBuffer(value: unknown): value is Buffer;
+  };
+  var process: {
+    readonly argv: string[]; readonly env: Record<string, string | undefined>; readonly pid: number; readonly platform: string;
+    readonly version: string; readonly versions: Record<string, string>; cwd(): string; chdir(folder: string): void;
+    memoryUsage(): { rss: number; heapTotal: number; heapUsed: number; external: number }; uptime(): number;
+    hrtime: { bigint(): bigint }; nextTick(run: (...args: any[]) => void, ...args: any[]): void;
+    readonly stdout: { write(text: string): boolean }; readonly stderr: { write(text: string): boolean };
+    on(event: string, listener: (...args: any[]) => void): unknown; exit(code?: number): never;
+  };
+}
+`;
+
+/** The same of a browser's worker. */
+export const workerGlobals = `export {};
+declare global {
+${commonGlobals}
+  function setTimeout<A extends unknown[]>(run: (...args: A) => void, ms?: number, ...args: A): number;
+  function setInterval<A extends unknown[]>(run: (...args: A) => void, ms?: number, ...args: A): number;
+  function clearTimeout(timer?: number): void;
+  function clearInterval(timer?: number): void;
 }
 `;
 

@@ -1,5 +1,6 @@
 /** Errors as a notebook shows them: with the cell's own names, lines and columns, without the kernel's stack frames. */
 import { originalPositionFor, TraceMap } from '@jridgewell/trace-mapping';
+import type { StackForm } from '../session-host.js';
 import type { CellProblem } from '../compiler/compile-cell.js';
 import { mark } from '../compiler/transform-expressions.js';
 import { textOf } from './value-text.js';
@@ -42,6 +43,8 @@ export class TracebackFormatter {
     { source: string; map: string; shift: number; ready?: TraceMap }
   >();
 
+  constructor(private readonly form: StackForm) {}
+
   /** `shift` is how many columns the compiled text is ahead of the cell's own on its first line. */
   registerSource(label: string, source: string, map: string, shift: number): void {
     this.cells.delete(label);
@@ -54,7 +57,10 @@ export class TracebackFormatter {
     const cell = this.cells.get(place.label);
     if (!cell) return undefined;
     cell.ready ??= new TraceMap(cell.map);
-    const entry = originalPositionFor(cell.ready, { line: place.line, column: place.column - 1 });
+    const entry = originalPositionFor(cell.ready, {
+      line: Math.max(1, place.line),
+      column: place.column - 1,
+    });
     if (entry.line === null) return undefined;
     const lines = cell.source.split('\n');
     const line = Math.min(entry.line - 1, lines.length - 1);
@@ -73,7 +79,8 @@ export class TracebackFormatter {
       if (!/^\s+at /.test(line)) continue;
       const cell = /(In\[[^\]]*\]):(\d+):(\d+)/.exec(line);
       if (cell) {
-        const place = this.original({ label: cell[1] ?? '', line: Number(cell[2]), column: Number(cell[3]) });
+        const line = Number(cell[2]) - this.form.lineOffset;
+        const place = this.original({ label: cell[1] ?? '', line, column: Number(cell[3]) });
         if (!place) continue;
         const named = /^\s+at (?:async )?([^(]+?) \(/.exec(line)?.[1];
         const name =
@@ -84,7 +91,7 @@ export class TracebackFormatter {
         });
         // The caller of the cell itself is the kernel.
         if (!named || /^eval$/.test(named)) continue;
-      } else if (/node:internal|node:vm|\/dist\/(?:chunks|kernel)\/|src\/kernel\/|node:events/.test(line)) {
+      } else if (this.form.isKernelFrame(line)) {
         continue;
       } else {
         frames.push({ text: line });

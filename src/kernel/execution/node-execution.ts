@@ -48,6 +48,11 @@ export function nodeExecution(
     loader: new ModuleLoader(cwd, emit),
     tasks: new MessageTasks(),
     meta: { url: pathToFileURL(filename).href, dirname: cwd, filename },
+    stack: {
+      lineOffset: 0,
+      isKernelFrame: (line) =>
+        /node:internal|node:vm|\/dist\/(?:chunks|kernel)\/|src\/kernel\/|node:events/.test(line),
+    },
     compileBody,
   };
 }
