@@ -157,6 +157,25 @@ class Notebooks(unittest.TestCase):
         self.assertIn("stop here", str(caught.exception))
         self.assertEqual(nb.cells[2].outputs, [])
 
+    def test_the_projects_notebooks_are_as_jupyter_saves_them(self):
+        for path in sorted((ROOT / "notebooks").glob("*.ipynb")):
+            with self.subTest(notebook=path.name):
+                text = path.read_text("utf-8")
+                self.assertEqual(nbformat.writes(nbformat.read(path, as_version=4)) + "\n", text)
+
+    def test_a_first_save_by_the_project_changes_no_line_of_a_file_that_jupyter_saved(self):
+        nb = self.notebook("const width: number = 600; width", "display({ 'text/html': '<b>1</b>', 'application/json': { b: 1, a: [2] } }, { raw: true })")
+        nb.cells.insert(0, nbformat.v4.new_markdown_cell("# Title\n\nText"))
+        nb.cells[1].metadata.update(tags=["parameters"], collapsed=False)
+        NotebookClient(nb, timeout=60, kernel_name=KERNEL).execute()
+        for cell in nb.cells:
+            cell.metadata.pop("execution", None)
+        with tempfile.TemporaryDirectory() as folder:
+            path, saved = pathlib.Path(folder, "a.ipynb"), pathlib.Path(folder, "b.ipynb")
+            nbformat.write(nb, path)
+            subprocess.run(["node", ROOT / "src/launch/reckoner.mjs", "run", path, "-o", saved], check=True, capture_output=True)
+            self.assertEqual(saved.read_text("utf-8"), path.read_text("utf-8"))
+
     def test_nbconvert_runs_every_notebook_of_the_project(self):
         found = sorted((ROOT / "notebooks").glob("*.ipynb"))
         with tempfile.TemporaryDirectory() as folder:

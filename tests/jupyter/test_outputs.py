@@ -66,6 +66,8 @@ class Outputs(unittest.TestCase):
             html = path.with_suffix(".html").read_text()
             images = re.findall(r'<img alt="[^"]+" [^>]*src="data:image/svg\+xml;base64,[^"]{200,}"', html)
             self.assertEqual(len(images), 8)
+            # The page's own style sheet may take the triangle off; the style in place puts it back.
+            self.assertIn('<summary style="display:list-item;cursor:pointer">Sources</summary>', html)
 
     def test_reckoner_run(self):
         with tempfile.TemporaryDirectory() as folder:
