@@ -1,8 +1,11 @@
 import { tmpdir } from 'node:os';
 import fc from 'fast-check';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { CellGraph } from '../../src/kernel/execution/cell-graph.js';
 import { KernelSession } from '../../src/kernel/session.js';
+
+// On a busy machine a first cell, which loads the package or Node's types, takes a while.
+vi.setConfig({ testTimeout: 120_000 });
 
 describe('the graph of cells', () => {
   it('marks users of a changed name, and their users, in the order they ran', () => {

@@ -1,9 +1,12 @@
 // The conformance cases in Node; tests/browser/cell-worker.test.ts runs the same in a browser's worker.
 import { tmpdir } from 'node:os';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { checkCell } from './check-cell.js';
 import { conformanceCases } from './conformance-cases.js';
 import { openNotebook } from './sample-cells.js';
+
+// On a busy machine a first cell, which loads the package or Node's types, takes a while.
+vi.setConfig({ testTimeout: 120_000 });
 
 describe('cells in Node', () => {
   it.each(conformanceCases)('$name', async ({ cells }) => {

@@ -5,11 +5,14 @@ import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { spawnKernel, type JupyterMessage, type KernelProcess } from '../../src/kernel/kernel-process.js';
 import { distPath } from '../../src/kernel/dist-path.js';
 import { buildSnapshot } from '../../src/kernel/snapshot/snapshot-builder.js';
 import { startOptions } from '../../src/kernel/snapshot/snapshot-paths.js';
+
+// On a busy machine a first cell, which loads the package or Node's types, takes a while.
+vi.setConfig({ testTimeout: 120_000 });
 
 let kernel: KernelProcess;
 const heard: JupyterMessage[] = [];
@@ -223,7 +226,7 @@ describe.each(starts)('a kernel child %s', (_name, env) => {
       process.stdout.write(String(kernel.pid));
       const request = (msg_type, content) => kernel.send({ channel: 'shell', header: { msg_id: 'x', session: 's', username: 'u', date: '', msg_type, version: '5.3' }, parent_header: {}, metadata: {}, content });
       request('execute_request', { code: ${JSON.stringify(code)} });
-      for (const end = Date.now() + 15000; !existsSync(${JSON.stringify(sign)}) && Date.now() < end; ) await new Promise((r) => setTimeout(r, 5));
+      for (const end = Date.now() + 60000; !existsSync(${JSON.stringify(sign)}) && Date.now() < end; ) await new Promise((r) => setTimeout(r, 5));
       // Answered at once by the I/O thread, and never read.
       for (let n = 0; n < 20; n++) request('kernel_info_request', {});
       await new Promise((r) => setTimeout(r, 0));
@@ -239,7 +242,7 @@ describe.each(starts)('a kernel child %s', (_name, env) => {
     server.stderr.on('data', (bytes: Buffer) => complained.push(String(bytes)));
     // Its kernel holds the same standard error: closed is closed on both.
     const closed = new Promise<string>((resolve) => server.once('close', () => resolve('ended')));
-    const end = await Promise.race([closed, new Promise((r) => setTimeout(r, 25_000))]);
+    const end = await Promise.race([closed, new Promise((r) => setTimeout(r, 90_000))]);
     if (end !== 'ended') process.kill(Number(said.join('')), 'SIGKILL');
     expect(end).toBe('ended');
     expect(existsSync(sign)).toBe(true);

@@ -2,9 +2,12 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { missingModule } from '../../src/kernel/optional-packages.js';
 import { openNotebook, type Ran } from './sample-cells.js';
+
+// On a busy machine a first cell, which loads the package or Node's types, takes a while.
+vi.setConfig({ testTimeout: 120_000 });
 
 const folder = mkdtempSync(join(tmpdir(), 'language-'));
 let run: (code: string) => Promise<Ran>;

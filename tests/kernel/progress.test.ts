@@ -1,9 +1,12 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import type { NbOutput } from '../../src/kernel/message.js';
 import { KernelSession } from '../../src/kernel/session.js';
+
+// On a busy machine a first cell, which loads the package or Node's types, takes a while.
+vi.setConfig({ testTimeout: 120_000 });
 
 const folder = mkdtempSync(join(tmpdir(), 'progress-'));
 let session: KernelSession;

@@ -2,7 +2,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { loadCompiler, nodeTypesFolder } from '../../src/kernel/compiler/compiler-loader.js';
 import { createNodeProgram } from '../../src/kernel/compiler/node-host.js';
 import type { IncrementalProgram } from '../../src/kernel/compiler/incremental-program.js';
@@ -15,6 +15,9 @@ import {
   type Compiler,
 } from '../../src/kernel/compiler/typescript-internals.js';
 import libraries from '../../src/kernel/compiler/cell-libraries.json' with { type: 'json' };
+
+// On a busy machine a first cell, which loads the package or Node's types, takes a while.
+vi.setConfig({ testTimeout: 120_000 });
 
 let ts: Compiler;
 let program: IncrementalProgram;

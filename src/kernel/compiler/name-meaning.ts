@@ -7,7 +7,7 @@ export interface Meaning {
   type: boolean;
 }
 
-export function meaningOfFlags({ SymbolFlags }: Compiler, flags: TS.SymbolFlags): Meaning {
+export function meaningOfFlags({ SymbolFlags }: Compiler, flags: number): Meaning {
   const { Value, Type, Namespace } = SymbolFlags;
   return { value: (flags & Value) !== 0, type: (flags & (Type | Namespace)) !== 0 };
 }

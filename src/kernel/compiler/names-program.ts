@@ -61,7 +61,7 @@ export class NamesProgram extends IncrementalProgram {
     const [declaration] = symbol.declarations ?? [];
     if (!declaration) return { value: true, type: false };
     const file = declaration.getSourceFile() as CellFile;
-    const name = this.ts.getNameOfDeclaration(declaration as TS.Declaration) ?? declaration;
+    const name = this.ts.getNameOfDeclaration(declaration) ?? declaration;
     return this.outside.importMeaning(file, name.getStart(file));
   }
 

@@ -120,10 +120,7 @@ class NamespaceText {
     for (const modifier of ts.canHaveModifiers(statement) ? (ts.getModifiers(statement) ?? []) : [])
       if (modifier.kind === ts.SyntaxKind.ExportKeyword || modifier.kind === ts.SyntaxKind.DefaultKeyword)
         this.edits.push({ start: modifier.getStart(file), end: modifier.end, text: '' });
-    if (
-      ts.isVariableStatement(statement) &&
-      (statement.declarationList.flags & ts.NodeFlags.Using) > ts.NodeFlags.Const
-    ) {
+    if (ts.isVariableStatement(statement) && (statement.declarationList.flags & ts.NodeFlags.Using) !== 0) {
       const list = statement.declarationList;
       const first = list.declarations[0];
       if (first) this.edits.push({ start: list.getStart(file), end: first.getStart(file), text: 'const ' });

@@ -107,27 +107,18 @@ export class NativeChecker implements CellChecker {
     return join(this.folder.path, name).replaceAll('\\', '/');
   }
 
-  /** Brings the process up to date with files that were written. Where it has ended it is started again. */
+  /** Brings the process up to date with files that were written, and starts it where it does not run. */
   private update(changed: readonly string[]): Project {
-    const refresh = (): Project => {
-      this.api ??= new this.native.API({ cwd: this.folder.path });
-      const next = this.api.updateSnapshot({
-        openProjects: [this.path('tsconfig.json')],
-        fileChanges: { changed: changed.map((name) => this.path(name)) },
-      });
-      this.snapshot?.dispose();
-      this.snapshot = next;
-      const project = next.getProject(this.path('tsconfig.json'));
-      if (!project) throw new Error('the native compiler did not open its project');
-      return (this.project = project);
-    };
-    try {
-      return refresh();
-    } catch (error) {
-      if (!this.api || this.closed) throw error;
-      this.restart();
-      return refresh();
-    }
+    this.api ??= new this.native.API({ cwd: this.folder.path });
+    const next = this.api.updateSnapshot({
+      openProjects: [this.path('tsconfig.json')],
+      fileChanges: { changed: changed.map((name) => this.path(name)) },
+    });
+    this.snapshot?.dispose();
+    this.snapshot = next;
+    const project = next.getProject(this.path('tsconfig.json'));
+    if (!project) throw new Error('the native compiler did not open its project');
+    return (this.project = project);
   }
 
   private restart(): void {
@@ -156,15 +147,16 @@ export class NativeChecker implements CellChecker {
       this.write(globalsFile, '/// <reference types="node" />\nexport {};\n');
       changed.push(globalsFile);
     }
+    const { DiagnosticCategory } = this.native;
     this.write(cellFile, this.cellText(file.text, new Set(declaredSymbols(file).keys())));
     const check = (): readonly Diagnostic[] =>
       this.update(changed).program.getSemanticDiagnostics(this.path(cellFile));
     return this.again(check)
-      .filter(({ pos }) => pos < file.text.length)
+      .filter(({ pos, category }) => pos < file.text.length && category === DiagnosticCategory.Error)
       .map((found) => this.diagnostic(file, found));
   }
 
-  /** Does what needs the process; once more if it has ended meanwhile. */
+  /** Does what needs the process; once more, in a new one, if it has ended: an interrupt ends a kernel's child processes. */
   private again<T>(work: () => T): T {
     try {
       return work();
@@ -180,30 +172,19 @@ export class NativeChecker implements CellChecker {
     return found.some(({ fileName }) => this.host.isPlatformModule(fileName));
   }
 
-  private diagnostic(
-    file: CellFile,
-    { pos, end, code, category, text, messageChain }: Diagnostic,
-  ): TS.Diagnostic {
+  private diagnostic(file: CellFile, { pos, end, code, text, messageChain }: Diagnostic): TS.Diagnostic {
+    const category = this.ts.DiagnosticCategory.Error;
     const chain = (next: readonly Diagnostic[] | undefined): TS.DiagnosticMessageChain[] =>
-      (next ?? []).map((d) => ({
-        messageText: d.text,
-        category: d.category,
-        code: d.code,
-        next: chain(d.messageChain),
-      }));
+      (next ?? []).map((d) => ({ messageText: d.text, category, code: d.code, next: chain(d.messageChain) }));
     const isConstant = code === assignedImport;
+    const messageText = isConstant ? text.replace(/an import\.$/, 'a constant.') : text;
     return {
       file,
       start: pos,
       length: end - pos,
-      category: category,
+      category,
       code: isConstant ? assignedConstant : code,
-      messageText: {
-        messageText: isConstant ? text.replace(/an import\.$/, 'a constant.') : text,
-        category,
-        code,
-        next: chain(messageChain),
-      },
+      messageText: { messageText, category, code, next: chain(messageChain) },
     };
   }
 
@@ -213,7 +194,7 @@ export class NativeChecker implements CellChecker {
     if (!checker || !symbol) return { value: true, type: false };
     const aliased = checker.getAliasedSymbol(symbol);
     // A module without typings has an unknown symbol behind it: it is a value.
-    const { value, type } = meaningOfFlags(this.ts, Number(aliased.flags));
+    const { value, type } = meaningOfFlags(this.ts, aliased.flags);
     return { value: value || checker.isUnknownSymbol(aliased), type };
   }
 
@@ -230,7 +211,7 @@ export class NativeChecker implements CellChecker {
     if (!this.sessionChanged) return;
     this.sessionChanged = false;
     this.write(sessionFile, this.session.text);
-    this.update([sessionFile]);
+    this.again(() => this.update([sessionFile]));
   }
 
   close(): void {

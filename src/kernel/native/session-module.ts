@@ -77,8 +77,8 @@ export class SessionModule {
     const symbol = declaredSymbols(file).get(name);
     const declaration = symbol?.valueDeclaration;
     if (!symbol || !declaration) return { namespace, exported: name, isVariable: false };
-    // `const` and `using` have other flags beside or in place of that of `let`; `var` has none.
-    const isConstant = (ts.getCombinedNodeFlags(declaration) & ts.NodeFlags.BlockScoped) > ts.NodeFlags.Let;
+    const { Const, Using } = ts.NodeFlags;
+    const isConstant = (ts.getCombinedNodeFlags(declaration) & (Const | Using)) !== 0;
     return {
       namespace,
       exported: isTopLevel(ts, declaration) ? name : innerName(name),
