@@ -79,8 +79,11 @@ export class TracebackFormatter {
       if (!/^\s+at /.test(line)) continue;
       const cell = /(In\[[^\]]*\]):(\d+):(\d+)/.exec(line);
       if (cell) {
-        const line = Number(cell[2]) - this.form.lineOffset;
-        const place = this.original({ label: cell[1] ?? '', line, column: Number(cell[3]) });
+        const place = this.original({
+          label: cell[1] ?? '',
+          line: Number(cell[2]) - this.form.lineOffset,
+          column: Number(cell[3]),
+        });
         if (!place) continue;
         const named = /^\s+at (?:async )?([^(]+?) \(/.exec(line)?.[1];
         const name =
