@@ -5,7 +5,7 @@ import { CellGraph } from '../../src/kernel/execution/cell-graph.js';
 import { KernelSession } from '../../src/kernel/session.js';
 
 // On a busy machine a first cell, which loads the package or Node's types, takes a while.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 describe('the graph of cells', () => {
   it('marks users of a changed name, and their users, in the order they ran', () => {

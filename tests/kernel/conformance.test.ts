@@ -6,7 +6,7 @@ import { conformanceCases } from './conformance-cases.js';
 import { openNotebook } from './sample-cells.js';
 
 // On a busy machine a first cell, which loads the package or Node's types, takes a while.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 describe('cells in Node', () => {
   it.each(conformanceCases)('$name', async ({ cells }) => {

@@ -12,7 +12,7 @@ import { buildSnapshot } from '../../src/kernel/snapshot/snapshot-builder.js';
 import { startOptions } from '../../src/kernel/snapshot/snapshot-paths.js';
 
 // On a busy machine a first cell, which loads the package or Node's types, takes a while.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 let kernel: KernelProcess;
 const heard: JupyterMessage[] = [];

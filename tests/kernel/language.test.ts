@@ -7,7 +7,7 @@ import { missingModule } from '../../src/kernel/optional-packages.js';
 import { openNotebook, type Ran } from './sample-cells.js';
 
 // On a busy machine a first cell, which loads the package or Node's types, takes a while.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 const folder = mkdtempSync(join(tmpdir(), 'language-'));
 let run: (code: string) => Promise<Ran>;

@@ -8,7 +8,7 @@ import type { NbOutput } from '../../src/kernel/session.js';
 import { openNotebook, type Ran } from './sample-cells.js';
 
 // On a busy machine a first cell, which loads the package or Node's types, takes a while.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 const folder = mkdtempSync(join(tmpdir(), 'outputs-'));
 let run: (code: string) => Promise<Ran>;

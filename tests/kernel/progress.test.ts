@@ -6,7 +6,7 @@ import type { NbOutput } from '../../src/kernel/message.js';
 import { KernelSession } from '../../src/kernel/session.js';
 
 // On a busy machine a first cell, which loads the package or Node's types, takes a while.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 const folder = mkdtempSync(join(tmpdir(), 'progress-'));
 let session: KernelSession;

@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { openNotebook, type Ran } from './sample-cells.js';
 
 // On a busy machine a first cell, which loads the package or Node's types, takes a while.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 const folder = mkdtempSync(join(tmpdir(), 'cells-'));
 let run: (code: string) => Promise<Ran>;

@@ -17,7 +17,7 @@ import {
 import libraries from '../../src/kernel/compiler/cell-libraries.json' with { type: 'json' };
 
 // On a busy machine a first cell, which loads the package or Node's types, takes a while.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 let ts: Compiler;
 let program: IncrementalProgram;
