@@ -17,6 +17,7 @@ const layers = [
   'explore',
   'shop',
   'notes',
+  'piece',
   'kernel',
   'notebook',
   'server',
@@ -24,9 +25,9 @@ const layers = [
   'cli',
 ];
 
-/** `index.ts` and `browser.ts` stand above notes and below the kernel, the command's entry above everything. */
+/** `index.ts` and `browser.ts` stand above the piece and below the kernel, the command's entry above everything. */
 function layerOf(path: string): number {
-  if (path === 'index.ts' || path === 'browser.ts') return layers.indexOf('notes') + 0.5;
+  if (path === 'index.ts' || path === 'browser.ts') return layers.indexOf('piece') + 0.5;
   if (path === 'cli/cli.ts') return layers.length;
   return layers.indexOf(path.split('/')[0]!);
 }

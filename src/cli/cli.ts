@@ -15,6 +15,7 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   kernel: async () => (await import('./kernel-command.js')).kernel,
   run: async () => (await import('./run-command.js')).run,
   notes: async () => (await import('./notes-command.js')).notes,
+  piece: async () => (await import('./piece-command.js')).pieceCommand,
   handout: async () => (await import('./handout-command.js')).handoutCommand,
   sweep: async () => (await import('./explore-command.js')).sweepCommand,
   uncertain: async () => (await import('./explore-command.js')).uncertainCommand,

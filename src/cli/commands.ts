@@ -103,6 +103,18 @@ export const commandInfos: readonly CommandInfo[] = [
     exits: '1 where a result could not be recomputed',
   },
   {
+    name: 'piece',
+    words: 'check|show|note|cards|bill|handout|cuts FILE.piece.json',
+    help: 'Checks a described piece over every question, or writes its note, cards, bill, handout or cut list.',
+    options: {
+      output: { ...outFile, help: 'where to write; default beside the description, ending in .html' },
+      quick: { help: 'without the searches for the top and the frame' },
+      json: { help: 'check: print every answer as JSON' },
+    },
+    completes: ['check', 'show', 'note', 'cards', 'bill', 'handout', 'cuts'],
+    exits: '1 where a safety question fails',
+  },
+  {
     name: 'handout',
     words: 'NOTEBOOK',
     help: 'Writes a page for a class in which the recipes are alive.',

@@ -11,9 +11,12 @@ export interface NamedFactor {
   readonly read: DataRow['read'];
 }
 
+let rowsByKey: ReadonlyMap<string, DataRow> | undefined;
+
 /** The row of data/working-stress-factors.csv with a key. @throws Error for a key that is not there */
 function factorRow(key: string): DataRow {
-  const row = tableRows('working-stress-factors').find((r) => r.text('key') === key);
+  rowsByKey ??= new Map(tableRows('working-stress-factors').map((r) => [r.text('key'), r]));
+  const row = rowsByKey.get(key);
   if (!row) throw new Error(`data/working-stress-factors.csv has no key ${JSON.stringify(key)}`);
   return row;
 }
@@ -26,7 +29,12 @@ const named = (row: DataRow, column = 'factor', name = row.text('label')): Named
 });
 
 /** The value of a key such as `divisor.bending.softwood`. */
-export const factor = (key: string): number => factorRow(key).number('value') as number;
+export function factor(key: string): number {
+  let value = values.get(key);
+  if (value === undefined) values.set(key, (value = factorRow(key).number('value') as number));
+  return value;
+}
+const values = new Map<string, number>();
 
 /** A key's value with its label and source. */
 export const namedFactor = (key: string): NamedFactor => named(factorRow(key), 'value');
@@ -35,14 +43,15 @@ export type Route = 'ec5' | 'as' | 'nds';
 
 /** Duration factor of a route: k_mod of EN 1995-1-1, k_1 of AS 1720.1, C_D of the NDS. */
 export function durationFactor(route: Route, duration: Duration, serviceClass: ServiceClass): NamedFactor {
-  const row = tableRows('duration-factors').find(
-    (r) =>
-      r.text('route') === route &&
-      r.text('duration') === duration &&
-      r.number('service_class') === serviceClass,
+  durations ??= new Map(
+    tableRows('duration-factors').map((r) => [
+      `${r.text('route')}|${r.text('duration')}|${r.number('service_class')}`,
+      named(r),
+    ]),
   );
-  return named(row as DataRow);
+  return durations.get(`${route}|${duration}|${serviceClass}`) as NamedFactor;
 }
+let durations: ReadonlyMap<string, NamedFactor> | undefined;
 
 /** Strength ratio of a visual grade of ASTM D245, such as `No. 2`; undefined for another name. */
 export function strengthRatioOf(grade: string): NamedFactor | undefined {

@@ -91,6 +91,16 @@ export function greenFigures(
   members: readonly string[] = [],
   rank: Rank = 'low',
 ): GreenFigures {
+  let known = figuresOf.get(timber);
+  if (!known) figuresOf.set(timber, (known = new Map()));
+  const key = `${rank}|${members.join('|')}`;
+  let figures = known.get(key);
+  if (!figures) known.set(key, (figures = figuresFor(timber, members, rank)));
+  return figures;
+}
+const figuresOf = new WeakMap<Timber, Map<string, GreenFigures>>();
+
+function figuresFor(timber: Timber, members: readonly string[], rank: Rank): GreenFigures {
   const found = new Map<GreenProperty, Figure>();
   for (const property of properties) {
     const figures = timber.isGroup
