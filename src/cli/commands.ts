@@ -138,9 +138,9 @@ export const commandInfos: readonly CommandInfo[] = [
   {
     name: 'schema',
     words: 'COMMAND',
-    help: 'The JSON Schema of what a command prints with --json.',
+    help: 'The JSON Schema of what a command prints with --json; of piece, that of a description.',
     options: {},
-    completes: ['list', 'work', 'sweep', 'uncertain', 'solve', 'notes'],
+    completes: ['list', 'work', 'sweep', 'uncertain', 'solve', 'notes', 'piece'],
   },
   {
     name: 'completion',

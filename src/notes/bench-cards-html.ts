@@ -11,9 +11,10 @@ export interface PrintedCard {
 }
 
 const margins = '10mm';
-const sizes: Readonly<Record<string, { readonly page: string; readonly width: string; readonly high: string }>> = {
+const a4 = { page: 'A4 portrait', width: '190mm', high: '88mm' };
+const sizes: Readonly<Record<string, typeof a4>> = {
   A5: { page: 'A5 portrait', width: '128mm', high: '52mm' },
-  A4: { page: 'A4 portrait', width: '190mm', high: '88mm' },
+  A4: a4,
   Letter: { page: 'letter portrait', width: '196mm', high: '80mm' },
 };
 
@@ -22,7 +23,7 @@ const sizes: Readonly<Record<string, { readonly page: string; readonly width: st
  * that matter stand beside them in the list.
  */
 function styleOf(paper: string): string {
-  const { page, width, high } = sizes[paper] ?? (sizes['A4'] as (typeof sizes)[string]);
+  const { page, width, high } = sizes[paper] ?? a4;
   return `
 @page{size:${page};margin:${margins};@bottom-right{content:none}}
 body{max-width:${width};padding:0;font:20pt/1.3 "DejaVu Sans",Verdana,system-ui,sans-serif}
@@ -49,12 +50,7 @@ export function benchCardsHtml(
   return pageHtml({ title: `${title}: bench cards`, body, style: styleOf(paper) });
 }
 
-function cardHtml(
-  title: string,
-  card: PrintedCard,
-  number: string,
-  warnings: readonly string[],
-): string {
+function cardHtml(title: string, card: PrintedCard, number: string, warnings: readonly string[]): string {
   const unsafe = warnings.map((w) => `<p class="unsafe">NOT SAFE AS DESCRIBED: ${e(w)}</p>`).join('');
   const numbers = card.numbers.map((n) => `<dt>${e(n.label)}</dt><dd>${e(n.value)}</dd>`).join('');
   const steps = card.steps.map((s) => `<li>${e(s)}</li>`).join('');

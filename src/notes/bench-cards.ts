@@ -46,7 +46,10 @@ export function benchCards(
   options: BenchCardOptions = {},
 ): BenchCards {
   if (typeof title !== 'string' || title.trim() === '')
-    throw new InputError({ field: 'title', message: `got ${inspectValue(title)}, takes the name of the build` });
+    throw new InputError({
+      field: 'title',
+      message: `got ${inspectValue(title)}, takes the name of the build`,
+    });
   const paper = options.paper ?? 'A4';
   if (!paperSizes.includes(paper))
     throw new InputError({

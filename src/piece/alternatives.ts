@@ -41,7 +41,12 @@ export class Alternatives {
   toText(): string {
     return this.differing
       .map((r) =>
-        [r.title, ...r.answers.map((a, i) => `  ${this.names[i] ?? ''}: ${a ? `${a.verdict}; ${a.answer}` : 'does not apply'}`)].join('\n'),
+        [
+          r.title,
+          ...r.answers.map(
+            (a, i) => `  ${this.names[i] ?? ''}: ${a ? `${a.verdict}; ${a.answer}` : 'does not apply'}`,
+          ),
+        ].join('\n'),
       )
       .join('\n');
   }

@@ -1,7 +1,8 @@
 // Every question asked of a piece, worst first.
-import { InputError } from '../units/input-error.js';
+import { InputError, inspectValue, nearest } from '../units/input-error.js';
 import { OpenQuestion } from './open-question.js';
 import type { PieceGraph, PieceNode } from './piece-graph.js';
+import type { Ask } from './recipe-ask.js';
 import { byVerdict, type Finding, type Question } from './question.js';
 import { agreementQuestions } from './questions/agreement-questions.js';
 import { costQuestions } from './questions/cost-questions.js';
@@ -96,3 +97,32 @@ export function worstFirst(answers: readonly Answer[]): Answer[] {
 /** The question of a name. */
 export const questionNamed = (name: string): Question | undefined =>
   allQuestions.find((q) => q.name === name);
+
+/** The answer to the question of a name. @throws InputError for a name that no question has, or one that does not apply */
+export function answerCalled(graph: PieceGraph, name: string): Answer {
+  const question = questionNamed(name);
+  if (!question) {
+    const names = allQuestions.map((q) => q.name);
+    const near = nearest(name, names);
+    const hint = near ? `; did you mean ${inspectValue(near)}?` : ` such as ${names.slice(0, 5).join(', ')}`;
+    throw new InputError(`got ${inspectValue(name)}, takes the name of a question${hint}`);
+  }
+  const answer = answerOf(graph, question);
+  if (!answer) throw new InputError(`${name}: does not apply to this piece`);
+  return answer;
+}
+
+/** The uses of recipes behind an answer, of one part where it is named. @throws InputError where there is none */
+export function asksOf(
+  { name, answer, asks = [] }: Answer,
+  about: string | undefined,
+): readonly [Ask, ...Ask[]] {
+  const [first, ...rest] = asks.filter((a) => about === undefined || a.about === about);
+  if (first) return [first, ...rest];
+  const names = asks.flatMap((a) => (a.about === undefined ? [] : [a.about]));
+  throw new InputError(
+    about === undefined
+      ? `${name}: no recipe answers it yet: ${answer}`
+      : `${name}: got ${inspectValue(about)}, takes ${[...new Set(names)].map(inspectValue).join(', ') || 'no part'}`,
+  );
+}

@@ -3,11 +3,12 @@ import { measured, type LinePrice, type Measured } from '../recipes/bill/line-qu
 import type { LineKind } from '../recipes/bill/bill-lines.js';
 import { Quantity } from '../units/quantity.js';
 import type { Kind } from '../units/kind.js';
+import { grouped } from './grouped.js';
 import { massesNode } from './masses.js';
 import type { Model, PieceNode } from './piece-graph.js';
 import { cutPartsNode, framePlanFits, topPlanFits } from './plan-fit.js';
 import { finishesNode } from './questions/finish-questions.js';
-import { glueNode } from './questions/gluing-questions.js';
+import { glueNode } from './gluing-needs.js';
 import { OpenQuestion } from './open-question.js';
 import { topFixingsNode } from './top-fixings.js';
 import { feetNode } from './footing.js';
@@ -91,12 +92,7 @@ function glueLines(m: Model): PieceLine[] {
 function finishLines(m: Model): PieceLine[] {
   return m.of(finishesNode).flatMap((f): PieceLine[] => {
     const prices = f.finish.prices ?? {};
-    const priceOf = (part: string): LinePrice | undefined => {
-      const amount = prices[part];
-      return amount === undefined
-        ? undefined
-        : { by: 'liquid', amount, bare: false, text: `${Number((amount / 1000).toPrecision(12))}/L` };
-    };
+    const priceOf = (part: string): LinePrice | undefined => prices[part];
     if (!f.mix)
       return [
         {
@@ -113,6 +109,24 @@ function finishLines(m: Model): PieceLine[] {
       quantity: of('liquid', amount.value),
       price: priceOf(part),
     }));
+  });
+}
+
+/** The same liquid for several surfaces is bought once. */
+function together(lines: readonly PieceLine[]): PieceLine[] {
+  return [...grouped(lines, (l) => `${l.item}|${l.price?.text ?? ''}`).values()].flatMap((same) => {
+    const [first] = same;
+    return first
+      ? [
+          {
+            ...first,
+            quantity: of(
+              'liquid',
+              same.reduce((s, l) => s + l.quantity.value, 0),
+            ),
+          },
+        ]
+      : [];
   });
 }
 
@@ -140,18 +154,18 @@ export const billLinesNode: PieceNode<readonly PieceLine[]> = {
   compute: (m) => [
     ...timberLines(m),
     ...glueLines(m),
-    ...finishLines(m),
-    ...screwsOf(m).map(
-      (s): PieceLine => ({
-        item: s.item,
-        kind: 'fixings',
-        quantity: measured(s.count),
-        price: m.get('costs', 'screws'),
-      }),
-    ),
-    ...Object.entries(m.get('costs', 'hours') ?? {}).map(
-      ([item, time]): PieceLine => ({ item, kind: 'time', quantity: of('time', time) }),
-    ),
+    ...together(finishLines(m)),
+    ...screwsOf(m).map((s): PieceLine => ({
+      item: s.item,
+      kind: 'fixings',
+      quantity: measured(s.count),
+      price: m.get('costs', 'screws'),
+    })),
+    ...Object.entries(m.get('costs', 'hours') ?? {}).map(([item, time]): PieceLine => ({
+      item,
+      kind: 'time',
+      quantity: of('time', time),
+    })),
     ...((m.get('costs', 'lines') ?? []) as readonly PieceLine[]),
   ],
 };

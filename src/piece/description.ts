@@ -108,5 +108,6 @@ function visitBelow(
     visit(f.fields, isPlainObject(value) ? value : {}, at);
   const each = f.items?.[0]?.fields;
   if (f.kind === 'record' && each && isPlainObject(value))
-    for (const [name, one] of Object.entries(value)) if (isPlainObject(one)) visit(each, one, `${at}.${name}`);
+    for (const [name, one] of Object.entries(value))
+      if (isPlainObject(one)) visit(each, one, `${at}.${name}`);
 }

@@ -20,7 +20,9 @@ export interface Feet {
 export const feetNode: PieceNode<Feet> = {
   name: 'feet',
   compute: (m) => {
-    const contacts = m.of(membersNode).filter((x) => x.z[0] < 1e-3 && (x.role === 'leg' || x.role === 'foot'));
+    const contacts = m
+      .of(membersNode)
+      .filter((x) => x.z[0] < 1e-3 && (x.role === 'leg' || x.role === 'foot'));
     if (contacts.length === 0)
       throw new OpenQuestion('parts', 'Give legs or feet that reach the floor: nothing does.');
     return {
@@ -109,7 +111,11 @@ function frameAlong(m: Model, legs: readonly Member[], leg: Member, axis: 'x' | 
     legWidth: sizeAlong(leg, other),
     legDepth: sizeAlong(leg, axis),
     frames: bays.length === 0 ? 0 : rows.length,
-    joint: brace ? 'braced' : joints.some((j) => j.joint.kind === 'screwed butt') ? 'screwed half lap' : 'glued half lap',
+    joint: brace
+      ? 'braced'
+      : joints.some((j) => j.joint.kind === 'screwed butt')
+        ? 'screwed half lap'
+        : 'glued half lap',
     screws,
     brace: brace && {
       shape: 'solid',

@@ -42,10 +42,12 @@ export const gluingStagesNode: PieceNode<readonly GluingStage[]> = {
     };
     const described = m.get('top', 'gluing');
     if (described !== undefined)
-      return described
-        .map((stage) => own(namesIn(stage.glues), stage.clamps))
-        // A stage of slabs that do not exist is reported as a contradiction.
-        .filter((stage) => stage.width > 0);
+      return (
+        described
+          .map((stage) => own(namesIn(stage.glues), stage.clamps))
+          // A stage of slabs that do not exist is reported as a contradiction.
+          .filter((stage) => stage.width > 0)
+      );
     const names = layUp.slabs.map((s) => s.name);
     return [...names.map((n) => own([n])), ...(names.length > 1 ? [own(names)] : [])];
   },

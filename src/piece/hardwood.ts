@@ -7,8 +7,7 @@ export function isHardwood(timber: string): boolean {
   let hard = known.get(timber);
   if (hard === undefined) {
     const chosen = timberOrGrade(timber);
-    hard =
-      chosen?.is === 'grade' ? /^D\d/i.test(chosen.grade.name) : chosen?.timber.group === 'hardwood';
+    hard = chosen?.is === 'grade' ? /^D\d/i.test(chosen.grade.name) : chosen?.timber.group === 'hardwood';
     if (known.size > 500) known.clear();
     known.set(timber, hard);
   }

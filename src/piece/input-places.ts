@@ -1,5 +1,4 @@
 // Where each input of a recipe came from.
-import { both, Quantity } from '../units/quantity.js';
 import { valueAt } from './description-path.js';
 import { writtenInputs, type Ask } from './recipe-ask.js';
 
@@ -25,15 +24,13 @@ export function inputsWithPlaces(asked: Ask, written: object): PlacedInput[] {
       ...(asked.about === undefined ? {} : { about: asked.about }),
       input,
       label: f?.label ?? input,
-      value: f ? shown(() => f.format(f.read(value)), value) : String(value),
-      from: from.length === 0 ? 'set by the question' : [...new Set(from.map((p) => place(p, written)))].join(', '),
+      value: f ? f.format(f.read(value)) : '',
+      from:
+        from.length === 0
+          ? 'set by the question'
+          : [...new Set(from.map((p) => place(p, written)))].join(', '),
     };
   });
-}
-
-function shown(format: () => string, value: unknown): string {
-  const text = format();
-  return value instanceof Quantity && text === '' ? both(value) : text;
 }
 
 function place(path: string, written: object): string {

@@ -66,8 +66,7 @@ function tenonedOf(joint: Joint, a: Member, b: Member): Member | undefined {
   return ends(a, b) || !ends(b, a) ? a : b;
 }
 
-const overlapMiddle = (a: Span, b: Span): number =>
-  (Math.max(a[0], b[0]) + Math.min(a[1], b[1])) / 2;
+const overlapMiddle = (a: Span, b: Span): number => (Math.max(a[0], b[0]) + Math.min(a[1], b[1])) / 2;
 
 /** Pairs of parts that a joint names. */
 export function pairsOf(joint: Joint, members: readonly Member[]): [Member, Member][] {

@@ -75,8 +75,7 @@ export interface FramePlan {
   readonly optimal: boolean;
   readonly plan: readonly PlannedBoard[];
   readonly missing:
-    | readonly { readonly name: string; readonly length: number; readonly count: number }[]
-    | undefined;
+    readonly { readonly name: string; readonly length: number; readonly count: number }[] | undefined;
   readonly result: ResultMethods;
 }
 export interface FrameAsked {

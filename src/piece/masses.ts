@@ -3,7 +3,7 @@ import { pieceWeight } from '../recipes/moisture/piece-weight.js';
 import { membersNode, middleOf, sidesOf } from './member.js';
 import { need } from './open-question.js';
 import type { PieceNode } from './piece-graph.js';
-import { ask, type Ask } from './recipe-ask.js';
+import { ask, placed, type Ask } from './recipe-ask.js';
 import { speciesOf } from './species-of.js';
 
 /** A weight and the place of its middle; `least` is what a light timber would weigh. */
@@ -76,10 +76,10 @@ const frameMass: PieceNode<{ readonly masses: readonly Mass[]; readonly asks: re
         m,
         pieceWeight,
         {
-          length: () => first.length,
-          width: () => upright,
-          thickness: () => level,
-          timber: () => speciesOf(part.timber),
+          length: () => placed('(parts in place)', first.length),
+          width: () => placed(`parts.${name}.section`, upright),
+          thickness: () => placed(`parts.${name}.section`, level),
+          timber: () => placed(`parts.${name}.timber`, speciesOf(part.timber)),
           moisture: () => m.get('use', 'moisture'),
         },
         name,

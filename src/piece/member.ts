@@ -105,16 +105,14 @@ function legsOf(named: Named, footHeight: number, under: number): Member[] {
   const z: Span = [part.from ?? footHeight, part.to ?? under];
   const { upright, level } = sidesOf(part);
   return xs.flatMap((x) =>
-    ys.map(
-      (y): Member => ({
-        ...base(named),
-        runs: 'z',
-        x: around(x, upright),
-        y: around(y, level),
-        z,
-        length: z[1] - z[0],
-      }),
-    ),
+    ys.map((y): Member => ({
+      ...base(named),
+      runs: 'z',
+      x: around(x, upright),
+      y: around(y, level),
+      z,
+      length: z[1] - z[0],
+    })),
   );
 }
 
@@ -127,21 +125,16 @@ function along(named: Named, legs: readonly Member[], under: number): Member[] {
   const [name, part] = named;
   const ys = part.across ?? need(legs.length > 0 ? axesOf(legs, 'y') : undefined, `parts.${name}.across`);
   const [left, right] = outer(legs, 'x') ?? [undefined, undefined];
-  const x: Span = [
-    need(part.from ?? left, `parts.${name}.from`),
-    need(part.to ?? right, `parts.${name}.to`),
-  ];
+  const x: Span = [need(part.from ?? left, `parts.${name}.from`), need(part.to ?? right, `parts.${name}.to`)];
   const z = part.role === 'rail' ? beneath(part, under) : levelSpan(named);
-  return ys.map(
-    (y): Member => ({
-      ...base(named),
-      runs: 'x',
-      x,
-      y: around(y, sidesOf(part).level),
-      z: [z[0], z[1] + part.rise],
-      length: Math.hypot(x[1] - x[0], part.rise),
-    }),
-  );
+  return ys.map((y): Member => ({
+    ...base(named),
+    runs: 'x',
+    x,
+    y: around(y, sidesOf(part).level),
+    z: [z[0], z[1] + part.rise],
+    length: Math.hypot(x[1] - x[0], part.rise),
+  }));
 }
 
 /** Parts that run across the piece, from the outer face of what carries them to the other. */
@@ -149,18 +142,13 @@ function across(named: Named, legs: readonly Member[], carriers: readonly Member
   const [name, part] = named;
   const xs = part.along ?? need(legs.length > 0 ? axesOf(legs, 'x') : undefined, `parts.${name}.along`);
   const [front, back] = outer(carriers, 'y') ?? [undefined, undefined];
-  const y: Span = [
-    need(part.from ?? front, `parts.${name}.from`),
-    need(part.to ?? back, `parts.${name}.to`),
-  ];
-  return xs.map(
-    (x): Member => ({
-      ...base(named),
-      runs: 'y',
-      x: around(x, sidesOf(part).level),
-      y,
-      z: [z[0], z[1] + part.rise],
-      length: Math.hypot(y[1] - y[0], part.rise),
-    }),
-  );
+  const y: Span = [need(part.from ?? front, `parts.${name}.from`), need(part.to ?? back, `parts.${name}.to`)];
+  return xs.map((x): Member => ({
+    ...base(named),
+    runs: 'y',
+    x: around(x, sidesOf(part).level),
+    y,
+    z: [z[0], z[1] + part.rise],
+    length: Math.hypot(y[1] - y[0], part.rise),
+  }));
 }

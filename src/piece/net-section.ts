@@ -56,9 +56,7 @@ function cutIn(j: JointPlace, rail: Member): Cut | undefined {
   if (j.tenoned) return { left: 1, beside: 2 / 3, depth: j.depth };
   const size = sizeAlong(rail, j.normal);
   const left = Math.max(0, 1 - j.depth / size);
-  return j.normal === 'z'
-    ? { left, beside: 1, depth: j.depth }
-    : { left: 1, beside: left, depth: j.depth };
+  return j.normal === 'z' ? { left, beside: 1, depth: j.depth } : { left: 1, beside: left, depth: j.depth };
 }
 
 function useOf({ rail, asked }: Spanned, j: JointPlace, cut: Cut): NetSection {
@@ -68,7 +66,8 @@ function useOf({ rail, asked }: Spanned, j: JointPlace, cut: Cut): NetSection {
   const { moment, shear } = forcesAt(rail, at);
   const { spanByBending, spanByShear } = asked.out;
   // By unit load: moments in L² / 8, shear in L / 2.
-  const bending = spanByBending === undefined ? 0 : moment / ((spanByBending ** 2 / 8) * cut.left ** 2 * cut.beside);
+  const bending =
+    spanByBending === undefined ? 0 : moment / ((spanByBending ** 2 / 8) * cut.left ** 2 * cut.beside);
   const toCorner = sameMember(j.a, rail.member) ? j.widthInA / 2 : j.widthInB / 2;
   const kv = notchFactor({ depth, left: cut.left * depth, toCorner, taper: 0 });
   const sheared = spanByShear === undefined ? 0 : shear / ((spanByShear / 2) * cut.left * cut.beside * kv);

@@ -117,8 +117,7 @@ export class PieceGraph {
     if (this.#working.has(node)) throw new Error(`${node.name} depends on itself`);
     this.#working.add(node);
     try {
-      const outcome =
-        this.#memory.find(node, (read) => this.#valueOf(read)) ?? this.#calculate(node);
+      const outcome = this.#memory.find(node, (read) => this.#valueOf(read)) ?? this.#calculate(node);
       this.#done.set(node, outcome);
       return outcome;
     } finally {

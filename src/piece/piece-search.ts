@@ -127,7 +127,10 @@ export async function searchPlans(
   options: SearchOptions,
 ): Promise<{ readonly plans: Partial<KeptPlans>; readonly news: readonly SearchNews[] }> {
   const news: SearchNews[] = [];
-  const run = { ...(options.signal ? { signal: options.signal } : {}), ...(options.onProgress ? { onProgress: options.onProgress } : {}) };
+  const run = {
+    ...(options.signal ? { signal: options.signal } : {}),
+    ...(options.onProgress ? { onProgress: options.onProgress } : {}),
+  };
   const top = await one(graph, 'top', topAskedNode, topPlanFits, kept.top, options, news, {
     search: (asked) => searchTop(asked, seconds, run),
     better: (old, found) => {
@@ -168,7 +171,11 @@ async function one<A, P>(
     return how.search(asked);
   }
   if (options.again !== true) {
-    news.push({ plan, state: fit.state, message: fit.state === 'current' ? 'kept' : `still valid: ${fit.why}` });
+    news.push({
+      plan,
+      state: fit.state,
+      message: fit.state === 'current' ? 'kept' : `still valid: ${fit.why}`,
+    });
     return kept;
   }
   const found = await how.search(asked);

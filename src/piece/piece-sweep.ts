@@ -184,4 +184,3 @@ function axisOf(path: string, range: Range | ValueList, steps: number): SweptVal
     return value;
   }
 }
-

@@ -31,14 +31,11 @@ export function pieceSentence(piece: PieceView): string {
 }
 
 /** Failing safety questions, as they stand at the head of everything made from the piece. */
-export const dangerLines = (piece: PieceView): string[] =>
-  piece.dangers.map((d) => `${d.title} ${d.answer}`);
+export const dangerLines = (piece: PieceView): string[] => piece.dangers.map((d) => `${d.title} ${d.answer}`);
 
 /** Open questions, safety first. */
 export const openLines = (piece: PieceView): string[] =>
-  [...piece.open]
-    .sort((a, b) => Number(b.safety) - Number(a.safety))
-    .map((a) => `${a.title} ${a.answer}`);
+  [...piece.open].sort((a, b) => Number(b.safety) - Number(a.safety)).map((a) => `${a.title} ${a.answer}`);
 
 const marginText = (a: Answer): string =>
   a.margin === undefined ? '' : a.margin >= 10 ? 'ample' : `${Math.round(a.margin * 100)} %`;

@@ -1,15 +1,21 @@
 // One piece: described once, asked everything.
 import type { ChartSpec } from '../charts/chart-spec.js';
 import type { Result } from '../engine/result.js';
-import { InputError, inspectValue, nearest } from '../units/input-error.js';
-import { answerOf, answersInOrder, allQuestions, questionNamed, worstFirst, type Answer } from './answers.js';
+import { InputError } from '../units/input-error.js';
+import { answerCalled, answersInOrder, asksOf, worstFirst, type Answer } from './answers.js';
 import { compareAlternatives, type Alternatives } from './alternatives.js';
 import type { Contradiction } from './contradictions/contradiction.js';
 import { contradictionsNode } from './contradictions/contradictions-node.js';
-import { assumedValues, readDescription, readSections, type Assumed, type Description, type PieceInput } from './description.js';
+import {
+  assumedValues,
+  readDescription,
+  type Assumed,
+  type Description,
+  type PieceInput,
+} from './description.js';
 import { inputsWithPlaces, type PlacedInput } from './input-places.js';
 import type { KeptPlans } from './kept-plan.js';
-import { fieldAt, stepsOf, withValueAt } from './description-path.js';
+import { withChanges } from './changed-description.js';
 import type { PieceChanges, PieceView } from './piece-view.js';
 import type { BenchCardOptions, BenchCards } from '../notes/bench-cards.js';
 import { cutList, type CutList } from '../notes/cut-list.js';
@@ -99,21 +105,12 @@ export class Piece implements PieceView {
 
   /** The answer to one question. @throws InputError for a name that no question has, or one that does not apply */
   question(name: string): Answer {
-    const question = questionNamed(name);
-    if (!question) {
-      const near = nearest(name, allQuestions.map((q) => q.name));
-      throw new InputError(
-        `got ${inspectValue(name)}, takes the name of a question${near ? `; did you mean ${inspectValue(near)}?` : ` such as ${allQuestions.slice(0, 5).map((q) => q.name).join(', ')}`}`,
-      );
-    }
-    const answer = answerOf(this.#graph, question);
-    if (!answer) throw new InputError(`${name}: does not apply to ${this.name}`);
-    return answer;
+    return answerCalled(this.#graph, name);
   }
 
   /** The recipe's result behind an answer, with workings and cautions; `about` names a part, a surface or a stage. */
   ask(name: string, about?: string): Result {
-    const [first] = this.#asksOf(name, about);
+    const [first] = asksOf(this.question(name), about);
     const result = resultOf(first);
     if (result instanceof Promise) throw new InputError(`${name}: is searched for, see plans`);
     return result;
@@ -138,27 +135,12 @@ export class Piece implements PieceView {
 
   /** Where each input of a question came from. */
   inputs(name: string, about?: string): readonly PlacedInput[] {
-    return this.#asksOf(name, about).flatMap((asked) => inputsWithPlaces(asked, this.#kept.written));
-  }
-
-  #asksOf(name: string, about: string | undefined) {
-    const { asks = [], answer } = this.question(name);
-    const found = asks.filter((a) => about === undefined || a.about === about);
-    const [first, ...rest] = found;
-    if (!first) {
-      const names = asks.flatMap((a) => (a.about === undefined ? [] : [a.about]));
-      throw new InputError(
-        about === undefined
-          ? `${name}: no recipe answers it yet: ${answer}`
-          : `${name}: got ${inspectValue(about)}, takes ${names.map(inspectValue).join(', ') || 'no part'}`,
-      );
-    }
-    return [first, ...rest] as const;
+    return asksOf(this.question(name), about).flatMap((asked) => inputsWithPlaces(asked, this.#kept.written));
   }
 
   /** The same piece with some values changed, by path. @throws InputError naming every wrong path */
   with(changes: PieceChanges): Piece {
-    const { written, description } = changed(this.#kept, changes);
+    const { written, description } = withChanges(this.#kept, changes);
     return new Piece({ ...this.#kept, written, description });
   }
 
@@ -242,17 +224,6 @@ export class Piece implements PieceView {
   [Symbol.for('nodejs.util.inspect.custom')](): string {
     return pieceText(this);
   }
-}
-
-/** The description with some values changed; only the sections that hold them are read again. */
-function changed(kept: Kept, changes: PieceChanges): { written: object; description: Description } {
-  let written: object = kept.written;
-  for (const [path, value] of Object.entries(changes)) {
-    fieldAt(path);
-    written = withValueAt(written, path, value) as object;
-  }
-  const sections = [...new Set(Object.keys(changes).map((path) => String(stepsOf(path)[0])))];
-  return { written, description: { ...kept.description, ...readSections(written, sections, kept.description) } };
 }
 
 /**

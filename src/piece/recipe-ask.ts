@@ -24,6 +24,15 @@ export interface Asked<O extends Outputs> {
   readonly out: RawOutput<O>;
 }
 
+/** A value with the path it came from, where it was read before the recipe was asked. */
+export class Placed {
+  constructor(
+    readonly path: string,
+    readonly value: unknown,
+  ) {}
+}
+export const placed = (path: string, value: unknown): Placed => new Placed(path, value);
+
 /** Asks a recipe. @throws InputError where the recipe does not take the inputs */
 export function ask<F extends Fields, O extends Outputs>(
   m: Model,
@@ -35,10 +44,11 @@ export function ask<F extends Fields, O extends Outputs>(
   const from: Record<string, readonly string[]> = {};
   for (const [name, read] of Object.entries(inputs) as [string, () => unknown][]) {
     const before = m.readCount;
-    const value = read();
+    const got = read();
+    const value = got instanceof Placed ? got.value : got;
     if (value === undefined) continue;
     given[name] = value;
-    from[name] = m.readsSince(before);
+    from[name] = got instanceof Placed ? [got.path] : m.readsSince(before);
   }
   const numbers = Object.fromEntries(
     Object.entries(given).map(([name, value]) => [name, readOnce((recipe.inputs as Fields)[name], value)]),
@@ -58,7 +68,7 @@ const texts = new WeakMap<Field, Map<string, unknown>>();
 function readOnce(f: Field | undefined, value: unknown): unknown {
   if (!f || typeof value !== 'string') return value;
   let known = texts.get(f);
-  if (!known) texts.set(f, (known = new Map()));
+  if (!known) texts.set(f, (known = new Map<string, unknown>()));
   if (!known.has(value)) {
     if (known.size > 500) known.clear();
     known.set(value, f.read(value));
@@ -88,19 +98,9 @@ const measuredKinds: Readonly<Record<string, Kind>> = {
 function asWritten(f: Field | undefined, value: unknown): unknown {
   if (!f || value === undefined || typeof value === 'string') return value;
   if (typeof value === 'number') return numberAsWritten(f, value);
-  if (f.kind === 'measured') {
-    const { by, value: n } = value as { by: string; value: number };
-    const kind = measuredKinds[by];
-    return kind ? new Quantity(kind, n) : n;
-  }
-  if (f.kind === 'price') return (value as { text: string }).text;
-  if (f.kind === 'climate') return climateAsWritten(value as ClimateLike);
-  if (Array.isArray(value)) {
-    const each = f.items?.[0];
-    return value.map((v: unknown) =>
-      each ? asWritten(each, v) : f.fields ? recordAsWritten(f.fields, v) : v,
-    );
-  }
+  const own = ownWritten[f.kind];
+  if (own) return own(value);
+  if (Array.isArray(value)) return listAsWritten(f, value);
   if (f.kind === 'record') {
     const item = f.items?.[0];
     return Object.fromEntries(
@@ -109,6 +109,22 @@ function asWritten(f: Field | undefined, value: unknown): unknown {
   }
   if (f.kind === 'either' && f.items) return asWritten(f.items.find((x) => x.fields) ?? f.items[0], value);
   return f.fields ? recordAsWritten(f.fields, value) : value;
+}
+
+/** Values of kinds that are read into objects of their own. */
+const ownWritten: Readonly<Record<string, (value: unknown) => unknown>> = {
+  measured: (value) => {
+    const { by, value: n } = value as { readonly by: string; readonly value: number };
+    const kind = measuredKinds[by];
+    return kind ? new Quantity(kind, n) : n;
+  },
+  price: (value) => (value as { readonly text: string }).text,
+  climate: (value) => climateAsWritten(value as ClimateLike),
+};
+
+function listAsWritten(f: Field, list: readonly unknown[]): unknown[] {
+  const each = f.items?.[0];
+  return list.map((v) => (each ? asWritten(each, v) : f.fields ? recordAsWritten(f.fields, v) : v));
 }
 
 function numberAsWritten(f: Field, value: number): unknown {

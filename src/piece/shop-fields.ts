@@ -6,7 +6,8 @@ import { solidField } from '../recipes/rails/section.js';
 import { optionalField } from './optional-field.js';
 import { woodField } from './wood-field.js';
 
-const size = (label: string, usual: string, most = '5 m') =>
+type Size = `${number} mm` | `${number} m`;
+const size = (label: string, usual: Size, most: Size = '5 m') =>
   field.length({ label, min: '0 mm', max: most, default: usual });
 
 export const shopFields = {
@@ -80,7 +81,7 @@ export const finishFields = {
   voc: field.concentration({ label: 'VOC as supplied', min: '0 g/L', max: '1000 g/L', optional: true }),
   vocLimit: field.concentration({ label: 'Limit of VOC', above: '0 g/L', max: '1000 g/L', optional: true }),
   thinner: field.ratio({ label: 'Parts of thinner', min: 0, max: 10, default: 0 }),
-  prices: field.record(field.quantity('pricePerVolume', { label: 'price' }), {
+  prices: field.record(linePriceField({ label: 'price' }), {
     label: 'Price of each part',
     optional: true,
   }),
@@ -106,4 +107,3 @@ export const costFields = {
   statedCost: field.money({ label: 'Cost as stated', above: 0, max: 10_000_000, optional: true }),
 } as const;
 export type Costs = Parsed<typeof costFields>;
-

@@ -42,10 +42,12 @@ export const topSupportsNode: PieceNode<TopSupports> = {
     const beneath = m.of(membersNode).filter((x) => Math.abs(x.z[1] - under) < touching);
     const long = beneath.filter((x) => x.role === 'rail');
     const cross = beneath.filter((x) => x.role === 'cross rail');
-    const [rails, axis] = long.length >= 2 || cross.length === 0 ? [long, 'y' as const] : [cross, 'x' as const];
-    if (rails.length === 0)
-      throw new OpenQuestion('parts', 'Give a rail under the top: nothing carries it.');
-    const at = [...new Set(rails.map((r) => Math.round(middleOf(r)[axis] * 1e6) / 1e6))].sort((a, b) => a - b);
+    const [rails, axis] =
+      long.length >= 2 || cross.length === 0 ? [long, 'y' as const] : [cross, 'x' as const];
+    if (rails.length === 0) throw new OpenQuestion('parts', 'Give a rail under the top: nothing carries it.');
+    const at = [...new Set(rails.map((r) => Math.round(middleOf(r)[axis] * 1e6) / 1e6))].sort(
+      (a, b) => a - b,
+    );
     return { spans: axis === 'y' ? 'across' : 'along', at, rails };
   },
 };

@@ -10,8 +10,9 @@ import { climateField } from '../recipes/moisture/climate-field.js';
 import { optionalField } from './optional-field.js';
 import { woodField } from './wood-field.js';
 
-const length = (label: string, most = '20 m') => field.length({ label, above: '0 mm', max: most });
-const allowance = (label: string, usual: string) =>
+type Size = `${number} mm` | `${number} m`;
+const length = (label: string, most: Size = '20 m') => field.length({ label, above: '0 mm', max: most });
+const allowance = (label: string, usual: Size) =>
   field.length({ label, min: '0 mm', max: '500 mm', default: usual });
 
 export const topFields = {

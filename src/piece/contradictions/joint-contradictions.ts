@@ -62,7 +62,7 @@ const joints: Finder = (m) => {
 function cuts(m: Model, name: string): Contradiction[] {
   const found: Contradiction[] = [];
   for (const place of m.of(jointsInPlaceNode).filter((p) => p.name === name)) {
-    const { a, b, joint, normal } = place;
+    const { a, b, joint } = place;
     const path = `joints.${name}`;
     const faces = facesOf(place);
     if (joint.cutFrom !== undefined && joint.cutFrom !== faces && !place.tenoned)

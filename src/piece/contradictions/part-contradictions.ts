@@ -53,9 +53,7 @@ const carried: Finder = (m) =>
 /** Parts in one place that no joint joins. */
 const overlaps: Finder = (m) => {
   const members = m.of(membersNode);
-  const joined = new Set(
-    Object.values(m.all('joints') ?? {}).map((j) => [...j.between].sort().join('|')),
-  );
+  const joined = new Set(Object.values(m.all('joints') ?? {}).map((j) => [...j.between].sort().join('|')));
   const found: Contradiction[] = [];
   members.forEach((a, i) => {
     for (const b of members.slice(i + 1)) {

@@ -4,7 +4,7 @@ import { layUpNode } from '../lay-up.js';
 import { massesNode } from '../masses.js';
 import { kg } from '../question.js';
 import { billNode } from '../questions/cost-questions.js';
-import { clampsNode } from '../questions/gluing-questions.js';
+import { clampsNode } from '../gluing-needs.js';
 import type { Contradiction, Finder } from './contradiction.js';
 
 const slabs: Finder = (m) => {

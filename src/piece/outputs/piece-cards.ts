@@ -1,5 +1,10 @@
 // Bench cards of a piece: one operation a card, in the order of the work.
-import { benchCards, type BenchCard, type BenchCardOptions, type BenchCards } from '../../notes/bench-cards.js';
+import {
+  benchCards,
+  type BenchCard,
+  type BenchCardOptions,
+  type BenchCards,
+} from '../../notes/bench-cards.js';
 import { runsOf } from '../../notes/cut-sheet.js';
 import { InputError } from '../../units/input-error.js';
 import { gluingStagesNode } from '../gluing-stages.js';
@@ -10,7 +15,7 @@ import { dangerLines } from '../piece-text.js';
 import type { PieceView } from '../piece-view.js';
 import { piecePictures } from '../pictures/piece-pictures.js';
 import { halfMm, hoursMinutes, inWords, mm } from '../question.js';
-import { clampsNode, glueNode } from '../questions/gluing-questions.js';
+import { clampsNode, glueNode } from '../gluing-needs.js';
 import { finishesNode } from '../questions/finish-questions.js';
 import { jointsNode } from '../questions/joint-questions.js';
 import { planingNode } from '../questions/machining-questions.js';
@@ -43,7 +48,9 @@ const dock: Maker = (piece) => {
     {
       title: 'Dock and rip the boards',
       numbers: [{ label: 'kerf', value: mm(piece.description.shop.kerf) }],
-      steps: cuts.map((c) => `${c['board'] ?? ''}: dock ${c['dock'] ?? ''}; rip ${c['rip'] ?? ''}; ${c['cuts'] ?? ''}`),
+      steps: cuts.map(
+        (c) => `${c['board'] ?? ''}: dock ${c['dock'] ?? ''}; rip ${c['rip'] ?? ''}; ${c['cuts'] ?? ''}`,
+      ),
       cautions: [salvage],
     },
   ];
@@ -92,7 +99,9 @@ const glueUp: Maker = (piece) => {
       steps: [
         'Dry run with every clamp and caul.',
         ...(plan
-          ? [`Clamps at ${plan.positions.map((p) => mm(p.position).replace(' mm', '')).join(', ')} mm, alternately below and above.`]
+          ? [
+              `Clamps at ${plan.positions.map((p) => mm(p.position).replace(' mm', '')).join(', ')} mm, alternately below and above.`,
+            ]
           : []),
         `Leave it ${hoursMinutes(gluing.hold)} in the clamps.`,
       ],
@@ -132,7 +141,9 @@ const square: Maker = (piece) => {
         ...(long === undefined ? [] : [{ label: 'as glued', value: mm(long) }]),
         { label: 'length', value: mm(top.length) },
         { label: 'width', value: mm(top.width) },
-        ...(mitres ? [{ label: 'blade tilt', value: `${((mitres.out.bevel * 180) / Math.PI).toFixed(1)}°` }] : []),
+        ...(mitres
+          ? [{ label: 'blade tilt', value: `${((mitres.out.bevel * 180) / Math.PI).toFixed(1)}°` }]
+          : []),
       ],
       steps: mitres
         ? mitres.out.cutPositions.map((c) => `cut ${c.order} at ${mm(c.position)}: ${c.makes}`)
@@ -182,7 +193,14 @@ const slots: Maker = (piece) => {
           value: halfMm(s.slotLength),
         })) ?? []),
       ],
-      steps: [...new Set(places.map((p) => `${p.part}: ${p.kind === 'slotted' ? 'slot' : 'round hole'} at ${mm(p.x)} along, ${mm(p.y)} across`))],
+      steps: [
+        ...new Set(
+          places.map(
+            (p) =>
+              `${p.part}: ${p.kind === 'slotted' ? 'slot' : 'round hole'} at ${mm(p.x)} along, ${mm(p.y)} across`,
+          ),
+        ),
+      ],
       cautions: [],
     },
   ];
@@ -211,7 +229,10 @@ const finish: Maker = (piece) =>
     numbers: [
       { label: 'in all', value: inWords('liquid', f.amount.out.volume) },
       { label: 'coats', value: String(f.finish.coats) },
-      ...(f.mix?.out.pour.map((p) => ({ label: `pour ${p.part}`, value: inWords('liquid', Number(p.add)) })) ?? []),
+      ...(f.mix?.out.pour.map((p) => ({
+        label: `pour ${p.part}`,
+        value: inWords('liquid', Number(p.add)),
+      })) ?? []),
     ],
     steps: Array.from({ length: f.finish.coats }, (_, i) => `coat ${i + 1}`),
     cautions: [rags],
@@ -226,4 +247,3 @@ export function pieceCards(piece: PieceView, options: BenchCardOptions = {}): Be
     warnings: [...dangerLines(piece), ...(options.warnings ?? [])],
   });
 }
-

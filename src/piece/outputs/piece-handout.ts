@@ -22,7 +22,8 @@ const style = `.unsafe{border:2px solid var(--mark);padding:.3em .8em;margin:0 0
 td.verdict{white-space:nowrap}.fails td{font-weight:600}.pictures{display:grid;grid-template-columns:1fr 1fr;gap:1em}.pictures figure{margin:0}
 @media (max-width:40rem){.pictures{grid-template-columns:1fr}}`;
 
-const items = (lines: readonly string[]): string => `<ul>${lines.map((l) => `<li>${e(l)}</li>`).join('')}</ul>`;
+const items = (lines: readonly string[]): string =>
+  `<ul>${lines.map((l) => `<li>${e(l)}</li>`).join('')}</ul>`;
 
 /** The handout of a piece. */
 export function pieceHandout(piece: PieceView): PieceHandout {
@@ -51,12 +52,10 @@ function bodyOf(piece: PieceView, pictures: readonly string[]): string {
     (a) =>
       `<tr class="${a.verdict}"><td class="verdict">${a.verdict}</td><td>${e(a.title)}</td><td>${e(a.answer)}</td></tr>`,
   );
-  const parts = piece.graph
-    .of(cutPartsNode)
-    .map((p) => {
-      const section = piece.description.parts[p.name]?.section;
-      return `<tr><td>${e(p.name)}</td><td>${section ? e(sectionText(section)) : ''}</td><td class="number">${mm(p.length)}</td><td class="number">${p.count}</td></tr>`;
-    });
+  const parts = piece.graph.of(cutPartsNode).map((p) => {
+    const section = piece.description.parts[p.name]?.section;
+    return `<tr><td>${e(p.name)}</td><td>${section ? e(sectionText(section)) : ''}</td><td class="number">${mm(p.length)}</td><td class="number">${p.count}</td></tr>`;
+  });
   return `<h1>${e(piece.name)}</h1>
 ${dangers.length > 0 ? `<section class="unsafe"><h2>Not safe as described</h2>${items(dangers)}</section>` : ''}
 <p>${e(pieceSentence(piece))}</p>

@@ -56,6 +56,8 @@ export function piecePictures(graph: PieceGraph, which: PictureName, joint?: str
       shapes: jointShapes(place),
     });
   }
-  const shapes = { plan: planShapes, front: frontShapes, end: endShapes, section: sectionShapes }[which](drawn);
+  const shapes = { plan: planShapes, front: frontShapes, end: endShapes, section: sectionShapes }[which](
+    drawn,
+  );
   return drawing({ title: titles[which], subtitle: 'Sizes in mm.', shapes });
 }

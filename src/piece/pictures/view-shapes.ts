@@ -75,15 +75,13 @@ export function planShapes({ top, members, fixings }: Drawn): Shape[] {
     rectangle(0, 0, top.length, top.width, { fill: 'wood', hatch: 'grain' }),
     ...members.filter((m) => m.role !== 'leg').map((m) => seen(m, 'x', 'y', true)),
     ...legs.map((m) => seen(m, 'x', 'y', true)),
-    ...fixings.map(
-      (f): Shape => ({
-        kind: 'circle',
-        x: mm(f.x),
-        y: mm(f.y),
-        radius: f.kind === 'slotted' ? 9 : 6,
-        fill: f.kind === 'slotted' ? 'ground' : 'accent',
-      }),
-    ),
+    ...fixings.map((f): Shape => ({
+      kind: 'circle',
+      x: mm(f.x),
+      y: mm(f.y),
+      radius: f.kind === 'slotted' ? 9 : 6,
+      fill: f.kind === 'slotted' ? 'ground' : 'accent',
+    })),
     ...chain(distinctNumbers([0, ...middles(legs, 'x'), top.length]), 0, -30),
     dimension([0, 0], [top.length, 0], text(top.length), -62),
     ...upright(distinctNumbers([0, ...middles(legs, 'y'), top.width]), top.length, -30),
@@ -99,7 +97,10 @@ function topSeen({ top, height }: Drawn, size: number, ends: boolean): Shape[] {
     rectangle(0, low, size, top.thickness, { fill: 'wood', hatch: 'grain' }),
     ...(fall > 0
       ? [
-          rectangle(0, height - fall, top.thickness, fall - top.thickness, { fill: 'wood', hatch: 'grainUp' }),
+          rectangle(0, height - fall, top.thickness, fall - top.thickness, {
+            fill: 'wood',
+            hatch: 'grainUp',
+          }),
           rectangle(size - top.thickness, height - fall, top.thickness, fall - top.thickness, {
             fill: 'wood',
             hatch: 'grainUp',
@@ -113,9 +114,7 @@ function elevation(drawn: Drawn, axis: 'x' | 'y', size: number): Shape[] {
   const other = axis === 'x' ? 'y' : 'x';
   const { height, top, members } = drawn;
   const legs = members.filter((m) => m.role === 'leg' || m.role === 'foot');
-  const edges = [
-    ...legs.flatMap((m) => [mm(m[axis][0]), mm(m[axis][1])]),
-  ];
+  const edges = [...legs.flatMap((m) => [mm(m[axis][0]), mm(m[axis][1])])];
   const [least, most] = [Math.min(0, ...edges), Math.max(size, ...edges)];
   const levels = distinctNumbers([
     0,

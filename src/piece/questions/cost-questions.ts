@@ -35,7 +35,9 @@ function cost(m: Model): Finding {
   const budget = m.get('costs', 'budget');
   const unpriced = m.of(billLinesNode).filter((l) => l.price === undefined && l.kind !== 'time');
   const rest =
-    unpriced.length > 0 ? ` ${counted(unpriced.length, 'line')} without a price: ${unpriced.map((l) => l.item).join(', ')}.` : '';
+    unpriced.length > 0
+      ? ` ${counted(unpriced.length, 'line')} without a price: ${unpriced.map((l) => l.item).join(', ')}.`
+      : '';
   const margin = budget === undefined ? undefined : marginOf(budget, out.total);
   return {
     verdict: margin === undefined ? 'ok' : verdictOfMargin(margin),

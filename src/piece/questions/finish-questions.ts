@@ -14,7 +14,7 @@ import {
   type Finding,
   type Question,
 } from '../question.js';
-import { ask, type Asked } from '../recipe-ask.js';
+import { ask, placed, type Asked } from '../recipe-ask.js';
 import type { Finish } from '../shop-fields.js';
 
 interface Coated {
@@ -63,10 +63,10 @@ export const finishesNode: PieceNode<readonly FinishNeed[]> = {
         finishQuantity,
         {
           surfaces: () => coatedBy(m, finish.surface),
-          coats: () => finish.coats,
-          coverage: () => finish.coverage,
-          loss: () => finish.loss,
-          thinnerParts: () => finish.thinner,
+          coats: () => placed(`finishes.${name}.coats`, finish.coats),
+          coverage: () => placed(`finishes.${name}.coverage`, finish.coverage),
+          loss: () => placed(`finishes.${name}.loss`, finish.loss),
+          thinnerParts: () => placed(`finishes.${name}.thinner`, finish.thinner),
           finish: () => name,
         },
         name,
@@ -77,8 +77,8 @@ export const finishesNode: PieceNode<readonly FinishNeed[]> = {
           m,
           thinningRatio,
           {
-            parts: () => finish.mix,
-            batch: () => litres(amount.out.volume),
+            parts: () => placed(`finishes.${name}.mix`, finish.mix),
+            batch: () => placed('(finishes)', litres(amount.out.volume)),
           },
           name,
         );
@@ -129,8 +129,7 @@ function film(m: Model): Finding | undefined {
       },
       f.name,
     );
-    const margin =
-      f.finish.film === undefined ? undefined : marginOf(asked.out.dryFilm, f.finish.film);
+    const margin = f.finish.film === undefined ? undefined : marginOf(asked.out.dryFilm, f.finish.film);
     return [{ ...f, asked, margin }];
   });
   if (all.length === 0) return undefined;

@@ -1,11 +1,10 @@
 // Strips, slabs, glue, clamps and cauls.
 import { caulCamber } from '../../recipes/lamination/caul-camber.js';
-import { clampPlan } from '../../recipes/lamination/clamp-plan.js';
-import { glueQuantity } from '../../recipes/lamination/glue-quantity.js';
 import { glueTiming } from '../../recipes/lamination/glue-timing.js';
-import { gluingStagesNode, type GluingStage } from '../gluing-stages.js';
-import { jointHeightNode, layUpNode, stripsNode } from '../lay-up.js';
-import type { Model, PieceNode } from '../piece-graph.js';
+import { clampsNode, glueNode } from '../gluing-needs.js';
+import { gluingStagesNode } from '../gluing-stages.js';
+import { layUpNode, stripsNode } from '../lay-up.js';
+import type { Model } from '../piece-graph.js';
 import {
   counted,
   hoursMinutes,
@@ -18,9 +17,7 @@ import {
   type Finding,
   type Question,
 } from '../question.js';
-import { ask, type Asked } from '../recipe-ask.js';
-import { isHardwood } from '../hardwood.js';
-import { gluedLengthNode } from '../top-length.js';
+import { ask } from '../recipe-ask.js';
 
 function strips(m: Model): Finding {
   const layUp = m.of(layUpNode);
@@ -49,19 +46,6 @@ function slabs(m: Model): Finding {
     answer: `${counted(layUp.slabs.length, 'slab')} of ${layUp.slabs.map((s) => mm(s.width)).join(', ')}; the thicknesser takes ${mm(machine)}.`,
   };
 }
-
-/** Glue for every joint of the top. */
-export const glueNode: PieceNode<Asked<typeof glueQuantity.outputs>> = {
-  name: 'glue',
-  compute: (m) =>
-    ask(m, glueQuantity, {
-      jointLength: () => m.of(gluedLengthNode),
-      jointHeight: () => m.of(jointHeightNode),
-      joints: () => Math.max(1, m.of(layUpNode).rows.length - 1),
-      spread: () => m.get('gluing', 'spread'),
-      waste: () => m.get('gluing', 'waste'),
-    }),
-};
 
 function glue(m: Model): Finding {
   const { ask: asked, out } = m.of(glueNode);
@@ -114,37 +98,6 @@ function glueTime(m: Model): Finding {
     asks,
   };
 }
-
-const clampsOf = (m: Model, stage: GluingStage): Asked<typeof clampPlan.outputs> =>
-  ask(
-    m,
-    clampPlan,
-    {
-      length: () => m.of(gluedLengthNode),
-      jointHeight: () => m.of(jointHeightNode),
-      timberKind: () => (isHardwood(m.get('top', 'timber')) ? 'hardwood' : 'softwood'),
-      clampForce: () => m.get('gluing', 'clampForce'),
-      outerWidth: () => stage.outer,
-      pad: () => m.get('gluing', 'pad'),
-      padLength: () => m.get('gluing', 'padLength'),
-      reach: () => m.get('gluing', 'reach'),
-      needReach: () =>
-        m.get('gluing', 'reach') === undefined ? undefined : stage.width + 2 * m.get('gluing', 'pad'),
-    },
-    stage.name,
-  );
-
-/** Clamps of each stage. */
-export const clampsNode: PieceNode<
-  readonly { readonly stage: GluingStage; readonly asked: Asked<typeof clampPlan.outputs> }[]
-> = {
-  name: 'clamps',
-  compute: (m) =>
-    m
-      .of(gluingStagesNode)
-      .filter((s) => s.joints > 0)
-      .map((stage) => ({ stage, asked: clampsOf(m, stage) })),
-};
 
 function clamps(m: Model): Finding {
   const plans = m.of(clampsNode);

@@ -32,7 +32,11 @@ const halvings: readonly string[] = ['half lap', 'tee halving', 'corner halving'
 
 /** One joint of each kind that the description names, with what its recipe says. */
 export const jointsNode: PieceNode<
-  readonly { readonly place: JointPlace; readonly count: number; readonly lap: Asked<typeof halfLap.outputs> | undefined }[]
+  readonly {
+    readonly place: JointPlace;
+    readonly count: number;
+    readonly lap: Asked<typeof halfLap.outputs> | undefined;
+  }[]
 > = {
   name: 'joints',
   compute: (m) => {
@@ -151,7 +155,9 @@ function angled(m: Model): Finding | undefined {
       name,
     );
     asks.push(asked);
-    return [`${name}: ${mm(out.longPoint)} from point to point, ends ${((out.angle * 180) / Math.PI).toFixed(1)}° off square`];
+    return [
+      `${name}: ${mm(out.longPoint)} from point to point, ends ${((out.angle * 180) / Math.PI).toFixed(1)}° off square`,
+    ];
   });
   return { verdict: 'ok', answer: `${words.join('; ')}.`, asks };
 }
@@ -207,9 +213,7 @@ function screwEdges(m: Model): Finding | undefined {
     });
     const edge = out.distances.find((d) => /edge/.test(d.place));
     const needed = edge?.pulled ?? edge?.sideways;
-    return needed === undefined
-      ? []
-      : [{ place: p, asked, needed, have: sizeAlong(p.on, across) / 2 }];
+    return needed === undefined ? [] : [{ place: p, asked, needed, have: sizeAlong(p.on, across) / 2 }];
   });
   const worst = checked.reduce<(typeof checked)[number] | undefined>(
     (a, b) => (a && a.have / a.needed <= b.have / b.needed ? a : b),

@@ -82,7 +82,9 @@ function tippingFinding(m: Model): Finding {
 function tippingAnswer(m: Model): Finding {
   if (m.get('use', 'standsFree')) return tippingFinding(m);
   const free = tippingFinding(m);
-  const anchors = Object.entries(m.all('fixings') ?? {}).filter(([, f]) => f.to === 'floor' || f.to === 'wall');
+  const anchors = Object.entries(m.all('fixings') ?? {}).filter(
+    ([, f]) => f.to === 'floor' || f.to === 'wall',
+  );
   if (anchors.length === 0)
     return {
       verdict: 'open',

@@ -14,7 +14,7 @@ import {
   type Lever,
   type Question,
 } from '../question.js';
-import { ask, type Asked } from '../recipe-ask.js';
+import { ask, placed, type Asked } from '../recipe-ask.js';
 import { carriedRailsNode, topSupportsNode, type CarriedRail } from '../supports.js';
 import { netSections } from '../net-section.js';
 
@@ -24,12 +24,11 @@ export const topSagNode: PieceNode<Asked<typeof topSag.outputs>> = {
   compute: (m) => {
     const supports = m.of(topSupportsNode);
     const across = supports.spans === 'across';
-    const size = { length: m.get('top', 'length'), width: m.get('top', 'width') };
     return ask(m, topSag, {
-      length: () => (across ? size.width : size.length),
-      width: () => (across ? size.length : size.width),
+      length: () => m.get('top', across ? 'width' : 'length'),
+      width: () => m.get('top', across ? 'length' : 'width'),
       thickness: () => m.get('top', 'thickness'),
-      supports: () => supports.at,
+      supports: () => placed('(what carries the top)', supports.at),
       load: () => m.get('use', 'goods'),
       edgeLoad: () => m.get('use', 'person'),
       grain: () => ((m.get('top', 'grain') === 'along') === across ? 'across' : 'along'),
@@ -97,23 +96,24 @@ export const railSpansNode: PieceNode<
       .of(carriedRailsNode)
       .filter((r) => Number.isFinite(r.span))
       .flatMap((rail) => {
-        const part = parts[rail.member.part];
+        const name = rail.member.part;
+        const part = parts[name];
         if (!part) return [];
         const { upright, level } = sidesOf(part);
         const asked = ask(
           m,
           railSpan,
           {
-            section: () => ({ shape: 'solid', width: level, depth: upright }),
+            section: () => placed(`parts.${name}.section`, { shape: 'solid', width: level, depth: upright }),
             load: () => imposedOn(m, rail),
-            permanent: () => rail.permanent,
+            permanent: () => placed('(rails under the top)', rail.permanent),
             limit: () => m.get('use', 'sagLimit'),
             category: () => m.get('use', 'category'),
             place: () => m.get('use', 'place'),
-            timber: () => part.timber,
-            examined: () => part.examined,
+            timber: () => placed(`parts.${name}.timber`, part.timber),
+            examined: () => placed(`parts.${name}.examined`, part.examined),
           },
-          rail.member.part,
+          name,
         );
         return [{ rail, asked }];
       });
@@ -127,8 +127,7 @@ function rails(m: Model, by: 'sag' | 'strength'): Finding {
       by === 'sag' ? spanByDeflection : Math.min(spanByBending ?? Infinity, spanByShear ?? Infinity);
     return { ...r, allowed, margin: marginOf(allowed, r.rail.span) };
   });
-  if (found.length === 0)
-    return { verdict: 'fails', answer: 'No rail under the top stands on a leg.' };
+  if (found.length === 0) return { verdict: 'fails', answer: 'No rail under the top stands on a leg.' };
   const worst = found.reduce((a, b) => (b.margin < a.margin ? b : a));
   const name = worst.rail.member.part;
   // The same rails on two sides are shown once.
@@ -164,7 +163,11 @@ function notches(m: Model): Finding | undefined {
 const railLevers: readonly Lever[] = [
   { path: 'parts.*.section', side: 'larger', way: 'more', words: 'a deeper rail' },
   { path: 'parts.*.section', side: 'smaller', way: 'more', words: 'a thicker rail' },
-  { path: 'parts.*.examined', way: { set: true }, words: 'rails looked over for knots, grain, holes and rot' },
+  {
+    path: 'parts.*.examined',
+    way: { set: true },
+    words: 'rails looked over for knots, grain, holes and rot',
+  },
   { path: 'use.goods', way: 'less', words: 'less goods on the top' },
 ];
 const topLevers: readonly Lever[] = [
@@ -174,7 +177,13 @@ const topLevers: readonly Lever[] = [
 ];
 
 export const strengthQuestions: readonly Question[] = [
-  { name: 'sagTop', title: 'How far does the top sag?', topic: 'strength', levers: topLevers, answer: sagTop },
+  {
+    name: 'sagTop',
+    title: 'How far does the top sag?',
+    topic: 'strength',
+    levers: topLevers,
+    answer: sagTop,
+  },
   {
     name: 'topStrength',
     title: 'Does the top carry people and goods?',

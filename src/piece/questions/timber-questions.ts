@@ -3,15 +3,7 @@ import { pileYield } from '../../recipes/stock/pile-yield.js';
 import { layUpNode } from '../lay-up.js';
 import type { Model, PieceNode } from '../piece-graph.js';
 import { framePlanFits, frameAskedNode, topAskedNode, topPlanFits, type PlanFit } from '../plan-fit.js';
-import {
-  counted,
-  marginOf,
-  mm,
-  perCent,
-  verdictOfMargin,
-  type Finding,
-  type Question,
-} from '../question.js';
+import { counted, marginOf, mm, perCent, verdictOfMargin, type Finding, type Question } from '../question.js';
 import { ask, type Asked } from '../recipe-ask.js';
 
 const yieldNode: PieceNode<Asked<typeof pileYield.outputs>> = {
@@ -45,7 +37,12 @@ function pileEnough(m: Model): Finding | undefined {
       answer: `The pile gives ${mm(plan.foundWidth)} of top ${mm(plan.thickness)} thick; ${mm(asked.width)} is needed.${keptWords[fit.state]}`,
     };
   }
-  if (plan && fit.state === 'no longer fits' && plan.widthBound < asked.width && asked.boards === plan.asked.boards)
+  if (
+    plan &&
+    fit.state === 'no longer fits' &&
+    plan.widthBound < asked.width &&
+    asked.boards === plan.asked.boards
+  )
     return { verdict: 'fails', answer: `The pile gives ${mm(plan.widthBound)} at most.` };
   const pile = m.of(yieldNode);
   const needed = asked.topLength * asked.width * asked.thickness;
@@ -73,7 +70,10 @@ function rows(m: Model): Finding | undefined {
   const layUp = m.of(layUpNode);
   const least = m.get('pile', 'stagger');
   if (plan.worstStagger === undefined)
-    return { verdict: 'ok', answer: `${counted(layUp.rows.length, 'row')}; no two end joints stand side by side.` };
+    return {
+      verdict: 'ok',
+      answer: `${counted(layUp.rows.length, 'row')}; no two end joints stand side by side.`,
+    };
   const margin = marginOf(plan.worstStagger, least);
   return {
     verdict: margin < 0 ? 'fails' : 'ok',
@@ -129,4 +129,3 @@ export const timberQuestions: readonly Question[] = [
   { name: 'rows', title: 'How do the rows lie?', topic: 'timber', answer: rows },
   { name: 'battens', title: 'Do the battens give the frame?', topic: 'timber', answer: battens },
 ];
-
