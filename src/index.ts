@@ -69,6 +69,8 @@ export type { PieceChanges } from './piece/piece-view.js';
 export type { PieceVerdict } from './piece/question.js';
 export type { PlacedInput } from './piece/input-places.js';
 export type { Remedy } from './piece/remedies.js';
+export { templateSheets } from './notes/template-sheets.js';
+export type { TemplateSheets } from './notes/template-sheets.js';
 export { benchCards } from './notes/bench-cards.js';
 export type { BenchCard, BenchCards } from './notes/bench-cards.js';
 export { exercise } from './engine/exercise.js';

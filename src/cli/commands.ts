@@ -104,14 +104,14 @@ export const commandInfos: readonly CommandInfo[] = [
   },
   {
     name: 'piece',
-    words: 'check|show|note|cards|bill|handout|cuts FILE.piece.json',
-    help: 'Checks a described piece over every question, or writes its note, cards, bill, handout or cut list.',
+    words: 'check|show|note|cards|bill|handout|cuts|templates FILE.piece.json',
+    help: 'Checks a described piece over every question, or writes what is made from it.',
     options: {
       output: { ...outFile, help: 'where to write; default beside the description, ending in .html' },
       quick: { help: 'without the searches for the top and the frame' },
       json: { help: 'check: print every answer as JSON' },
     },
-    completes: ['check', 'show', 'note', 'cards', 'bill', 'handout', 'cuts'],
+    completes: ['check', 'show', 'note', 'cards', 'bill', 'handout', 'cuts', 'templates'],
     exits: '1 where a safety question fails',
   },
   {

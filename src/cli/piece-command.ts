@@ -4,10 +4,10 @@ import { interruptSignal } from './recipe-arguments.js';
 import { progressOnTerminal } from './terminal-progress.js';
 import { UsageError, type Words } from './usage.js';
 
-const actions = ['check', 'show', 'note', 'cards', 'bill', 'handout', 'cuts'] as const;
+const actions = ['check', 'show', 'note', 'cards', 'bill', 'handout', 'cuts', 'templates'] as const;
 type Action = (typeof actions)[number];
 
-/** `reckoner piece check|show|note|cards|bill|handout|cuts FILE.piece.json [-o FILE] [--quick] [--json]`; exit 1 where a safety question fails. */
+/** `reckoner piece check|show|note|cards|bill|handout|cuts|templates FILE.piece.json [-o FILE] [--quick] [--json]`; exit 1 where a safety question fails. */
 export async function pieceCommand(words: Words): Promise<number> {
   const [action, file, more] = words.plain;
   if (!isAction(action) || file === undefined || more !== undefined)
@@ -73,6 +73,7 @@ async function write(piece: Piece, action: Exclude<Action, 'check' | 'show'>, ou
     bill: () => piece.bill(),
     handout: () => piece.handout(),
     cuts: () => piece.cutList(),
+    templates: () => piece.templates(),
   }[action]();
   await made.save(output);
   process.stdout.write(`${piece.name}: written to ${output}\n`);

@@ -36,8 +36,12 @@ export interface BenchCards {
   save(file: string): Promise<void>;
 }
 
-/** The most steps that one sheet holds at a size that is read at a metre. */
-export const stepsOnCard: Readonly<Record<PaperSize, number>> = { A5: 6, A4: 10, Letter: 9 };
+/** Lines of 20 pt that a sheet holds under its title, and letters in a line: measured in print. */
+const room: Readonly<Record<PaperSize, { readonly lines: number; readonly letters: number }>> = {
+  A5: { lines: 13, letters: 24 },
+  A4: { lines: 22, letters: 40 },
+  Letter: { lines: 20, letters: 41 },
+};
 
 /** Makes bench cards. A long list of steps goes over several cards. @throws InputError */
 export function benchCards(
@@ -56,7 +60,7 @@ export function benchCards(
       field: 'paper',
       message: `got ${inspectValue(paper)}, takes ${paperSizes.map((p) => inspectValue(p)).join(', ')}`,
     });
-  const split = cards.flatMap((c) => overSheets(c, stepsOnCard[paper]));
+  const split = cards.flatMap((c) => overSheets(c, paper, options.warnings ?? []));
   const made: BenchCards = {
     title: title.trim(),
     cards: split,
@@ -75,16 +79,32 @@ export function benchCards(
 }
 
 async function drawn({ picture, ...card }: BenchCard): Promise<PrintedCard> {
-  return picture ? { ...card, svg: await renderSvg(picture) } : card;
+  if (!picture) return card;
+  // Its letters would be too small to read at a metre: the numbers stand in the list beside it.
+  return { ...card, svg: (await renderSvg(picture)).replace(/<text\b[\s\S]*?<\/text>/g, '') };
 }
 
 /** A card with more steps than a sheet holds, as several; the picture and the numbers stand on the first. */
-function overSheets(card: BenchCard, most: number): BenchCard[] {
-  if (card.steps.length <= most) return [card];
-  const sheets = Math.ceil(card.steps.length / most);
-  return Array.from({ length: sheets }, (_, i): BenchCard => {
-    const title = `${card.title} (${i + 1} of ${sheets})`;
-    const steps = card.steps.slice(i * most, (i + 1) * most);
+function overSheets(card: BenchCard, paper: PaperSize, warnings: readonly string[]): BenchCard[] {
+  const { lines, letters } = room[paper];
+  const linesOf = (text: string): number => Math.ceil((text.length + 4) / letters);
+  const sum = (texts: readonly string[]): number => texts.reduce((n, t) => n + linesOf(t), 0);
+  const always = sum(card.cautions) + sum(warnings);
+  const first = always + Math.ceil(1.35 * card.numbers.length) + (card.picture ? Math.ceil(lines * 0.42) : 0);
+  const sheets: string[][] = [[]];
+  let left = Math.max(2, lines - first);
+  for (const step of card.steps) {
+    const needed = linesOf(step);
+    if (needed > left && (sheets.at(-1) ?? []).length > 0) {
+      sheets.push([]);
+      left = Math.max(2, lines - always);
+    }
+    sheets.at(-1)?.push(step);
+    left -= needed;
+  }
+  if (sheets.length === 1) return [card];
+  return sheets.map((steps, i): BenchCard => {
+    const title = `${card.title} (${i + 1} of ${sheets.length})`;
     if (i === 0) return { ...card, title, steps };
     return { title, steps, numbers: [], cautions: card.cautions };
   });

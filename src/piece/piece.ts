@@ -20,10 +20,12 @@ import type { PieceChanges, PieceView } from './piece-view.js';
 import type { BenchCardOptions, BenchCards } from '../notes/bench-cards.js';
 import { cutList, type CutList } from '../notes/cut-list.js';
 import type { BuildNotes, NoteOptions } from '../notes/note.js';
+import type { TemplateOptions, TemplateSheets } from '../notes/template-sheets.js';
 import { pieceBill, type PieceBill } from './outputs/piece-bill.js';
 import { pieceCards } from './outputs/piece-cards.js';
 import { pieceHandout, type PieceHandout } from './outputs/piece-handout.js';
 import { pieceNote } from './outputs/piece-note.js';
+import { pieceTemplates } from './outputs/piece-templates.js';
 import { PieceGraph, PieceMemory } from './piece-graph.js';
 import { pieceText, pieceMarkdown, pieceHtml } from './piece-text.js';
 import { searchPlans, type SearchNews, type SearchOptions } from './piece-search.js';
@@ -196,6 +198,10 @@ export class Piece implements PieceView {
   /** The bill, from the same lines as the cost. */
   bill(): PieceBill {
     return pieceBill(this);
+  }
+  /** Its joints at full size, on sheets with their scale locked. */
+  templates(options: TemplateOptions = {}): TemplateSheets {
+    return pieceTemplates(this, options);
   }
   /** A page about the piece. */
   handout(): PieceHandout {

@@ -22,7 +22,9 @@ const cold = wall(() => {
   const p = openPiece(file);
   if (p.questions.length < 25) throw new Error('too few questions');
 });
-console.log(`  described and checked for the first time in a process, tables of data read: ${cold.toFixed(0)} ms`);
+console.log(
+  `  described and checked for the first time in a process, tables of data read: ${cold.toFixed(0)} ms`,
+);
 const written = openPiece(file).written;
 const whole = Array.from({ length: 15 }, (_, i) =>
   wall(() => {
@@ -42,7 +44,9 @@ const changes = {
   'costs.hourly': (i) => `£${15 + i}`,
 };
 for (const [path, value] of Object.entries(changes)) {
-  const times = Array.from({ length: 15 }, (_, i) => wall(() => counter.with({ [path]: value(i + 1) }).questions));
+  const times = Array.from({ length: 15 }, (_, i) =>
+    wall(() => counter.with({ [path]: value(i + 1) }).questions),
+  );
   report(`${path} changed`, median(times), 50);
 }
 

@@ -8,7 +8,12 @@ import { afterAll, describe, expect, it } from 'vitest';
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'reckoner-piece-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-for (const name of ['tea-counter.piece.json', 'tea-counter-boards.csv', 'hall-air.csv', 'porch-bench.piece.json'])
+for (const name of [
+  'tea-counter.piece.json',
+  'tea-counter-boards.csv',
+  'hall-air.csv',
+  'porch-bench.piece.json',
+])
   copyFileSync(join(root, 'data/demo', name), join(folder, name));
 
 /** Runs the built command as a person would. */

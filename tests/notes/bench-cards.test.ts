@@ -17,9 +17,9 @@ describe('bench cards', () => {
   });
 
   it('go over several sheets where there are many steps, none lost and none twice', () => {
-    const made = benchCards('Counter', [card(25)], { paper: 'A4' });
-    expect(made.cards.length).toBe(3);
-    expect(made.cards.flatMap((c) => c.steps)).toEqual(card(25).steps);
+    const made = benchCards('Counter', [card(60)], { paper: 'A4' });
+    expect(made.cards.length).toBeGreaterThan(2);
+    expect(made.cards.flatMap((c) => c.steps)).toEqual(card(60).steps);
     expect(made.cards.filter((c) => c.numbers.length > 0)).toHaveLength(1);
   });
 

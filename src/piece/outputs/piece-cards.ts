@@ -231,7 +231,7 @@ const finish: Maker = (piece) =>
       { label: 'coats', value: String(f.finish.coats) },
       ...(f.mix?.out.pour.map((p) => ({
         label: `pour ${p.part}`,
-        value: inWords('liquid', Number(p.add)),
+        value: inWords('liquid', p.add.value),
       })) ?? []),
     ],
     steps: Array.from({ length: f.finish.coats }, (_, i) => `coat ${i + 1}`),

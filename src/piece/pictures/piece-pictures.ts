@@ -1,7 +1,8 @@
 // Pictures of a piece to scale, drawn from the same numbers as its tables.
-import { drawing } from '../../charts/drawing.js';
+import { drawing, pxPerMm } from '../../charts/drawing.js';
 import type { ChartSpec } from '../../charts/chart-spec.js';
 import { InputError, inspectValue } from '../../units/input-error.js';
+import { grouped } from '../grouped.js';
 import { jointsInPlaceNode } from '../joint-places.js';
 import { membersNode } from '../member.js';
 import type { PieceGraph, PieceNode } from '../piece-graph.js';
@@ -34,6 +35,14 @@ const drawnNode: PieceNode<Drawn> = {
     fixings: m.of(topFixingsNode),
   }),
 };
+
+/** Every joint at full size, to be printed and pricked through. */
+export const jointTemplates = (graph: PieceGraph): ChartSpec[] =>
+  [...grouped(graph.of(jointsInPlaceNode), (p) => p.name).values()].flatMap(([place]) =>
+    place && place.depth > 0
+      ? [drawing({ title: place.name, subtitle: 'Full size.', shapes: jointShapes(place), scale: pxPerMm })]
+      : [],
+  );
 
 /** One picture. @throws InputError for a picture or a joint that there is not, or while the parts have no place */
 export function piecePictures(graph: PieceGraph, which: PictureName, joint?: string): ChartSpec {

@@ -3,7 +3,7 @@ import { pileYield } from '../../recipes/stock/pile-yield.js';
 import { layUpNode } from '../lay-up.js';
 import type { Model, PieceNode } from '../piece-graph.js';
 import { framePlanFits, frameAskedNode, topAskedNode, topPlanFits, type PlanFit } from '../plan-fit.js';
-import { counted, marginOf, mm, perCent, verdictOfMargin, type Finding, type Question } from '../question.js';
+import { counted, marginOf, mm, perCent, type Finding, type Question } from '../question.js';
 import { ask, type Asked } from '../recipe-ask.js';
 
 const yieldNode: PieceNode<Asked<typeof pileYield.outputs>> = {
@@ -30,11 +30,11 @@ function pileEnough(m: Model): Finding | undefined {
   const fit = m.of(topPlanFits);
   const plan = m.plan('top');
   if (plan && fit.fits) {
-    const margin = marginOf(plan.foundWidth, asked.width);
+    // The search stops at the width it was asked for; its bound says how much more the pile might give.
     return {
-      verdict: verdictOfMargin(margin),
-      margin,
-      answer: `The pile gives ${mm(plan.foundWidth)} of top ${mm(plan.thickness)} thick; ${mm(asked.width)} is needed.${keptWords[fit.state]}`,
+      verdict: 'ok',
+      margin: marginOf(plan.widthBound, asked.width),
+      answer: `The pile gives the ${mm(asked.width)} that are needed, ${mm(plan.thickness)} thick, out of ${counted(plan.boardsCut, 'board')}; ${mm(plan.widthBound)} at most.${keptWords[fit.state]}`,
     };
   }
   if (
