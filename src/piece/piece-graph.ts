@@ -55,6 +55,24 @@ function keyOf(value: unknown): string {
   return typeof value === 'string' ? `"${value}` : String(value);
 }
 
+const contents = new Map<string, number>();
+
+/** The same, but of two equal values of a description alike: a value that is changed back is known again. */
+function contentKey(value: unknown): string {
+  if (typeof value !== 'object' || value === null || numbers.has(value)) return keyOf(value);
+  const text = JSON.stringify(value);
+  const known = contents.get(text);
+  if (contents.size > 20_000) contents.clear();
+  if (known === undefined) {
+    const key = keyOf(value);
+    contents.set(text, Number(key.slice(1)));
+    return key;
+  }
+  numbers.set(value, known);
+  return `#${known}`;
+}
+const readKey = (read: Read, value: unknown): string => ('steps' in read ? contentKey(value) : keyOf(value));
+
 /** Outcomes remembered over all variants of a piece. */
 export class PieceMemory {
   readonly #byNode = new Map<PieceNode<unknown>, Remembered[]>();
@@ -63,7 +81,7 @@ export class PieceMemory {
   /** The remembered outcome whose readings hold the same values now. */
   find(node: PieceNode<unknown>, current: (read: Read) => unknown): Outcome | undefined {
     for (const { reads, outcomes } of this.#byNode.get(node) ?? []) {
-      const found = outcomes.get(reads.map((r) => keyOf(current(r))).join('|'));
+      const found = outcomes.get(reads.map((r) => readKey(r, current(r))).join('|'));
       if (found) return found;
     }
     return undefined;
@@ -83,7 +101,7 @@ export class PieceMemory {
     let same = all.find((r) => r.reads.map((x) => x.path).join('|') === shape);
     if (!same) all.push((same = { reads, outcomes: new Map() }));
     if (same.outcomes.size >= most) same.outcomes.clear();
-    same.outcomes.set(values.map(keyOf).join('|'), kept);
+    same.outcomes.set(reads.map((r, i) => readKey(r, values[i])).join('|'), kept);
     return kept;
   }
 }

@@ -2,7 +2,7 @@
 import { escapeHtml } from '../engine/escape-html.js';
 import type { Answer } from './answers.js';
 import type { PieceView } from './piece-view.js';
-import { byVerdict, worstVerdict, type PieceVerdict } from './question.js';
+import type { PieceVerdict } from './question.js';
 
 export const verdictWords: Readonly<Record<PieceVerdict, string>> = {
   ok: 'ok',
@@ -116,7 +116,3 @@ export function pieceHtml(piece: PieceView): string {
     .map((x) => `<li>${escapeHtml(`${x.path}: ${x.label}, ${x.value}`)}</li>`)
     .join('')}</ul></details>`;
 }
-
-/** The verdict of the whole piece. */
-export const pieceVerdict = (piece: PieceView): PieceVerdict =>
-  worstVerdict([...piece.questions].sort((a, b) => byVerdict(a.verdict, b.verdict)).map((a) => a.verdict));

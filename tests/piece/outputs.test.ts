@@ -66,7 +66,8 @@ describe('what comes out of a piece', () => {
     await piece.bill().save(at('bill.html'));
     await piece.handout().save(at('handout.html'));
     for (const name of ['note.html', 'cards.html', 'cuts.csv', 'bill.html', 'handout.html']) {
-      const text = readFileSync(at(name), 'utf8');
+      // Fonts inside the page hold any letters.
+      const text = readFileSync(at(name), 'utf8').replace(/base64,[\w+/=]+/g, '');
       expect(text.length, name).toBeGreaterThan(300);
       expect(text, name).not.toMatch(/NaN|undefined|\[object/);
     }
