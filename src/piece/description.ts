@@ -12,7 +12,7 @@ import {
 import { inputsJsonSchema } from '../engine/json-schema.js';
 import type { JsonSchema } from '../engine/json-schema-type.js';
 import { fixingFields, jointFields, partFields } from './part-fields.js';
-import { costFields, finishFields, gluingFields, shopFields } from './shop-fields.js';
+import { costFields, finishFields, gluingFields, shopFields } from './workshop-fields.js';
 import { shareEqual } from './shared-structure.js';
 import { kindField, pileFields, topFields, useFields } from './top-and-use-fields.js';
 

@@ -15,7 +15,7 @@ import {
   type Question,
 } from '../question.js';
 import { ask, placed, type Asked } from '../recipe-ask.js';
-import type { Finish } from '../shop-fields.js';
+import type { Finish } from '../workshop-fields.js';
 
 interface Coated {
   readonly length: number;
