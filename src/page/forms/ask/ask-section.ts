@@ -29,6 +29,7 @@ export class AskSection {
   #questions: Searched[] = [];
   #notebooks: Searched[] = [];
   #typed = '';
+  #opened: string | undefined;
   #survey: string | undefined;
 
   constructor(private readonly app: HTMLElement) {
@@ -77,7 +78,8 @@ export class AskSection {
     this.#all.append(...topicLists([...this.#models.values()]));
     // What was typed while the questions were on their way is looked up now.
     this.#input.dispatchEvent(new Event('input'));
-    await this.#show();
+    // A page that needs no recipes may be open already, with something typed in it.
+    if (this.#opened !== location.hash) await this.#show();
   }
 
   #open(found: Found, words: string): void {
@@ -100,6 +102,7 @@ export class AskSection {
 
   /** What the address asks for; undefined for the first page itself. */
   async #page(): Promise<{ title: string; element: HTMLElement; begin?: () => void } | undefined> {
+    this.#opened = /^#(shop|survey)$/.test(location.hash) ? location.hash : undefined;
     if (location.hash === '#shop') return { title: 'My shop', element: await shopPage() };
     if (location.hash === '#survey') {
       const element = surveyPage((file) => {
