@@ -50,7 +50,8 @@ export async function buildRecipeWorker(root, folder) {
     entryNames: '[name]-[hash]',
     chunkNames: 'recipe-worker-[name]-[hash]',
     assetNames: 'recipe-worker-[name]-[hash]',
-    external: ['node:*', 'module', 'fs', 'path', 'url', 'crypto'],
+    // Pictures are drawn by the page; here a chart is only data.
+    external: ['node:*', 'module', 'fs', 'path', 'url', 'crypto', 'vega', 'vega-lite'],
     loader: { '.wasm': 'file' },
     define: { 'process.env.NODE_ENV': '"production"', global: 'globalThis' },
     plugins: [tablesInside(root)],
