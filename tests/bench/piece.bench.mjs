@@ -1,13 +1,18 @@
-// How fast a piece answers: described and checked, one value changed, and a sweep of ten thousand variants.
+// How fast a piece answers, in processor time: described and checked, one value changed, a sweep of ten thousand variants.
 import { fileURLToPath } from 'node:url';
 import { openPiece, piece, range } from '../../dist/index.js';
 
 const file = fileURLToPath(new URL('../../data/demo/tea-counter.piece.json', import.meta.url));
 const median = (xs) => [...xs].sort((a, b) => a - b)[Math.floor(xs.length / 2)];
-const wall = (run) => {
-  const start = performance.now();
+/** Milliseconds of processor time: the same on a machine that does other work beside. */
+const processor = () => {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+};
+const timed = (run) => {
+  const start = processor();
   run();
-  return performance.now() - start;
+  return processor() - start;
 };
 let worst = 0;
 const report = (what, ms, most) => {
@@ -18,7 +23,7 @@ const report = (what, ms, most) => {
 
 console.log('A piece');
 const pictures = ['plan', 'front', 'end', 'section'];
-const cold = wall(() => {
+const cold = timed(() => {
   const p = openPiece(file);
   if (p.questions.length < 25) throw new Error('too few questions');
 });
@@ -27,7 +32,7 @@ console.log(
 );
 const written = openPiece(file).written;
 const whole = Array.from({ length: 15 }, (_, i) =>
-  wall(() => {
+  timed(() => {
     const p = piece({ ...written, name: `counter ${i}` });
     if (p.questions.length < 25) throw new Error('too few questions');
     for (const name of pictures) p.picture(name);
@@ -45,13 +50,13 @@ const changes = {
 };
 for (const [path, value] of Object.entries(changes)) {
   const times = Array.from({ length: 15 }, (_, i) =>
-    wall(() => counter.with({ [path]: value(i + 1) }).questions),
+    timed(() => counter.with({ [path]: value(i + 1) }).questions),
   );
   report(`${path} changed`, median(times), 50);
 }
 
 let reports = 0;
-const start = performance.now();
+const start = processor();
 const sweep = await counter.sweep(
   {
     'top.thickness': range('30 mm', '50 mm', 20),
@@ -60,5 +65,5 @@ const sweep = await counter.sweep(
   },
   { onProgress: () => reports++ },
 );
-report(`${sweep.count} variants, ${reports} reports of progress`, performance.now() - start, 10_000);
+report(`${sweep.count} variants, ${reports} reports of progress`, processor() - start, 10_000);
 process.exit(worst);

@@ -131,7 +131,8 @@ function rails(m: Model, by: 'sag' | 'strength'): Finding {
   const worst = found.reduce((a, b) => (b.margin < a.margin ? b : a));
   const name = worst.rail.member.part;
   // The same rails on two sides are shown once.
-  const asks = [...new Map(found.map((f) => [JSON.stringify(f.asked.ask.given), f.asked.ask])).values()];
+  const worstFirst = [...found].sort((a, b) => a.margin - b.margin);
+  const asks = [...new Map(worstFirst.map((f) => [JSON.stringify(f.asked.ask.given), f.asked.ask])).values()];
   if (!Number.isFinite(worst.allowed))
     return {
       verdict: 'open',
