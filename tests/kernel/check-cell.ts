@@ -20,6 +20,6 @@ export function checkCell(
   if (expected.shows) {
     const [type, part] = expected.shows;
     const bundles = outputs.flatMap((o) => ('data' in o ? [o.data] : []));
-    expect(bundles.map((data) => data[type] ?? '').join(' '), code).toContain(part);
+    expect(bundles.map((data) => JSON.stringify(data[type] ?? '')).join(' '), code).toContain(part);
   }
 }
