@@ -10,6 +10,8 @@ export default tseslint.config(
       'node_modules/**',
       // Written by src/launch/catalogue.mjs.
       'src/recipes/catalogue.ts',
+      // Written by src/launch/recipe-interfaces.mjs.
+      'src/recipes/interfaces.ts',
       'src/launch/stubs/**',
       // Runs in the browser before anything is loaded, as it stands.
       'src/page/theme-init.js',

@@ -32,6 +32,7 @@ export type { Result, ResultMethods } from './engine/result.js';
 export type { Recipe, AsyncRecipe } from './engine/recipe.js';
 export type { AnyRecipe } from './engine/any-recipe.js';
 export * from './recipes/catalogue.js';
+export type * from './recipes/interfaces.js';
 export { range, each } from './explore/range.js';
 export type { Range, ValueList } from './explore/range.js';
 export { sweep } from './explore/sweep.js';

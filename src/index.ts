@@ -33,6 +33,7 @@ export type { Result, ResultMethods } from './engine/result.js';
 export type { Recipe, AsyncRecipe } from './engine/recipe.js';
 export type { AnyRecipe } from './engine/any-recipe.js';
 export * from './recipes/catalogue.js';
+export type * from './recipes/interfaces.js';
 // eslint-disable-next-line @typescript-eslint/no-deprecated -- the former names answer for one version
 export { crampedStress, sheetAndDust } from './recipes/former-names.js';
 export { frame } from './explore/frame.js';

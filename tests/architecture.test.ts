@@ -177,8 +177,8 @@ describe('files', () => {
 
   it('have at most 250 lines', () => {
     const long = [...sources]
-      // The catalogue is generated.
-      .filter(([path]) => path !== 'recipes/catalogue.ts')
+      // The catalogue and the interfaces are generated.
+      .filter(([path]) => !['recipes/catalogue.ts', 'recipes/interfaces.ts'].includes(path))
       .map(([path, text]) => `${path}: ${text.trimEnd().split('\n').length}`)
       .filter((line) => Number(line.split(': ')[1]) > 250);
     expect(long).toEqual([]);

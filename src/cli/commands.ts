@@ -29,6 +29,10 @@ export const commandInfos: readonly CommandInfo[] = [
     options: {
       json: { help: 'print the JSON Schema of its inputs and outputs' },
       markdown: { help: 'print the reference page as Markdown' },
+      pages: {
+        value: 'FOLDER',
+        help: 'write the reference pages of all recipes, with an index, into a folder',
+      },
     },
     completes: 'recipe',
   },

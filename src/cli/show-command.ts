@@ -11,6 +11,8 @@ import { formOf, type Words } from './usage.js';
 
 /** `reckoner show RECIPE [--json|--markdown]`: what it takes and gives, formulas, sources, an example. */
 export async function show(words: Words): Promise<number> {
+  const folder = words.values.get('pages');
+  if (folder !== undefined) return (await import('./reference-pages.js')).writePages(folder);
   const form = formOf(words, ['json', 'markdown']);
   const recipe = findRecipe(words.plain[0]);
   if (form === 'json') process.stdout.write(`${JSON.stringify(recipeJsonSchema(recipe), null, 2)}\n`);
@@ -34,9 +36,11 @@ export function describe(r: AnyRecipe): string {
         `      ${f.result.label}${f.source ? `  [${citationText(f.source)}]` : `  [${f.basis}]`}`,
       );
       const letters = Object.entries(f.variables).map(
-        ([s, l]) => `${s} ${l.label}${l.unit ? ` in ${l.unit}` : ''}`,
+        ([s, l]) => `${s} ${l.label}${f.empirical && l.unit ? ` in ${l.unit}` : ''}`,
       );
-      lines.push(`      ${letters.join('; ')}`);
+      lines.push(
+        `      ${letters.join('; ')}${f.empirical ? `; empirical: numbers in these units${f.result.unit ? `, the answer in ${f.result.unit}` : ''}` : ''}`,
+      );
     }
   }
   const sources = [

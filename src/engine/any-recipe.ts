@@ -1,4 +1,4 @@
-import type { Field } from './field.js';
+import type { Field, FieldsSchema } from './field.js';
 import type { Formula } from './formula.js';
 import type { Output } from './output.js';
 import type { RecipeMetadata } from './recipe.js';
@@ -7,7 +7,7 @@ import type { Result } from './result.js';
 /** A recipe seen without its own types: for lists, the command and pages, which read names and fields at run time. */
 export interface AnyRecipe extends Omit<
   RecipeMetadata<never, never>,
-  'inputs' | 'outputs' | 'example' | 'read' | 'chartOf' | 'cautionsOf' | 'formulas'
+  'inputs' | 'outputs' | 'example' | 'read' | 'chartOf' | 'cautionsOf' | 'formulas' | 'schema'
 > {
   (
     given: Readonly<Record<string, unknown>>,
@@ -20,6 +20,7 @@ export interface AnyRecipe extends Omit<
   readonly outputs: Readonly<Record<string, Output>>;
   readonly example: Readonly<Record<string, unknown>>;
   readonly formulas: readonly Formula[];
+  readonly schema: FieldsSchema<Readonly<Record<string, Field>>>;
   read(given: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>>;
   evaluate(
     numbers: Readonly<Record<string, unknown>>,

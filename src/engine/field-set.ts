@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { Quantity } from '../units/quantity.js';
 import { InputError, nearest, inspectValue, type Issue } from '../units/input-error.js';
 import { tryParse } from '../units/try-parse.js';
-import type { Fields, Parsed } from './field-shape.js';
+import type { Fields, Input, Parsed } from './field-shape.js';
 
 /** A path below a name: `slots[2]`, `top.width`. */
 const under = (name: string, below: string): string =>
@@ -29,8 +29,11 @@ export const isPlainObject = (v: unknown): v is Record<string, unknown> =>
   !(v instanceof Quantity) &&
   [Object.prototype, null].includes(Object.getPrototypeOf(v) as object | null);
 
-/** A zod schema over a set of fields: unknown names are refused with the nearest right one. Built once, at definition. */
-export function makeParser<F extends Fields>(fields: F): (value: unknown) => Parsed<F> {
+/** The zod schema of a set of fields: what a person writes comes out checked, as numbers in base units, defaults filled in. */
+export type FieldsSchema<F extends Fields> = z.ZodMiniType<Parsed<F>, Input<F>>;
+
+/** The zod schema of a set of fields. Its issues have the fields' own sentences; names that it does not know are refused. `begin` runs before each reading. */
+export function fieldsSchema<F extends Fields>(fields: F, begin?: () => void): FieldsSchema<F> {
   const shape = Object.fromEntries(
     Object.entries(fields).map(([name, field]) => [
       name,
@@ -46,15 +49,31 @@ export function makeParser<F extends Fields>(fields: F): (value: unknown) => Par
       ),
     ]),
   );
-  const schema = z.strictObject(shape);
+  // Missing keys are put in as undefined so that each field itself says what it takes.
+  return z.pipe(
+    z.pipe(
+      z.unknown(),
+      z.transform((value) => {
+        begin?.();
+        return withAllKeys(fields, value);
+      }),
+    ),
+    z.strictObject(shape),
+  ) as unknown as FieldsSchema<F>;
+}
+
+const withAllKeys = (fields: Fields, value: unknown): unknown =>
+  isPlainObject(value)
+    ? { ...Object.fromEntries(Object.keys(fields).map((n) => [n, undefined])), ...value }
+    : value;
+
+/** Reads a set of fields: unknown names are refused with the nearest right one. Built once, at definition. */
+export function makeParser<F extends Fields>(fields: F): (value: unknown) => Parsed<F> {
+  const schema = fieldsSchema(fields);
   const names = Object.keys(fields);
   return (value) => {
-    // Missing keys are put in as undefined so that each field itself says what it takes.
-    const whole = isPlainObject(value)
-      ? { ...Object.fromEntries(names.map((n) => [n, undefined])), ...value }
-      : value;
-    const result = schema.safeParse(whole);
-    if (result.success) return result.data as Parsed<F>;
+    const result = schema.safeParse(value);
+    if (result.success) return result.data;
     const issues: Issue[] = result.error.issues.flatMap((issue): Issue[] => {
       if (issue.code === 'unrecognized_keys') {
         return issue.keys.map((key) => {

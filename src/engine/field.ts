@@ -14,7 +14,7 @@ export {
   type Parsed,
   type ParsedOf,
 } from './field-shape.js';
-export { isPlainObject, makeParser, collectIssues } from './field-set.js';
+export { fieldsSchema, isPlainObject, makeParser, collectIssues, type FieldsSchema } from './field-set.js';
 export { watchCurrency, type Written } from './quantity-field.js';
 
 type QuantityMakers = {

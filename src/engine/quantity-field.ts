@@ -102,6 +102,10 @@ function currencySeen(sign: string): void {
     );
   currency = sign;
 }
+/** The next reading may have prices in another currency. */
+export function forgetCurrency(): void {
+  currency = undefined;
+}
 /** Runs `read` and tells which currency sign the money in it carried. */
 export function watchCurrency<T>(read: () => T): { value: T; currency: string | undefined } {
   currency = undefined;

@@ -1,7 +1,7 @@
 import type { ChartSpec } from '../charts/chart-spec.js';
 import type { Issue } from '../units/input-error.js';
 import type { Caution } from './caution.js';
-import type { Fields, Input, Parsed } from './field.js';
+import type { Fields, FieldsSchema, Input, Parsed } from './field.js';
 import type { Formula } from './formula.js';
 import type { JsonSchema } from './json-schema-type.js';
 import type { Outputs, RawOutput } from './output.js';
@@ -35,6 +35,8 @@ export interface BaseDefinition<F extends Fields, O extends Outputs> {
   /** A Vega-Lite specification; undefined where there is nothing to draw. Called only when somebody looks. */
   readonly chart?: (given: Parsed<F>, out: RawOutput<O>) => ChartSpec | undefined;
   readonly example: Input<F>;
+  /** A lettered sketch of what is measured, for the reference page. */
+  readonly sketch?: () => ChartSpec;
 }
 
 /** A recipe that is a chain of formulas: letters are inputs' and earlier formulas' symbols; each output names its symbol. */
@@ -70,6 +72,10 @@ export interface RecipeMetadata<F extends Fields, O extends Outputs> {
   readonly example: Input<F>;
   readonly formulas: readonly Formula[];
   readonly isAsync: boolean;
+  /** A lettered sketch of what is measured; undefined where there is none. */
+  readonly sketch?: () => ChartSpec;
+  /** Zod schema of what it takes: gives numbers in base units, defaults filled in, or the fields' own sentences. */
+  readonly schema: FieldsSchema<F>;
   /** JSON Schema of what it takes. */
   readonly jsonSchema: JsonSchema;
   /** Checks what the user wrote: numbers in base units, defaults filled in. @throws InputError with every wrong field */

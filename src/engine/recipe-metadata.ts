@@ -1,7 +1,8 @@
 import { InputError, nearest, inspectValue } from '../units/input-error.js';
 import type { Caution } from './caution.js';
-import { makeParser, type Fields, type Parsed } from './field.js';
+import { fieldsSchema, makeParser, type Fields, type Parsed } from './field.js';
 import type { Formula } from './formula.js';
+import { forgetCurrency } from './quantity-field.js';
 import { inputsJsonSchema } from './json-schema.js';
 import type { Outputs } from './output.js';
 import type { BaseDefinition, RecipeMetadata } from './recipe-definition.js';
@@ -44,6 +45,10 @@ export function recipeMetadata<F extends Fields, O extends Outputs>(
     example: def.example,
     formulas,
     isAsync,
+    ...(def.sketch ? { sketch: def.sketch } : {}),
+    get schema() {
+      return fieldsSchema(def.inputs, forgetCurrency);
+    },
     get jsonSchema() {
       return inputsJsonSchema(def);
     },

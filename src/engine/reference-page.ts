@@ -1,3 +1,4 @@
+import { renderSvg } from '../charts/svg.js';
 import type { AnyRecipe } from './any-recipe.js';
 import type { Field } from './field.js';
 import type { Formula } from './formula.js';
@@ -42,6 +43,7 @@ export async function referencePage(r: AnyRecipe, related: readonly AnyRecipe[] 
     '',
     r.about,
     '',
+    ...(r.sketch ? [await renderSvg(r.sketch()), ''] : []),
     '## Inputs',
     '',
     ...table(['Name', 'Meaning', 'Takes', 'Default'], inputs),
@@ -63,14 +65,16 @@ export async function referencePage(r: AnyRecipe, related: readonly AnyRecipe[] 
 
 function formulaLines(f: Formula): string[] {
   const letters = Object.entries(f.variables).map(
-    ([s, l]) => `${s}: ${l.label}${l.unit ? ` in ${l.unit}` : ''}`,
+    ([s, l]) => `${s}: ${l.label}${f.empirical && l.unit ? ` in ${l.unit}` : ''}`,
   );
   return [
     `${f.result.label} (${f.source ? citationText(f.source) : f.basis}):`,
     '',
     `$$${f.latex}$$`,
     '',
-    letters.join('; '),
+    f.empirical
+      ? `${letters.join('; ')}. An empirical formula: numbers enter in these units${f.result.unit ? `, the answer is in ${f.result.unit}` : ''}.`
+      : letters.join('; '),
     '',
   ];
 }

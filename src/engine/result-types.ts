@@ -72,6 +72,8 @@ export interface ResultInternals {
   readonly shown: Readonly<Record<string, unknown>>;
   readonly inputs: readonly ValueLine[];
   readonly rawInputs: unknown;
+  /** What was given, defaults too, as single values: quantities, numbers and words. */
+  readonly given: Readonly<Record<string, unknown>>;
   readonly currency: string | undefined;
   workings(): readonly Working[];
   sources(): readonly Citation[];

@@ -1,3 +1,5 @@
+import { kinds, type Kind } from '../units/kind.js';
+import { Quantity } from '../units/quantity.js';
 import { displayableChart } from '../charts/chart-display.js';
 import { sortBySeverity, type Caution } from './caution.js';
 import { resultBundle, htmlOf, jsonOf, markdownOf, textOf } from './result-display.js';
@@ -56,6 +58,7 @@ export function makeResult<F extends Fields, O extends Outputs>(
     shown: shown,
     inputs: given_,
     rawInputs: written,
+    given: singleValues(own.inputs, given, currency),
     currency,
     workings: () => (workings ??= trace.lines()),
     sources: () => distinct([...own.sources, ...trace.sources()]),
@@ -73,6 +76,26 @@ export function makeResult<F extends Fields, O extends Outputs>(
   answers.set(result, answer);
   return Object.freeze(result) as Result<O>;
 }
+
+/** The inputs that are one value each, numbers as quantities of their kind. */
+function singleValues(
+  inputs: Fields,
+  given: Readonly<Record<string, unknown>>,
+  currency: string | undefined,
+): Record<string, unknown> {
+  return Object.fromEntries(
+    Object.entries(inputs).flatMap(([name, f]): [string, unknown][] => {
+      const value = given[name];
+      if (value === undefined || Array.isArray(value) || f.fields !== undefined) return [];
+      if (typeof value === 'number' && isMeasured(f.kind))
+        return [[name, new Quantity(f.kind, value, currency)]];
+      return [[name, ['number', 'string', 'boolean'].includes(typeof value) ? value : f.format(value)]];
+    }),
+  );
+}
+
+const isMeasured = (kind: string): kind is Kind =>
+  Object.hasOwn(kinds, kind) && kind !== 'ratio' && kind !== 'count';
 
 function distinct(citations: readonly Citation[]): Citation[] {
   return [...new Map(citations.map((c) => [`${c.id}|${c.locator}`, c])).values()];

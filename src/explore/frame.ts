@@ -43,11 +43,14 @@ export interface FrameColumn {
 }
 
 /**
- * A data frame from the name of a CSV file, from rows, or from results of recipes (one row a result). Quantities
+ * A data frame from the name of a CSV file, from rows, or from results of recipes (one row a result, what was given beside the outputs), or from a sweep. Quantities
  * become numbers in the unit they are shown in, and the unit goes into the column's name: `change (mm)`.
  * @throws InputError on a file that cannot be read or rows that are no objects
  */
-export async function frame(source: string | readonly object[]): Promise<Frame> {
+export async function frame(
+  source: string | readonly object[] | { frame(): Promise<Frame> },
+): Promise<Frame> {
+  if (isFramed(source)) return source.frame();
   const rows = typeof source === 'string' ? csvRows(source) : source;
   if (!Array.isArray(rows) || rows.length === 0)
     throw new InputError(
@@ -65,12 +68,19 @@ function csvRows(name: string): Record<string, unknown>[] {
   return rows;
 }
 
+const isFramed = (source: unknown): source is { frame(): Promise<Frame> } =>
+  typeof (source as { frame?: unknown } | null)?.frame === 'function';
+
+/** The cells of a row; of a result, what was given and then its outputs, which keep their name where both have it. */
+function cellsOf(row: object): [string, unknown][] {
+  const result = resultInternals(row);
+  return Object.entries(result ? { ...result.given, ...result.shown } : row);
+}
+
 /** Rows with one plain value a cell. Each column keeps one unit, that of its largest value. */
 export function flatRows(rows: readonly object[]): Record<string, string | number | boolean>[] {
   const units = new Map<string, { unit: string; size: number }>();
-  const listed = rows.map((row) =>
-    Object.entries(resultInternals(row)?.shown ?? (row as Record<string, unknown>)),
-  );
+  const listed = rows.map(cellsOf);
   for (const row of listed) {
     for (const [name, value] of row) {
       if (!(value instanceof Quantity)) continue;

@@ -6,6 +6,7 @@ import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { dirname, join } from 'node:path';
 import { buildBrowserModules } from './browser-modules.mjs';
+import { writeInterfaces } from './recipe-interfaces.mjs';
 import { writeCatalogue } from './catalogue.mjs';
 import { writeCellCompiler } from './cell-compiler.mjs';
 import { writeCellLib } from './cell-lib.mjs';
@@ -53,6 +54,7 @@ const parts = {
 export async function build({ declarations = true } = {}) {
   removeSnapshot(root);
   writeCatalogue();
+  await writeInterfaces(root);
   writeCellLib(root);
   await writeCellCompiler(root);
   const esbuild = await import('esbuild');

@@ -128,6 +128,14 @@ export class Quantity<K extends Kind = Kind> {
     return new Quantity(this.kind, clean(whole * size), this.currency);
   }
 
+  /**
+   * Number and unit as mathjs takes them, in the kind's base unit or in one that mathjs knows: `math.unit(...q.toUnit())`.
+   * Money and pure numbers have an empty unit.
+   */
+  toUnit(unit?: string): [value: number, unit: string] {
+    return unit === undefined ? [this.value, kinds[this.kind].base] : [this.in(unit), unit];
+  }
+
   /** As text; metric unless told otherwise: `{ system: 'inch', fraction: 32 }`. */
   format(options?: FormatOptions): string {
     return formatQuantity(this, options);

@@ -1,0 +1,2 @@
+/** Writes src/recipes/interfaces.ts. */
+export function writeInterfaces(root: string): Promise<void>;
