@@ -6,19 +6,39 @@ import { referencePage } from '../engine/reference-page.js';
 import { catalogue } from '../recipes/catalogue.js';
 import { citationText } from '../engine/source.js';
 import { evidenceOf, evidenceText } from '../recipes/evidence.js';
+import { glossaryEntry, recipesUsing, termsOf, type GlossaryEntry } from '../recipes/glossary.js';
 import { findRecipe } from './recipe-arguments.js';
 import { formOf, type Words } from './usage.js';
 
-/** `reckoner show RECIPE [--json|--markdown]`: what it takes and gives, formulas, sources, an example. */
+/** `reckoner show RECIPE [--json|--markdown]`: what it takes and gives, formulas, sources, an example; `show TERM`: a word of the trade. */
 export async function show(words: Words): Promise<number> {
   const folder = words.values.get('pages');
   if (folder !== undefined) return (await import('./reference-pages.js')).writePages(folder);
   const form = formOf(words, ['json', 'markdown']);
+  const asked = words.plain.join(' ');
+  const entry = isRecipe(asked) ? undefined : glossaryEntry(asked);
+  if (entry && form === undefined) {
+    process.stdout.write(`${termText(entry)}\n`);
+    return 0;
+  }
   const recipe = findRecipe(words.plain[0]);
   if (form === 'json') process.stdout.write(`${JSON.stringify(recipeJsonSchema(recipe), null, 2)}\n`);
   else if (form === 'markdown') process.stdout.write(`${await referencePage(recipe, catalogue)}\n`);
   else process.stdout.write(`${describe(recipe)}\n`);
   return 0;
+}
+
+const isRecipe = (name: string): boolean =>
+  catalogue.some((r) => r.name.toLowerCase() === name.toLowerCase().replace(/[-_ ]/g, ''));
+
+/** A word of the trade with its other names and the recipes that use it. */
+export function termText(entry: GlossaryEntry): string {
+  const used = recipesUsing(entry).map((r) => r.name);
+  return [
+    `${entry.term}: ${entry.meaning}`,
+    ...(entry.also.length > 0 ? [`  also: ${entry.also.join(', ')}`] : []),
+    ...(used.length > 0 ? [`  recipes: ${used.join(', ')}`] : []),
+  ].join('\n');
 }
 
 /** The recipe as text for a terminal. */
@@ -49,6 +69,8 @@ export function describe(r: AnyRecipe): string {
   if (sources.length > 0) lines.push('', 'Sources', ...sources.map((s) => `  ${s}`));
   const evidence = evidenceOf(r.name);
   if (evidence) lines.push('', 'Evidence', `  ${evidenceText(evidence)}`);
+  const terms = termsOf(r);
+  if (terms.length > 0) lines.push('', 'Words', ...terms.map((e) => `  ${e.term}: ${e.meaning}`));
   lines.push('', 'Example', `  reckoner work ${r.name} ${wordsOf(r.example)}`, '', `  ${callOf(r)}`);
   return lines.join('\n');
 }

@@ -86,7 +86,7 @@ export function densityOf(species: string): Density | undefined {
         count: 1,
       };
   }
-  const mean = rowsOf('density.en-350-2016', species)[0];
+  const mean = rowsOf('density.various', species)[0];
   const g = gravityOf(species, '12%');
   if (mean && !(g && isMeasured(g))) {
     const density = {

@@ -30,9 +30,7 @@ export function recipePanel(insert: (code: string) => void, fillIn: (recipe: str
             el(
               'p',
               { class: 'says' },
-              cards === undefined
-                ? 'Reading the recipes…'
-                : 'No recipe speaks of that. Try another word for it.',
+              cards === undefined ? 'Reading the recipes…' : `No recipe matches "${search.value}".`,
             ),
           ]
         : []),
@@ -75,6 +73,7 @@ function rankOf(card: RecipeCard, words: readonly string[]): number {
     [4, card.topic],
     [3, card.about],
     [2, [...card.inputs, ...card.outputs].map((field) => `${field.name} ${field.label}`).join(' ')],
+    [2, card.also],
     [1, card.sources.join(' ')],
   ];
   let sum = 1;

@@ -148,7 +148,7 @@ export const seasonalMovement = recipe({
     width: '640 mm',
     thickness: '40 mm',
     timber: 'white oak',
-    climate: 'Seattle-Tacoma',
+    climate: 'winter 45 %, summer 70 %',
     sealing: 'oiled',
   },
 });
