@@ -34,6 +34,7 @@ import { angledRail } from './joinery/angled-rail.js';
 import { biscuitSpacing } from './joinery/biscuit-spacing.js';
 import { halfLap } from './joinery/half-lap.js';
 import { jointFit } from './joinery/joint-fit.js';
+import { mitreGap } from './joinery/mitre-gap.js';
 import { mitredEnd } from './joinery/mitred-end.js';
 import { screwHold } from './joinery/screw-hold.js';
 import { splayedCorner } from './joinery/splayed-corner.js';
@@ -47,16 +48,21 @@ import { topSag } from './rails/top-sag.js';
 import { filmBuild } from './finish/film-build.js';
 import { finishQuantity } from './finish/finish-quantity.js';
 import { gritSequence } from './finish/grit-sequence.js';
+import { nailHoles } from './finish/nail-holes.js';
 import { shellacCut } from './finish/shellac-cut.js';
+import { stainTrials } from './finish/stain-trials.js';
 import { thinToSolids } from './finish/thin-to-solids.js';
 import { thinnedVoc } from './finish/thinned-voc.js';
 import { thinningRatio } from './finish/thinning-ratio.js';
+import { chamfer } from './machining/chamfer.js';
 import { chipVolume } from './machining/chip-volume.js';
 import { cutterMarks } from './machining/cutter-marks.js';
 import { planingTime } from './machining/planing-time.js';
 import { bill } from './bill/bill.js';
+import { passage } from './delivery/passage.js';
+import { heightsForPeople } from './people/heights-for-people.js';
 
-export { cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, restraintStress, seasonalMovement, woodDensity, boardMeasure, boardTally, cuttingPlan, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, topFromPile, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitredEnd, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, chipVolume, cutterMarks, planingTime, bill };
+export { cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, restraintStress, seasonalMovement, woodDensity, boardMeasure, boardTally, cuttingPlan, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, topFromPile, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitreGap, mitredEnd, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, nailHoles, shellacCut, stainTrials, thinToSolids, thinnedVoc, thinningRatio, chamfer, chipVolume, cutterMarks, planingTime, bill, passage, heightsForPeople };
 
 /** Every recipe, by topic and file. */
-export const catalogue: readonly AnyRecipe[] = [cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, restraintStress, seasonalMovement, woodDensity, boardMeasure, boardTally, cuttingPlan, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, topFromPile, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitredEnd, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, chipVolume, cutterMarks, planingTime, bill] as unknown as readonly AnyRecipe[];
+export const catalogue: readonly AnyRecipe[] = [cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, restraintStress, seasonalMovement, woodDensity, boardMeasure, boardTally, cuttingPlan, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, topFromPile, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitreGap, mitredEnd, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, nailHoles, shellacCut, stainTrials, thinToSolids, thinnedVoc, thinningRatio, chamfer, chipVolume, cutterMarks, planingTime, bill, passage, heightsForPeople] as unknown as readonly AnyRecipe[];

@@ -8,8 +8,10 @@ const day = 86400;
 const omega = (2 * Math.PI) / (year / day);
 /** Swing of the mean moisture of a slab over that of the air, from its modes: each is 1/(1 + i omega tau). */
 function swing(thickness: number, sealing: Parameters<typeof slabModes>[1]): number {
-  let [re, im] = [0, 0];
-  for (const { weight, tau } of slabModes(thickness, sealing)) {
+  const modes = slabModes(thickness, sealing);
+  // What the modes left out weigh follows the air at once.
+  let [re, im] = [1 - modes.reduce((sum, mode) => sum + mode.weight, 0), 0];
+  for (const { weight, tau } of modes) {
     const x = (omega * tau) / day;
     re += weight / (1 + x * x);
     im -= (weight * x) / (1 + x * x);

@@ -18,7 +18,8 @@ function root(n: number, biot: number): number {
   let [low, high] = [(n - 1) * Math.PI, (n - 0.5) * Math.PI];
   for (let i = 0; i < 60; i++) {
     const middle = (low + high) / 2;
-    if (middle * Math.sin(middle) < biot * Math.cos(middle)) low = middle;
+    // Between a zero of the sine and the next of the cosine the tangent is positive and rises.
+    if (middle * Math.tan(middle) < biot) low = middle;
     else high = middle;
   }
   return (low + high) / 2;

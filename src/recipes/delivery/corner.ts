@@ -1,0 +1,52 @@
+// How long a box may be and still go round a right-angled corner, into a van, or under a ceiling. Metres.
+
+/** Length of a piece of a width that touches both outer walls and the inner corner, at an angle to the first corridor. */
+export const lengthAt = (a: number, b: number, width: number, angle: number): number =>
+  (a * Math.sin(angle) + b * Math.cos(angle) - width) / (Math.sin(angle) * Math.cos(angle));
+
+/**
+ * Longest piece of a width that turns from a corridor `a` wide into one `b` wide, both unending: the least of `lengthAt`
+ * over the turn. 0 where it is wider than a corridor. The function has one least value, found by halving its slope.
+ */
+export function longestRoundCorner(a: number, b: number, width: number): number {
+  if (width >= Math.min(a, b)) return 0;
+  const golden = (Math.sqrt(5) - 1) / 2;
+  let [low, high] = [1e-9, Math.PI / 2 - 1e-9];
+  const at = (x: number): number => lengthAt(a, b, width, x);
+  for (let i = 0; i < 200; i++) {
+    const [m, n] = [high - golden * (high - low), low + golden * (high - low)];
+    if (at(m) < at(n)) high = n;
+    else low = m;
+  }
+  return Math.max(0, at((low + high) / 2));
+}
+
+/** Longest piece of a width that lies flat in a floor of length by width, straight or askew; 0 where it does not fit. */
+export function longestIn(length: number, across: number, width: number): number {
+  if (width > across || width > length) return 0;
+  const fits = (L: number): boolean => {
+    // Turned by an angle: L cos + w sin <= length, and L sin + w cos <= across.
+    for (let i = 0; i <= 2000; i++) {
+      const x = (i / 2000) * (Math.PI / 2);
+      const [c, s] = [Math.cos(x), Math.sin(x)];
+      if (L * c + width * s <= length + 1e-12 && L * s + width * c <= across + 1e-12) return true;
+    }
+    return false;
+  };
+  let [low, high] = [length, Math.hypot(length, across)];
+  if (!fits(low)) return 0;
+  for (let i = 0; i < 60; i++) {
+    const middle = (low + high) / 2;
+    if (fits(middle)) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
+/**
+ * Longest piece of a height whose plan, tilted up under a ceiling, is no longer than `plan`: L sin + h cos <= ceiling and
+ * L cos + h sin <= plan. At least `plan` itself where it fits lying.
+ */
+export function longestTilted(plan: number, ceiling: number, height: number): number {
+  return longestIn(plan, ceiling, height);
+}
