@@ -37,7 +37,6 @@ export const crossingStiffness = formula({
   symbol: 'k',
   result: variable('moment', 'stiffness of the crossing: moment for each radian', {
     unit: 'N mm',
-    dimensionless: true,
   }),
   expression: 'k_s I_p',
   empirical: true,

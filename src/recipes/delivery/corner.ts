@@ -24,23 +24,24 @@ export function longestRoundCorner(a: number, b: number, width: number): number 
 /** Longest piece of a width that lies flat in a floor of length by width, straight or askew; 0 where it does not fit. */
 export function longestIn(length: number, across: number, width: number): number {
   if (width > across || width > length) return 0;
-  const fits = (L: number): boolean => {
-    // Turned by an angle: L cos + w sin <= length, and L sin + w cos <= across.
-    for (let i = 0; i <= 2000; i++) {
-      const x = (i / 2000) * (Math.PI / 2);
-      const [c, s] = [Math.cos(x), Math.sin(x)];
-      if (L * c + width * s <= length + 1e-12 && L * s + width * c <= across + 1e-12) return true;
-    }
-    return false;
+  // Turned by an angle: L cos + w sin <= length, and L sin + w cos <= across.
+  const at = (x: number): number => {
+    const [c, s] = [Math.cos(x), Math.sin(x)];
+    const along = c > 1e-12 ? (length - width * s) / c : Infinity;
+    if (s <= 1e-12) return along;
+    return Math.min(along, (across - width * c) / s);
   };
-  let [low, high] = [length, Math.hypot(length, across)];
-  if (!fits(low)) return 0;
-  for (let i = 0; i < 60; i++) {
-    const middle = (low + high) / 2;
-    if (fits(middle)) low = middle;
-    else high = middle;
+  const steps = 600;
+  const angle = (i: number): number => (Math.min(Math.max(i, 0), steps) / steps) * (Math.PI / 2);
+  let best = 0;
+  for (let i = 1; i <= steps; i++) if (at(angle(i)) > at(angle(best))) best = i;
+  let [low, high] = [angle(best - 1), angle(best + 1)];
+  for (let i = 0; i < 80; i++) {
+    const [m, n] = [low + (high - low) / 3, high - (high - low) / 3];
+    if (at(m) > at(n)) high = n;
+    else low = m;
   }
-  return low;
+  return Math.max(length, at((low + high) / 2));
 }
 
 /**

@@ -13,14 +13,13 @@ import { waysThrough, type Gate } from './ways-through.js';
 /** A thin piece round a corner, for the workings; the width of the piece makes it shorter. */
 const thinPiece = formula({
   symbol: 'L_0',
-  result: variable('length', 'longest piece without any width round the corner', {
-    unit: 'mm',
-    dimensionless: true,
-  }),
+  result: variable('length', 'longest piece without any width round the corner', { unit: 'mm' }),
   expression: '(a^(2/3) + b^(2/3))^(3/2)',
+  // Powers of a length in thirds have no unit of their own.
+  empirical: true,
   variables: {
-    a: variable('length', 'width of the first corridor', { unit: 'mm', dimensionless: true }),
-    b: variable('length', 'width of the second corridor', { unit: 'mm', dimensionless: true }),
+    a: variable('length', 'width of the first corridor', { unit: 'mm' }),
+    b: variable('length', 'width of the second corridor', { unit: 'mm' }),
   },
   source: cite('briggs-calculus', 'turning a corner with a pole'),
 });

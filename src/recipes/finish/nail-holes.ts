@@ -35,7 +35,7 @@ const spreadOf = formula({
 const fillerOf = formula({
   symbol: 'V',
   result: variable('volume', 'filler to mix', { unit: 'mL' }),
-  expression: 'N pi d^2 t (1 + w) / 4',
+  expression: 'N pi d^2 t * (1 + w) / 4',
   variables: {
     N: count('holes to be ready for'),
     d: variable('length', 'width of a hole', { unit: 'cm' }),

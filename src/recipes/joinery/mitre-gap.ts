@@ -11,7 +11,7 @@ const deg = (label: string) => variable('angle', label, { unit: 'deg' });
 const faceOf = formula({
   symbol: 'f',
   result: mm('length of the mitred face'),
-  expression: 't / cos(pi A / 360)',
+  expression: 't / cos(A / 2)',
   variables: { t: mm('thickness of the board'), A: deg('angle that the joint turns') },
   basis: 'geometry',
 });
@@ -19,28 +19,28 @@ const faceOf = formula({
 const openGap = formula({
   symbol: 'g',
   result: mm('gap at the open side'),
-  expression: '2 f sin(pi abs(e) / 360)',
+  expression: '2 f sin(abs(e) / 2)',
   variables: { f: mm('length of the mitred face'), e: deg('error of both cuts together') },
   basis: 'geometry',
 });
 const fenceGap = formula({
   symbol: 'g_f',
   result: mm('gap at the far end of the joint from an error of the fence'),
-  expression: '2 W tan(pi abs(e_f) / 180)',
+  expression: '2 W tan(abs(e_f))',
   variables: { W: mm('length of the joint'), e_f: deg('error of the fence, both cuts alike') },
   basis: 'geometry',
 });
 const sectionStep = formula({
   symbol: 'u',
   result: mm('difference of the gap from slab to slab, most'),
-  expression: '4 f sin(pi s / 360)',
+  expression: '4 f sin(s / 2)',
   variables: { f: mm('length of the mitred face'), s: deg('how far one cut may differ from the next') },
   basis: 'geometry',
 });
 const tiltFix = formula({
   symbol: 'c',
   result: deg('correction of the tilt at each cut'),
-  expression: 'asin(g_t / (2 L_t)) * 180 / pi',
+  expression: 'asin(g_t / (2 L_t))',
   variables: { g_t: mm('gap measured at the trial'), L_t: mm('length over which it was measured') },
   basis: 'geometry',
 });

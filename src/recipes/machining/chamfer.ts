@@ -13,21 +13,21 @@ const angle = variable('angle', 'angle of the chamfer to the face', { unit: 'deg
 const alongFace = formula({
   symbol: 'a',
   result: mm('taken off the face'),
-  expression: 'f cos(pi A / 180)',
+  expression: 'f cos(A)',
   variables: { f: mm('width of the chamfer'), A: angle },
   basis: 'geometry',
 });
 const downEdge = formula({
   symbol: 'd',
   result: mm('taken off the edge: depth of the cutter'),
-  expression: 'f sin(pi A / 180)',
+  expression: 'f sin(A)',
   variables: { f: mm('width of the chamfer'), A: angle },
   basis: 'geometry',
 });
 const faceWidth = formula({
   symbol: 'f',
   result: mm('width of the chamfer'),
-  expression: 'd / sin(pi A / 180)',
+  expression: 'd / sin(A)',
   variables: { d: mm('depth of the cutter'), A: angle },
   basis: 'geometry',
 });

@@ -4,13 +4,14 @@ import { formula, variable } from '../../engine/formula.js';
 
 export const lagRule = formula({
   symbol: 'tau',
-  result: variable('time', 'time constant of the lag', { unit: 'day', dimensionless: true }),
+  result: variable('time', 'time constant of the lag', { unit: 'day' }),
   basis: 'estimate',
   expression: 's t^2 / (pi^2 d)',
+  empirical: true,
   variables: {
     s: variable('ratio', 'slowing by the finish at this thickness'),
-    t: variable('length', 'thickness, open on both faces', { unit: 'mm', dimensionless: true }),
-    d: variable('ratio', 'diffusion across the grain, mm² a day', { dimensionless: true }),
+    t: variable('length', 'thickness, open on both faces', { unit: 'mm' }),
+    d: variable('ratio', 'diffusion across the grain, mm² a day'),
   },
 });
 

@@ -62,7 +62,7 @@ function cornerStiffness(f: RackingFrame, screw: () => number, trace: Trace): nu
   const [a, b] = [f.leg.depth, f.rail.depth];
   if (f.joint === 'glued half lap') {
     const I_p = trace.evaluate(crossingPolar, { a, b });
-    return trace.evaluate(crossingStiffness, { k_s: factor('joint.slip') * 1e6, I_p });
+    return trace.evaluate(crossingStiffness, { k_s: factor('joint.slip'), I_p });
   }
   return f.joint === 'screwed half lap'
     ? trace.evaluate(screwedStiffness, { n: f.screws, s: screw(), r: Math.min(a, b) / 4 })

@@ -26,9 +26,10 @@ const surface = formula({
   symbol: 'S',
   result: variable('count', 'surface measure before rounding'),
   expression: 'w l / 12',
+  empirical: true,
   variables: {
-    w: variable('length', 'width', { unit: 'in', dimensionless: true }),
-    l: variable('length', 'length in whole feet', { unit: 'ft', dimensionless: true }),
+    w: variable('length', 'width', { unit: 'in' }),
+    l: variable('length', 'length in whole feet', { unit: 'ft' }),
   },
   source: cite('ncwoodworker-grading', 'surface measure'),
 });
@@ -47,8 +48,9 @@ const clear = formula({
 // A cutting unit is a strip 1 in wide and 1 ft long.
 const clearArea = formula({
   symbol: 'A',
-  result: variable('area', 'clear area', { unit: 'in2', dimensionless: true }),
+  result: variable('area', 'clear area', { unit: 'in2' }),
   expression: '12 u',
+  empirical: true,
   variables: { u: variable('count', 'cutting units') },
   source: cite('nhla-2007', 'item 37'),
 });
