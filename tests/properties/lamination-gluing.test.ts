@@ -108,7 +108,7 @@ describe('clampPlan', () => {
         fc.pre((j.p * 1000 * j.L * j.h) / 1e6 / j.q <= 1000);
         const a = plan(j);
         const need = (j.p * j.L * j.h) / 1000;
-        const cover = j.a + 2 * (j.w + j.t);
+        const cover = (j.a === 0 ? 2 * j.t : Math.min(j.a, 2 * j.t)) + 2 * j.w;
         expect(a.clamps * j.q).toBeGreaterThanOrEqual(need - 1e-6);
         expect((a.clamps - 1) * j.q < need - 1e-6 || (a.clamps - 1) * cover < j.L - 1e-6).toBe(true);
         const at = a.positions.map((x) => x.position.in('mm')).sort((x, y) => x - y);

@@ -35,7 +35,9 @@ export const crossingTorque = formula({
 /** Stiffness of a glued crossing against turning; a radian is a pure number. */
 export const crossingStiffness = formula({
   symbol: 'k',
-  result: variable('moment', 'stiffness of the crossing: moment for each radian', { unit: 'N mm' }),
+  result: variable('moment', 'stiffness of the crossing: moment for each radian', {
+    unit: 'N mm',
+  }),
   expression: 'k_s I_p',
   empirical: true,
   variables: {

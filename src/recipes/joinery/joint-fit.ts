@@ -5,8 +5,11 @@ import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
+import type { Trace } from '../../engine/trace.js';
 import { InputError } from '../../units/input-error.js';
 import { nanometres } from '../../engine/nanometres.js';
+import { toleranceSigmas, toleranceWords } from '../tolerance.js';
+import { chanceAllFit } from './common-error.js';
 
 const mm = (label: string) => variable('length', label, { unit: 'mm' });
 
@@ -20,11 +23,23 @@ const clearance = formula({
 const spreadOf = formula({
   symbol: 'sigma',
   result: mm('standard deviation of the clearance'),
-  expression: 'sqrt(t_S^2 + t_P^2) / z',
+  expression: 'sqrt(t_S^2 + t_P^2 + t_c^2) / z',
   variables: {
     t_S: mm('tolerance of the slot, plus and minus'),
     t_P: mm('tolerance of the part, plus and minus'),
+    t_c: mm('tolerance of the setting that all joints share, plus and minus'),
     z: variable('ratio', 'standard deviations in a tolerance'),
+  },
+  basis: 'definition',
+});
+const mostOff = formula({
+  symbol: 'c_max',
+  result: mm('clearance at most over or under its average'),
+  expression: 't_S + t_P + t_c',
+  variables: {
+    t_S: mm('tolerance of the slot, plus and minus'),
+    t_P: mm('tolerance of the part, plus and minus'),
+    t_c: mm('tolerance of the setting that all joints share, plus and minus'),
   },
   basis: 'definition',
 });
@@ -75,13 +90,13 @@ export const jointFit = recipe({
       max: '50 mm',
       default: '0.15 mm',
     }),
-    sigmas: field.ratio({
-      label:
-        'standard deviations in a plus-or-minus: 2 where one piece in twenty lies outside it, 3 where one in 370 does',
-      min: 0.5,
-      max: 6,
-      default: 2,
+    setting: field.length({
+      label: 'how far a setting that all the joints share may be off, such as the fence, over or under',
+      min: '0 mm',
+      max: '50 mm',
+      default: '0 mm',
     }),
+    sigmas: field.ratio({ label: toleranceWords, min: 0.5, max: 6, default: toleranceSigmas }),
     joints: field.count({ label: 'joints that must all go together', min: 1, max: 10_000, default: 1 }),
   },
   outputs: {
@@ -89,21 +104,25 @@ export const jointFit = recipe({
     chanceJams: out.share({ label: 'chance that it will not go in' }),
     chanceLoose: out.share({ label: 'chance that it is loose' }),
     chanceAll: out.share({ label: 'chance that all the joints fit' }),
+    worstTight: out.length({ label: 'clearance at worst, tight' }),
+    worstLoose: out.length({ label: 'clearance at worst, loose' }),
+    worstCase: out.text({ label: 'whether even the worst pair fits' }),
     clearance: out.length({ label: 'clearance on average' }),
     spread: out.length({ label: 'standard deviation of the clearance' }),
     aim: out.length({ label: 'size to plane the part to' }),
     chanceAtAim: out.share({ label: 'chance that it fits when planed to that size' }),
   },
-  formulas: [clearance, spreadOf, aimOf],
+  formulas: [clearance, spreadOf, mostOff, aimOf],
   solve: (given, trace) => {
-    const { slot, part, tightest, loosest } = given;
+    const { slot, part, tightest, loosest, setting: t_c } = given;
     if (loosest <= tightest)
       throw new InputError({
         field: 'loosest',
         message: `got ${(loosest * 1000).toFixed(3)} mm, takes more than the tightest clearance of ${(tightest * 1000).toFixed(3)} mm`,
       });
     const c = trace.evaluate(clearance, { S: slot.size, P: part.size });
-    const sd = trace.evaluate(spreadOf, { t_S: slot.plusMinus, t_P: part.plusMinus, z: given.sigmas });
+    const sd = trace.evaluate(spreadOf, { t_S: slot.plusMinus, t_P: part.plusMinus, t_c, z: given.sigmas });
+    const off = trace.evaluate(mostOff, { t_S: slot.plusMinus, t_P: part.plusMinus, t_c });
     const aim = trace.evaluate(aimOf, { S: slot.size, c_1: tightest, c_2: loosest });
     if (aim <= 0)
       throw new InputError({
@@ -121,7 +140,10 @@ export const jointFit = recipe({
       chanceFits: fits,
       chanceJams: jams,
       chanceLoose: loose,
-      chanceAll: fits ** given.joints,
+      chanceAll: allFit({ ...given, mean: c, spread: sd }, fits, trace),
+      worstTight: c - off,
+      worstLoose: c + off,
+      worstCase: worstWords(c - off, c + off, tightest, loosest),
       clearance: c,
       spread: sd,
       aim,
@@ -133,7 +155,7 @@ export const jointFit = recipe({
       'how tight a joint goes in and what glue bridges are common practice: 0 to 0.15 mm for white glue; cut a sample with the same cutter and try it',
     ),
     note(
-      'timber moves between cutting and glueing: keep parts and slots in one room, and fit them the day they are cut',
+      'timber moves between cutting and gluing: keep parts and slots in the same air, and fit them the day they are cut',
     ),
   ],
   chart: (given, answer) => {
@@ -180,4 +202,40 @@ export const jointFit = recipe({
 function below(x: number, mean: number, sd: number): number {
   if (sd > 0) return cumulativeNormal(x, mean, sd);
   return nanometres(mean) < nanometres(x) ? 1 : 0;
+}
+
+/** Chance that all joints fit: the setting is one for all, what is left of the spread is each joint's own. */
+function allFit(
+  g: {
+    readonly tightest: number;
+    readonly loosest: number;
+    readonly mean: number;
+    readonly spread: number;
+    readonly setting: number;
+    readonly sigmas: number;
+    readonly joints: number;
+  },
+  one: number,
+  trace: Trace,
+): number {
+  if (g.setting === 0) return one ** g.joints;
+  const common = g.setting / g.sigmas;
+  const own = Math.sqrt(Math.max(0, g.spread ** 2 - common ** 2));
+  trace.note(
+    'The setting is off by the same in every joint: the chance that all fit is weighed over where it may be, instead of multiplied.',
+  );
+  return chanceAllFit({ ...g, own, common }, g.joints);
+}
+
+/** The worst pair in words. */
+function worstWords(tight: number, loose: number, tightest: number, loosest: number): string {
+  const jams = nanometres(tight) < nanometres(tightest);
+  const slack = nanometres(loose) > nanometres(loosest);
+  return jams && slack
+    ? 'the tightest pair jams and the loosest is loose'
+    : jams
+      ? 'the tightest pair jams'
+      : slack
+        ? 'the loosest pair is loose'
+        : 'even the worst pairs fit';
 }

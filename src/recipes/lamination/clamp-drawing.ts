@@ -13,6 +13,7 @@ interface Given {
   readonly outerWidth: number;
   readonly pad: number;
   readonly padLength: number;
+  readonly head: number;
   readonly needReach: number | undefined;
 }
 
@@ -23,6 +24,7 @@ interface Sizes {
   readonly outer: number;
   readonly pad: number;
   readonly padLength: number;
+  readonly head: number;
   readonly bar: number;
   /** How far a clamp stands out past the edge of the slab. */
   readonly over: number;
@@ -60,6 +62,7 @@ function sizesOf(given: Given, plan: Plan): Sizes {
     outer,
     pad,
     padLength: given.padLength * 1000,
+    head: given.head * 1000,
     // A bar never drawn thinner than a line that prints, nor so thick that neighbours touch.
     bar: Math.min(plan.spacing * 1000 * 0.3, Math.max(length * 0.008, 20)),
     over: Math.max(width * 0.05, 12) + pad,
@@ -77,16 +80,19 @@ function pads({ width, pad, padLength, bar }: Sizes, x: number): Shape[] {
   return [-pad, width].map((y) => rectangle(x - long / 2, y, long, pad, { fill: 'ground' }));
 }
 
-/** Pressure spreads at 45 degrees from the pad; a line that reaches the end of the slab stops there. */
-function pressure({ length, outer, pad, padLength }: Sizes, x: number): Shape {
-  const half = padLength / 2;
-  const [from, to] = [x - half - outer - pad, x + half + outer + pad];
-  const left: Place = from >= 0 ? [from, outer] : [0, x - half - pad];
-  const right: Place = to <= length ? [to, outer] : [length, length - x - half - pad];
-  return polyline([left, [Math.max(x - half, 0), -pad], [Math.min(x + half, length), -pad], right], {
-    dashed: true,
-    weight: 0.8,
-  });
+/** Pressure spreads at 45 degrees from the head, through the pad and the board; a line that reaches an end stops there. */
+function pressure({ length, outer, pad, padLength, head }: Sizes, x: number): Shape {
+  const widened = head / 2 + pad;
+  const edge = padLength === 0 ? widened : Math.min(Math.max(padLength, head) / 2, widened);
+  const top = Math.min(head / 2, edge);
+  const [from, to] = [x - edge - outer, x + edge + outer];
+  const left: Place = from >= 0 ? [from, outer] : [0, Math.max(0, x - edge)];
+  const right: Place = to <= length ? [to, outer] : [length, Math.max(0, length - x - edge)];
+  const at = (place: number): number => Math.min(Math.max(place, 0), length);
+  return polyline(
+    [left, [at(x - edge), 0], [at(x - top), -pad], [at(x + top), -pad], [at(x + edge), 0], right],
+    { dashed: true, weight: 0.8 },
+  );
 }
 
 const bar = ({ width, bar, over }: Sizes, x: number, side: string): Shape =>

@@ -1,70 +1,17 @@
 import { InputError } from '../../units/input-error.js';
 import { danger, note } from '../../engine/caution.js';
-import { field } from '../../engine/field.js';
-import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
 import { positionsOf } from './clamp-positions.js';
 import { forceOf, pressureOf } from './clamp-pressure.js';
 import { clampDrawing } from './clamp-drawing.js';
-import { measuredClamps, timberKinds, weakerHand } from './gluing-data.js';
+import { clampFields } from './clamp-fields.js';
+import { bySpacing, byForce, clampFormulas, cover, pitch, total } from './clamp-formulas.js';
+import { flatCautions, flatness } from './clamp-flatness.js';
+import { weakerHand } from './gluing-data.js';
+import { ownedAnswer, ownedCautions } from './owned-clamps.js';
 import { mm } from './salvage-caution.js';
-
-const spreadRule = cite('fww-2010-clamp-position', 'spread of pressure');
-const jointLength = variable('length', 'length of the joint', { unit: 'mm' });
-const need = variable('force', 'force on the joint', { unit: 'N' });
-const covered = variable('length', 'length of joint that one clamp presses', { unit: 'mm' });
-
-const total = formula({
-  symbol: 'F',
-  result: need,
-  expression: 'p L h',
-  variables: {
-    p: variable('pressure', 'clamping pressure', { unit: 'MPa' }),
-    L: jointLength,
-    h: variable('length', 'height of the joint', { unit: 'mm' }),
-  },
-  basis: 'definition',
-});
-
-// A billionth comes off before rounding up, so that an exact fit is not one clamp too many.
-const byForce = formula({
-  symbol: 'n_F',
-  result: variable('count', 'clamps by force'),
-  expression: 'ceil(F / q - 10^(-9))',
-  variables: { F: need, q: variable('force', 'force of one clamp', { unit: 'N' }) },
-  basis: 'definition',
-});
-
-const cover = formula({
-  symbol: 'c',
-  result: covered,
-  expression: 'a + 2 (w + t)',
-  variables: {
-    a: variable('length', 'length of the pad along the joint', { unit: 'mm' }),
-    w: variable('length', 'width of the outermost board', { unit: 'mm' }),
-    t: variable('length', 'thickness of the pad', { unit: 'mm' }),
-  },
-  source: spreadRule,
-  basis: 'common practice',
-});
-
-const bySpacing = formula({
-  symbol: 'n_c',
-  result: variable('count', 'clamps by spacing'),
-  expression: 'ceil(L / c - 10^(-9))',
-  variables: { L: jointLength, c: covered },
-  basis: 'geometry',
-});
-
-const pitch = formula({
-  symbol: 's',
-  result: variable('length', 'distance from clamp to clamp', { unit: 'mm' }),
-  expression: 'L / n',
-  variables: { L: jointLength, n: variable('count', 'clamps') },
-  basis: 'geometry',
-});
 
 /**
  * How many clamps a glue-up takes and where they stand: by force (pressure times joint area) and by spacing (pressure
@@ -80,65 +27,7 @@ export const clampPlan = recipe({
   about:
     'How many clamps a glue-up takes, by force and by spacing, and where each stands, alternately below and above.',
   sources: [],
-  inputs: {
-    length: field.length({ symbol: 'L', label: 'length of the joint', above: '0 mm', max: '50 m' }),
-    jointHeight: field.length({
-      symbol: 'h',
-      label: 'height of the joint: thickness of the slab at an edge joint',
-      above: '0 mm',
-      max: '5 m',
-    }),
-    pressure: field.pressure({
-      symbol: 'p',
-      label: 'clamping pressure on the glue line; or give timberKind',
-      above: '0 kPa',
-      max: '10 MPa',
-      optional: true,
-    }),
-    timberKind: field.choice(timberKinds, {
-      label: 'kind of timber (and glue) whose printed pressure is taken, at the upper end; or give pressure',
-      optional: true,
-    }),
-    clampForce: field.either(
-      [
-        field.choice(measuredClamps, { label: 'a kind of clamp' }),
-        field.force({ label: 'force', above: '0 N', max: '100 kN' }),
-      ],
-      { label: 'force that one clamp gives, or a kind of clamp whose force was measured' },
-    ),
-    outerWidth: field.length({
-      symbol: 'w',
-      label: 'width of the outermost board, from the edge that is pressed to the first glue line',
-      above: '0 mm',
-      max: '2 m',
-    }),
-    pad: field.length({
-      symbol: 't',
-      label: 'thickness of the pad or batten between clamp and edge',
-      min: '0 mm',
-      max: '500 mm',
-      default: '0 mm',
-    }),
-    padLength: field.length({
-      symbol: 'a',
-      label: 'length of the pad along the joint',
-      min: '0 mm',
-      max: '2 m',
-      default: '0 mm',
-    }),
-    reach: field.length({
-      label: 'how far the clamps reach: the opening of a bar, the throat of a screw clamp',
-      above: '0 mm',
-      max: '20 m',
-      optional: true,
-    }),
-    needReach: field.length({
-      label: 'how far they have to reach: the width of the slab with both pads',
-      above: '0 mm',
-      max: '20 m',
-      optional: true,
-    }),
-  },
+  inputs: clampFields,
   outputs: {
     clamps: out.count({ label: 'clamps' }),
     spacing: out.length({ symbol: 's', label: 'distance from clamp to clamp; half of it from either end' }),
@@ -150,6 +39,11 @@ export const clampPlan = recipe({
     pressure: out.pressure({ label: 'clamping pressure taken' }),
     coverEach: out.length({ symbol: 'c', label: 'length of joint that one clamp presses' }),
     reachOk: out.flag({ label: 'do the clamps reach?', optional: true }),
+    liftForce: out.force({ label: 'force at which the slab opens on one face', optional: true }),
+    bucklingForce: out.force({ label: 'force at which a straight slab bows up', optional: true }),
+    ownedPressure: out.pressure({ label: 'pressure that the clamps there are reach', optional: true }),
+    ownedClamps: out.count({ label: 'clamps there are that reach', optional: true }),
+    ownedVerdict: out.text({ label: 'whether the clamps there are will do', optional: true }),
     positions: out.table(
       {
         clamp: out.count({ label: 'clamp' }),
@@ -159,13 +53,16 @@ export const clampPlan = recipe({
       { label: 'Where the clamps stand, in the order to tighten: from the middle outward' },
     ),
   },
-  formulas: [total, byForce, cover, bySpacing, pitch],
+  formulas: clampFormulas,
   solve: (given, trace) => {
     const p = pressureOf(given, trace);
     const q = forceOf(given.clampForce, trace);
     const F = trace.evaluate(total, { p, L: given.length, h: given.jointHeight });
     const nF = trace.evaluate(byForce, { F, q });
-    const c = trace.evaluate(cover, { a: given.padLength, w: given.outerWidth, t: given.pad });
+    const widened = given.head + 2 * given.pad;
+    // A batten all along the joint ends no cone.
+    const a = given.padLength === 0 ? widened : Math.max(given.padLength, given.head);
+    const c = trace.evaluate(cover, { a, k: given.head, w: given.outerWidth, t: given.pad });
     const nc = trace.evaluate(bySpacing, { L: given.length, c });
     const n = Math.max(nF, nc);
     if (n > 1000)
@@ -188,11 +85,15 @@ export const clampPlan = recipe({
       ...(given.reach !== undefined && given.needReach !== undefined
         ? { reachOk: given.reach >= given.needReach - 1e-9 }
         : {}),
+      ...flatness(given, F, trace),
+      ...ownedAnswer(given, { force: F, bySpacing: nc }, trace),
     };
   },
   cautions: (given, answer) => {
     const weak = weakerHand();
     return [
+      ...flatCautions(given, answer),
+      ...ownedCautions(answer),
       ...(answer.reachOk === false
         ? [
             danger(
@@ -241,5 +142,6 @@ export const clampPlan = recipe({
     padLength: '60 mm',
     reach: '900 mm',
     needReach: '715 mm',
+    slabWidth: '675 mm',
   },
 });

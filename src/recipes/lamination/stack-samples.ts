@@ -39,6 +39,12 @@ export const columns = {
     optional: true,
   }),
   count: field.count({ label: 'pieces alike, each off by itself', min: 1, max: 1000, default: 1 }),
+  setting: field.length({
+    label: 'how far the setting that all these pieces share may be off, either way, such as the fence',
+    min: '0 mm',
+    max: '1 m',
+    default: '0 mm',
+  }),
 } as const;
 /** How pieces err. */
 export const shapes = ['normal', 'even'] as const;
@@ -53,6 +59,9 @@ export interface Part {
   readonly most: number;
   readonly sd: number;
   readonly count: number;
+  /** The setting that all pieces share errs by at most this, either way, and so much on average. */
+  readonly setting: number;
+  readonly settingSd: number;
 }
 interface Given {
   readonly parts: readonly Parsed<typeof columns>[];
@@ -64,7 +73,11 @@ interface Given {
 
 /** The parts in numbers; `sdOf` turns plus-or-minus into a standard deviation. @throws InputError */
 export function partsOf(given: Given, sdOf: (plusMinus: number) => number): Part[] {
+  const even = given.shape === 'even';
+  // Evenly between -t and t the standard deviation is t / sqrt(3), whatever was agreed.
+  const deviationOf = (t: number): number => (even ? t / Math.sqrt(3) : sdOf(t));
   return given.parts.map((p, i) => {
+    const setting = { setting: p.setting, settingSd: p.setting === 0 ? 0 : deviationOf(p.setting) };
     if ((p.plusMinus === undefined) === (p.sd === undefined))
       throw new InputError({
         field: `parts[${i + 1}].plusMinus`,
@@ -76,13 +89,14 @@ export function partsOf(given: Given, sdOf: (plusMinus: number) => number): Part
         most: (p.sd as number) * given.sigmas,
         sd: p.sd as number,
         count: p.count,
+        ...setting,
       };
-    // Evenly between -t and t the standard deviation is t / sqrt(3), whatever was agreed.
     return {
       nominal: p.nominal,
       most: p.plusMinus,
-      sd: given.shape === 'even' ? p.plusMinus / Math.sqrt(3) : sdOf(p.plusMinus),
+      sd: deviationOf(p.plusMinus),
       count: p.count,
+      ...setting,
     };
   });
 }
@@ -123,6 +137,9 @@ export function simulate(parts: readonly Part[], shape: (typeof shapes)[number],
       if (shape === 'even' && p.count <= 12)
         for (let k = 0; k < p.count; k++) x += (2 * random() - 1) * p.sd * Math.sqrt(3);
       else x += normal() * p.sd * Math.sqrt(p.count);
+      // One error of the setting goes into every piece cut at it.
+      if (p.settingSd > 0)
+        x += p.count * p.settingSd * (shape === 'even' ? (2 * random() - 1) * Math.sqrt(3) : normal());
     }
     stacks[i] = x;
   }

@@ -6,6 +6,7 @@ import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { tableField } from '../../engine/table-field.js';
+import { toleranceSigmas, toleranceWords } from '../tolerance.js';
 import { mm } from './salvage-caution.js';
 import {
   chance,
@@ -56,9 +57,9 @@ const shimOf = formula({
 /**
  * How far a stack of pieces may come out off its size: at the very worst, and as it will most likely be, since pieces
  * seldom all err the same way. For strips of a top, layers of a slab, doors in an opening: pieces that err each by itself.
- * Not for pieces cut at one setting that is off: they all err together, and the worst case then holds.
+ * An error that pieces cut at one setting share is given as that part's setting, and adds up instead of averaging out.
  * Sizes in; lengths and shares out. Source: the sum of independent variances (definition); that plus-or-minus stands for
- * three standard deviations is common practice. The simulation is seeded; `.evaluate` leaves it out where the closed form is exact.
+ * two standard deviations is common practice. The simulation is seeded; `.evaluate` leaves it out where the closed form is exact.
  * @throws InputError when a part has neither or both of plusMinus and sd, or limits stand the wrong way round
  */
 export const stackUp = recipe({
@@ -96,10 +97,10 @@ export const stackUp = recipe({
     ),
     sigmas: field.ratio({
       symbol: 'k',
-      label: 'standard deviations that plusMinus stands for',
+      label: toleranceWords,
       min: 1,
       max: 6,
-      default: 3,
+      default: toleranceSigmas,
     }),
     shape: field.choice(shapes, {
       label:
@@ -139,7 +140,7 @@ export const stackUp = recipe({
     const parts = partsOf(given, (t) => trace.evaluate(deviation, { t, k: given.sigmas }));
     const sum = (of: (p: Part) => number): number => parts.reduce((total, p) => total + p.count * of(p), 0);
     const N = sum((p) => p.nominal);
-    const worst = sum((p) => p.most);
+    const worst = sum((p) => p.most + p.setting);
     const pieces = parts.reduce((n, p) => n + p.count, 0);
     if (!trace.silent)
       trace.note(
@@ -147,10 +148,19 @@ export const stackUp = recipe({
       );
     const rss = trace.evaluate(
       rootSum,
-      { Q: sum((p) => p.most ** 2) },
+      { Q: sum((p) => p.most ** 2 + p.count * p.setting ** 2) },
       'off by, either way: root of the sum of the squares of plus-or-minus',
     );
-    const S = trace.evaluate(rootSum, { Q: sum((p) => p.sd ** 2) }, 'standard deviation of the stack');
+    const common = sum((p) => p.count * p.settingSd ** 2);
+    const S = trace.evaluate(
+      rootSum,
+      { Q: sum((p) => p.sd ** 2) + common },
+      'standard deviation of the stack',
+    );
+    if (common > 0)
+      trace.note(
+        `An error of a setting goes into all pieces cut at it, so its part of the square grows with the square of their number: ${mm(Math.sqrt(common), 3)} of the ${mm(S, 3)}.`,
+      );
     const limits = limitsOf(given, N);
     const shim = given.target === undefined ? {} : { shim: trace.evaluate(shimOf, { G: given.target, N }) };
     const half = -quantileNormal((1 - given.confidence) / 2) * S;
@@ -178,9 +188,13 @@ export const stackUp = recipe({
     return { ...normal, ...counted };
   },
   cautions: (given, answer) => [
-    note(
-      'this holds for pieces that err each by itself; pieces cut at one setting err together, and then the worst case is what to plan for',
-    ),
+    ...(given.parts.some((p) => p.setting === 0 && p.count > 1)
+      ? [
+          note(
+            'pieces alike are taken to err each by itself; where one fence or stop set them all, give how far it may be off as setting',
+          ),
+        ]
+      : []),
     ...(given.parts.some((p) => p.sd !== undefined)
       ? [
           note(
@@ -222,7 +236,7 @@ export const stackUp = recipe({
   },
   example: {
     parts: [
-      { name: 'strip', nominal: '45 mm', plusMinus: '0.3 mm', count: 14 },
+      { name: 'strip', nominal: '45 mm', plusMinus: '0.2 mm', setting: '0.1 mm', count: 14 },
       { name: 'edge strip', nominal: '12 mm', sd: '0.2 mm' },
     ],
     target: '642 mm',

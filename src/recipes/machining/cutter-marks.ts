@@ -54,6 +54,9 @@ const rim = formula({
   basis: 'geometry',
 });
 
+/** Speed of the cutting edge over which tools of wood-working machines are not made to run, m/s (common practice). */
+const fastestRim = 80;
+
 /**
  * How close the knife marks of a planer or moulder stand, how deep the ripple is, and the feed that gives the marks
  * wanted: for choosing a feed that needs little sanding. Knives that do not all reach the same circle leave the marks
@@ -82,6 +85,12 @@ export const cutterMarks = recipe({
       max: '1000 mm',
       default: '72 mm',
     }),
+    mostFeed: field.speed({
+      label: 'fastest feed of the machine',
+      above: '0 m/min',
+      max: '300 m/min',
+      optional: true,
+    }),
     wanted: field.quantity('marks', {
       symbol: 'N_w',
       label: 'marks wanted',
@@ -100,12 +109,28 @@ export const cutterMarks = recipe({
   },
   limits: [
     {
+      when: (_, answer) => answer.rimSpeed > fastestRim,
+      message:
+        'the edge runs faster than 80 m/s, over which cutters are not made to run (common practice): a slower speed or a smaller cutter, never over the speed engraved on it',
+    },
+    {
+      when: (given, answer) => answer.feedForWanted > (given.mostFeed ?? Infinity) * (1 + 1e-9),
+      message: 'the marks wanted would take a feed that the machine does not have',
+    },
+    {
+      when: (given) => given.feed > (given.mostFeed ?? Infinity) * (1 + 1e-9),
+      message: 'the machine does not feed as fast as this',
+    },
+    {
       when: (given, answer) => answer.pitch > given.cutterDiameter / 4,
       message:
         'the ripple is calculated for marks much closer than the cutting circle is wide; here it is a rough figure',
     },
   ],
   cautions: (given, answer) => [
+    ...(answer.rimSpeed > fastestRim
+      ? [danger('a cutter that runs too fast bursts: do not start it at this speed')]
+      : []),
     danger(
       'keep to the machine maker’s least length and greatest cut; never plane timber that a metal detector has not passed',
       cite('club-planer-rules', 'reclaimed lumber'),

@@ -1,4 +1,5 @@
-// Wood lags behind the air: a first-order model, exact for air that runs straight from one month's middle to the next.
+// Wood lags behind the air. Each mode of one-dimensional diffusion is a first-order lag, exact for air that runs straight from
+// one month's middle to the next; slab-lag.ts adds the modes up.
 import { formula, variable } from '../../engine/formula.js';
 
 export const lagRule = formula({
@@ -8,13 +9,16 @@ export const lagRule = formula({
   expression: 's t^2 / (pi^2 d)',
   empirical: true,
   variables: {
-    s: variable('ratio', 'slowing by the finish'),
+    s: variable('ratio', 'slowing by the finish at this thickness'),
     t: variable('length', 'thickness, open on both faces', { unit: 'mm' }),
     d: variable('ratio', 'diffusion across the grain, mm² a day'),
   },
 });
 
-/** Slowing by finish and by which faces are open: estimates from common experience, as a factor on the time constant. */
+/**
+ * Slowing by finish and by which faces are open: estimates from common experience, as a factor on the time constant of a
+ * board of 25 mm. A finish slows a thicker slab by less, since there the wood itself is the slower part.
+ */
 export const sealings = {
   bare: 1,
   oiled: 2,
@@ -29,7 +33,7 @@ export const diffusion = 8.64;
 export const year = 365.25 * 86400;
 
 /**
- * Moisture of the wood at the middle of each month, in the year that repeats. `air` holds what it would come to, `tau` is in
+ * Moisture of one mode at the middle of each month, in the year that repeats. `air` holds what it would come to, `tau` is in
  * seconds; 0 gives `air` itself, and the longer it is the nearer every month comes to the mean.
  */
 export function lagged(air: readonly number[], tau: number): number[] {

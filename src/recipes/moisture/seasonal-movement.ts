@@ -16,6 +16,7 @@ import {
 } from './movement-model.js';
 import { climateField } from './climate-field.js';
 import { diffusion, lagged, lagRule, sealings } from './emc-lag.js';
+import { slabModes, slabMoisture, slowingOf } from './slab-lag.js';
 import { outsideTable, sorptionSource } from './sorption.js';
 import { cutField, cutWords, moistureOf, optionalStateField } from './wood-state.js';
 import { yearChart } from './year-chart.js';
@@ -29,7 +30,7 @@ export const seasonalMovement = recipe({
   title: 'The year in a top',
   topic: 'moisture',
   about:
-    'Width of a board or top month by month, from twelve months of air: wood follows the air with a lag that grows with the square of its thickness. Give the air of the room it will stand in; the table of places is outdoor air under cover.',
+    'Width of a board or top month by month, from twelve months of air: wood follows the air by diffusion across its thickness, slowed by its finish. Give the air of the room it will stand in; the table of places is outdoor air under cover.',
   sources: [coefficientSource],
   inputs: {
     width: field.length({ label: 'width across the grain, as measured', above: '0 mm', max: '100 m' }),
@@ -75,12 +76,15 @@ export const seasonalMovement = recipe({
   },
   formulas: [lagRule, ...movementFormulas],
   solve: (given, trace) => {
-    const tau =
-      given.lag ?? trace.evaluate(lagRule, { s: sealings[given.sealing], t: given.thickness, d: diffusion });
+    const s = slowingOf(given.thickness, given.sealing);
+    const tau = given.lag ?? trace.evaluate(lagRule, { s, t: given.thickness, d: diffusion });
     if (given.lag !== undefined)
       trace.note(`The lag is given: a time constant of ${Number((given.lag / 86400).toPrecision(3))} days.`);
     const air = given.climate.moisture;
-    const wood = lagged(air, tau);
+    const wood =
+      given.lag === undefined
+        ? slabMoisture(air, slabModes(given.thickness, given.sealing))
+        : lagged(air, given.lag);
     const mean = air.reduce((a, b) => a + b, 0) / 12;
     trace.note(
       'The air runs straight from the middle of one month to the middle of the next; the wood closes on it at a rate of the gap divided by the time constant, and the year repeats.',
@@ -127,7 +131,7 @@ export const seasonalMovement = recipe({
   cautions: (given) => [
     ...spreadCautions([given]),
     estimate(
-      `the lag is an estimate: diffusion of ${diffusion.toFixed(1)} mm² a day across the grain and a slowing of ${sealings[given.sealing]} for "${given.sealing}"; a threefold error either way is possible, so look at the swing with half and double the lag`,
+      `the lag is an estimate: diffusion of ${diffusion.toFixed(1)} mm² a day across the grain and a slowing of ${sealings[given.sealing]} at 25 mm for "${given.sealing}"; a threefold error either way is possible, so look at the swing with half and double the lag`,
     ),
     ...(given.climate.place
       ? [

@@ -8,6 +8,7 @@ import { forceOf, scaleLoad, type Load } from './beam-loads.js';
 import { holds, settled, solveBeam, type Solved } from './beam-solver.js';
 import { loadsField, type LoadRead } from './load-field.js';
 import { situationFields, situationOf } from './load-situation.js';
+import { notchField } from './notched-rail.js';
 import { sectionField } from './section.js';
 import { sectionFacts, type SectionFacts } from './section-properties.js';
 import { materialFields } from './material-fields.js';
@@ -19,6 +20,7 @@ export const beamInputs = {
   supports: supportsField({ label: 'where and how it is held' }),
   loads: loadsField({ label: 'what stands on it' }),
   section: sectionField({ label: 'its cross-section' }),
+  notch: notchField,
   ownWeight: field.flag({ label: 'whether its own weight counts beside the loads', default: false }),
   ...situationFields,
   ...materialFields,

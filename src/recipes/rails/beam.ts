@@ -12,6 +12,8 @@ import { worstOf } from './beam-worst.js';
 import { longTermFactor } from '../../materials/working-stress/use-category.js';
 import { loadBearingCautions, ownWeightOf } from './loads-and-creep.js';
 import { materialFormulas } from './material-formulas.js';
+import { notchUseOf, shortestBay } from './notched-beam.js';
+import { notchCautions, notchFormulas } from './notched-rail.js';
 import type { Material } from './design-values.js';
 
 const bendingStress = formula({
@@ -47,6 +49,10 @@ const outputs = {
   shearStress: out.stress({ label: 'greatest shear stress' }),
   bendingUse: out.share({ label: 'bending stress as a share of the stress to stay under', optional: true }),
   shearUse: out.share({ label: 'shear stress as a share of the stress to stay under', optional: true }),
+  notchUse: out.share({
+    label: 'force or moment at the notch as a share of what it carries',
+    optional: true,
+  }),
   verdict: out.text({ label: 'whether the stresses stay under theirs' }),
   secondMoment: out.secondMoment({
     label: 'second moment of area; where moduli differ, as if all had that of the timber',
@@ -59,7 +65,7 @@ const outputs = {
       force: out.force({ label: 'up on the beam' }),
       moment: out.moment({ label: 'clockwise on the beam', optional: true }),
     },
-    { label: 'What the supports bear' },
+    { label: 'What the supports carry' },
   ),
   diagrams: out.table(
     {
@@ -76,18 +82,19 @@ const outputs = {
 
 /**
  * Any straight beam of one section: any number of pinned, fixed or springing supports, overhangs, brackets, loads at
- * points, spread, over a part or as moments. Exact, with shear deflection. Not for frames, tapered or notched beams.
+ * points, spread, over a part or as moments. Exact, with shear deflection. One notch is checked at its section.
+ * Not for frames or tapered beams.
  */
 export const beam = recipe({
   name: 'beam',
   title: 'A beam under load',
   topic: 'rails',
   about:
-    'Reactions, shear, moment, sag and stresses of a straight beam with any supports and loads: rails, tops, shelves, brackets. Not for frames, or beams that taper or are notched.',
+    'Reactions, shear, moment, sag and stresses of a straight beam with any supports and loads: rails, tops, shelves, brackets. A notch is checked where it is cut. Not for frames or tapered beams.',
   sources: [cite('fpl-gtr-190', 'ch. 9, Eq. 9-2, Table 9-1, p. 9-2')],
   inputs: beamInputs,
   outputs,
-  formulas: [ownWeightOf, longTermFactor, bendingStress, shearStress, ...materialFormulas],
+  formulas: [ownWeightOf, longTermFactor, bendingStress, shearStress, ...notchFormulas, ...materialFormulas],
   solve: (given, trace): RawOutput<typeof outputs> => {
     const { solved, lasting, material, facts } = beamCase(given, trace);
     const worst = worstOf(solved);
@@ -101,6 +108,7 @@ export const beam = recipe({
     const maxDeflection = Math.abs(worst.sag.value);
     const sigma = trace.evaluate(bendingStress, { M: Math.abs(worst.M.value), W: 1 / facts.stressByMoment });
     const tau = trace.evaluate(shearStress, { V: Math.abs(worst.V.value), A_v: 1 / facts.stressByShear });
+    const notchUse = given.notch && notchUseOf(given.notch, given.section, solved, material, trace);
     const size = { V: Math.abs(worst.V.value), M: Math.abs(worst.M.value) };
     const places = [...new Set([...solved.breaks, worst.sag.at, worst.M.at])].sort((a, b) => a - b);
     return {
@@ -116,7 +124,8 @@ export const beam = recipe({
       shearStress: tau,
       bendingUse: material.bending === undefined ? undefined : sigma / material.bending,
       shearUse: material.shear === undefined ? undefined : tau / material.shear,
-      verdict: verdict(sigma, tau, material),
+      notchUse,
+      verdict: verdict(sigma, tau, notchUse, material),
       secondMoment: facts.EI / material.E,
       sectionModulus: 1 / facts.stressByMoment,
       basis: material.basis,
@@ -145,8 +154,9 @@ export const beam = recipe({
   cautions: (given, answer) => [
     ...loadBearingCautions,
     ...lifting(answer),
+    ...(given.notch ? notchCautions(given.notch, given.section, shortestBay(given)) : []),
     ...(given.section.shape === 'layers' && !given.section.loose
-      ? [note('glued layers are taken as one: the glue must bear the shear between them')]
+      ? [note('glued layers are taken as one: the glue must carry the shear between them')]
       : []),
     ...(given.section.shape === 'beside'
       ? [note('pieces side by side are taken as fastened so that they sag alike')]
@@ -172,10 +182,11 @@ export const beam = recipe({
 /** Takes away the dust of the last binary digits. */
 const clean = (n: number, size: number): number => (Math.abs(n) < 1e-11 * size ? 0 : n);
 
-function verdict(sigma: number, tau: number, material: Material): string {
+function verdict(sigma: number, tau: number, notchUse: number | undefined, material: Material): string {
   const over = [
     sigma > (material.bending ?? Infinity) ? 'bending' : '',
     tau > (material.shear ?? Infinity) ? 'shear' : '',
+    (notchUse ?? 0) > 1 ? 'at the notch' : '',
   ].filter(Boolean);
   if (over.length > 0) return `no: too much ${over.join(' and ')}`;
   const unchecked = [

@@ -23,5 +23,5 @@ export const loadBearingCautions: readonly Caution[] = [
 ];
 
 export const uniformOnly = note(
-  'calculated for a rail that rests freely at both ends with its load spread evenly; bearing on the supports, notches and sideways buckling are not checked',
+  'calculated for a rail that rests freely at both ends with its load spread evenly; pressure on the supports and sideways buckling are not checked',
 );

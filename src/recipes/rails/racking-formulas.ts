@@ -2,24 +2,16 @@ import { formula, variable } from '../../engine/formula.js';
 import { cite } from '../../engine/source.js';
 
 const E = variable('modulus', 'modulus of elasticity', { unit: 'MPa' });
-const G = variable('modulus', 'shear modulus', { unit: 'MPa' });
-const I = variable('secondMoment', 'second moment of area', { unit: 'mm4' });
-const F = variable('force', 'force along the top');
+const F = variable('force', 'force along the top of one frame');
 const mm = (label: string) => variable('length', label, { unit: 'mm' });
+const second = (label: string) => variable('secondMoment', label, { unit: 'mm4' });
 // A radian is a pure number in these formulas.
 const k = variable('moment', 'stiffness of one corner: moment for each radian', { unit: 'N mm' });
+const frame = {
+  h: mm('height to the middle of the rail'),
+  L: mm('width between the legs, middle to middle'),
+};
 
-export const halfLapStiffness = formula({
-  symbol: 'k',
-  result: k,
-  expression: 'G * b^4 / (3 t)',
-  variables: {
-    G,
-    b: mm('side of the glued square: depth of the pieces in the plane of the frame'),
-    t: mm('thickness of the frame'),
-  },
-  basis: 'estimate',
-});
 export const slipOfScrew = formula({
   symbol: 's',
   result: variable('springRate', 'stiffness of one screw in shear', { unit: 'N/mm' }),
@@ -42,30 +34,16 @@ export const screwedStiffness = formula({
   },
   basis: 'estimate',
 });
-export const sway = formula({
-  symbol: 'delta',
-  result: mm('sway at the top'),
-  expression: 'F h^2 / 2 * (L / (6 E I) + 1 / k) + F h^3 / (6 E I)',
-  variables: {
-    F,
-    h: mm('height to the middle of the rail'),
-    L: mm('width between the legs, middle to middle'),
-    E,
-    I,
-    k,
-  },
-  basis: 'estimate',
-});
 export const rigidSway = formula({
   symbol: 'delta_0',
   result: mm('sway at the top if the corners did not give'),
-  expression: 'F h^2 L / (12 E I) + F h^3 / (6 E I)',
+  expression: 'F h^2 / 2 * (h / (3 E I_leg) + L / (6 E I_rail))',
   variables: {
     F,
-    h: mm('height to the middle of the rail'),
-    L: mm('width between the legs, middle to middle'),
+    ...frame,
     E,
-    I,
+    I_leg: second('second moment of a leg'),
+    I_rail: second('second moment of the rail'),
   },
   basis: 'estimate',
 });
@@ -95,3 +73,98 @@ export const testForce = formula({
   },
   source: cite('bifma-x5-5', 'clause in a test report, p. 6'),
 });
+
+/** With hinged feet each leg carries half of the push, so each corner half of its moment. */
+export const cornerMoment = formula({
+  symbol: 'M',
+  result: variable('moment', 'moment on one corner', { unit: 'N mm' }),
+  expression: 'F h / 2',
+  variables: { F, h: frame.h },
+  basis: 'geometry',
+});
+/** Half of the push across the corner, and the upright couple of the legs along it. */
+export const cornerForce = formula({
+  symbol: 'R',
+  result: variable('force', 'force across one corner'),
+  expression: 'F * sqrt(1 / 4 + (h / L)^2)',
+  variables: { F, ...frame },
+  basis: 'geometry',
+});
+export const braceForce = formula({
+  symbol: 'N',
+  result: variable('force', 'force along the brace'),
+  expression: 'F sqrt(h^2 + L^2) / L',
+  variables: { F, ...frame },
+  basis: 'geometry',
+});
+/** Euler's column, hinged ends, over the load factor and the partial factor of the lower stiffness. */
+export const braceBuckling = formula({
+  symbol: 'N_b',
+  result: variable('force', 'push at which the brace is still far from buckling'),
+  expression: 'pi^2 c E I / (n * (h^2 + L^2))',
+  variables: {
+    c: variable('ratio', 'modulus at the lower 5 % limit over the mean'),
+    E,
+    I: second('least second moment of the brace'),
+    n: variable('ratio', 'load factor times partial factor'),
+    ...frame,
+  },
+  source: cite('gere-mechanics', 'Euler’s column, hinged ends', { read: 'memory' }),
+});
+/** Twist of a glued crossing at the loads as they are, with the share kept for glue-ups of the shop. */
+export const workingTorsion = formula({
+  symbol: 'tau',
+  result: variable('stress', 'working torsional shear of a glued crossing', { unit: 'MPa' }),
+  expression: 'n k_mod f_tor / (gamma_M gamma)',
+  variables: {
+    n: variable('ratio', 'share kept for a joint glued in the shop'),
+    k_mod: variable('ratio', 'duration of load and service class'),
+    f_tor: variable('stress', 'characteristic torsional shear of a factory-glued crossing', { unit: 'MPa' }),
+    gamma_M: variable('ratio', 'partial factor'),
+    gamma: variable('ratio', 'factored load over the load as it is'),
+  },
+  basis: 'estimate',
+});
+/** Both at once: twist and rolling shear add up, on the safe side. */
+export const crossingUse = formula({
+  symbol: 'u',
+  result: variable('ratio', 'share of the glued corner’s strength that is used'),
+  expression: 'M / T + R / (a b f_R)',
+  variables: {
+    M: variable('moment', 'moment on one corner', { unit: 'N mm' }),
+    T: variable('moment', 'twist that the crossing carries', { unit: 'N mm' }),
+    R: variable('force', 'force across one corner'),
+    a: mm('one side of the glued face'),
+    b: mm('other side of the glued face'),
+    f_R: variable('stress', 'working rolling shear', { unit: 'MPa' }),
+  },
+  basis: 'estimate',
+});
+/** The screw loaded most: turning and side load added up. */
+export const screwForce = formula({
+  symbol: 'P',
+  result: variable('force', 'force on the screw loaded most'),
+  expression: 'M / (n r) + R / n',
+  variables: {
+    M: variable('moment', 'moment on one corner', { unit: 'N mm' }),
+    R: variable('force', 'force across one corner'),
+    n: variable('count', 'screws in the corner'),
+    r: mm('from the middle of the corner to a screw'),
+  },
+  basis: 'estimate',
+});
+
+export const rackingFormulas = [
+  slipOfScrew,
+  screwedStiffness,
+  rigidSway,
+  bracedSway,
+  testForce,
+  cornerMoment,
+  cornerForce,
+  braceForce,
+  braceBuckling,
+  workingTorsion,
+  crossingUse,
+  screwForce,
+] as const;

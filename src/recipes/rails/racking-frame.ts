@@ -1,22 +1,23 @@
-import { estimate, note } from '../../engine/caution.js';
+import { danger, estimate, note } from '../../engine/caution.js';
 import { field } from '../../engine/field.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
-import type { Trace } from '../../engine/trace.js';
-import { rackingDrawing } from './racking-drawing.js';
 import {
-  halfLapStiffness,
-  slipOfScrew,
-  screwedStiffness,
-  sway,
-  rigidSway,
-  bracedSway,
-  testForce,
-} from './racking-formulas.js';
+  crossingPolar,
+  crossingStiffness,
+  crossingTorque,
+  frameSway,
+  rollingShear,
+} from '../../materials/working-stress/lap.js';
+import { netMoment } from '../../materials/working-stress/notch.js';
+import { InputError } from '../../units/input-error.js';
+import { rackingDrawing } from './racking-drawing.js';
+import { rackingFormulas, testForce } from './racking-formulas.js';
+import { partUses, weakestPart } from './racking-strength.js';
+import { frameOf, swayOf } from './racking-sway.js';
 import type { Situation } from './load-situation.js';
 import { loadBearingCautions } from './loads-and-creep.js';
 import { solidField } from './section.js';
-import { sectionFacts } from './section-properties.js';
 import { materialFields } from './material-fields.js';
 import { materialFormulas } from './material-formulas.js';
 import { materialOf } from './design-values.js';
@@ -30,22 +31,20 @@ const pushed: Situation = {
   words: 'short duration, heated room',
 };
 
-/** Push of the furniture test for a piece of known mass. */
-const pushOfTest = (given: { mass?: number; largeTop: boolean }, trace: Trace): number | undefined =>
-  given.mass === undefined
-    ? undefined
-    : trace.evaluate(testForce, { m: given.mass, c: given.largeTop ? 222 : 44 });
+/** Beyond this share of the height the frame lies down, and the formulas of small sway say nothing. */
+const absurd = 1 / 3;
 
 /**
- * How much an open frame of two legs and a rail sways for a push along its top: what corners, legs and rail each give.
- * A first estimate that tells a stiff corner from a loose one and a brace from both; not a proof of strength.
+ * How much an open frame of two legs and a rail sways for a push along its top, and which part gives first: members at
+ * their laps, glued faces by rolling shear and twist, screws, brace. Feet free to turn; a first estimate.
+ * @throws InputError where the sway passes a third of the height
  */
 export const rackingFrame = recipe({
   name: 'rackingFrame',
   title: 'Sway of a frame',
   topic: 'rails',
   about:
-    'How far a frame of two legs and a rail sways when pushed along its top, by glued, screwed, stiff or braced corners. An estimate to compare joints by; it does not prove their strength.',
+    'How far a frame of two legs and a rail sways when pushed along its top, what push it holds and what gives first: members, glued laps, screws or brace. An estimate to compare joints by.',
   sources: [],
   inputs: {
     height: field.length({
@@ -60,7 +59,11 @@ export const rackingFrame = recipe({
       above: '0 mm',
       max: '10 m',
     }),
-    section: solidField({ label: 'thickness of the frame by depth of its pieces in the plane of the frame' }),
+    section: solidField({ label: 'thickness of the frame by depth of its legs in the plane of the frame' }),
+    rail: solidField({
+      label: 'thickness by depth of the rail, where it differs from the legs',
+      optional: true,
+    }),
     joint: field.choice(['glued half lap', 'screwed half lap', 'stiff', 'braced'], {
       label: 'how the corners are made',
       default: 'glued half lap',
@@ -102,23 +105,33 @@ export const rackingFrame = recipe({
     ...materialFields,
   },
   outputs: {
+    verdict: out.text({ label: 'what it holds, and what gives first' }),
     sway: out.length({ label: 'sway at the top for the push' }),
+    pushAllowed: out.force({ label: 'push that the weakest part holds', optional: true }),
+    use: out.share({ label: 'share of the strength that the push uses', optional: true }),
     swayPerForce: out.length({ label: 'sway at the top for each 100 N' }),
     stiffness: out.springRate({ label: 'push for each millimetre of sway' }),
     jointStiffness: out.quantity('rotationalStiffness', { label: 'stiffness of one corner', optional: true }),
     shareOfJoints: out.share({ label: 'share of the sway that the corners give', optional: true }),
     testForce: out.force({ label: 'push on a leg in the furniture test', optional: true }),
     testSway: out.length({ label: 'sway under that push', optional: true }),
+    parts: out.table(
+      {
+        part: out.text({ label: 'part' }),
+        use: out.share({ label: 'share of its strength used', optional: true }),
+      },
+      { label: 'What the push uses of each part' },
+    ),
     basis: out.text({ label: 'the timber’s figures' }),
   },
   formulas: [
-    halfLapStiffness,
-    slipOfScrew,
-    screwedStiffness,
-    sway,
-    rigidSway,
-    bracedSway,
-    testForce,
+    ...rackingFormulas,
+    crossingPolar,
+    crossingTorque,
+    crossingStiffness,
+    rollingShear,
+    netMoment,
+    frameSway,
     ...materialFormulas,
   ],
   solve: (given, trace) => {
@@ -127,47 +140,20 @@ export const rackingFrame = recipe({
       mix: { permanent: 0, imposed: 1 },
       situation: pushed,
     });
-    const facts = sectionFacts(given.section, material.E, undefined);
-    const I = facts.EI / material.E;
-    const F = given.push / given.frames;
-    const { height: h, width: L } = given;
-    const b = given.section.depth;
-    const rho = material.density ?? 450;
-    if (material.density === undefined && (given.joint === 'screwed half lap' || given.joint === 'braced'))
-      trace.warn(note('the density is not known: 450 kg/m³ was taken for the screws'));
-    let moved: number;
-    let corner = given.joint === 'braced' ? undefined : given.jointStiffness;
-    let shareOfJoints: number | undefined;
-    if (given.joint === 'braced') {
-      const s = trace.evaluate(slipOfScrew, { rho, d: given.screwDiameter });
-      moved = trace.evaluate(bracedSway, {
-        F,
-        h,
-        L,
-        E: material.E,
-        A: given.brace.width * given.brace.depth,
-        n: given.screws,
-        s,
+    const frame = frameOf(given, material.density, trace);
+    const { moved, corner, shareOfJoints } = swayOf(frame, given.jointStiffness, material, trace);
+    if (moved > absurd * given.height)
+      throw new InputError({
+        field: 'push',
+        message: `sways ${(moved * 1000).toFixed(0)} mm, over a third of the height of ${(given.height * 1000).toFixed(0)} mm: it would lie down; takes stiffer corners, a brace, thicker pieces, or a push under ${Math.floor((given.push * absurd * given.height) / moved)} N`,
       });
-    } else {
-      const free = trace.evaluate(rigidSway, { F, h, L, E: material.E, I });
-      if (corner === undefined && given.joint === 'glued half lap')
-        corner = trace.evaluate(halfLapStiffness, {
-          G: material.G ?? material.E / 16,
-          b,
-          t: given.section.width,
-        });
-      else if (corner === undefined && given.joint === 'screwed half lap')
-        corner = trace.evaluate(screwedStiffness, {
-          n: given.screws,
-          s: trace.evaluate(slipOfScrew, { rho, d: given.screwDiameter }),
-          r: b / 4,
-        });
-      moved = corner === undefined ? free : trace.evaluate(sway, { F, h, L, E: material.E, I, k: corner });
-      shareOfJoints = 1 - free / moved;
-    }
-    const test = pushOfTest(given, trace);
+    const uses = partUses(frame, material, trace);
+    const test =
+      given.mass === undefined
+        ? undefined
+        : trace.evaluate(testForce, { m: given.mass, c: given.largeTop ? 222 : 44 });
     return {
+      ...weakestPart(uses, given.push),
       sway: moved,
       swayPerForce: (moved / given.push) * 100,
       stiffness: given.push / moved,
@@ -175,16 +161,26 @@ export const rackingFrame = recipe({
       shareOfJoints,
       testForce: test,
       testSway: test === undefined ? undefined : (moved / given.push) * test,
+      parts: uses.map(({ part, use }) => ({ part, use: Number.isFinite(use) ? use : undefined })),
       basis: material.basis,
     };
   },
-  cautions: (given) => [
+  cautions: (given, answer) => [
     ...loadBearingCautions,
+    ...(answer.use === undefined || answer.use > 1
+      ? [danger(`do not build it so for this push: ${answer.verdict}`)]
+      : []),
     estimate(
-      'feet taken as free to turn on the floor, the top as no help; real joints give more than glue alone, so build one corner and push it before trusting the figure',
+      'feet taken as free to turn on the floor, the top as no help; glued crossings were found half to twice as stiff, so build one corner and push it before trusting the figure',
     ),
     ...(given.joint === 'screwed half lap'
       ? [note('screws alone work loose under a push to and fro: glue as well, or brace')]
+      : []),
+    ...(given.joint === 'glued half lap' && given.section.depth > 0.075
+      ? [note('a glued crossing wider than 75 mm works against its own shrinkage (common practice)')]
+      : []),
+    ...(given.joint === 'stiff' || given.jointStiffness !== undefined
+      ? [note('the strength of the corner itself is not known here: only its members are checked')]
       : []),
   ],
   chart: (given, answer) => rackingDrawing(given, answer.sway),

@@ -8,18 +8,10 @@ import { nullTrace } from '../../engine/trace.js';
 import { loadBearingCautions, uniformOnly } from './loads-and-creep.js';
 import type { Section } from './section.js';
 import { sectionFacts } from './section-properties.js';
-import {
-  leastOf,
-  leastSpan,
-  sagAt,
-  secondMoment,
-  spanFormulas,
-  spanInputs,
-  spanCase,
-  spansOf,
-  type SpanGiven,
-} from './span-limits.js';
+import { leastOf, leastSpan, sagAt, spanInputs, spanCase, spansOf, type SpanGiven } from './span-limits.js';
 import { materialFields } from './material-fields.js';
+import { notchCautions } from './notched-rail.js';
+import { secondMoment, spanFormulas } from './span-formulas.js';
 
 /**
  * The longest span of a rail for sag, bending and shear: simply supported, load spread evenly. For rails of tops,
@@ -39,6 +31,7 @@ export const railSpan = recipe({
     spanByDeflection: out.length({ label: 'longest span for the sag' }),
     spanByBending: out.length({ label: 'longest span for the bending stress', optional: true }),
     spanByShear: out.length({ label: 'longest span for the shear stress', optional: true }),
+    spanByNotch: out.length({ label: 'longest span for what the notch leaves', optional: true }),
     firstSag: out.length({ label: 'sag at that span when the load comes on' }),
     sag: out.length({ label: 'sag at that span in the long run' }),
     bendingStress: out.stress({ label: 'bending stress at that span' }),
@@ -60,7 +53,8 @@ export const railSpan = recipe({
       trace.evaluate(secondMoment, { b: given.section.width, h: given.section.depth });
     else trace.note(`Section worked out by strips: E I = ${(facts.EI / 1e3).toPrecision(4)} kN·m².`);
     if (given.limit.source) trace.source(given.limit.source);
-    const spans = spansOf(facts, material, load, given.limit, creep, trace);
+    const notched = given.notch && { notch: given.notch, section: given.section };
+    const spans = spansOf(facts, material, load, given.limit, creep, trace, notched);
     const [longest, governedBy] = leastOf(spans);
     const sag = sagAt(facts, material, load, longest, creep, trace);
     if (material.bending === undefined || material.shear === undefined)
@@ -75,6 +69,7 @@ export const railSpan = recipe({
       spanByDeflection: spans.deflection,
       spanByBending: spans.bending,
       spanByShear: spans.shear,
+      spanByNotch: spans.notch,
       firstSag: sag / creep,
       sag,
       bendingStress: ((load * longest ** 2) / 8) * facts.stressByMoment,
@@ -90,9 +85,12 @@ export const railSpan = recipe({
         'the span is less than four times the depth: beam formulas no longer hold well, look at it as a bracket',
     },
   ],
-  cautions: (given) => [
+  cautions: (given, answer) => [
     ...loadBearingCautions,
     uniformOnly,
+    ...(given.notch
+      ? notchCautions(given.notch, given.section, answer.span)
+      : [note('cut for a lap or a notch? Give notch: a rail half cut away carries a quarter or less')]),
     ...(given.section.shape === 'solid' && given.section.depth > 4 * given.section.width
       ? [note('deeper than four times its width: hold it sideways, or it turns over (common practice)')]
       : []),
@@ -126,7 +124,18 @@ function spanAgainstDepth(
   span: number,
   section: Extract<Section, { shape: 'solid' }>,
 ): ChartSpec {
-  const depths = Array.from({ length: 37 }, (_, i) => section.depth * (0.4 + (i * 1.6) / 36));
+  // A shallower rail would be cut through, or have its notch within the span.
+  const shallowest = given.notch
+    ? Math.max(
+        0.4 * section.depth,
+        1.05 * given.notch.depth,
+        given.notch.side === 'bottom' ? given.notch.at : 0,
+      )
+    : 0.4 * section.depth;
+  const depths = Array.from(
+    { length: 37 },
+    (_, i) => shallowest + ((2 * section.depth - shallowest) * i) / 36,
+  );
   const line = (w: SpanGiven, name: string) => ({
     name,
     values: depths.map((depth) => leastSpan(w, { ...section, depth })[0] * 1000),

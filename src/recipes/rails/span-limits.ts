@@ -1,106 +1,15 @@
 import { field, type Parsed } from '../../engine/field.js';
-import { formula, variable } from '../../engine/formula.js';
-import { cite } from '../../engine/source.js';
 import { nullTrace, type Trace } from '../../engine/trace.js';
 import { longTermFactor } from '../../materials/working-stress/use-category.js';
 import { situationFields, situationOf } from './load-situation.js';
-import { ownWeightOf } from './loads-and-creep.js';
+import { notchField, notchStrength, spanByNotch, type Notch } from './notched-rail.js';
 import { sagLimitField, type SagLimit } from './sag-limit.js';
+import { sagBent, sagWhole, spanByBending, spanByLength, spanByShare, spanByShear } from './span-formulas.js';
 import { sectionField, type Section } from './section.js';
 import { sectionFacts, type SectionFacts } from './section-properties.js';
 import { materialFields } from './material-fields.js';
-import { materialFormulas } from './material-formulas.js';
 import type { Rank } from '../../materials/working-stress/ungraded-wood.js';
 import { chosenOf, materialOf, ownWeightPerLength, type Material } from './design-values.js';
-
-const handbook = (what: string) => cite('fpl-gtr-190', `Eq. 9-2 and Table 9-1, p. 9-2${what}`);
-const q = variable('lineLoad', 'load by length', { unit: 'N/mm' });
-const E = variable('modulus', 'modulus of elasticity', { unit: 'MPa' });
-const I = variable('secondMoment', 'second moment of area', { unit: 'mm4' });
-const K = variable('ratio', 'sag in the long run over the first sag');
-const span = (label: string) => variable('length', label, { unit: 'mm' });
-
-export const secondMoment = formula({
-  symbol: 'I',
-  result: I,
-  expression: 'b h^3 / 12',
-  variables: {
-    b: variable('length', 'width of the rail', { unit: 'mm' }),
-    h: variable('length', 'depth of the rail', { unit: 'mm' }),
-  },
-  source: cite('fpl-gtr-190', 'Eq. 9-3, p. 9-2'),
-});
-const spanByShare = formula({
-  symbol: 'L_d',
-  result: span('span at which the sag is the share of it allowed'),
-  expression: 'cbrt(384 E I / (5 n K q))',
-  variables: { E, I, n: variable('ratio', 'span over allowed sag'), K, q },
-  source: handbook(', turned round'),
-});
-const spanByLength = formula({
-  symbol: 'L_d',
-  result: span('span at which the sag is the length allowed'),
-  expression: '(384 E I d / (5 K q))^(1/4)',
-  variables: { E, I, d: variable('length', 'allowed sag', { unit: 'mm' }), K, q },
-  source: handbook(', turned round'),
-});
-const sagBent = formula({
-  symbol: 'delta',
-  result: variable('length', 'sag at midspan', { unit: 'mm' }),
-  expression: '5 K q L^4 / (384 E I)',
-  variables: { K, q, L: span('span'), E, I },
-  source: handbook(', bending alone'),
-});
-const sagWhole = formula({
-  symbol: 'delta',
-  result: variable('length', 'sag at midspan', { unit: 'mm' }),
-  expression: 'K * (5 q L^4 / (384 E I) + q L^2 / (8 G A_s))',
-  variables: {
-    K,
-    q,
-    L: span('span'),
-    E,
-    I,
-    G: variable('modulus', 'shear modulus', { unit: 'MPa' }),
-    A_s: variable('area', 'area that works in shear, 5/6 of a rectangle', { unit: 'mm2' }),
-  },
-  source: handbook(', bending and shear'),
-});
-const spanByBending = formula({
-  symbol: 'L_b',
-  result: span('span at which the bending stress is the one allowed'),
-  expression: 'sqrt(8 f_b W / q)',
-  variables: {
-    f_b: variable('stress', 'bending stress to stay under', { unit: 'MPa' }),
-    W: variable('sectionModulus', 'section modulus', { unit: 'mm3' }),
-    q,
-  },
-  basis: 'definition', // statics: M = q L²/8, stress M/W
-});
-const spanByShear = formula({
-  symbol: 'L_v',
-  result: span('span at which the shear stress is the one allowed'),
-  expression: '2 f_v A_v / q',
-  variables: {
-    f_v: variable('stress', 'shear stress to stay under', { unit: 'MPa' }),
-    A_v: variable('area', 'shear force over greatest shear stress, 2/3 of a rectangle', { unit: 'mm2' }),
-    q,
-  },
-  basis: 'definition', // statics: V = q L/2, stress V/A_v
-});
-
-export const spanFormulas = [
-  secondMoment,
-  longTermFactor,
-  ownWeightOf,
-  spanByShare,
-  spanByLength,
-  spanByBending,
-  spanByShear,
-  sagBent,
-  sagWhole,
-  ...materialFormulas,
-];
 
 export const spanInputs = {
   section: sectionField({ label: 'width by depth of the rail, depth in the direction of the load' }),
@@ -118,6 +27,7 @@ export const spanInputs = {
     default: '0 N/m',
   }),
   ownWeight: field.flag({ label: 'whether the rail carries its own weight beside the load', default: false }),
+  notch: notchField,
   ...situationFields,
   ...materialFields,
 } as const;
@@ -127,6 +37,8 @@ export interface Spans {
   readonly deflection: number;
   readonly bending: number | undefined;
   readonly shear: number | undefined;
+  /** Where the rail is notched. */
+  readonly notch?: number | undefined;
 }
 
 /** A rail ready to be checked: its timber, its section, the whole load and what creep makes of the sag. */
@@ -156,6 +68,13 @@ export function spanCase(given: SpanGiven, section: Section, trace: Trace, rank?
   return { material, facts: sectionFacts(section, material.E, material.G), load, creep };
 }
 
+/** A notch, and the section it is cut into. */
+export interface Notched {
+  readonly notch: Notch;
+  readonly section: Section;
+}
+
+/** The longest spans for the sag, the stresses and the notch. */
 export function spansOf(
   facts: SectionFacts,
   material: Material,
@@ -163,8 +82,12 @@ export function spansOf(
   limit: SagLimit,
   creep: number,
   trace: Trace,
+  notched?: Notched,
 ): Spans {
   return {
+    notch:
+      notched &&
+      spanByNotch(notched.notch, notchStrength(notched.notch, notched.section, material, trace), load, trace),
     deflection: byDeflection(facts, material, load, limit, creep, trace),
     bending:
       material.bending === undefined
@@ -226,15 +149,16 @@ export function sagAt(
 
 export function leastOf(spans: Spans): [number, string] {
   let best: [number, string] = [spans.deflection, 'deflection'];
-  for (const by of ['bending', 'shear'] as const) {
+  for (const by of ['bending', 'shear', 'notch'] as const) {
     const L = spans[by] ?? Infinity;
     if (L < best[0]) best = [L, by];
   }
   return best;
 }
 
-/** The least of the three spans and what it is for, without workings: for charts and ranges. */
+/** The least of the spans and what it is for, without workings: for charts and ranges. */
 export function leastSpan(given: SpanGiven, section: Section, rank?: Rank): [number, string] {
   const { facts, material, load, creep } = spanCase(given, section, nullTrace, rank);
-  return leastOf(spansOf(facts, material, load, given.limit, creep, nullTrace));
+  const notched = given.notch && { notch: given.notch, section };
+  return leastOf(spansOf(facts, material, load, given.limit, creep, nullTrace, notched));
 }

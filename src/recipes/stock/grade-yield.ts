@@ -6,6 +6,7 @@ import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
+import { surfaceMeasure, tallyLength } from './tally-rules.js';
 import { tableRows, type DataRow } from '../../materials/data-tables.js';
 
 const grades = [
@@ -28,7 +29,7 @@ const surface = formula({
   empirical: true,
   variables: {
     w: variable('length', 'width', { unit: 'in' }),
-    l: variable('length', 'length', { unit: 'ft' }),
+    l: variable('length', 'length in whole feet', { unit: 'ft' }),
   },
   source: cite('ncwoodworker-grading', 'surface measure'),
 });
@@ -209,13 +210,16 @@ function measure(
       field: 'surfaceMeasure',
       message: 'missing; takes a whole number of square feet such as 8, or both width and length',
     });
-  const exact = trace.evaluate(surface, { w: given.width, l: given.length });
-  const S = Math.round(exact + 1e-9);
+  const [w, l] = [given.width / 0.0254, given.length / 0.3048];
+  const exact = trace.evaluate(surface, { w: given.width, l: tallyLength(l) * 0.3048 });
+  const S = surfaceMeasure({ width: w, length: l }, { up: true });
   if (S < 1)
     throw new InputError({
       field: 'width',
       message: `gives a surface measure of ${exact.toFixed(2)} ft², takes a board of at least half a square foot`,
     });
-  trace.note(`Rounded to the nearest whole foot: ${S}.`);
+  trace.note(
+    `A part of a foot of length is dropped, and the measure rounded to the nearest whole foot: ${S}.`,
+  );
   return S;
 }

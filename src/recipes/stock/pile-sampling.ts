@@ -7,7 +7,7 @@ import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { amountOutput, neededField, sampleField } from './sampled-amount.js';
-import { studentTQuantile } from './student-t.js';
+import { studentTQuantile } from '../student-t.js';
 
 const mean = variable('ratio', 'mean yield of a piece, in base units');
 const sd = variable('ratio', 'standard deviation of the yields, in base units');

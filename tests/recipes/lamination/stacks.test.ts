@@ -11,7 +11,7 @@ const near = (got: number | undefined, wanted: number) => expect((got as number)
 describe('stackUp by hand', () => {
   const strips = { name: 'strip', nominal: '45 mm', plusMinus: '0.3 mm', count: 4 };
   it('four strips of 45 ± 0.3 mm: 180, at worst 1.2, by squares 0.6, standard deviation 0.2', () => {
-    const a = stackUp({ parts: [strips] });
+    const a = stackUp({ parts: [strips], sigmas: 3 });
     near(a.nominal.in('mm'), 180);
     near(a.worstCase.in('mm'), 1.2);
     near(a.rss.in('mm'), 0.6);
@@ -24,18 +24,18 @@ describe('stackUp by hand', () => {
     expect(remarks(a)).not.toMatch(/Chance inside/);
     expect(remarks(stackUp({ parts: [{ ...strips, count: 1 }] }))).toMatch(/^1 piece: /);
   });
-  it('two standard deviations agreed for plus or minus: 0.15 each', () => {
-    near(stackUp({ parts: [strips], sigmas: 2 }).sd.in('mm'), 0.3);
+  it('two standard deviations are meant by plus or minus where nothing else is agreed: 0.15 each', () => {
+    near(stackUp({ parts: [strips] }).sd.in('mm'), 0.3);
   });
   it('a part by its standard deviation counts the agreed number of them at worst, and says so', () => {
     const a = stackUp({ parts: [{ nominal: '12 mm', sd: '0.2 mm', count: 1 }], sigmas: 2 });
     near(a.worstCase.in('mm'), 0.4);
     near(a.sd.in('mm'), 0.2);
     expect(texts(a)).toMatch(/the worst case counts 2 of them/);
-    expect(texts(stackUp({ parts: [strips] }))).not.toMatch(/a normal spread has no end/);
+    expect(texts(stackUp({ parts: [strips], sigmas: 3 }))).not.toMatch(/a normal spread has no end/);
   });
   it('limits of one standard deviation either way hold 68.27 %: one stack in three falls outside', () => {
-    const a = stackUp({ parts: [strips], limits: '0.2 mm' });
+    const a = stackUp({ parts: [strips], sigmas: 3, limits: '0.2 mm' });
     expect(a.chanceInside!.value).toBeCloseTo(0.682689, 6);
     expect(Math.abs(a.chanceSimulated!.value - 0.6827)).toBeLessThan(0.0132);
     expect(texts(a)).toMatch(/one stack in 3 falls outside/);
@@ -46,17 +46,18 @@ describe('stackUp by hand', () => {
     );
     expect(scores).toEqual([expect.stringMatching(/= \(-1\)$/), expect.stringMatching(/= 1$/)]);
     // From 179.9 to 180.4: between -0.5 and 2 standard deviations, 0.691462 + 0.977250 - 1.
-    const uneven = stackUp({ parts: [strips], limits: { low: '179.9 mm', high: '180.4 mm' } });
+    const uneven = stackUp({ parts: [strips], sigmas: 3, limits: { low: '179.9 mm', high: '180.4 mm' } });
     expect(uneven.chanceInside!.value).toBeCloseTo(0.668712, 5);
   });
   it('limits are about the target, and a shim brings the middle to it', () => {
-    const a = stackUp({ parts: [strips], target: '180.2 mm', limits: '0.2 mm' });
+    const a = stackUp({ parts: [strips], sigmas: 3, target: '180.2 mm', limits: '0.2 mm' });
     near(a.shim!.in('mm'), 0.2);
     // From 180 to 180.4: between 0 and 2 standard deviations.
     expect(a.chanceInside!.value).toBeCloseTo(0.47725, 5);
   });
   it('warns under nine stacks in ten, at 1.6449 standard deviations', () => {
-    const text = (limits: string) => /falls outside/.test(texts(stackUp({ parts: [strips], limits })));
+    const text = (limits: string) =>
+      /falls outside/.test(texts(stackUp({ parts: [strips], sigmas: 3, limits })));
     expect([text('0.3289 mm'), text('0.329 mm')]).toEqual([true, false]);
   });
   it('pieces that err evenly have t/√3, whatever was agreed, and shares are counted', () => {
@@ -81,7 +82,7 @@ describe('stackUp by hand', () => {
   });
   it('evaluates without simulating where the closed form is exact, and simulates where it is not', () => {
     const { parts } = stackUp.read({ parts: [strips] });
-    const fast = stackUp.evaluate({ parts, limits: 0.0002 });
+    const fast = stackUp.evaluate({ parts, sigmas: 3, limits: 0.0002 });
     expect(fast.chanceInside).toBeCloseTo(0.682689, 6);
     expect('chanceSimulated' in fast).toBe(false);
     expect(fast.low * 1000).toBeCloseTo(180 - 0.2 * 1.959964, 6);
@@ -107,10 +108,10 @@ describe('stackUp by hand', () => {
     );
   });
   it('limits that meet are limits; turned round they are refused with both', () => {
-    expect(stackUp({ parts: [strips], limits: { low: '180 mm', high: '180 mm' } }).chanceInside!.value).toBe(
-      0,
-    );
-    expect(() => stackUp({ parts: [strips], limits: { low: '181 mm', high: '180 mm' } })).toThrow(
+    expect(
+      stackUp({ parts: [strips], sigmas: 3, limits: { low: '180 mm', high: '180 mm' } }).chanceInside!.value,
+    ).toBe(0);
+    expect(() => stackUp({ parts: [strips], sigmas: 3, limits: { low: '181 mm', high: '180 mm' } })).toThrow(
       /limits: got a least of 181 mm above a most of 180 mm/,
     );
   });
@@ -118,7 +119,7 @@ describe('stackUp by hand', () => {
 
 describe('the simulated stacks', () => {
   const of = (count: number, shape: 'normal' | 'even', sd = 1) =>
-    simulate([{ nominal: 0, most: 1, sd, count }], shape, 3);
+    simulate([{ nominal: 0, most: 1, sd, count, setting: 0, settingSd: 0 }], shape, 3);
   const spreadOf = (xs: Float64Array) => Math.sqrt(xs.reduce((s, x) => s + x * x, 0) / draws);
   it('spread by the root of their count, evenly or not, few or many', () => {
     // The standard deviation of 20 000 draws is within 1.5 % of the true one.
@@ -145,8 +146,8 @@ describe('the simulated stacks', () => {
     const mean =
       simulate(
         [
-          { nominal: 10, most: 1, sd: 0.1, count: 3 },
-          { nominal: -2, most: 1, sd: 0.1, count: 1 },
+          { nominal: 10, most: 1, sd: 0.1, count: 3, setting: 0, settingSd: 0 },
+          { nominal: -2, most: 1, sd: 0.1, count: 1, setting: 0, settingSd: 0 },
         ],
         'normal',
         1,

@@ -1,6 +1,8 @@
+import { beam } from '../../../src/recipes/rails/beam.js';
 import { describe, expect, it } from 'vitest';
 import { railSpan } from '../../../src/recipes/rails/rail-span.js';
-import { leastOf, secondMoment } from '../../../src/recipes/rails/span-limits.js';
+import { secondMoment } from '../../../src/recipes/rails/span-formulas.js';
+import { leastOf } from '../../../src/recipes/rails/span-limits.js';
 
 const near = (got: number | undefined, wanted: number) => expect((got as number) / wanted).toBeCloseTo(1, 9);
 const texts = (r: { cautions: readonly { text: string }[] }) => r.cautions.map((c) => c.text).join('\n');
@@ -90,5 +92,64 @@ describe('railSpan', () => {
     expect(range({ timber: 'white oak' })).toBeUndefined();
     expect(range({ grade: 'C24' })).toBeUndefined();
     expect(range({ timber: 'unknown softwood', modulus: '9 GPa' })).toBeUndefined();
+  });
+});
+
+describe('a notched rail by hand: 45 x 95 mm, shear 1.034 MPa, bending 8 MPa, 450 N/m', () => {
+  const at = (notch: object | undefined, more: object = {}) =>
+    railSpan({
+      section: '45 x 95 mm',
+      load: '450 N/m',
+      modulus: '9 GPa',
+      allowableShear: '1.034 MPa',
+      allowableBending: '8 MPa',
+      limit: 'L/100',
+      notch,
+      ...more,
+    } as never);
+  it('at the support from below, a quarter cut: the least of the NDS and k_v', () => {
+    // 2/3 1.034 45 71.25 0.75² = 1243 N; k_v 0.704 at 40 mm: 0.704 1.034 45 71.25 / 1.5 = 1556 N.
+    const r = at({ at: '40 mm', depth: '23.75 mm' });
+    expect(r.spanByNotch?.in('mm')).toBeCloseTo(2 * (1243.2 / 0.45 + 40), -1);
+    expect(
+      at({ depth: '23.75 mm' })
+        .cautions.map((c) => c.text)
+        .join(),
+    ).not.toMatch(/outside the limits/);
+    expect(
+      at({ depth: '40 mm' })
+        .cautions.map((c) => c.text)
+        .join(),
+    ).toMatch(/outside the limits of the standard: an end notch may be at most a quarter/);
+  });
+  it('lapped from above 600 mm from the support: the net section, M = 8 45 47.5²/6 = 135 375 N mm', () => {
+    const r = at({ at: '600 mm', depth: '47.5 mm', side: 'top' });
+    expect(r.spanByNotch?.in('mm')).toBeCloseTo((2 * 135375) / (0.45 * 600) + 600, 3);
+    expect(r.governedBy).toBe('notch');
+    expect(r.span.value).toBeLessThan(at(undefined).span.value);
+  });
+  it('refuses a cut from below within the span, one through the rail, and a section of pieces', () => {
+    expect(() => at({ at: '600 mm', depth: '20 mm' })).toThrow(
+      /notch\.side: got a cut from below within the span/,
+    );
+    expect(() => at({ depth: '95 mm' })).toThrow(/notch\.depth: got 95\.0 mm, takes less than the depth/);
+    expect(() => at({ depth: '10 mm' }, { section: { diameter: '40 mm' } })).toThrow(/takes a solid section/);
+  });
+  it('a beam with the same notch uses what the span leaves', () => {
+    const span = at({ at: '600 mm', depth: '47.5 mm', side: 'top' }).spanByNotch!.in('mm');
+    const r = beam({
+      length: `${span} mm`,
+      supports: ['0 mm', { position: `${span} mm` }],
+      loads: ['450 N/m'],
+      section: '45 x 95 mm',
+      modulus: '9 GPa',
+      allowableShear: '1.034 MPa',
+      allowableBending: '8 MPa',
+      notch: { at: '600 mm', depth: '47.5 mm', side: 'top' },
+    } as never);
+    expect(r.notchUse?.value).toBeCloseTo(1, 6);
+    expect(
+      beam({ ...beam.example, notch: { at: '100 mm', depth: '40 mm', side: 'top' } } as never).verdict,
+    ).toMatch(/at the notch|yes/);
   });
 });

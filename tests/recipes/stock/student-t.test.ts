@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { studentTQuantile } from '../../../src/recipes/stock/student-t.js';
+import { studentTQuantile } from '../../../src/recipes/student-t.js';
 
 describe('quantiles of Student’s t', () => {
   // NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.2, critical values of Student's t. Read from memory.
