@@ -1,6 +1,6 @@
 // Large neighbourhood search for a lay-up: some rows are taken out and laid again in a slightly different order of
 // sticks, in places where their joints keep the stagger; a lay-up that is no worse replaces the last.
-import { widthOf, type Pool, type Row } from './lay-up-problem.js';
+import { widthOf, type Piece, type Pool, type Row, type Strip } from './lay-up-problem.js';
 import { insertRow, replaceRows } from './row-order.js';
 
 export interface LayUpOptions {
@@ -16,6 +16,8 @@ export interface LayUpOptions {
   readonly start?: readonly Row[];
   /** The timber of a lay-up. Where given, the start is enough and timber is made least; else width is made greatest. */
   readonly timber?: (rows: readonly Row[]) => number;
+  /** Share of the time that is gone, 0 to 1: it matters only where the time ends the search before its rounds do. */
+  readonly elapsed: () => number;
   readonly pause: () => Promise<void>;
   readonly tell: (width: number) => void;
 }
@@ -66,26 +68,50 @@ function moreRows(pool: Pool, from: readonly Row[], { maxRows, random, enough }:
 /** The widest lay-up found, or the one of least timber. The same seed and number of rounds give the same lay-up. */
 export async function searchLayUp(pool: Pool, options: LayUpOptions): Promise<LayUp> {
   const { stop, enough, timber, rounds } = options;
+  const width = (list: readonly Row[]): number => widthOf(list, pool.rules.jointing);
   let rows = [...(options.start ?? [])];
   for (const row of rows) pool.take(row);
   if (!timber) rows = moreRows(pool, rows, options);
+  let best = { rows: copied(rows), width: width(rows) };
   let done = !timber && enough(rows);
   let told = 0;
   let round = 0;
+  let heat = startHeat;
   for (; round < rounds && !done && rows.length > 0; round++) {
     if (round % 50 === 0) {
       await options.pause();
       if (stop()) break;
-      const width = widthOf(rows, pool.rules.jointing);
-      if (width > told) options.tell((told = width));
+      if (best.width > told) options.tell((told = best.width));
+      heat = startHeat * (1 - Math.max(options.elapsed(), round / rounds)) ** 2;
     }
-    const better = timber ? saveTimber(pool, rows, options, timber) : widen(pool, rows, options);
-    if (!better) continue;
-    rows = better;
+    const next = timber ? saveTimber(pool, rows, options, timber) : widen(pool, rows, options, heat);
+    if (!next) continue;
+    rows = next;
+    if (!timber && width(rows) <= best.width) continue;
+    best = { rows: copied(rows), width: width(rows) };
     done = !timber && enough(rows);
   }
-  options.tell(widthOf(rows, pool.rules.jointing));
-  return { rows, finished: done || round >= rounds || rows.length === 0 };
+  options.tell(best.width);
+  return { rows: best.rows, finished: done || round >= rounds || rows.length === 0 };
+}
+
+/** The width that the search may lose in one exchange at first, in micrometres, to find its way out of a dead end. */
+const startHeat = 1000;
+
+/** Rows as they stand, with strips of their own, so that they stay when the search goes on. */
+function copied(rows: readonly Row[]): Row[] {
+  const strips = new Map<Strip, Strip>();
+  return rows.map((row) => ({
+    ...row,
+    pieces: row.pieces.map((p): Piece => {
+      if (!p.strip) return p;
+      const strip = strips.get(p.strip) ?? { stick: p.stick, pieces: [] };
+      strips.set(p.strip, strip);
+      const piece = { ...p, strip };
+      strip.pieces.push(piece);
+      return piece;
+    }),
+  }));
 }
 
 /** Takes rows out and lays them again: the rows in their places, or undefined, with the pool as before, where not `better`. */
@@ -107,7 +133,12 @@ function exchange(
   return undefined;
 }
 
-function widen(pool: Pool, rows: readonly Row[], { random, maxRows }: LayUpOptions): Row[] | undefined {
+function widen(
+  pool: Pool,
+  rows: readonly Row[],
+  { random, maxRows }: LayUpOptions,
+  heat: number,
+): Row[] | undefined {
   const net = (row: Row): number => row.across - pool.rules.jointing;
   const excess = (row: Row): number => pool.excess(row);
   return exchange(
@@ -125,7 +156,8 @@ function widen(pool: Pool, rows: readonly Row[], { random, maxRows }: LayUpOptio
       ),
     (removed, again) => {
       const gain = sum(again, net) - sum(removed, net);
-      return gain > 0 || (gain === 0 && sum(again, excess) <= sum(removed, excess));
+      if (gain < 0) return heat > 0 && gain > heat * Math.log(random());
+      return gain > 0 || sum(again, excess) <= sum(removed, excess) || random() < heat / startHeat / 4;
     },
   );
 }

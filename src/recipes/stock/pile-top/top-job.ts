@@ -28,6 +28,8 @@ export interface TopJob {
 export interface SearchControl {
   /** On the clock of performance.now(): a last stop, for machines too slow to do all rounds. */
   readonly until: number;
+  /** Whether the time ends the search, rather than the rounds. */
+  readonly timed: boolean;
   readonly aborted: () => boolean;
   readonly seed: number;
   readonly report: (message: string, best: number, bound: number) => void;
