@@ -94,7 +94,7 @@ export const topFromPile = asyncRecipe({
     ...(answer.bendingShare < 0.5
       ? [
           note(
-            'joints lie close together somewhere along this top: put a rail or leg under that place, or glue the top from two layers whose joints are apart',
+            'joints lie close together somewhere along this top: put a rail or leg under that place, or glue the top from two layers whose joints are apart (layers: 2)',
           ),
         ]
       : []),

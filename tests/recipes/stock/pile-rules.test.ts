@@ -142,6 +142,60 @@ describe('faults of an edge and of the hidden face', () => {
   });
 });
 
+describe('a top of layers', () => {
+  const asked = {
+    topLength: '1 m',
+    spare: '0 mm',
+    thickness: '60 mm',
+    lay: 'flat',
+    layers: 2,
+    slabJointing: '0 mm',
+    jointing: '0 mm',
+    widestSlab: '5 m',
+    curves: false,
+    whatIfs: false,
+    rounds: 500,
+  } as const;
+  // By hand: six boards 100 wide, each as long as the top, are three in each layer.
+  it('shares the rows out, each layer as wide as the top', async () => {
+    const boards = [{ length: '1 m', width: '100 mm', thickness: '32 mm', count: 6 }];
+    const r = await topFromPile({ ...asked, boards, width: '300 mm' });
+    expect([r.verdict, r.foundWidth.in('mm'), r.thickness.in('mm')]).toEqual(['enough', 300, 60]);
+    expect(r.rows.map((row) => row.layer)).toEqual([1, 1, 1, 2, 2, 2]);
+    const wider = await topFromPile({ ...asked, boards, width: '301 mm' });
+    expect(wider.verdict).toBe('not enough');
+  });
+  it('brings the joints of the layers apart', async () => {
+    const boards = [{ length: '640 mm', width: '100 mm', thickness: '32 mm', count: 16 }];
+    const r = await topFromPile({ ...asked, boards, width: '300 mm' });
+    expect(r.verdict).toBe('enough');
+    expect(r.layerStagger?.in('mm')).toBeGreaterThan(0);
+  });
+});
+
+describe('piles of short boards', () => {
+  // Five hundred millimetres at most: joints of like rows would fall side by side unless pieces are shortened.
+  it('are laid with the stagger kept, several rows wide', async () => {
+    const boards = [
+      { length: '500 mm', width: '140 mm', thickness: '40 mm', count: 24 },
+      { length: '900 mm', width: '98 mm', thickness: '40 mm', count: 10 },
+    ];
+    const r = await topFromPile({
+      boards,
+      topLength: '1.95 m',
+      spare: '60 mm',
+      width: '640 mm',
+      thickness: '30 mm',
+      lay: 'flat',
+      curves: false,
+      whatIfs: false,
+      rounds: 1500,
+    });
+    expect(r.verdict).toBe('enough');
+    expect(r.worstStagger?.in('mm')).toBeGreaterThanOrEqual(150 - 1e-6);
+  });
+});
+
 describe('laws', () => {
   const boardOf = fc.record({
     length: fc.integer({ min: 300, max: 2200 }).map((l) => `${l} mm`),

@@ -2,9 +2,9 @@
 import { loadSolver } from '../cutting/solver.js';
 import { exactLayUp, smallPile } from './exact-lay-up.js';
 import { slabbedWidth } from './lay-up-bound.js';
-import { topWidth, type Side } from './lay-up-run.js';
+import { laidOut } from './layers.js';
+import type { Side } from './lay-up-run.js';
 import { widthOf, type Stick } from './lay-up-problem.js';
-import { slabsOf } from './lay-up-plan.js';
 import { fewerSlabs } from './slab-order.js';
 import { timberOf } from './timber-used.js';
 import { ripsIn, rowsBound, type TopAt } from './top-job.js';
@@ -14,7 +14,7 @@ const mostSeconds = 15;
 
 /** Whether a pile is so small that an integer programme settles it in seconds. */
 export function isSmall({ job, lay }: Side, sticks: readonly Stick[]): boolean {
-  if (job.tonesApart || ripsIn(job, lay)) return false;
+  if (job.tonesApart || job.layers > 1 || ripsIn(job, lay)) return false;
   if (sticks.length > smallPile.sticks || job.rules.maxJoints > smallPile.joints) return false;
   return rowsBound(job, lay, sticks).rows <= smallPile.rows;
 }
@@ -32,21 +32,14 @@ export async function proved(side: Side, top: TopAt): Promise<TopAt> {
   const exact = exactLayUp(highs, top.sticks, rules, rows, below + 500, seconds);
   if (exact.state === 'open') return top;
   const better = exact.state === 'better' ? fewerSlabs(exact.rows, rules, job.widestSlab, random) : top.rows;
-  const width = topWidth(job, better);
-  if (width < top.width) return top;
+  const laid = laidOut(job, better);
+  if (laid.width < top.width) return top;
+  // The most that rows as wide as these can leave once they are glued in slabs.
+  const most = slabbedWidth(widthOf(better, rules.jointing) + 500, job.widestSlab, job.slabJointing);
   return {
     ...top,
-    rows: better,
-    width,
-    slabs: slabsOf(better, rules.jointing, job.widestSlab),
-    // The most that rows as wide as these can leave once they are glued in slabs.
-    bound: Math.max(
-      width,
-      Math.min(
-        top.bound,
-        slabbedWidth(widthOf(better, rules.jointing) + 500, job.widestSlab, job.slabJointing),
-      ),
-    ),
+    ...laid,
+    bound: Math.max(laid.width, Math.min(top.bound, most)),
     proof: 'integer programme',
     timber: timberOf(better, top.sticks, job.boards, job.shop.kerf, job.leastOffcut),
   };

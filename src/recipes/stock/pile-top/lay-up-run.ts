@@ -2,7 +2,7 @@
 import { nextTurn } from '../../../engine/next-turn.js';
 import { searchLayUp, type LayUp } from './lay-up-search.js';
 import { widthOf, type Row, type Stick } from './lay-up-problem.js';
-import { slabsOf } from './lay-up-plan.js';
+import { laidOut, topWidth } from './layers.js';
 import type { Lay } from './pile-sticks.js';
 import { fewerSlabs } from './slab-order.js';
 import { timberOf } from './timber-used.js';
@@ -18,12 +18,6 @@ export function breather(): () => Promise<void> {
     await nextTurn();
     last = performance.now();
   };
-}
-
-/** Width of the glued top: the rows once jointed, less the jointing of each slab. */
-export function topWidth(job: TopJob, rows: readonly Row[]): number {
-  const slabs = slabsOf(rows, job.rules.jointing, job.widestSlab);
-  return Math.max(0, widthOf(rows, job.rules.jointing) - slabs.length * job.slabJointing);
 }
 
 /** One search at one thickness. */
@@ -81,18 +75,19 @@ export function layUp(
 /** The top that a lay-up makes, its rows in an order that takes few slabs. */
 export function topOf(side: Side, sticks: readonly Stick[], found: LayUp): TopAt {
   const { job, lay, thickness } = side;
-  const rows = job.tonesApart ? found.rows : fewerSlabs(found.rows, job.rules, job.widestSlab, side.random);
-  const width = topWidth(job, rows);
+  const order =
+    job.tonesApart || job.layers > 1
+      ? found.rows
+      : fewerSlabs(found.rows, job.rules, job.widestSlab, side.random);
+  const laid = laidOut(job, order);
   return {
     lay,
     thickness,
     sticks,
-    rows,
-    slabs: slabsOf(rows, job.rules.jointing, job.widestSlab),
-    width,
-    bound: Math.max(side.bound, width),
+    ...laid,
+    bound: Math.max(side.bound, laid.width),
     proof: 'length and pieces',
-    timber: timberOf(rows, sticks, job.boards, job.shop.kerf, job.leastOffcut),
+    timber: timberOf(laid.rows, sticks, job.boards, job.shop.kerf, job.leastOffcut),
     finished: found.finished,
   };
 }

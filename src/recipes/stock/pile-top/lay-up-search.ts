@@ -51,10 +51,9 @@ function layRows(pool: Pool, most: number, jitter: number, random: () => number,
 function moreRows(pool: Pool, from: readonly Row[], { maxRows, random, enough }: LayUpOptions): Row[] {
   let rows = [...from];
   for (let failed = 0; rows.length < maxRows && failed < 60 && !enough(rows);) {
-    const row = pool.build(failed === 0 ? 0 : 0.1 + 0.02 * failed, random) ?? pool.build(0, random);
-    if (!row) break;
-    const placed = insertRow(rows, row, pool.rules, random);
-    if (!placed) {
+    const row = pool.build(failed === 0 ? 0 : 0.1 + 0.02 * failed, random);
+    const placed = row && insertRow(rows, row, pool.rules, random);
+    if (!row || !placed) {
       failed++;
       continue;
     }

@@ -1,6 +1,7 @@
 // The top of least timber once the width is reached.
 import { carryOver } from './carry-over.js';
-import { layUp, stopOf, topOf, topWidth, type Side } from './lay-up-run.js';
+import { topWidth } from './layers.js';
+import { layUp, stopOf, topOf, type Side } from './lay-up-run.js';
 import type { Row, Stick } from './lay-up-problem.js';
 import { copyKey } from './lay-up-plan.js';
 import { costs, timberOf } from './timber-used.js';

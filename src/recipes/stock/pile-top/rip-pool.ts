@@ -122,7 +122,7 @@ export class RipPool implements Pool {
       order,
       slots.map((s) => s.rest),
       this.rules,
-      shortening(jitter, random),
+      shortening(jitter, random, this.rules.stagger),
     );
     if (!cuts) return undefined;
     return rowOf(
