@@ -23,7 +23,7 @@ function faultsOf(length, between, random) {
 }
 
 /** A pile of `count` boards, copies counted. Whole millimetres. */
-export function instance(count, seed, { rip = false, lay = 'flat', thickness = 30, width = 20_000 } = {}) {
+export function instance(count, seed, { rip = false, lay = 'flat', thickness = 30, width = 100_000 } = {}) {
   const random = numbersOf(seed * 1000 + count);
   const between = (low, high) => Math.round(low + random() * (high - low));
   const boards = [];

@@ -99,6 +99,8 @@ const startHeat = 1000;
 
 /** Rows as they stand, with strips of their own, so that they stay when the search goes on. */
 function copied(rows: readonly Row[]): Row[] {
+  // Rows without strips never change.
+  if (rows[0]?.pieces[0]?.strip === undefined) return [...rows];
   const strips = new Map<Strip, Strip>();
   return rows.map((row) => ({
     ...row,
@@ -192,11 +194,23 @@ function saveTimber(
 
 /** Indices of rows to take out, rising: rows alike in width, sometimes one from elsewhere or all from one width on. */
 function chosen(rows: readonly Row[], random: () => number): number[] {
-  const ranked = [...rows.keys()].sort((a, b) => (rows[b] as Row).across - (rows[a] as Row).across);
-  const at = Math.floor(random() * rows.length);
+  const widest = (rows[Math.floor(random() * rows.length)] as Row).across;
   const all = rows.length < 40 && random() < 0.15;
-  const count = all ? rows.length - at : 1 + Math.floor(random() * Math.min(6, rows.length));
-  const out = new Set(ranked.slice(at, at + count));
-  if (!all && random() < 0.5) out.add(Math.floor(random() * rows.length));
-  return [...out].sort((a, b) => a - b);
+  const count = all ? rows.length : 1 + Math.floor(random() * Math.min(6, rows.length));
+  // The widest rows no wider than the one picked, widest first.
+  const out: number[] = [];
+  for (let i = 0; i < rows.length; i++) {
+    const { across } = rows[i] as Row;
+    if (across > widest) continue;
+    if (out.length === count && across <= (rows[out[count - 1] as number] as Row).across) continue;
+    let at = out.length;
+    while (at > 0 && (rows[out[at - 1] as number] as Row).across < across) at--;
+    out.splice(at, 0, i);
+    if (out.length > count) out.pop();
+  }
+  if (!all && random() < 0.5) {
+    const more = Math.floor(random() * rows.length);
+    if (!out.includes(more)) out.push(more);
+  }
+  return out.sort((a, b) => a - b);
 }

@@ -48,7 +48,7 @@ export const topInputs = {
   leastRow: setting('least width of a row once jointed', '1 m', '20 mm'),
   leastPiece: field.length({
     label: 'least length of a piece that shows',
-    min: '50 mm',
+    min: '20 mm',
     max: '5 m',
     default: '250 mm',
   }),

@@ -32,8 +32,8 @@ export function sentenceOf(given: Asked, job: TopJob, top: TopAt): string {
 
 /** Length of boards like those used that would make up the width. */
 function shortOf(job: TopJob, top: TopAt): string {
-  const each = top.rows.length > 0 ? top.width / top.rows.length : 50_000;
-  const rows = Math.ceil((job.wanted - top.width) / Math.max(1, each));
+  const each = top.width > 0 ? top.width / top.rows.length : 50_000;
+  const rows = Math.ceil((job.wanted - top.width) / each);
   const metres = Math.ceil((rows * job.rules.rowLength) / 1e5) / 10;
   return `About ${metres.toFixed(1)} m more of boards that give ${mm(each / 1e6)} across would make it up.`;
 }
