@@ -41,7 +41,9 @@ export class RipPool implements Pool {
     const targets = new Set<number>();
     for (const s of sticks)
       for (let n = 1; n <= 4; n++) {
-        const across = Math.min(Math.floor((s.across + rules.kerf) / n) - rules.kerf, rules.mostAcross);
+        // Down to a tenth of a millimetre: no fence is set finer.
+        const exact = (s.across + rules.kerf) / n - rules.kerf;
+        const across = Math.min(n === 1 ? exact : Math.floor(exact / 100) * 100, rules.mostAcross);
         if (across >= rules.leastAcross) targets.add(across);
       }
     this.#targets = [...targets].sort((a, b) => b - a);

@@ -130,7 +130,8 @@ export const shortening =
   (jitter: number, random: () => number, stagger: number) =>
   (length: number, least: number): number => {
     if (jitter <= 0.4 || stagger === 0 || random() >= 0.4) return length;
-    return Math.max(Math.min(length, least), Math.round(length - 2 * stagger * random()));
+    // By whole millimetres, so that a plan of whole millimetres stays one.
+    return Math.max(Math.min(length, least), length - Math.round((2 * stagger * random()) / 1000) * 1000);
   };
 
 /** Ends a row with a piece of `need`, or shortens an earlier one so that the last comes out long enough. */
