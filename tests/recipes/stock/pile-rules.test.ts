@@ -39,7 +39,7 @@ describe('plans in the exchange format keep every rule, by a checker that shares
     ['ripped', 10, 2, { rip: true }],
     ['ripped, few and wide', 4, 3, { rip: true }],
     ['on edge', 8, 4, { lay: 'edge', thickness: 40 }],
-    ['as thick as the pile allows', 12, 5, { thickness: undefined, width: 400 }],
+    ['as thick as the pile allows', 12, 5, { thickness: null, width: 400 }],
     ['least timber', 25, 6, { width: 500 }],
   ] as const)('%s', async (_, count, seed, options) => {
     const pile = instance(count, seed, options);
