@@ -22,8 +22,8 @@ function faultsOf(length, between, random) {
   return faults.filter(([from, to]) => to > from);
 }
 
-/** A pile of `count` boards, copies counted. Whole millimetres. */
-export function instance(count, seed, { rip = false, lay = 'flat', thickness = 30, width = 20_000 } = {}) {
+/** A pile of `count` boards, copies counted; thickness null: as thick as the pile allows. Whole millimetres. */
+export function instance(count, seed, { rip = false, lay = 'flat', thickness = 30, width = 100_000 } = {}) {
   const random = numbersOf(seed * 1000 + count);
   const between = (low, high) => Math.round(low + random() * (high - low));
   const boards = [];
@@ -56,7 +56,7 @@ export function instance(count, seed, { rip = false, lay = 'flat', thickness = 3
     format: 'pile-instance/1',
     name: `seeded pile ${seed} of ${count} boards${rip ? ', ripped' : ''}`,
     boards,
-    top: { length: 1950, spare: 40, width, ...(thickness === undefined ? {} : { thickness }), lay },
+    top: { length: 1950, spare: 40, width, ...(thickness === null ? {} : { thickness }), lay },
     shop: { kerf: 3, planeFace: 1, jointEdge: 3, machineWidth: 330, slabJointing: 2 },
     rules: { leastPiece: 250, stagger: 150, mostJoints: 3, tones: 'mixed', rip },
   };

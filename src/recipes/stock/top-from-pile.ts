@@ -11,11 +11,15 @@ import { topOutputs } from './pile-top/top-outputs.js';
 import { searchTop } from './pile-top/top-search.js';
 import { staggerCurve, thicknessCurve, tryChanges } from './pile-top/what-ifs.js';
 
+/** From so many rounds on, the time limit is what ends the search. */
+const endlessRounds = 1_000_000;
+
 /** The search for the top, then the curves and the changes, each from the lay-up found. */
 async function findTop(given: TopGiven, job: TopJob, trace: Trace): Promise<TopFindings> {
   const began = performance.now();
   const control: SearchControl = {
     until: began + given.timeLimit * 1000,
+    timed: job.rounds >= endlessRounds,
     aborted: () => trace.signal?.aborted === true,
     seed: given.seed,
     report: (message, width, bound) =>
@@ -70,6 +74,13 @@ export const topFromPile = asyncRecipe({
     danger(
       'leave out timber with treatment marks, stains or old paint that may hold lead: neither its dust nor its shavings belong in a workshop, and it must not touch food',
     ),
+    ...(given.maxJoints > 0 && given.stagger > given.leastPiece / 2
+      ? [
+          note(
+            `a stagger of ${Math.round(given.stagger * 1000)} mm is over half the least piece of ${Math.round(given.leastPiece * 1000)} mm: two rows of such short pieces cannot lie side by side, so some of the shortest pieces may stay unused`,
+          ),
+        ]
+      : []),
     ...(answer.pieces.some((p) => p.length < 0.3)
       ? [
           danger(
@@ -83,7 +94,7 @@ export const topFromPile = asyncRecipe({
     ...(answer.bendingShare < 0.5
       ? [
           note(
-            'joints lie close together somewhere along this top: put a rail or leg under that place, or glue the top from two layers whose joints are apart',
+            'joints lie close together somewhere along this top: put a rail or leg under that place, or glue the top from two layers whose joints are apart (layers: 2)',
           ),
         ]
       : []),

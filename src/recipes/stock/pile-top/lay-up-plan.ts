@@ -1,7 +1,7 @@
 // The plan of a lay-up: which piece is cut where from which board, numbered; rows; slabs; what is left. Micrometres.
-import { staggered, type Row, type Stick, type Strip } from './lay-up-problem.js';
+import type { Row, Stick, Strip } from './lay-up-problem.js';
 import { clearStretches, type PileBoard } from './pile-sticks.js';
-import { stripAcross, stripPlaces, stripsIn } from './rip-pool.js';
+import { stripPlaces, stripsIn } from './rip-pool.js';
 
 export interface CutPiece {
   /** Such as R7.2b: board, copy where there are several, and a letter. */
@@ -104,18 +104,16 @@ export function slabsOf(rows: readonly Row[], jointing: number, widest: number):
   return slabs;
 }
 
-/** Least distance between the joints of neighbouring rows; undefined where there are none. */
-export function leastStagger(rows: readonly Row[]): number | undefined {
+/** Least distance between the joints of neighbouring rows of a layer; undefined where there are none. */
+export function leastStagger(rows: readonly Row[], layerEnds: readonly number[]): number | undefined {
   let least: number | undefined;
-  for (let r = 1; r < rows.length; r++)
+  for (let r = 1; r < rows.length; r++) {
+    if (layerEnds.includes(r)) continue;
     for (const a of (rows[r - 1] as Row).joints)
       for (const b of (rows[r] as Row).joints) least = Math.min(least ?? Infinity, Math.abs(a - b));
+  }
   return least;
 }
-
-/** Whether all neighbours keep the stagger. */
-export const allStaggered = (rows: readonly Row[], stagger: number): boolean =>
-  rows.every((row, r) => r === 0 || staggered((rows[r - 1] as Row).joints, row.joints, stagger));
 
 /** A clear length that stays: on a board not touched, or behind the last piece cut from a stick. */
 export interface LeftOver {
@@ -169,7 +167,3 @@ export function usedLengths(rows: readonly Row[], kerf: number): Map<number, num
     for (const p of row.pieces) if (!p.strip) used.set(p.stick, (used.get(p.stick) ?? 0) + p.length + kerf);
   return used;
 }
-
-/** Widest strip of a stick that is cut, for the setting of the fence. */
-export const widestStrip = (rows: readonly Row[], stick: number): number =>
-  Math.max(0, ...[...stripsIn(rows)].filter((s) => s.stick === stick).map(stripAcross));

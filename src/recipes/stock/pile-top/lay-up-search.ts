@@ -1,6 +1,6 @@
 // Large neighbourhood search for a lay-up: some rows are taken out and laid again in a slightly different order of
 // sticks, in places where their joints keep the stagger; a lay-up that is no worse replaces the last.
-import { widthOf, type Pool, type Row } from './lay-up-problem.js';
+import { widthOf, type Piece, type Pool, type Row, type Strip } from './lay-up-problem.js';
 import { insertRow, replaceRows } from './row-order.js';
 
 export interface LayUpOptions {
@@ -16,6 +16,8 @@ export interface LayUpOptions {
   readonly start?: readonly Row[];
   /** The timber of a lay-up. Where given, the start is enough and timber is made least; else width is made greatest. */
   readonly timber?: (rows: readonly Row[]) => number;
+  /** Share of the time that is gone, 0 to 1: it matters only where the time ends the search before its rounds do. */
+  readonly elapsed: () => number;
   readonly pause: () => Promise<void>;
   readonly tell: (width: number) => void;
 }
@@ -49,10 +51,9 @@ function layRows(pool: Pool, most: number, jitter: number, random: () => number,
 function moreRows(pool: Pool, from: readonly Row[], { maxRows, random, enough }: LayUpOptions): Row[] {
   let rows = [...from];
   for (let failed = 0; rows.length < maxRows && failed < 60 && !enough(rows);) {
-    const row = pool.build(failed === 0 ? 0 : 0.1 + 0.02 * failed, random) ?? pool.build(0, random);
-    if (!row) break;
-    const placed = insertRow(rows, row, pool.rules, random);
-    if (!placed) {
+    const row = pool.build(failed === 0 ? 0 : 0.1 + 0.02 * failed, random);
+    const placed = row && insertRow(rows, row, pool.rules, random);
+    if (!row || !placed) {
       failed++;
       continue;
     }
@@ -66,26 +67,52 @@ function moreRows(pool: Pool, from: readonly Row[], { maxRows, random, enough }:
 /** The widest lay-up found, or the one of least timber. The same seed and number of rounds give the same lay-up. */
 export async function searchLayUp(pool: Pool, options: LayUpOptions): Promise<LayUp> {
   const { stop, enough, timber, rounds } = options;
+  const width = (list: readonly Row[]): number => widthOf(list, pool.rules.jointing);
   let rows = [...(options.start ?? [])];
   for (const row of rows) pool.take(row);
   if (!timber) rows = moreRows(pool, rows, options);
+  let best = { rows: copied(rows), width: width(rows) };
   let done = !timber && enough(rows);
   let told = 0;
   let round = 0;
+  let heat = startHeat;
   for (; round < rounds && !done && rows.length > 0; round++) {
     if (round % 50 === 0) {
       await options.pause();
       if (stop()) break;
-      const width = widthOf(rows, pool.rules.jointing);
-      if (width > told) options.tell((told = width));
+      if (best.width > told) options.tell((told = best.width));
+      heat = startHeat * (1 - Math.max(options.elapsed(), round / rounds)) ** 2;
     }
-    const better = timber ? saveTimber(pool, rows, options, timber) : widen(pool, rows, options);
-    if (!better) continue;
-    rows = better;
+    const next = timber ? saveTimber(pool, rows, options, timber) : widen(pool, rows, options, heat);
+    if (!next) continue;
+    rows = next;
+    if (!timber && width(rows) <= best.width) continue;
+    best = { rows: copied(rows), width: width(rows) };
     done = !timber && enough(rows);
   }
-  options.tell(widthOf(rows, pool.rules.jointing));
-  return { rows, finished: done || round >= rounds || rows.length === 0 };
+  options.tell(best.width);
+  return { rows: best.rows, finished: done || round >= rounds || rows.length === 0 };
+}
+
+/** The width that the search may lose in one exchange at first, in micrometres, to find its way out of a dead end. */
+const startHeat = 1000;
+
+/** Rows as they stand, with strips of their own, so that they stay when the search goes on. */
+function copied(rows: readonly Row[]): Row[] {
+  // Rows without strips never change.
+  if (rows[0]?.pieces[0]?.strip === undefined) return [...rows];
+  const strips = new Map<Strip, Strip>();
+  return rows.map((row) => ({
+    ...row,
+    pieces: row.pieces.map((p): Piece => {
+      if (!p.strip) return p;
+      const strip = strips.get(p.strip) ?? { stick: p.stick, pieces: [] };
+      strips.set(p.strip, strip);
+      const piece = { ...p, strip };
+      strip.pieces.push(piece);
+      return piece;
+    }),
+  }));
 }
 
 /** Takes rows out and lays them again: the rows in their places, or undefined, with the pool as before, where not `better`. */
@@ -107,7 +134,12 @@ function exchange(
   return undefined;
 }
 
-function widen(pool: Pool, rows: readonly Row[], { random, maxRows }: LayUpOptions): Row[] | undefined {
+function widen(
+  pool: Pool,
+  rows: readonly Row[],
+  { random, maxRows }: LayUpOptions,
+  heat: number,
+): Row[] | undefined {
   const net = (row: Row): number => row.across - pool.rules.jointing;
   const excess = (row: Row): number => pool.excess(row);
   return exchange(
@@ -125,7 +157,8 @@ function widen(pool: Pool, rows: readonly Row[], { random, maxRows }: LayUpOptio
       ),
     (removed, again) => {
       const gain = sum(again, net) - sum(removed, net);
-      return gain > 0 || (gain === 0 && sum(again, excess) <= sum(removed, excess));
+      if (gain < 0) return heat > 0 && gain > heat * Math.log(random());
+      return gain > 0 || sum(again, excess) <= sum(removed, excess) || random() < heat / startHeat / 4;
     },
   );
 }
@@ -161,11 +194,23 @@ function saveTimber(
 
 /** Indices of rows to take out, rising: rows alike in width, sometimes one from elsewhere or all from one width on. */
 function chosen(rows: readonly Row[], random: () => number): number[] {
-  const ranked = [...rows.keys()].sort((a, b) => (rows[b] as Row).across - (rows[a] as Row).across);
-  const at = Math.floor(random() * rows.length);
+  const widest = (rows[Math.floor(random() * rows.length)] as Row).across;
   const all = rows.length < 40 && random() < 0.15;
-  const count = all ? rows.length - at : 1 + Math.floor(random() * Math.min(6, rows.length));
-  const out = new Set(ranked.slice(at, at + count));
-  if (!all && random() < 0.5) out.add(Math.floor(random() * rows.length));
-  return [...out].sort((a, b) => a - b);
+  const count = all ? rows.length : 1 + Math.floor(random() * Math.min(6, rows.length));
+  // The widest rows no wider than the one picked, widest first.
+  const out: number[] = [];
+  for (let i = 0; i < rows.length; i++) {
+    const { across } = rows[i] as Row;
+    if (across > widest) continue;
+    if (out.length === count && across <= (rows[out[count - 1] as number] as Row).across) continue;
+    let at = out.length;
+    while (at > 0 && (rows[out[at - 1] as number] as Row).across < across) at--;
+    out.splice(at, 0, i);
+    if (out.length > count) out.pop();
+  }
+  if (!all && random() < 0.5) {
+    const more = Math.floor(random() * rows.length);
+    if (!out.includes(more)) out.push(more);
+  }
+  return out.sort((a, b) => a - b);
 }

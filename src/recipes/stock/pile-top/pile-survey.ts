@@ -8,7 +8,8 @@ import type { PileBoard } from './pile-sticks.js';
 
 const loss = (label: string) => field.length({ label, min: '0 mm', max: '30 m', default: '0 mm' });
 
-const columns = {
+/** The columns of a survey with the places of faults. */
+export const pileColumns = {
   name: field.text({ label: 'mark on the board', optional: true }),
   group: field.text({ label: 'what it was: rafter, floorboard', default: 'all' }),
   count: field.count({ label: 'boards like this one', min: 1, max: 10_000, default: 1 }),
@@ -39,7 +40,7 @@ const columns = {
   bow: field.length({ label: 'gap under a line along the length', min: '0 mm', max: '2 m', default: '0 mm' }),
 } as const;
 
-export type PileRow = Parsed<typeof columns>;
+export type PileRow = Parsed<typeof pileColumns>;
 
 /** What cannot be right about a row, though each of its cells could be. @throws InputError */
 function checkRow(r: PileRow): void {
@@ -62,7 +63,7 @@ function checkRow(r: PileRow): void {
   if (r.faultsAt !== undefined) faultPlaces(r.faultsAt, r.length);
 }
 
-export const pileField = tableField(columns, {
+export const pileField = tableField(pileColumns, {
   label: 'survey of the pile, a row for each board or kind of board',
   row: checkRow,
   most: 2000,

@@ -30,7 +30,8 @@ function overlap(a: CutPiece, b: CutPiece, kerf: number): boolean {
 function rowFault(job: TopJob, top: TopAt, r: number, pieces: readonly CutPiece[]): string | undefined {
   const { rules } = job;
   const row = top.rows[r] as Row;
-  const before = top.rows[r - 1];
+  // Rows of two layers are no neighbours.
+  const before = top.layerEnds.includes(r) ? undefined : top.rows[r - 1];
   const length = pieces.reduce((s, p) => s + p.length, 0);
   if (Math.abs(length - rules.rowLength) > 1) return `${length / 1000} mm long`;
   if (pieces.length > rules.maxJoints + 1) return 'too many joints';
@@ -68,7 +69,13 @@ export function planFaults(job: TopJob, top: TopAt, pieces: readonly (readonly C
     const width = slab.reduce((s, r) => s + net(r), 0);
     if (width > job.widestSlab) faults.push(`slab ${i + 1}: ${width / 1000} mm wide`);
   });
-  const width = top.rows.reduce((s, _, r) => s + net(r), 0) - top.slabs.length * job.slabJointing;
-  if (Math.abs(Math.max(0, width) - top.width) > 1) faults.push('the width is not that of its rows');
+  const ends = [0, ...top.layerEnds];
+  const widths = top.layerEnds.map((end, i) => {
+    const inLayer = (r: number): boolean => r >= (ends[i] as number) && r < end;
+    const rows = top.rows.reduce((s, _, r) => s + (inLayer(r) ? net(r) : 0), 0);
+    return rows - top.slabs.filter((slab) => inLayer(slab[0] as number)).length * job.slabJointing;
+  });
+  if (Math.abs(job.layers * Math.max(0, Math.min(...widths)) - top.width) > 1)
+    faults.push('the width is not that of its rows');
   return faults;
 }

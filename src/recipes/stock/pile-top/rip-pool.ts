@@ -12,38 +12,48 @@ interface Slot {
 }
 
 /** Width of a strip: that of the widest row among its pieces. */
-export const stripAcross = (strip: Strip): number =>
-  strip.pieces.reduce((most, p) => Math.max(most, p.across), 0);
+export function stripAcross(strip: Strip): number {
+  let most = 0;
+  for (const p of strip.pieces) if (p.across > most) most = p.across;
+  return most;
+}
+
+/** A strip as the pool keeps it. */
+interface Kept {
+  readonly strip: Strip;
+  across: number;
+  rest: number;
+}
 
 export class RipPool implements Pool {
-  readonly #strips: Strip[][];
-  /** Widths at which a stick gives one, two, three strips: widest first. */
+  readonly #kept: Kept[][];
+  /** Width of each stick that no strip takes, and a kerf. */
+  readonly #free: Float64Array;
+  /** Widths at which a stick gives one, two, three or four strips: widest first. */
   readonly #targets: readonly number[];
 
   constructor(
     readonly sticks: readonly Stick[],
     readonly rules: RowRules,
   ) {
-    this.#strips = sticks.map(() => []);
+    this.#kept = sticks.map(() => []);
+    this.#free = Float64Array.from(sticks, (s) => s.across + rules.kerf);
     const targets = new Set<number>();
     for (const s of sticks)
-      for (let n = 1; n <= 6; n++) {
-        const across = Math.min(Math.floor((s.across + rules.kerf) / n) - rules.kerf, rules.mostAcross);
+      for (let n = 1; n <= 4; n++) {
+        // Down to a tenth of a millimetre: no fence is set finer.
+        const exact = (s.across + rules.kerf) / n - rules.kerf;
+        const across = Math.min(n === 1 ? exact : Math.floor(exact / 100) * 100, rules.mostAcross);
         if (across >= rules.leastAcross) targets.add(across);
       }
     this.#targets = [...targets].sort((a, b) => b - a);
   }
 
-  /** Strips that are cut from a stick. */
-  stripsOf(stick: number): readonly Strip[] {
-    return this.#strips[stick] as Strip[];
-  }
-
   take(row: Row): void {
     for (const piece of row.pieces) {
       const strip = piece.strip as Strip;
-      if (strip.pieces.length === 0) (this.#strips[piece.stick] as Strip[]).push(strip);
       strip.pieces.push(piece);
+      this.#update(strip);
     }
   }
 
@@ -51,17 +61,43 @@ export class RipPool implements Pool {
     for (const piece of row.pieces) {
       const strip = piece.strip as Strip;
       strip.pieces.splice(strip.pieces.indexOf(piece), 1);
-      if (strip.pieces.length > 0) continue;
-      const strips = this.#strips[piece.stick] as Strip[];
-      strips.splice(strips.indexOf(strip), 1);
+      this.#update(strip);
     }
+  }
+
+  /** Keeps what is known of a strip in step with its pieces. */
+  #update(strip: Strip): void {
+    const { kerf } = this.rules;
+    const kept = this.#kept[strip.stick] as Kept[];
+    const length = (this.sticks[strip.stick] as Stick).length;
+    let at = kept.findIndex((k) => k.strip === strip);
+    if (at < 0) at = kept.push({ strip, across: 0, rest: length }) - 1;
+    const known = kept[at] as Kept;
+    const before = known.across > 0 ? known.across + kerf : 0;
+    known.across = stripAcross(strip);
+    let used = 0;
+    for (const p of strip.pieces) used += p.length + kerf;
+    known.rest = length - used;
+    const after = known.across > 0 ? known.across + kerf : 0;
+    this.#free[strip.stick] = (this.#free[strip.stick] as number) + before - after;
+    if (strip.pieces.length === 0) kept.splice(at, 1);
   }
 
   build(jitter: number, random: () => number, like?: Row): Row | undefined {
     let at = 0;
-    if (jitter > 0 && like && random() < 0.85) {
-      at = this.#targets.findIndex((t) => t <= like.across);
-      at = Math.max(0, at - Math.floor(random() * 8) + Math.floor(random() * 6));
+    if (jitter > 0 && like) {
+      const way = random();
+      if (way < 0.25) {
+        // What is left beside other strips is best used at its own width.
+        const free = (this.#free[Math.floor(random() * this.sticks.length)] as number) - this.rules.kerf;
+        const across = Math.min(free, this.rules.mostAcross);
+        const row = across >= this.rules.leastAcross ? this.#buildAt(across, jitter, random) : undefined;
+        if (row) return row;
+        at = Math.floor(random() * this.#targets.length);
+      } else if (way < 0.9) {
+        at = this.#targets.findIndex((t) => t <= like.across);
+        at = Math.max(0, at - Math.floor(random() * 8) + Math.floor(random() * 6));
+      }
     }
     for (; at < this.#targets.length; at++) {
       const row = this.#buildAt(this.#targets[at] as number, jitter, random);
@@ -72,7 +108,7 @@ export class RipPool implements Pool {
 
   #buildAt(across: number, jitter: number, random: () => number): Row | undefined {
     const slots = this.#slots(across);
-    if (slots.reduce((s, x) => s + x.rest, 0) < this.rules.rowLength) return undefined;
+    if (!slots) return undefined;
     const order = [...slots.keys()];
     // Sticks come widest first; half of the time those that waste least come before them.
     if (jitter > 0 && random() < 0.6) {
@@ -88,7 +124,7 @@ export class RipPool implements Pool {
       order,
       slots.map((s) => s.rest),
       this.rules,
-      shortening(jitter, random),
+      shortening(jitter, random, this.rules.stagger),
     );
     if (!cuts) return undefined;
     return rowOf(
@@ -100,30 +136,31 @@ export class RipPool implements Pool {
     );
   }
 
-  /** Where pieces this wide can come from. */
-  #slots(across: number): Slot[] {
-    const { kerf, leastInner, leastAcross } = this.rules;
+  /** Where pieces this wide can come from; undefined where they cannot fill a row. */
+  #slots(across: number): Slot[] | undefined {
+    const { kerf, leastInner, leastAcross, rowLength } = this.rules;
     const slots: Slot[] = [];
-    this.sticks.forEach((stick, i) => {
-      if (stick.across < across) return;
-      const strips = this.#strips[i] as Strip[];
-      let free = stick.across + kerf - strips.reduce((s, x) => s + stripAcross(x) + kerf, 0);
+    let length = 0;
+    for (let i = 0; i < this.sticks.length; i++) {
+      const stick = this.sticks[i] as Stick;
+      // Sticks come widest first.
+      if (stick.across < across) break;
+      let free = this.#free[i] as number;
       const fresh = Math.floor(free / (across + kerf));
-      for (const strip of strips) {
-        const wide = stripAcross(strip);
+      for (const { strip, across: wide, rest } of this.#kept[i] as Kept[]) {
         // A strip may be made wider where nothing else is cut from the rest of the width in this row.
-        if (wide < across && (fresh > 0 || across - wide > free)) continue;
-        const rest = stick.length - strip.pieces.reduce((s, p) => s + p.length + kerf, 0);
-        if (rest < leastInner) continue;
+        if (rest < leastInner || (wide < across && (fresh > 0 || across - wide > free))) continue;
         slots.push({ strip, rest, waste: Math.max(0, wide - across) });
         free -= Math.max(0, across - wide);
+        length += rest;
       }
       const over = free - fresh * (across + kerf);
       const waste = over < leastAcross + kerf ? over / Math.max(1, fresh) : 0;
       for (let n = 0; n < fresh; n++)
         slots.push({ strip: { stick: i, pieces: [] }, rest: stick.length, waste });
-    });
-    return slots;
+      length += fresh * stick.length;
+    }
+    return length < rowLength ? undefined : slots;
   }
 
   excess(row: Row): number {

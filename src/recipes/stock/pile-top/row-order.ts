@@ -1,20 +1,25 @@
 // Puts rows side by side, and the pieces of each in an order, so that the joints of neighbours keep their stagger.
 import { jointsOf, staggered, type Piece, type Row, type RowRules } from './lay-up-problem.js';
 
+/** Orders of up to five pieces, as indices, worked out once. */
+const orders: readonly (readonly (readonly number[])[])[] = [0, 1, 2, 3, 4, 5].map((n) =>
+  permutations([...Array(n).keys()]),
+);
+
 /** The row with its pieces in each order that has end pieces long enough; all orders up to five pieces, else a sample. */
 export function arrangements(row: Row, rules: RowRules, random: () => number): Row[] {
-  if (row.pieces.length === 1) return [row];
-  const found = new Map<string, Row>();
-  const add = (pieces: readonly Piece[]): void => {
-    const ends = [pieces[0] as Piece, pieces.at(-1) as Piece];
-    if (ends.some((p) => p.length < rules.leastEnd)) return;
-    const joints = jointsOf(pieces);
-    const key = joints.join();
-    if (!found.has(key)) found.set(key, { pieces, joints, across: row.across });
+  const { pieces, across } = row;
+  if (pieces.length === 1) return [row];
+  const found: Row[] = [];
+  const add = (order: readonly Piece[]): void => {
+    const [first, last] = [order[0] as Piece, order[order.length - 1] as Piece];
+    if (first.length < rules.leastEnd || last.length < rules.leastEnd) return;
+    found.push({ pieces: order, joints: jointsOf(order), across });
   };
-  if (row.pieces.length <= 5) for (const order of permutations(row.pieces)) add(order);
-  else for (let i = 0; i < 150; i++) add(shuffled(row.pieces, random));
-  return shuffled([...found.values()], random);
+  const all = orders[pieces.length];
+  if (all) for (const order of all) add(order.map((i) => pieces[i] as Piece));
+  else for (let i = 0; i < 150; i++) add(shuffled(pieces, random));
+  return shuffled(found, random);
 }
 
 function permutations<T>(items: readonly T[]): T[][] {

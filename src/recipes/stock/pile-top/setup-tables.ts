@@ -70,13 +70,18 @@ export function glueTable(job: TopJob, top: TopAt) {
       opening: metres(slab.reduce((s, r) => s + net(r), 0) + pads),
       clamps: clampsFor(rowLength, Math.min(net(slab[0] as number), net(slab.at(-1) as number))),
     }));
-  if (top.slabs.length > 1) {
-    const widths = top.slabs.map((slab) => slab.reduce((s, r) => s + net(r), 0) - job.slabJointing);
+  const starts = [0, ...top.layerEnds];
+  top.layerEnds.forEach((end, i) => {
+    const own = top.slabs.flatMap((slab, k) =>
+      (slab[0] as number) >= (starts[i] as number) && (slab[0] as number) < end ? [{ slab, k }] : [],
+    );
+    if (own.length < 2) return;
+    const widths = own.map(({ slab }) => slab.reduce((s, r) => s + net(r), 0) - job.slabJointing);
     stages.push({
-      what: `slabs 1 to ${top.slabs.length}`,
+      what: `slabs ${(own[0]?.k ?? 0) + 1} to ${(own.at(-1)?.k ?? 0) + 1}`,
       opening: metres(widths.reduce((a, b) => a + b, 0) + pads),
       clamps: clampsFor(rowLength, Math.min(widths[0] as number, widths.at(-1) as number)),
     });
-  }
+  });
   return stages.map((s, i) => ({ stage: i + 1, ...s }));
 }

@@ -62,7 +62,13 @@ export class StickPool implements Pool {
         const j = Math.min(order.length - 1, i + 1 + Math.floor(random() * 4));
         [order[i], order[j]] = [order[j] as number, order[i] as number];
       }
-    const pieces = fillRow(order, this.rest, this.rules, shortening(jitter, random));
+    const shorten = shortening(jitter, random, this.rules.stagger);
+    // Short pieces may use up the joints of a row before it is full: then, and now and then anyway, they are passed over.
+    const fair = this.rules.rowLength / (this.rules.maxJoints + 1);
+    const some = jitter > 0 && random() < 0.2 ? longer(order, this.rest, random() * fair) : order;
+    const pieces =
+      fillRow(some, this.rest, this.rules, shorten) ??
+      fillRow(longer(order, this.rest, fair), this.rest, this.rules, shorten);
     if (!pieces) return undefined;
     let across = this.rules.mostAcross;
     for (const p of pieces) across = Math.min(across, (this.sticks[p.stick] as Stick).across);
@@ -75,6 +81,9 @@ export class StickPool implements Pool {
     return sum;
   }
 }
+
+const longer = (order: readonly number[], rest: ArrayLike<number>, least: number): number[] =>
+  order.filter((i) => (rest[i] as number) >= least);
 
 type Cut = Pick<Piece, 'stick' | 'length' | 'strip'>;
 
@@ -116,13 +125,14 @@ export function fillRow(
   return undefined;
 }
 
-/** Now and then a piece is cut shorter than it could be, so that joints come to lie elsewhere; only far from the plain order. */
+/** Now and then a piece is cut shorter, by up to twice the stagger, so that joints come to lie elsewhere; only far from the plain order. */
 export const shortening =
-  (jitter: number, random: () => number) =>
-  (length: number, least: number): number =>
-    jitter > 0.43 && length > 2 * least && random() < 0.3
-      ? Math.round(least + random() * (length - 2 * least))
-      : length;
+  (jitter: number, random: () => number, stagger: number) =>
+  (length: number, least: number): number => {
+    if (jitter <= 0.4 || stagger === 0 || random() >= 0.4) return length;
+    // By whole millimetres, so that a plan of whole millimetres stays one.
+    return Math.max(Math.min(length, least), length - Math.round((2 * stagger * random()) / 1000) * 1000);
+  };
 
 /** Ends a row with a piece of `need`, or shortens an earlier one so that the last comes out long enough. */
 function close(pieces: readonly Cut[], stick: number, need: number, rules: RowRules): Cut[] | undefined {

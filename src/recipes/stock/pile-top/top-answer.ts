@@ -4,6 +4,7 @@ import type { Trace } from '../../../engine/trace.js';
 import { InputError } from '../../../units/input-error.js';
 import { thicknessLeft, unjointedShare } from './joint-effect.js';
 import { cutPieces, leastStagger } from './lay-up-plan.js';
+import { worstLayerStagger } from './layers.js';
 import { boardsOf, um } from './pile-survey.js';
 import type { Lay } from './pile-sticks.js';
 import { planFaults } from './plan-check.js';
@@ -73,8 +74,9 @@ export function jobOf(given: TopGiven): TopJob {
     },
     slabJointing: um(given.slabJointing),
     widestSlab,
-    wanted: um(given.width),
-    thickness: given.thickness === undefined ? undefined : um(given.thickness),
+    layers: given.layers,
+    wanted: um(given.width) * given.layers,
+    thickness: given.thickness === undefined ? undefined : Math.ceil(um(given.thickness) / given.layers),
     rip: given.rip === 'yes',
     tonesApart: given.tones === 'apart',
     rounds: given.rounds ?? usualRounds(boards.reduce((s, b) => s + b.count, 0)),
@@ -113,16 +115,16 @@ function curveTables(job: TopJob, found: TopFindings) {
     curve: [...best.values()]
       .sort((a, b) => b.thickness - a.thickness || a.lay.localeCompare(b.lay))
       .map((t) => ({
-        thickness: t.thickness / 1e6,
+        thickness: (t.thickness * job.layers) / 1e6,
         lay: t.lay,
-        width: t.width / 1e6,
-        bound: Math.max(t.bound, t.width) / 1e6,
+        width: t.width / job.layers / 1e6,
+        bound: Math.max(t.bound, t.width) / job.layers / 1e6,
       })),
     ...(found.staggers.length > 0
       ? {
           staggerCurve: found.staggers.map(({ stagger, top }) => ({
             stagger: stagger / 1e6,
-            width: top.width / 1e6,
+            width: top.width / job.layers / 1e6,
             waste: wasteOf(job, top),
           })),
         }
@@ -131,7 +133,7 @@ function curveTables(job: TopJob, found: TopFindings) {
       ? {
           whatIfs: found.whatIfs.map((w) => ({
             change: w.change,
-            width: w.top.width / 1e6,
+            width: w.top.width / job.layers / 1e6,
             timber: w.top.timber / 1e9,
             frees: w.frees,
           })),
@@ -143,19 +145,21 @@ function curveTables(job: TopJob, found: TopFindings) {
 /** What is left out where it does not apply. */
 function optionalParts(job: TopJob, found: TopFindings) {
   const { best } = found;
-  const stagger = leastStagger(best.rows);
+  const stagger = leastStagger(best.rows, best.layerEnds);
+  const between = worstLayerStagger(best, job.rules.jointing);
   const useless = uselessTable(job, best);
   const enough = best.width >= job.wanted;
   const bound = enough ? timberBound(job, best.thickness, best.lay) : undefined;
   const missing = missingWords(job, best, found.whatIfs);
   return {
     ...(job.thickness === undefined && found.thickestPossible > 0
-      ? { thicknessBound: Math.max(found.thickestPossible, enough ? best.thickness : 0) / 1e6 }
+      ? { thicknessBound: (Math.max(found.thickestPossible, enough ? best.thickness : 0) * job.layers) / 1e6 }
       : {}),
     ...(bound === undefined ? {} : { timberBound: Math.min(bound, best.timber) / 1e9 }),
-    ...(enough && best.width > job.wanted ? { surplus: (best.width - job.wanted) / 1e6 } : {}),
+    ...(enough && best.width > job.wanted ? { surplus: (best.width - job.wanted) / job.layers / 1e6 } : {}),
     ...(missing === undefined ? {} : { missing }),
     ...(stagger === undefined ? {} : { worstStagger: stagger / 1e6 }),
+    ...(between === undefined ? {} : { layerStagger: between / 1e6 }),
     ...(useless.length > 0 ? { useless } : {}),
   };
 }
@@ -169,14 +173,14 @@ export function answerOf(given: TopGiven, job: TopJob, found: TopFindings, trace
     throw new Error(`the plan found breaks its own rules: ${faults.slice(0, 5).join('; ')}`);
   const share = unjointedShare(best.rows, job.rules.jointing);
   trace.note(
-    `r rows at least w wide need r row lengths of ${mm(given.topLength + given.spare)} from clear lengths at least w across, in at most r × ${given.maxJoints + 1} pieces; what the pile cannot give so, no lay-up can. At ${mm(best.thickness / 1e6)}: at most ${mm(best.bound / 1e6)} wide, found ${mm(best.width / 1e6)}.`,
+    `r rows at least w wide need r row lengths of ${mm(given.topLength + given.spare)} from clear lengths at least w across, in at most r × ${given.maxJoints + 1} pieces; what the pile cannot give so, no lay-up can. At ${mm((best.thickness * job.layers) / 1e6)}: at most ${mm(best.bound / job.layers / 1e6)} wide, found ${mm(best.width / job.layers / 1e6)}.`,
   );
   return {
     verdict: verdictOf(job, best),
     sentence: sentenceOf(given, job, best),
-    thickness: best.thickness / 1e6,
-    foundWidth: best.width / 1e6,
-    widthBound: best.bound / 1e6,
+    thickness: (best.thickness * job.layers) / 1e6,
+    foundWidth: best.width / job.layers / 1e6,
+    widthBound: best.bound / job.layers / 1e6,
     proof: best.proof,
     complete: best.finished,
     lay: best.lay,
@@ -184,7 +188,7 @@ export function answerOf(given: TopGiven, job: TopJob, found: TopFindings, trace
     boardsCut: new Set(pieces.flat().map((p) => `${p.board}:${p.copy}`)).size,
     timber: best.timber / 1e9,
     bendingShare: share,
-    thicknessForBending: trace.evaluate(thicknessLeft, { t: best.thickness / 1e6, s: share }),
+    thicknessForBending: trace.evaluate(thicknessLeft, { t: (best.thickness * job.layers) / 1e6, s: share }),
     rows: rowTable(job, best, pieces),
     cuts: boardTable(job, best, pieces),
     slabs: slabTable(job, best),

@@ -1,18 +1,16 @@
 // The widest top at one thickness, or the one of least timber where the width is reached.
-import { nextTurn } from '../../../engine/next-turn.js';
 import { mulberry32 } from '../../../engine/random.js';
 import { carryOver } from './carry-over.js';
-import { searchLayUp, type LayUp } from './lay-up-search.js';
-import { widthOf, type Piece, type Row, type Stick, type Strip } from './lay-up-problem.js';
-import { copyKey, slabsOf } from './lay-up-plan.js';
+import { isSmall, proved } from './exact-step.js';
+import { layUp, topOf, type Side } from './lay-up-run.js';
+import type { LayUp } from './lay-up-search.js';
+import type { Piece, Row, Stick, Strip } from './lay-up-problem.js';
+import { leastTimber } from './least-timber.js';
 import type { Lay, PileBoard } from './pile-sticks.js';
-import { fewerSlabs } from './slab-order.js';
-import { costs, timberOf } from './timber-used.js';
 import { joinTones } from './tone-groups.js';
 import {
   boundAt,
-  poolOf,
-  rowsBound,
+  ripsIn,
   share,
   toneGroups,
   usableSticks,
@@ -28,68 +26,6 @@ export interface SearchPlan {
   readonly saveTimber: boolean;
 }
 
-const pauseEvery = 25;
-
-/** Lets other work run now and then. */
-export function breather(): () => Promise<void> {
-  let last = performance.now();
-  return async () => {
-    if (performance.now() - last < pauseEvery) return;
-    await nextTurn();
-    last = performance.now();
-  };
-}
-
-/** Width of the glued top: the rows once jointed, less the jointing of each slab. */
-export function topWidth(job: TopJob, rows: readonly Row[]): number {
-  const slabs = slabsOf(rows, job.rules.jointing, job.widestSlab);
-  return Math.max(0, widthOf(rows, job.rules.jointing) - slabs.length * job.slabJointing);
-}
-
-interface Side {
-  readonly job: TopJob;
-  readonly lay: Lay;
-  readonly thickness: number;
-  readonly control: SearchControl;
-  readonly bound: number;
-  readonly random: () => number;
-}
-
-const stopOf = (control: SearchControl) => (): boolean =>
-  control.aborted() || performance.now() >= control.until;
-
-/** A lay-up of some sticks; `others` are rows that stand beside it and count towards the width. */
-function layUp(
-  side: Side,
-  sticks: readonly Stick[],
-  rounds: number,
-  start: readonly Row[],
-  more: { readonly others?: readonly Row[]; readonly timber?: (rows: readonly Row[]) => number } = {},
-): Promise<LayUp> {
-  const { job, lay, control, thickness, bound } = side;
-  const others = more.others ?? [];
-  const beside = widthOf(others, job.rules.jointing);
-  return searchLayUp(poolOf(job, lay, sticks), {
-    stop: stopOf(control),
-    random: side.random,
-    enough: (rows) => {
-      const width = topWidth(job, [...others, ...rows]);
-      return width >= job.wanted || width >= bound;
-    },
-    maxRows: rowsBound(job, lay, sticks).rows,
-    rounds,
-    start,
-    ...(more.timber ? { timber: more.timber } : {}),
-    pause: breather(),
-    tell: (width) =>
-      control.report(
-        `${lay}, ${thickness / 1000} mm thick: ${Math.round((width + beside) / 1000)} mm wide`,
-        width + beside,
-        bound,
-      ),
-  });
-}
-
 /** The widest top at one thickness; where the width is reached and asked for, the one of least timber found. */
 export async function topAt(
   job: TopJob,
@@ -101,32 +37,28 @@ export async function topAt(
   const bound = boundAt(job, thickness, lay);
   const side: Side = { job, lay, thickness, control, bound, random: mulberry32(control.seed) };
   const sticks = usableSticks(job, job.boards, thickness, lay);
-  const rounds = Math.ceil(job.rounds * plan.share);
-  const start = plan.from ? carryOver(plan.from, sticks, job, lay) : [];
+  const small = isSmall(side, sticks);
+  // The integer programme settles a small pile; the search only gives it something to beat.
+  const rounds = Math.min(small ? 2000 : Infinity, Math.ceil(job.rounds * plan.share));
+  const from = plan.from ?? (ripsIn(job, lay) ? await unripped(side, sticks, rounds) : undefined);
+  const start = from ? carryOver(from, sticks, job, lay) : [];
   const widest = job.tonesApart
     ? await layTones(side, sticks, rounds, start)
     : await layUp(side, sticks, rounds, start);
-  const found = topOf(side, sticks, widest);
+  const top = topOf(side, sticks, widest);
+  const found = small && plan.share === 1 ? await proved(side, top) : top;
   if (!plan.saveTimber || job.tonesApart || found.width < job.wanted) return found;
   return leastTimber(side, found, rounds);
 }
 
-function topOf(side: Side, sticks: readonly Stick[], found: LayUp): TopAt {
-  const { job, lay, thickness } = side;
-  const rows = job.tonesApart ? found.rows : fewerSlabs(found.rows, job.rules, job.widestSlab, side.random);
-  const width = topWidth(job, rows);
-  return {
-    lay,
-    thickness,
-    sticks,
-    rows,
-    slabs: slabsOf(rows, job.rules.jointing, job.widestSlab),
-    width,
-    bound: Math.max(side.bound, width),
-    proof: 'length and pieces',
-    timber: timberOf(rows, sticks, job.boards, job.shop.kerf, job.leastOffcut),
-    finished: found.finished,
-  };
+/** A lay-up without ripping, which is found faster, to begin with. */
+async function unripped(side: Side, sticks: readonly Stick[], rounds: number): Promise<TopAt> {
+  const plain: Side = { ...side, job: { ...side.job, rip: false }, control: share(side.control, 4) };
+  const few = Math.min(rounds, 3000 + 100 * sticks.length);
+  const found = plain.job.tonesApart
+    ? await layTones(plain, sticks, few, [])
+    : await layUp(plain, sticks, few, []);
+  return topOf(plain, sticks, found);
 }
 
 /** Each tone laid up by itself, then side by side. */
@@ -170,39 +102,4 @@ function reindexed(rows: readonly Row[], to: ReadonlyMap<number, number>, empty:
     return piece;
   };
   return rows.map((row) => ({ ...row, pieces: row.pieces.map(moved) }));
-}
-
-/** The fewest of the cheapest boards that still give the width, then fewer cuts into them. */
-async function leastTimber(side: Side, found: TopAt, rounds: number): Promise<TopAt> {
-  const { job, lay, control } = side;
-  const price = costs(found.sticks, job.boards, job.rules.jointing);
-  const order = [...found.sticks.keys()].sort((a, b) => (price[a] as number) - (price[b] as number) || a - b);
-  const boards = [...new Set(order.map((i) => copyKey(found.sticks[i] as Stick)))];
-  const among = (count: number): Stick[] => {
-    const own = new Set(boards.slice(0, count));
-    return found.sticks.filter((s) => own.has(copyKey(s)));
-  };
-  let best = found;
-  let [low, high] = [1, boards.length];
-  const steps: Side = { ...side, control: share(control, 2) };
-  // Enough to tell for most; it saves the rounds for the search for less timber.
-  const each = Math.min(Math.ceil(rounds / 6), 2000 + 40 * found.sticks.length);
-  while (low < high && !stopOf(steps.control)()) {
-    const middle = (low + high) >> 1;
-    const sticks = among(middle);
-    const possible = rowsBound(job, lay, sticks).width >= job.wanted;
-    const tried = possible ? topOf(side, sticks, await layUp(steps, sticks, each, [])) : undefined;
-    if (tried && tried.width >= job.wanted) {
-      high = middle;
-      if (tried.timber <= best.timber) best = tried;
-    } else low = middle + 1;
-  }
-  // A few boards more to choose from.
-  const wider = among(Math.min(boards.length, high + Math.ceil(high / 8)));
-  const start = carryOver(best, wider, job, lay);
-  if (topWidth(job, start) < job.wanted) return best;
-  const timber = (rows: readonly Row[]): number =>
-    timberOf(rows, wider, job.boards, job.shop.kerf, job.leastOffcut);
-  const saved = topOf(side, wider, await layUp(side, wider, rounds, start, { timber }));
-  return saved.width >= job.wanted && saved.timber <= best.timber ? saved : best;
 }

@@ -23,6 +23,7 @@ export const topInputs = {
       "how strips lie: a board's width across the top, its thickness across the top, or whichever is better",
     default: 'either',
   }),
+  layers: field.count({ label: 'layers glued face to face', min: 1, max: 4, default: 1 }),
   spare: setting('spare length for squaring both ends', '500 mm', '40 mm'),
   plane: setting('planed off each face', '20 mm', '1 mm'),
   jointing: setting('taken off each row in jointing, both edges together', '50 mm', '3 mm'),
@@ -47,7 +48,7 @@ export const topInputs = {
   leastRow: setting('least width of a row once jointed', '1 m', '20 mm'),
   leastPiece: field.length({
     label: 'least length of a piece that shows',
-    min: '50 mm',
+    min: '20 mm',
     max: '5 m',
     default: '250 mm',
   }),

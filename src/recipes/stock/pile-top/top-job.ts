@@ -13,6 +13,8 @@ export interface TopJob {
   readonly slabJointing: number;
   /** The widest slab that machine and clamps take. */
   readonly widestSlab: number;
+  /** Layers glued face to face; thicknesses below are of one layer, widths of all of them together. */
+  readonly layers: number;
   readonly wanted: number;
   readonly thickness: number | undefined;
   /** Whether boards laid flat may be ripped lengthwise. */
@@ -28,6 +30,8 @@ export interface TopJob {
 export interface SearchControl {
   /** On the clock of performance.now(): a last stop, for machines too slow to do all rounds. */
   readonly until: number;
+  /** Whether the time ends the search, rather than the rounds. */
+  readonly timed: boolean;
   readonly aborted: () => boolean;
   readonly seed: number;
   readonly report: (message: string, best: number, bound: number) => void;
@@ -45,6 +49,8 @@ export interface TopAt {
   readonly thickness: number;
   readonly sticks: readonly Stick[];
   readonly rows: readonly Row[];
+  /** Behind the last row of each layer. */
+  readonly layerEnds: readonly number[];
   readonly slabs: readonly (readonly number[])[];
   readonly width: number;
   readonly bound: number;

@@ -18,6 +18,7 @@ export const topOutputs = {
   surplus: out.length({ label: 'ripped off an edge row', optional: true }),
   missing: out.text({ label: 'what is missing', optional: true }),
   worstStagger: out.length({ label: 'least stagger', optional: true }),
+  layerStagger: out.length({ label: 'least distance of joints between layers', optional: true }),
   bendingShare: out.share({ label: 'share of the width without joints, worst section' }),
   thicknessForBending: out.length({ label: 'thickness to calculate sag and bending with' }),
   rows: out.table(
@@ -27,6 +28,7 @@ export const topOutputs = {
       pieces: out.text({ label: 'pieces from left to right, mm' }),
       joints: out.text({ label: 'joints from the left end, mm' }),
       slab: out.count({ label: 'slab' }),
+      layer: out.count({ label: 'layer' }),
     },
     { label: 'Rows' },
   ),

@@ -18,6 +18,7 @@ export function rowTable(job: TopJob, top: TopAt, pieces: readonly (readonly Cut
     pieces: (pieces[r] as readonly CutPiece[]).map((p) => `${p.id} ${mm(p.length)}`).join(' | '),
     joints: row.joints.map(mm).join(', ') || 'none',
     slab: top.slabs.findIndex((slab) => slab.includes(r)) + 1,
+    layer: top.layerEnds.findIndex((end) => r < end) + 1,
   }));
 }
 

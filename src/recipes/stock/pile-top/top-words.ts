@@ -17,7 +17,9 @@ export const verdictOf = (job: TopJob, top: TopAt): TopVerdict =>
 
 /** The answer in one sentence, with its margin. */
 export function sentenceOf(given: Asked, job: TopJob, top: TopAt): string {
-  const [width, bound, thick] = [top.width / 1e6, top.bound / 1e6, tenths(top.thickness)];
+  const n = job.layers;
+  const [width, bound] = [top.width / n / 1e6, top.bound / n / 1e6];
+  const thick = `${tenths(top.thickness * n)}${n > 1 ? ` in ${n} layers` : ''}`;
   switch (verdictOf(job, top)) {
     case 'enough':
       return `Enough: a top ${thick} thick and ${mm(width)} wide, ${mm(width - given.width)} to spare${top.lay === 'on edge' ? ', strips on edge' : ''}.`;
@@ -30,8 +32,8 @@ export function sentenceOf(given: Asked, job: TopJob, top: TopAt): string {
 
 /** Length of boards like those used that would make up the width. */
 function shortOf(job: TopJob, top: TopAt): string {
-  const each = top.rows.length > 0 ? top.width / top.rows.length : 50_000;
-  const rows = Math.ceil((job.wanted - top.width) / Math.max(1, each));
+  const each = top.width > 0 ? top.width / top.rows.length : 50_000;
+  const rows = Math.ceil((job.wanted - top.width) / each);
   const metres = Math.ceil((rows * job.rules.rowLength) / 1e5) / 10;
   return `About ${metres.toFixed(1)} m more of boards that give ${mm(each / 1e6)} across would make it up.`;
 }
@@ -51,5 +53,5 @@ export function missingWords(job: TopJob, top: TopAt, whatIfs: readonly WhatIf[]
   const suggestion = fewest
     ? ` About ${fewest.count} more board${fewest.count === 1 ? '' : 's'} like ${fewest.like} would do.`
     : '';
-  return `${tenths(short)} of width: ${clear}.${suggestion}`;
+  return `${tenths(short / job.layers)} of width${job.layers > 1 ? ` in each of ${job.layers} layers` : ''}: ${clear}.${suggestion}`;
 }

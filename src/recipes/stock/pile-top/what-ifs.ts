@@ -49,7 +49,11 @@ function thinner(job: TopJob, best: TopAt): Change[] {
   return thicknessSteps(job.boards, best.lay, job.shop)
     .filter((t) => t < best.thickness && t >= best.thickness - 10_000)
     .slice(0, 2)
-    .map((t) => ({ words: `${mm(t)} thick instead of ${mm(best.thickness)}`, job, thickness: t }));
+    .map((t) => ({
+      words: `${mm(t * job.layers)} thick instead of ${mm(best.thickness * job.layers)}`,
+      job,
+      thickness: t,
+    }));
 }
 
 function looserRules(job: TopJob, best: TopAt): Change[] {
@@ -96,8 +100,8 @@ const boardsCut = (top: TopAt): number =>
 function freed(job: TopJob, before: TopAt, after: TopAt): string {
   if (before.width < job.wanted) {
     const more = after.width - before.width;
-    if (after.width >= job.wanted) return `the top: ${mm(job.wanted)} wide`;
-    return more > 0 ? `${mm(more)} of width` : 'no width found';
+    if (after.width >= job.wanted) return `the top: ${mm(job.wanted / job.layers)} wide`;
+    return more > 0 ? `${mm(more / job.layers)} of width` : 'no width found';
   }
   const litres = (before.timber - after.timber) / 1e6;
   const boards = boardsCut(before) - boardsCut(after);
