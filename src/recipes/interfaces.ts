@@ -3,14 +3,14 @@ import type { Quantity } from '../units/quantity.js';
 import type { InputOf } from '../engine/field.js';
 import type { ShownOf } from '../engine/output.js';
 import type { Written } from '../engine/quantity-field.js';
-import type { cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, restraintStress, seasonalMovement, woodDensity, boardMeasure, cuttingPlan, flatteningLoss, gradeYield, partsCost, pileSampling, pileYield, roughToDressed, topFromPile, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitredEnd, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, shellacCut, thinToSolids, thinnedVoc, thinningRatio, chipVolume, cutterMarks, planingTime, bill } from './catalogue.js';
+import type { cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, restraintStress, seasonalMovement, woodDensity, boardMeasure, boardTally, clearPieces, cuttingPlan, flatteningLoss, gradeYield, palletBoards, partsCost, pileSampling, pileYield, roughToDressed, topFromPile, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitreGap, mitredEnd, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, nailHoles, shellacCut, stainTrials, thinToSolids, thinnedVoc, thinningRatio, chamfer, chipVolume, cutterMarks, planingTime, bill, prepTime, passage, heightsForPeople } from './catalogue.js';
 
 /** Names of timbers and of groups of timbers. */
 export type TimberName = 'acacia spp.' | 'African ebony' | 'afrormosia' | 'afzelia' | 'ailanthus' | 'Alaska paper birch' | 'Alaska yellow-cedar' | 'albarco' | 'alder spp.' | 'allegheny chinkapin' | 'allegheny plum' | 'alligator juniper' | 'alpine ash' | 'American basswood' | 'American beech' | 'American chestnut' | 'American elm' | 'American holly' | 'American hornbeam, musclewood' | 'American mangrove' | 'American mountain-ash' | 'American plum' | 'American sycamore' | 'anacua knockaway' | 'andiroba' | 'angelin' | 'angelique' | 'apache pine' | 'apple' | 'apple spp.' | 'arizona alder' | 'arizona cypress' | 'arizona madrone' | 'arizona pine' | 'arizona pinyon pine' | 'arizona sycamore' | 'arizona walnut' | 'arizona white oak' | 'ash spp.' | 'ashe juniper' | 'Atlantic white-cedar' | 'Australian cypress' | 'austrian pine' | 'avodire' | 'azobe' | 'baker or Modoc cypress' | 'balata' | 'balau' | 'baldcypress' | 'baldcypress spp.' | 'balsa' | 'balsam fir' | 'balsam poplar' | 'balsam willow' | 'banak' | 'bangkirai' | 'basswood spp.' | 'bay spp.' | 'bebb willow' | 'beeftree, longleaf blolly' | 'beefwood' | 'belah' | 'belian' | 'benge' | 'bigcone Douglas-fir' | 'bigleaf magnolia' | 'bigleaf maple' | 'bigtooth aspen' | 'bigtooth maple' | 'birch spp.' | 'bishop pine' | 'bitter cherry' | 'bitternut hickory' | 'black ash' | 'black cherry' | 'black cottonwood' | 'black hickory' | 'black locust' | 'black mangrove' | 'black maple' | 'black morrel' | 'black mulberry' | 'black oak' | 'black spruce' | 'black walnut' | 'black willow' | 'blackbead ebony' | 'blackbutt' | 'blackgum' | 'blackjack oak' | 'blue ash' | 'blue oak' | 'blue spruce' | 'bluejack oak' | 'bluewood' | 'bonpland willow' | 'border pinyon' | 'boxelder' | 'brainerd\'s hawthorn' | 'Brazilian rosewood' | 'brewer spruce' | 'broadleaf hawthorn' | 'brush box' | 'bubinga' | 'buckeye, horsechestnut spp.' | 'bur oak' | 'butterbough, inkwood' | 'butternut' | 'buttonwood-mangrove' | 'cabbage palmetto' | 'California black oak' | 'California buckeye' | 'California juniper' | 'California laurel' | 'California live oak' | 'California red fir' | 'California sycamore' | 'California torreya (nutmeg)' | 'California white oak' | 'camphortree' | 'canada plum' | 'canyon live oak' | 'Caribbean pine' | 'carolina ash' | 'carolina basswood' | 'carolina hemlock' | 'carolina silverbell' | 'carrotwood' | 'catalpa spp.' | 'catclaw acacia' | 'cativo' | 'cedar elm' | 'ceiba' | 'chalk maple' | 'cherry and plum spp.' | 'cherrybark oak' | 'chestnut oak' | 'chestnut spp.' | 'chickasaw plum' | 'chihuahuan pine' | 'chinaberry' | 'chinese chestnut' | 'chinese tallowtree' | 'chinkapin oak' | 'chisos oak' | 'chittamwood, gum bumelia' | 'chokecherry' | 'citrus spp.' | 'coastal plain willow' | 'cockspur hawthorn' | 'cocobolo' | 'coconut palm' | 'common persimmon' | 'common pinyon' | 'common serviceberry' | 'corkbark fir' | 'cottonwood and poplar spp.' | 'coulter pine' | 'courbaril' | 'Crow\'s ash' | 'cuangare' | 'cucumbertree' | 'curlleaf mountain-mahogany' | 'cypress' | 'dark red lauan' | 'dark red meranti' | 'degame' | 'delta post oak' | 'desert ironwood' | 'determa' | 'dogwood spp.' | 'Douglas-fir' | 'Douglas-fir spp.' | 'downy hawthorn' | 'drooping juniper' | 'Dundas blackbutt' | 'durand oak' | 'dwarf chinkapin oak' | 'dwarf live oak' | 'dwarf post oak' | 'East Indian ebony' | 'eastern cottonwood' | 'eastern hemlock' | 'eastern hophornbeam' | 'eastern redbud' | 'eastern redcedar' | 'eastern white pine' | 'ekop' | 'elm spp.' | 'emory oak' | 'Engelmann oak' | 'Engelmann spruce' | 'eucalyptus spp.' | 'European alder' | 'European ash' | 'European beech' | 'European birch' | 'European cherry' | 'European elm' | 'European larch' | 'European lime' | 'European maple' | 'European mountain-ash' | 'European oak' | 'European plum' | 'European poplar' | 'European spruce' | 'European sycamore' | 'European walnut' | 'European willow' | 'European-grown Douglas fir' | 'everglades palm, paurotis-palm' | 'false mastic' | 'false tamarind' | 'fanleaf hawthorn' | 'fir spp.' | 'fireberry hawthorn' | 'fishpoison tree' | 'florida fiddlewood' | 'florida maple' | 'florida poisontree' | 'florida silver palm' | 'florida strangler fig' | 'florida thatch palm' | 'florida torreya (nutmeg)' | 'florida yew' | 'flowering dogwood' | 'four-leaf or Parry pinyon pine' | 'foxtail pine' | 'fraser fir' | 'fremont cottonwood' | 'gambel oak' | 'giant chinkapin, golden chinkapin' | 'giant sequoia' | 'ginkgo, maidenhair tree' | 'goncalo alves' | 'grand fir' | 'gray birch' | 'gray oak' | 'gray or California foothill pine' | 'gray sheoak' | 'great Basin bristlecone pine' | 'great leucaene' | 'green ash' | 'greenheart' | 'grey box' | 'grey gum' | 'grey ironbark' | 'gumbo limbo' | 'Gympie messmate' | 'hackberry' | 'hackberry spp.' | 'hawthorn spp.' | 'heart pine' | 'hemlock spp.' | 'hickory spp.' | 'honduras pine' | 'honey mesquite' | 'honeylocust' | 'honeylocust spp.' | 'hoop pine' | 'hura' | 'ilomba' | 'incense-cedar' | 'Indian rosewood' | 'interior live oak' | 'interior north Douglas-fir' | 'interior south Douglas-fir' | 'interior west Douglas-fir' | 'ipe' | 'iroko' | 'jack pine' | 'japanese larch' | 'jarrah' | 'java plum' | 'Jeffrey pine' | 'jelutong' | 'joshua tree' | 'kaneelhart' | 'kapur' | 'karri' | 'kempas' | 'kentucky coffeetree' | 'keruing' | 'key thatch palm' | 'khaya' | 'knobcone pine' | 'larch spp.' | 'largeleaf geigertree' | 'laurel oak' | 'light red lauan' | 'light red meranti' | 'limba' | 'limber pine' | 'little silverbell' | 'live oak' | 'loblolly pine' | 'loblolly-bay' | 'lodgepole pine' | 'lombardy poplar' | 'longleaf pine' | 'low-rainfall eucalypts' | 'macawood' | 'macNab\'s cypress' | 'madrone spp.' | 'magnolia spp.' | 'mahaleb cherry' | 'makore' | 'manbarklak' | 'manchineel' | 'mango' | 'manni' | 'maple spp.' | 'marishballi' | 'melaleuca' | 'meranti' | 'merbau' | 'mersawa' | 'mesquite' | 'mesquite spp.' | 'messmate' | 'mexican blue oak' | 'mexican palmetto' | 'mexican pinyon pine' | 'mimosa, silktree' | 'mockernut hickory' | 'monterey cypress' | 'montezuma baldcypress' | 'mora' | 'mountain ash' | 'mountain hemlock' | 'mountain maple' | 'mountain or Fraser magnolia' | 'mountain-ash spp.' | 'muhuhu' | 'mulberry spp.' | 'myrtle beech' | 'narrow-leaved red ironbark' | 'narrowleaf cottonwood' | 'netleaf hackberry' | 'netleaf oak' | 'new Mexico locust' | 'New Zealand radiata pine' | 'niangon' | 'noble fir' | 'Nordic pine and spruce' | 'northern California black walnut' | 'northern catalpa' | 'northern mountain-ash' | 'northern pin oak' | 'northern red oak' | 'northern white-cedar' | 'northwestern paper birch' | 'norway maple' | 'nutmeg hickory' | 'nuttall oak' | 'oak spp.' | 'obeche' | 'ocote pine' | 'octopus tree, schefflera' | 'ogeechee tupelo' | 'oglethorpe oak' | 'ohio buckeye' | 'okoume' | 'oneseed hawthorn' | 'oneseed juniper' | 'opepe' | 'Oregon ash' | 'Oregon crab apple' | 'Oregon white oak' | 'Osage-orange' | 'other or unknown live tree' | 'other palms' | 'ovangkol' | 'overcup oak' | 'ozark chinkapin' | 'Pacific dogwood' | 'Pacific madrone' | 'Pacific silver fir' | 'Pacific willow' | 'Pacific yew' | 'padauk' | 'painted buckeye' | 'paper birch' | 'papershell pinyon pine' | 'paradisetree' | 'Parana pine' | 'pau marfim' | 'paulownia, empress-tree' | 'pawpaw' | 'peach' | 'peachleaf willow' | 'pear hawthorn' | 'pecan' | 'persimmon spp.' | 'pignut hickory' | 'pin cherry' | 'pin oak' | 'pinchot juniper' | 'pine spp.' | 'pitch pine' | 'plains cottonwood' | 'pond pine' | 'pond-apple' | 'pondcypress' | 'ponderosa pine' | 'Port-Orford-cedar' | 'post oak' | 'prairie crab apple' | 'primavera' | 'pumpkin ash' | 'purpleheart' | 'pyramid magnolia' | 'quaking aspen' | 'radiata pine' | 'ramin' | 'red alder' | 'red bloodwood' | 'red buckeye' | 'red hickory' | 'red mahogany' | 'red maple' | 'red meranti' | 'red mulberry' | 'red pine' | 'red spruce' | 'red stopper' | 'redbay' | 'redberry juniper' | 'redcedar/juniper spp.' | 'redwood' | 'resin birch' | 'river birch' | 'river redgum' | 'rock elm' | 'rocky Mountain bristlecone pine' | 'rocky Mountain juniper' | 'rocky Mountain maple' | 'rose gum' | 'roundleaf serviceberry' | 'royal palm spp.' | 'rubberwood' | 'russian-olive' | 'saltcedar' | 'sand hickory' | 'sand pine' | 'Santa Lucia or bristlecone fir' | 'Santa Maria' | 'Santos mahogany' | 'sapele' | 'sargent\'s cypress' | 'sassafras' | 'scarlet hawthorn' | 'scarlet oak' | 'Scots pine' | 'scouler\'s willow' | 'screwbean mesquite' | 'scrub hickory' | 'scrub oak' | 'sea torchwood' | 'sepetir' | 'september elm' | 'serviceberry spp.' | 'shagbark hickory' | 'shasta red fir' | 'shellbark hickory' | 'sheoak spp.' | 'shingle oak' | 'shortleaf pine' | 'shumard oak' | 'siberian elm' | 'siberian larch' | 'silver fir' | 'silver maple' | 'silver poplar' | 'silverbell spp.' | 'silverleaf oak' | 'silvertop ash' | 'singleleaf pinyon' | 'sipo' | 'Sitka spruce' | 'slash pine' | 'slippery elm' | 'smoketree' | 'soldierwood' | 'sour cherry' | 'sourwood' | 'southern California black walnut' | 'southern catalpa' | 'southern crab apple' | 'southern magnolia' | 'southern red oak' | 'southern redcedar' | 'southern shagbark hickory' | 'southern yellow pine' | 'southwestern white pine' | 'Spanish-cedar' | 'spotted gum' | 'spruce pine' | 'spruce spp.' | 'striped maple' | 'subalpine fir' | 'subalpine larch' | 'sucupira (Bowdichia)' | 'sucupira (Diplotropis)' | 'sugar maple' | 'sugar pine' | 'sugarberry' | 'swamp chestnut oak' | 'swamp cottonwood' | 'swamp tupelo' | 'swamp white oak' | 'swampmahogany' | 'sweet acacia' | 'sweet birch' | 'sweet chestnut' | 'sweet crab apple' | 'sweetbay' | 'sweetgum' | 'sycamore spp.' | 'table Mountain pine' | 'tallowwood' | 'tamarack' | 'tamarind' | 'tanoak' | 'Tasmanian bluegum' | 'teak' | 'tecate cypress' | 'texas ash' | 'texas buckeye' | 'texas madrone' | 'texas mulberry' | 'texas persimmon' | 'texas sophora' | 'texas walnut' | 'thuja spp.' | 'tietongue, pigeon-plum' | 'tornillo' | 'torrey pine' | 'torreya (nutmeg) spp.' | 'true hickory' | 'true mahogany' | 'tungoil tree' | 'tupelo spp.' | 'turkey oak' | 'two-wing silverbell' | 'umbrella magnolia' | 'unknown dead conifer' | 'unknown dead hardwood' | 'utah juniper' | 'velvet ash' | 'velvet mesquite' | 'Virginia pine' | 'Virginia roundleaf birch' | 'wallaba' | 'walnut spp.' | 'washoe pine' | 'water birch' | 'water hickory' | 'water oak' | 'water tupelo' | 'water-elm, planertree' | 'water, laurel and willow oak' | 'waterlocust' | 'weeping willow' | 'wenge' | 'west Indian mahogany' | 'western hemlock' | 'western juniper' | 'western larch' | 'western redcedar' | 'western soapberry' | 'western white pine' | 'white alder' | 'white ash' | 'white basswood' | 'white bully, willow bustic' | 'white fir' | 'white lauan' | 'white mangrove' | 'white meranti' | 'white mulberry' | 'white oak' | 'white spruce' | 'white willow' | 'white-cedar spp.' | 'whitebark pine' | 'wild banyantree, shortleaf fig' | 'willow oak' | 'willow spp.' | 'winged elm' | 'yellow balau' | 'yellow birch' | 'yellow buckeye' | 'yellow meranti' | 'yellow-poplar' | 'yellowwood' | 'yew spp.' | 'young-growth redwood' | 'unknown hardwood' | 'unknown softwood' | 'unknown timber' | 'birches' | 'cherries' | 'eucalypts' | 'elms' | 'pines' | 'walnuts' | 'oaks' | 'ashes' | 'firs' | 'poplars' | 'maples' | 'hickories' | 'spruces' | 'larches';
 /** Names of structural grades. */
-export type GradeName = 'C14' | 'C16' | 'C18' | 'C20' | 'C22' | 'C24' | 'C27' | 'C30' | 'C35' | 'C40' | 'C45' | 'C50' | 'D30' | 'D35' | 'D40' | 'D50' | 'D60' | 'D70' | 'MGP10' | 'MGP12' | 'MGP15' | 'F5' | 'F7' | 'F8' | 'F11' | 'F14' | 'F17' | 'F22' | 'F27' | 'MGP10 (working stress)' | 'MGP12 (working stress)' | 'MGP15 (working stress)' | 'Hem-Fir No.2 2x-4x' | 'Hem-Fir No.2 Beams & Stringers' | 'Hem-Fir No.2 Posts & Timbers';
+export type GradeName = 'C14' | 'C16' | 'C18' | 'C20' | 'C22' | 'C24' | 'C27' | 'C30' | 'C35' | 'C40' | 'D30' | 'D40' | 'D50' | 'D60' | 'MGP10' | 'MGP12' | 'MGP15' | 'F5' | 'F7' | 'F8' | 'F11' | 'F14' | 'F17' | 'F27' | 'MGP10 (working stress)' | 'MGP12 (working stress)' | 'MGP15 (working stress)' | 'Hem-Fir No.2 2x-4x' | 'Hem-Fir No.2 Beams & Stringers' | 'Hem-Fir No.2 Posts & Timbers';
 /** Places whose outdoor moisture is tabled. */
-export type ClimateName = 'Juneau, AK' | 'Mobile, AL' | 'Flagstaff, AZ' | 'Phoenix, AZ' | 'Little Rock, AR' | 'Fresno, CA' | 'Los Angeles, CA' | 'Denver, CO' | 'Washington, DC' | 'Miami, FL' | 'Atlanta, GA' | 'Honolulu, HI' | 'Boise, ID' | 'Chicago, IL' | 'Indianapolis, IN' | 'Des Moines, IA' | 'Wichita, KS' | 'Louisville, KY' | 'New Orleans, LA' | 'Portland, ME' | 'Boston, MA' | 'Detroit, MI' | 'Minneapolis-St. Paul, MN' | 'Jackson, MS' | 'St. Louis, MO' | 'Missoula, MT' | 'Omaha, NE' | 'Las Vegas, NV' | 'Reno, NV' | 'Albuquerque, NM' | 'New York, NY' | 'Raleigh, NC' | 'Fargo, ND' | 'Cleveland, OH' | 'Oklahoma City, OK' | 'Pendleton, OR' | 'Portland, OR' | 'Philadelphia, PA' | 'Charleston, SC' | 'Sioux Falls, SD' | 'Memphis, TN' | 'Dallas-Ft. Worth, TX' | 'El Paso, TX' | 'Salt Lake City, UT' | 'Richmond, VA' | 'Seattle-Tacoma, WA' | 'Madison, WI' | 'Charleston, WV' | 'Cheyenne, WY';
+export type ClimateName = 'Phoenix, AZ' | 'Los Angeles, CA' | 'Denver, CO' | 'Washington, DC' | 'Miami, FL' | 'Chicago, IL' | 'New Orleans, LA' | 'Portland, ME' | 'Boston, MA' | 'Minneapolis-St. Paul, MN' | 'Portland, OR' | 'Seattle-Tacoma, WA' | 'Cheyenne, WY';
 
 /** What {@link cupDepth} takes. Depth of the cup of a flat-sawn board when its moisture changes, because wood moves more along the rings than across them, and which face goes hollow. For narrow strips cut from it the depth falls with the square of the width. */
 export interface CupDepthInput {
@@ -527,7 +527,7 @@ export interface RestraintStressOutput {
   readonly verdict: string;
 }
 
-/** What {@link seasonalMovement} takes. Width of a board or top month by month, from twelve months of air: wood follows the air with a lag that grows with the square of its thickness. Give the air of the room it will stand in; the table of places is outdoor air under cover. */
+/** What {@link seasonalMovement} takes. Width of a board or top month by month, from twelve months of air: wood follows the air by diffusion across its thickness, slowed by its finish. Give the air of the room it will stand in; the table of places is outdoor air under cover. */
 export interface SeasonalMovementInput {
   /**
    * width across the grain, as measured.
@@ -556,7 +556,7 @@ export interface SeasonalMovementInput {
   /**
    * a place in the data, or twelve months of your own.
    * Takes a place such as "Seattle-Tacoma, WA", or the humidity of the room in winter and in summer such as "winter 35 %, summer 65 %" (a hygrometer left in the room for a week of each season tells it), or twelve months of your own: a list of moistures ("9 %"), or a table or CSV with columns month?, and temperature and humidity, or moisture.
-   * @example Seattle-Tacoma
+   * @example winter 45 %, summer 70 %
    */
   readonly climate: Exclude<InputOf<(typeof seasonalMovement)['inputs']['climate']>, string> | ClimateName | (string & {});
   /**
@@ -761,6 +761,115 @@ export interface BoardMeasureOutput {
    * price of a piece.
    */
   readonly pricePerPiece?: Quantity<'money'> | undefined;
+}
+
+/** What {@link boardTally} takes. Board feet of many boards as a yard counts them, by the hardwood rule of surface measure or the softwood rule of nominal sizes, beside what their sizes hold. */
+export interface BoardTallyInput {
+  /**
+   * the boards, in the order they are tallied.
+   * Takes a table (a list of rows, a data frame or a CSV file) with columns width, length, thickness, count?.
+   * @example [{"width":"6 1/4 in","length":"8 ft","thickness":"2 in"},{"width":"10 in","length":"13 ft","thickness":"1 in","count":2},{"width":"6 in","length":"9 ft","thickness":"5/4 in","count":4}]
+   */
+  readonly boards: InputOf<(typeof boardTally)['inputs']['boards']>;
+  /**
+   * which rule the yard goes by.
+   * Takes one of "hardwood", "softwood".
+   * @default hardwood
+   */
+  readonly rule?: 'hardwood' | 'softwood';
+}
+/** What {@link boardTally} gives, beside workings, cautions, sources and chart. */
+export interface BoardTallyOutput {
+  /**
+   * in one sentence.
+   */
+  readonly sentence: string;
+  /**
+   * board feet of the tally.
+   */
+  readonly boardFeet: Quantity<'boardFeet'>;
+  /**
+   * surface measure of the tally.
+   */
+  readonly surfaceMeasure?: number | undefined;
+  /**
+   * boards.
+   */
+  readonly boards: number;
+  /**
+   * board feet by the sizes as they are.
+   */
+  readonly bySize: Quantity<'boardFeet'>;
+  /**
+   * tally over or under the sizes as they are.
+   */
+  readonly difference: Quantity<'share'>;
+  /**
+   * The tally, row by row.
+   */
+  readonly rows: ShownOf<(typeof boardTally)['outputs']['rows']>;
+}
+
+/** What {@link clearPieces} takes. Which clear parts to cut from which boards with faults at known places, so that the boards cut are as short as can be in all, with a proven bound beside it. For parts of the boards’ own section. */
+export interface ClearPiecesInput {
+  /**
+   * survey of the pile, a row for each board or kind of board.
+   * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, group?, count?, length, width, thickness, tone?, endLoss?, endLeft?, endRight?, faultsAt?, faultLength?, faults?, cup?, bow?.
+   * @example [{"name":"A","length":"2.4 m","width":"95 mm","thickness":"45 mm","faultsAt":"800-860; 1700-1730 mm","count":2},{"name":"B","length":"1.9 m","width":"95 mm","thickness":"45 mm","endLeft":"40 mm","faultsAt":"990-1030 mm"}]
+   */
+  readonly boards: InputOf<(typeof clearPieces)['inputs']['boards']>;
+  /**
+   * parts to cut, a row each.
+   * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, length, count?.
+   * @example [{"name":"rail","length":"780 mm","count":3},{"name":"brace","length":"420 mm","count":4}]
+   */
+  readonly parts: InputOf<(typeof clearPieces)['inputs']['parts']>;
+  /**
+   * saw kerf.
+   * Takes a length such as "3 mm", at least 0 mm and at most 20 mm.
+   * @default 3 mm
+   */
+  readonly kerf?: Written<'length'>;
+  /**
+   * longest to search.
+   * Takes a time such as "20 s", at least 0.05 s and at most 30 min.
+   * @default 20 s
+   */
+  readonly timeLimit?: Written<'time'>;
+}
+/** What {@link clearPieces} gives, beside workings, cautions, sources and chart. */
+export interface ClearPiecesOutput {
+  /**
+   * boards cut.
+   */
+  readonly boardsCut: number;
+  /**
+   * length of the boards cut.
+   * Shown in m.
+   */
+  readonly boardLength: Quantity<'length'>;
+  /**
+   * no plan cuts less.
+   * Shown in m.
+   */
+  readonly lowerBound: Quantity<'length'>;
+  /**
+   * proved to be the best.
+   */
+  readonly optimal: boolean;
+  /**
+   * length of the parts missing.
+   * Shown in m.
+   */
+  readonly missingLength: Quantity<'length'>;
+  /**
+   * Cuts, board by board.
+   */
+  readonly plan: ShownOf<(typeof clearPieces)['outputs']['plan']>;
+  /**
+   * Parts that the boards do not give.
+   */
+  readonly missing?: ShownOf<(typeof clearPieces)['outputs']['missing']> | undefined;
 }
 
 /** What {@link cuttingPlan} takes. Which parts to cut from which boards so that the fewest boards, the least stock or the least money goes, with a proven bound beside it. For straight crosscuts of clear stock; dock faults first. */
@@ -1033,6 +1142,116 @@ export interface GradeYieldOutput {
    * face that decides.
    */
   readonly face: string;
+}
+
+/** What {@link palletBoards} takes. What a kind of pallet gives: boards with their nails pulled or sawn between the bearers, clear lengths, area and weight, pallets for a need, and what its treatment mark allows. */
+export interface PalletBoardsInput {
+  /**
+   * kind of pallet.
+   * Takes one of "48 x 40 pallet", "FIN pallet".
+   * @example 48 x 40 pallet
+   */
+  readonly kind: '48 x 40 pallet' | 'FIN pallet';
+  /**
+   * treatment mark on the pallet.
+   * Takes one of "HT", "DH", "MB", "SF", "none", "stained".
+   * @example HT
+   */
+  readonly mark: 'HT' | 'DH' | 'MB' | 'SF' | 'none' | 'stained';
+  /**
+   * thickness of the boards, instead of the published one.
+   * Takes a length such as "900 mm", more than 0 mm and at most 60 mm.
+   */
+  readonly thickness?: Written<'length'>;
+  /**
+   * bearers under a board.
+   * Takes a whole number such as 3, at least 2 and at most 5.
+   * @default 3
+   */
+  readonly bearers?: Written<'count'>;
+  /**
+   * width of a bearer.
+   * Takes a length such as "38 mm", more than 0 mm and at most 200 mm.
+   * @default 38 mm
+   */
+  readonly bearerWidth?: Written<'length'>;
+  /**
+   * split end lost where nails are pulled.
+   * Takes a length such as "40 mm", at least 0 mm and at most 300 mm.
+   * @default 40 mm
+   */
+  readonly splitEnd?: Written<'length'>;
+  /**
+   * share of boards that break where nails are pulled.
+   * Takes a share such as "20 %", at least 0 % and at most 95 %.
+   * @default 20 %
+   */
+  readonly broken?: Written<'share'>;
+  /**
+   * lost at each cut beside a bearer.
+   * Takes a length such as "5 mm", at least 0 mm and at most 50 mm.
+   * @default 5 mm
+   */
+  readonly cutLoss?: Written<'length'>;
+  /**
+   * density of the boards.
+   * Takes a density such as "450 kg/m3", more than 0 kg/m³ and at most 1500 kg/m³.
+   * @default 450 kg/m3
+   */
+  readonly density?: Written<'density'>;
+  /**
+   * area of boards needed.
+   * Takes an area such as "1.2 m2", more than 0 mm² and at most 1000 m².
+   * @example 3 m2
+   */
+  readonly need?: Written<'area'>;
+}
+/** What {@link palletBoards} gives, beside workings, cautions, sources and chart. */
+export interface PalletBoardsOutput {
+  /**
+   * in one sentence.
+   */
+  readonly sentence: string;
+  /**
+   * what the mark allows.
+   */
+  readonly allowed: string;
+  /**
+   * boards of a pallet.
+   */
+  readonly boards: number;
+  /**
+   * clear length, nails pulled.
+   */
+  readonly pulledLength: Quantity<'length'>;
+  /**
+   * area of a pallet, nails pulled.
+   */
+  readonly pulledArea: Quantity<'area'>;
+  /**
+   * clear length, sawn between bearers.
+   */
+  readonly sawnLength: Quantity<'length'>;
+  /**
+   * area of a pallet, sawn between bearers.
+   */
+  readonly sawnArea: Quantity<'area'>;
+  /**
+   * mass of the boards of a pallet.
+   */
+  readonly mass: Quantity<'mass'>;
+  /**
+   * pallets for the need, nails pulled.
+   */
+  readonly pallets?: number | undefined;
+  /**
+   * pallets for the need, sawn.
+   */
+  readonly palletsSawn?: number | undefined;
+  /**
+   * The boards as a survey.
+   */
+  readonly survey: ShownOf<(typeof palletBoards)['outputs']['survey']>;
 }
 
 /** What {@link partsCost} takes. What the timber of a list of parts costs, from one price or a price for each material, with waste added. Glue, finish and time are not in it. */
@@ -1351,6 +1570,12 @@ export interface TopFromPileInput {
    */
   readonly lay?: 'flat' | 'on edge' | 'either';
   /**
+   * layers glued face to face.
+   * Takes a whole number such as 1, at least 1 and at most 4.
+   * @default 1
+   */
+  readonly layers?: Written<'count'>;
+  /**
    * spare length for squaring both ends.
    * Takes a length such as "40 mm", at least 0 mm and at most 500 mm.
    * @default 40 mm
@@ -1399,7 +1624,7 @@ export interface TopFromPileInput {
   readonly leastRow?: Written<'length'>;
   /**
    * least length of a piece that shows.
-   * Takes a length such as "250 mm", at least 50 mm and at most 5000 mm.
+   * Takes a length such as "250 mm", at least 20 mm and at most 5000 mm.
    * @default 250 mm
    */
   readonly leastPiece?: Written<'length'>;
@@ -1535,6 +1760,10 @@ export interface TopFromPileOutput {
    * least stagger.
    */
   readonly worstStagger?: Quantity<'length'> | undefined;
+  /**
+   * least distance of joints between layers.
+   */
+  readonly layerStagger?: Quantity<'length'> | undefined;
   /**
    * share of the width without joints, worst section.
    */
@@ -1709,12 +1938,18 @@ export interface ClampPlanInput {
    */
   readonly pad?: Written<'length'>;
   /**
-   * length of the pad along the joint.
+   * length of the pad along the joint; 0 for a batten that runs all along.
    * Takes a length such as "0 mm", at least 0 mm and at most 2000 mm.
    * @default 0 mm
    * @example 60 mm
    */
   readonly padLength?: Written<'length'>;
+  /**
+   * width of the clamp head along the joint.
+   * Takes a length such as "0 mm", at least 0 mm and at most 500 mm.
+   * @default 0 mm
+   */
+  readonly head?: Written<'length'>;
   /**
    * how far the clamps reach: the opening of a bar, the throat of a screw clamp.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
@@ -1727,6 +1962,35 @@ export interface ClampPlanInput {
    * @example 715 mm
    */
   readonly needReach?: Written<'length'>;
+  /**
+   * width of the slab between the clamp heads, to check that it stays flat.
+   * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
+   * @example 675 mm
+   */
+  readonly slabWidth?: Written<'length'>;
+  /**
+   * how far the force is off the middle of the thickness.
+   * Takes a length such as "2 mm", at least 0 mm and at most 500 mm.
+   * @default 2 mm
+   */
+  readonly offset?: Written<'length'>;
+  /**
+   * modulus of elasticity across the grain.
+   * Takes a modulus of elasticity such as "300 MPa", more than 0 MPa and at most 10 GPa.
+   * @default 300 MPa
+   */
+  readonly acrossModulus?: Written<'modulus'>;
+  /**
+   * whether cauls across the slab hold it flat.
+   * Takes yes or no (true or false).
+   * @default false
+   */
+  readonly cauls?: boolean | 'yes' | 'no';
+  /**
+   * the clamps there are, a row each kind.
+   * Takes a table (a list of rows, a data frame or a CSV file) with columns kind?, force?, count?, reach?.
+   */
+  readonly owned?: InputOf<(typeof clampPlan)['inputs']['owned']>;
 }
 /** What {@link clampPlan} gives, beside workings, cautions, sources and chart. */
 export interface ClampPlanOutput {
@@ -1770,6 +2034,26 @@ export interface ClampPlanOutput {
    * do the clamps reach?.
    */
   readonly reachOk?: boolean | undefined;
+  /**
+   * force at which the slab opens on one face.
+   */
+  readonly liftForce?: Quantity<'force'> | undefined;
+  /**
+   * force at which a straight slab bows up.
+   */
+  readonly bucklingForce?: Quantity<'force'> | undefined;
+  /**
+   * pressure that the clamps there are reach.
+   */
+  readonly ownedPressure?: Quantity<'pressure'> | undefined;
+  /**
+   * clamps there are that reach.
+   */
+  readonly ownedClamps?: number | undefined;
+  /**
+   * whether the clamps there are will do.
+   */
+  readonly ownedVerdict?: string | undefined;
   /**
    * Where the clamps stand, in the order to tighten: from the middle outward.
    */
@@ -2043,8 +2327,8 @@ export interface MatchSlabsOutput {
 export interface StackUpInput {
   /**
    * the parts of the stack.
-   * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, nominal, plusMinus?, sd?, count?.
-   * @example [{"name":"strip","nominal":"45 mm","plusMinus":"0.3 mm","count":14},{"name":"edge strip","nominal":"12 mm","sd":"0.2 mm"}]
+   * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, nominal, plusMinus?, sd?, count?, setting?.
+   * @example [{"name":"strip","nominal":"45 mm","plusMinus":"0.2 mm","setting":"0.1 mm","count":14},{"name":"edge strip","nominal":"12 mm","sd":"0.2 mm"}]
    */
   readonly parts: InputOf<(typeof stackUp)['inputs']['parts']>;
   /**
@@ -2060,9 +2344,9 @@ export interface StackUpInput {
    */
   readonly limits?: InputOf<(typeof stackUp)['inputs']['limits']>;
   /**
-   * standard deviations that plusMinus stands for.
-   * Takes a number such as 3, at least 1 and at most 6.
-   * @default 3
+   * standard deviations in a plus-or-minus: 2 where one piece in twenty lies outside it, 3 where one in 370 does.
+   * Takes a number such as 2, at least 1 and at most 6.
+   * @default 2
    */
   readonly sigmas?: Written<'ratio'>;
   /**
@@ -2515,6 +2799,12 @@ export interface JointFitInput {
    */
   readonly loosest?: Written<'length'>;
   /**
+   * how far a setting that all the joints share may be off, such as the fence, over or under.
+   * Takes a length such as "0 mm", at least 0 mm and at most 50 mm.
+   * @default 0 mm
+   */
+  readonly setting?: Written<'length'>;
+  /**
    * standard deviations in a plus-or-minus: 2 where one piece in twenty lies outside it, 3 where one in 370 does.
    * Takes a number such as 2, at least 0.5 and at most 6.
    * @default 2
@@ -2547,6 +2837,18 @@ export interface JointFitOutput {
    */
   readonly chanceAll: Quantity<'share'>;
   /**
+   * clearance at worst, tight.
+   */
+  readonly worstTight: Quantity<'length'>;
+  /**
+   * clearance at worst, loose.
+   */
+  readonly worstLoose: Quantity<'length'>;
+  /**
+   * whether even the worst pair fits.
+   */
+  readonly worstCase: string;
+  /**
    * clearance on average.
    */
   readonly clearance: Quantity<'length'>;
@@ -2562,6 +2864,126 @@ export interface JointFitOutput {
    * chance that it fits when planed to that size.
    */
   readonly chanceAtAim: Quantity<'share'>;
+}
+
+/** What {@link mitreGap} takes. How far a mitre gapes, and on which side, from an error of the saw’s tilt, of the fence, or of a board that is not flat; how much a spline pulls in; and from a trial cut how to correct the tilt. */
+export interface MitreGapInput {
+  /**
+   * thickness of the boards at the mitre.
+   * Takes a length such as "900 mm", more than 0 mm and at most 500 mm.
+   * @example 40 mm
+   */
+  readonly thickness: Written<'length'>;
+  /**
+   * length of the joint.
+   * Takes a length such as "640 mm", more than 0 mm and at most 5000 mm.
+   * @default 640 mm
+   * @example 640 mm
+   */
+  readonly length?: Written<'length'>;
+  /**
+   * angle that the joint turns.
+   * Takes an angle such as "90 deg", at least 10° and at most 170°.
+   * @default 90 deg
+   */
+  readonly turn?: Written<'angle'>;
+  /**
+   * error of the tilt at each cut; positive where it is too steep.
+   * Takes an angle such as "0.2 deg", at least -10° and at most 10°.
+   * @default 0.2 deg
+   * @example 0.2 deg
+   */
+  readonly bevelError?: Written<'angle'>;
+  /**
+   * error of the fence.
+   * Takes an angle such as "0 deg", at least -10° and at most 10°.
+   * @default 0 deg
+   */
+  readonly fenceError?: Written<'angle'>;
+  /**
+   * how far the boards are out of flat along the joint.
+   * Takes a length such as "0 mm", at least 0 mm and at most 50 mm.
+   * @default 0 mm
+   */
+  readonly outOfFlat?: Written<'length'>;
+  /**
+   * slabs mitred one by one and joined later.
+   * Takes a whole number such as 1, at least 1 and at most 50.
+   * @default 1
+   * @example 2
+   */
+  readonly slabs?: Written<'count'>;
+  /**
+   * how far one cut may differ from the next, either way.
+   * Takes an angle such as "0.05 deg", at least 0° and at most 5°.
+   * @default 0.05 deg
+   */
+  readonly cutVariation?: Written<'angle'>;
+  /**
+   * width of the spline across the joint.
+   * Takes a length such as "900 mm", more than 0 mm and at most 300 mm.
+   * @example 24 mm
+   */
+  readonly splineWidth?: Written<'length'>;
+  /**
+   * clearance of the spline in its slots.
+   * Takes a length such as "0.1 mm", at least 0 mm and at most 5 mm.
+   * @default 0.1 mm
+   */
+  readonly splineClearance?: Written<'length'>;
+  /**
+   * gap measured at a trial: positive where it is open at the outside.
+   * Takes a length such as "900 mm", at least -100 mm and at most 100 mm.
+   * @example 1.5 mm
+   */
+  readonly trialGap?: Written<'length'>;
+  /**
+   * length over which it was measured.
+   * Takes a length such as "500 mm", more than 0 mm and at most 5000 mm.
+   * @default 500 mm
+   */
+  readonly trialLength?: Written<'length'>;
+  /**
+   * gap that glue still bridges.
+   * Takes a length such as "0.15 mm", at least 0 mm and at most 5 mm.
+   * @default 0.15 mm
+   */
+  readonly acceptable?: Written<'length'>;
+}
+/** What {@link mitreGap} gives, beside workings, cautions, sources and chart. */
+export interface MitreGapOutput {
+  /**
+   * in one sentence.
+   */
+  readonly sentence: string;
+  /**
+   * gap from the tilt.
+   */
+  readonly gap: Quantity<'length'>;
+  /**
+   * where it opens.
+   */
+  readonly opensAt: string;
+  /**
+   * gap at the far end from the fence.
+   */
+  readonly fenceGap: Quantity<'length'>;
+  /**
+   * gap at worst, all errors together.
+   */
+  readonly worst: Quantity<'length'>;
+  /**
+   * difference of the gap from slab to slab, most.
+   */
+  readonly step?: Quantity<'length'> | undefined;
+  /**
+   * gap that the spline lets be pulled shut.
+   */
+  readonly splineTakes?: Quantity<'length'> | undefined;
+  /**
+   * turn the tilt at each cut by this; positive is steeper.
+   */
+  readonly correction?: Quantity<'angle'> | undefined;
 }
 
 /** What {@link mitredEnd} takes. The length of strip to glue up for a top with mitred ends that carry its grain down, where to cut it, and how much grain the saw takes at each fold. */
@@ -2991,7 +3413,7 @@ export interface SquarenessOutput {
   readonly sidesDiffer?: Quantity<'length'> | undefined;
 }
 
-/** What {@link beam} takes. Reactions, shear, moment, sag and stresses of a straight beam with any supports and loads: rails, tops, shelves, brackets. Not for frames, or beams that taper or are notched. */
+/** What {@link beam} takes. Reactions, shear, moment, sag and stresses of a straight beam with any supports and loads: rails, tops, shelves, brackets. A notch is checked where it is cut. Not for frames or tapered beams. */
 export interface BeamInput {
   /**
    * length of the beam from end to end.
@@ -3017,6 +3439,11 @@ export interface BeamInput {
    * @example 45 x 95 mm
    */
   readonly section: InputOf<(typeof beam)['inputs']['section']>;
+  /**
+   * notch or lap cut into the rail, where there is one.
+   * Takes an object with at? (from the nearer support to the notch; 0 at the support itself), depth (how deep it is cut), side? (whether it is cut from below or above), length? (how long it is along the rail; as deep as it is, without it), taper? (run of the sloping shoulder for each unit of rise; 0 is square).
+   */
+  readonly notch?: InputOf<(typeof beam)['inputs']['notch']>;
   /**
    * whether its own weight counts beside the loads.
    * Takes yes or no (true or false).
@@ -3150,6 +3577,10 @@ export interface BeamOutput {
    */
   readonly shearUse?: Quantity<'share'> | undefined;
   /**
+   * force or moment at the notch as a share of what it carries.
+   */
+  readonly notchUse?: Quantity<'share'> | undefined;
+  /**
    * whether the stresses stay under theirs.
    */
   readonly verdict: string;
@@ -3166,7 +3597,7 @@ export interface BeamOutput {
    */
   readonly basis: string;
   /**
-   * What the supports bear.
+   * What the supports carry.
    */
   readonly reactions: ShownOf<(typeof beam)['outputs']['reactions']>;
   /**
@@ -3175,7 +3606,7 @@ export interface BeamOutput {
   readonly diagrams: ShownOf<(typeof beam)['outputs']['diagrams']>;
 }
 
-/** What {@link rackingFrame} takes. How far a frame of two legs and a rail sways when pushed along its top, by glued, screwed, stiff or braced corners. An estimate to compare joints by; it does not prove their strength. */
+/** What {@link rackingFrame} takes. How far a frame of two legs and a rail sways when pushed along its top, what push it holds and what gives first: members, glued laps, screws or brace. An estimate to compare joints by. */
 export interface RackingFrameInput {
   /**
    * from the floor to the middle of the rail.
@@ -3190,11 +3621,16 @@ export interface RackingFrameInput {
    */
   readonly width: Written<'length'>;
   /**
-   * thickness of the frame by depth of its pieces in the plane of the frame.
+   * thickness of the frame by depth of its legs in the plane of the frame.
    * Takes width by depth such as "45 x 95 mm", or { width, depth }.
    * @example 35 x 70 mm
    */
   readonly section: InputOf<(typeof rackingFrame)['inputs']['section']>;
+  /**
+   * thickness by depth of the rail, where it differs from the legs.
+   * Takes width by depth such as "45 x 95 mm", or { width, depth }.
+   */
+  readonly rail?: InputOf<(typeof rackingFrame)['inputs']['rail']>;
   /**
    * how the corners are made.
    * Takes one of "glued half lap", "screwed half lap", "stiff", "braced".
@@ -3307,9 +3743,21 @@ export interface RackingFrameInput {
 /** What {@link rackingFrame} gives, beside workings, cautions, sources and chart. */
 export interface RackingFrameOutput {
   /**
+   * what it holds, and what gives first.
+   */
+  readonly verdict: string;
+  /**
    * sway at the top for the push.
    */
   readonly sway: Quantity<'length'>;
+  /**
+   * push that the weakest part holds.
+   */
+  readonly pushAllowed?: Quantity<'force'> | undefined;
+  /**
+   * share of the strength that the push uses.
+   */
+  readonly use?: Quantity<'share'> | undefined;
   /**
    * sway at the top for each 100 N.
    */
@@ -3334,6 +3782,10 @@ export interface RackingFrameOutput {
    * sway under that push.
    */
   readonly testSway?: Quantity<'length'> | undefined;
+  /**
+   * What the push uses of each part.
+   */
+  readonly parts: ShownOf<(typeof rackingFrame)['outputs']['parts']>;
   /**
    * the timber’s figures.
    */
@@ -3373,6 +3825,11 @@ export interface RailSpanInput {
    * @default false
    */
   readonly ownWeight?: boolean | 'yes' | 'no';
+  /**
+   * notch or lap cut into the rail, where there is one.
+   * Takes an object with at? (from the nearer support to the notch; 0 at the support itself), depth (how deep it is cut), side? (whether it is cut from below or above), length? (how long it is along the rail; as deep as it is, without it), taper? (run of the sloping shoulder for each unit of rise; 0 is square).
+   */
+  readonly notch?: InputOf<(typeof railSpan)['inputs']['notch']>;
   /**
    * category of use: home or office, hall or shop, workshop, shelf or store, permanent, or short; without one the whole load is taken as long term.
    * Takes one of "home", "hall", "workshop", "shelf", "permanent", "short".
@@ -3470,6 +3927,10 @@ export interface RailSpanOutput {
    * longest span for the shear stress.
    */
   readonly spanByShear?: Quantity<'length'> | undefined;
+  /**
+   * longest span for what the notch leaves.
+   */
+  readonly spanByNotch?: Quantity<'length'> | undefined;
   /**
    * sag at that span when the load comes on.
    */
@@ -4029,6 +4490,98 @@ export interface GritSequenceOutput {
   readonly largestStep: number;
 }
 
+/** What {@link nailHoles} takes. From counts on a few sample pieces: how many nail holes the job has, how many to be ready for, and the filler or plugs they take. */
+export interface NailHolesInput {
+  /**
+   * holes counted in each sample piece.
+   * Takes a list, each a whole number such as 4, at least 0 and at most 10 000.
+   * @example [7,4,9,5,6]
+   */
+  readonly counts: InputOf<(typeof nailHoles)['inputs']['counts']>;
+  /**
+   * area of one sample piece.
+   * Takes an area such as "1.2 m2", more than 0 mm² and at most 100 m².
+   * @example 0.2 m2
+   */
+  readonly sampleArea: Written<'area'>;
+  /**
+   * area of the whole job.
+   * Takes an area such as "1.2 m2", more than 0 mm² and at most 1000 m².
+   * @example 1.3 m2
+   */
+  readonly area: Written<'area'>;
+  /**
+   * width of a hole.
+   * Takes a length such as "5 mm", more than 0 mm and at most 30 mm.
+   * @default 5 mm
+   * @example 5 mm
+   */
+  readonly holeWidth?: Written<'length'>;
+  /**
+   * depth that is filled.
+   * Takes a length such as "10 mm", more than 0 mm and at most 100 mm.
+   * @default 10 mm
+   * @example 12 mm
+   */
+  readonly depth?: Written<'length'>;
+  /**
+   * filled or plugged.
+   * Takes one of "filler", "plugs".
+   * @default filler
+   */
+  readonly method?: 'filler' | 'plugs';
+  /**
+   * filler left over, scraped off and shrunk.
+   * Takes a share such as "50 %", at least 0 % and at most 300 %.
+   * @default 50 %
+   */
+  readonly leftOver?: Written<'share'>;
+  /**
+   * chance that what is made suffices.
+   * Takes a share such as "90 %", at least 50 % and at most 99.9 %.
+   * @default 90 %
+   */
+  readonly certainty?: Written<'share'>;
+  /**
+   * what goes over it.
+   * Takes one of "clear", "stain", "paint".
+   * @default clear
+   */
+  readonly finish?: 'clear' | 'stain' | 'paint';
+}
+/** What {@link nailHoles} gives, beside workings, cautions, sources and chart. */
+export interface NailHolesOutput {
+  /**
+   * in one sentence.
+   */
+  readonly sentence: string;
+  /**
+   * holes expected in all.
+   */
+  readonly expected: number;
+  /**
+   * holes to be ready for.
+   */
+  readonly ready: number;
+  /**
+   * filler to mix.
+   * Shown in mL.
+   */
+  readonly filler?: Quantity<'volume'> | undefined;
+  /**
+   * plugs to cut.
+   */
+  readonly plugs?: number | undefined;
+  /**
+   * holes in a square metre.
+   */
+  readonly perArea: number;
+  /**
+   * standard deviation of the holes in all.
+   */
+  readonly spread: number;
+}
+
 /** What {@link shellacCut} takes. Flakes and alcohol for a cut of shellac, or the alcohol that thins one cut to a weaker. Cuts are by pounds to the US gallon of alcohol, or grams to the litre. */
 export interface ShellacCutInput {
   /**
@@ -4087,6 +4640,81 @@ export interface ShellacCutOutput {
    * share of the volume that the flakes take.
    */
   readonly solids: Quantity<'share'>;
+}
+
+/** What {@link stainTrials} takes. A ladder of test strips for a stain that is thinned or mixed: strengths in steps that look even, the smallest batch your measure allows, and a strip to label. */
+export interface StainTrialsInput {
+  /**
+   * strongest strip, stain in the mix.
+   * Takes a share such as "100 %", more than 0 % and at most 100 %.
+   * @default 100 %
+   * @example 100 %
+   */
+  readonly strongest?: Written<'share'>;
+  /**
+   * weakest strip.
+   * Takes a share such as "12.5 %", more than 0 % and at most 100 %.
+   * @default 12.5 %
+   * @example 12.5 %
+   */
+  readonly weakest?: Written<'share'>;
+  /**
+   * strips.
+   * Takes a whole number such as 4, at least 2 and at most 12.
+   * @default 4
+   * @example 4
+   */
+  readonly strips?: Written<'count'>;
+  /**
+   * how far the measure may be off, such as half a mark.
+   * Takes a volume such as "0.25 mL", more than 0 m³ and at most 0.0001 m³.
+   * @default 0.25 mL
+   * @example 0.25 mL
+   */
+  readonly toolError?: Written<'volume'>;
+  /**
+   * error of a strength that is allowed.
+   * Takes a share such as "5 %", at least 0.5 % and at most 50 %.
+   * @default 5 %
+   */
+  readonly strengthError?: Written<'share'>;
+  /**
+   * least batch that wets a strip.
+   * Takes a volume such as "10 mL", more than 0 m³ and at most 0.001 m³.
+   * @default 10 mL
+   */
+  readonly least?: Written<'volume'>;
+  /**
+   * what it is thinned or mixed with.
+   * Takes a text of 1 to 200 characters.
+   * @default thinner
+   */
+  readonly thinner?: string;
+}
+/** What {@link stainTrials} gives, beside workings, cautions, sources and chart. */
+export interface StainTrialsOutput {
+  /**
+   * in one sentence.
+   */
+  readonly sentence: string;
+  /**
+   * each strip over the one before.
+   */
+  readonly step: number;
+  /**
+   * batch of each strip.
+   * Shown in mL.
+   */
+  readonly batch: Quantity<'volume'>;
+  /**
+   * stain for all strips.
+   * Shown in mL.
+   */
+  readonly stain: Quantity<'volume'>;
+  /**
+   * The strips, weakest first.
+   */
+  readonly ladder: ShownOf<(typeof stainTrials)['outputs']['ladder']>;
 }
 
 /** What {@link thinToSolids} takes. The solids a finish has once thinned, or how much thinner brings it to the solids wanted. By volume; not for two-pack finishes beyond what their maker allows. */
@@ -4274,6 +4902,108 @@ export interface ThinningRatioOutput {
   readonly pour: ShownOf<(typeof thinningRatio)['outputs']['pour']>;
 }
 
+/** What {@link chamfer} takes. Width of a chamfer from the depth of the cutter, or the depth for the width wanted; the flat left on the edge, the passes, and metres and time for a run of parts. */
+export interface ChamferInput {
+  /**
+   * width of the sloping face; or give depth.
+   * Takes a length such as "900 mm", more than 0 mm and at most 200 mm.
+   * @example 8 mm
+   */
+  readonly width?: Written<'length'>;
+  /**
+   * depth of the cutter down the edge; or give width.
+   * Takes a length such as "900 mm", more than 0 mm and at most 200 mm.
+   */
+  readonly depth?: Written<'length'>;
+  /**
+   * angle of the chamfer to the face.
+   * Takes an angle such as "45 deg", at least 5° and at most 85°.
+   * @default 45 deg
+   */
+  readonly angle?: Written<'angle'>;
+  /**
+   * thickness at the edge.
+   * Takes a length such as "900 mm", more than 0 mm and at most 1000 mm.
+   * @example 40 mm
+   */
+  readonly thickness: Written<'length'>;
+  /**
+   * whether both edges of that side are chamfered.
+   * Takes yes or no (true or false).
+   * @default false
+   * @example true
+   */
+  readonly bothEdges?: boolean | 'yes' | 'no';
+  /**
+   * depth that one pass takes.
+   * Takes a length such as "3 mm", more than 0 mm and at most 50 mm.
+   * @default 3 mm
+   */
+  readonly passDepth?: Written<'length'>;
+  /**
+   * length of a chamfer.
+   * Takes a length such as "1 m", more than 0 mm and at most 50 m.
+   * @default 1 m
+   * @example 1950 mm
+   */
+  readonly length?: Written<'length'>;
+  /**
+   * chamfers on each part.
+   * Takes a whole number such as 1, at least 1 and at most 100.
+   * @default 1
+   * @example 4
+   */
+  readonly each?: Written<'count'>;
+  /**
+   * parts.
+   * Takes a whole number such as 1, at least 1 and at most 100 000.
+   * @default 1
+   */
+  readonly parts?: Written<'count'>;
+  /**
+   * feed by hand.
+   * Takes a speed such as "2 m/min", more than 0 m/min and at most 60 m/min.
+   * @default 2 m/min
+   */
+  readonly feed?: Written<'speed'>;
+}
+/** What {@link chamfer} gives, beside workings, cautions, sources and chart. */
+export interface ChamferOutput {
+  /**
+   * in one sentence.
+   */
+  readonly sentence: string;
+  /**
+   * width of the chamfer.
+   */
+  readonly width: Quantity<'length'>;
+  /**
+   * taken off the face.
+   */
+  readonly alongFace: Quantity<'length'>;
+  /**
+   * depth of the cutter down the edge.
+   */
+  readonly depth: Quantity<'length'>;
+  /**
+   * flat left on the edge.
+   */
+  readonly flat: Quantity<'length'>;
+  /**
+   * passes.
+   */
+  readonly passes: number;
+  /**
+   * run of all chamfers.
+   * Shown in m.
+   */
+  readonly run: Quantity<'length'>;
+  /**
+   * time at the cutter.
+   */
+  readonly time: Quantity<'time'>;
+}
+
 /** What {@link chipVolume} takes. The mass and the loose volume of shavings or sawdust from the wood taken off, and the bags they fill. */
 export interface ChipVolumeInput {
   /**
@@ -4362,6 +5092,11 @@ export interface CutterMarksInput {
    * @default 72 mm
    */
   readonly cutterDiameter?: Written<'length'>;
+  /**
+   * fastest feed of the machine.
+   * Takes a speed such as "6 m/min", more than 0 m/min and at most 300 m/min.
+   */
+  readonly mostFeed?: Written<'speed'>;
   /**
    * marks wanted.
    * Takes marks by length such as "20 1/in", at least 1 1/in and at most 200 1/in.
@@ -4531,4 +5266,214 @@ export interface BillOutput {
    * Line by line.
    */
   readonly lines: ShownOf<(typeof bill)['outputs']['lines']>;
+}
+
+/** What {@link prepTime} takes. Hours of de-nailing, docking, planing and the like, foretold from a few timed pieces, with the range to plan for and what it costs. */
+export interface PrepTimeInput {
+  /**
+   * the works, a row each.
+   * Takes a table (a list of rows, a data frame or a CSV file) with columns work?, times, pieces.
+   * @example [{"work":"de-nailing","times":"7 min, 11 min, 5 min, 9 min, 8 min","pieces":24},{"work":"docking and planing","times":"4 min, 6 min, 5 min","pieces":24}]
+   */
+  readonly works: InputOf<(typeof prepTime)['inputs']['works']>;
+  /**
+   * chance that the job lies in the range.
+   * Takes a share such as "80 %", at least 50 % and at most 99 %.
+   * @default 80 %
+   */
+  readonly certainty?: Written<'share'>;
+  /**
+   * cost of an hour.
+   * Takes an amount of money such as 12.50, at least 0.00 and at most 10 000.00.
+   * @example 18
+   */
+  readonly hourly?: Written<'money'>;
+}
+/** What {@link prepTime} gives, beside workings, cautions, sources and chart. */
+export interface PrepTimeOutput {
+  /**
+   * in one sentence.
+   */
+  readonly sentence: string;
+  /**
+   * time expected.
+   * Shown in h.
+   */
+  readonly expected: Quantity<'time'>;
+  /**
+   * least of the range.
+   * Shown in h.
+   */
+  readonly low: Quantity<'time'>;
+  /**
+   * most of the range.
+   * Shown in h.
+   */
+  readonly high: Quantity<'time'>;
+  /**
+   * cost of the time expected.
+   */
+  readonly cost?: Quantity<'money'> | undefined;
+  /**
+   * cost of the most of the range.
+   */
+  readonly costHigh?: Quantity<'money'> | undefined;
+  /**
+   * Work by work.
+   */
+  readonly works: ShownOf<(typeof prepTime)['outputs']['works']>;
+}
+
+/** What {@link passage} takes. Whether a counter, top or bench goes round corners, through doors and into a van: lying, on edge or tilted; where to divide it if not, and how many people carry it. */
+export interface PassageInput {
+  /**
+   * length of the piece.
+   * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
+   * @example 1950 mm
+   */
+  readonly length: Written<'length'>;
+  /**
+   * width of the piece.
+   * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
+   * @example 640 mm
+   */
+  readonly width: Written<'length'>;
+  /**
+   * height of the piece, or thickness of a top.
+   * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
+   * @example 60 mm
+   */
+  readonly height: Written<'length'>;
+  /**
+   * what it passes, in order.
+   * Takes a table (a list of rows, a data frame or a CSV file) with columns kind, first, second?, height?.
+   * @example [{"kind":"van","first":"2400 mm","second":"1300 mm","height":"1300 mm"},{"kind":"door","first":"780 mm","height":"1980 mm"},{"kind":"corner","first":"900 mm","second":"1000 mm","height":"2300 mm"}]
+   */
+  readonly gates: InputOf<(typeof passage)['inputs']['gates']>;
+  /**
+   * room for hands and padding on each side.
+   * Takes a length such as "20 mm", at least 0 mm and at most 500 mm.
+   * @default 20 mm
+   */
+  readonly spare?: Written<'length'>;
+  /**
+   * mass of the piece.
+   * Takes a mass such as "12 kg", more than 0 g and at most 2000 kg.
+   * @example 38 kg
+   */
+  readonly mass?: Written<'mass'>;
+  /**
+   * lifting filter of whom; women carry the lower loads.
+   * Takes one of "men", "women".
+   * @default women
+   */
+  readonly carriers?: 'men' | 'women';
+}
+/** What {@link passage} gives, beside workings, cautions, sources and chart. */
+export interface PassageOutput {
+  /**
+   * in one sentence.
+   */
+  readonly sentence: string;
+  /**
+   * whether it goes in whole.
+   */
+  readonly fits: boolean;
+  /**
+   * longest piece of this width and height.
+   */
+  readonly longest?: Quantity<'length'> | undefined;
+  /**
+   * parts to make it in.
+   */
+  readonly parts: number;
+  /**
+   * length of one part.
+   */
+  readonly partLength: Quantity<'length'>;
+  /**
+   * mass of one part.
+   */
+  readonly partMass?: Quantity<'mass'> | undefined;
+  /**
+   * people to carry one part.
+   */
+  readonly people?: number | undefined;
+  /**
+   * Place by place.
+   */
+  readonly gates: ShownOf<(typeof passage)['outputs']['gates']>;
+}
+
+/** What {@link heightsForPeople} takes. Whom a height of counter, bench, stool or table suits, by published body measures; the height that suits most; access for wheelchair users; school sizes by stature. */
+export interface HeightsForPeopleInput {
+  /**
+   * what it is.
+   * Takes one of "standing, light work", "standing, heavy work", "standing, fine work", "seat", "room for the knees".
+   * @default standing, light work
+   * @example standing, light work
+   */
+  readonly use?: 'standing, light work' | 'standing, heavy work' | 'standing, fine work' | 'seat' | 'room for the knees';
+  /**
+   * height; of a table to sit at, the room under it.
+   * Takes a length such as "900 mm", more than 0 mm and at most 2000 mm.
+   * @example 950 mm
+   */
+  readonly height: Written<'length'>;
+  /**
+   * for whom.
+   * Takes one of "adults", "men", "women".
+   * @default adults
+   */
+  readonly people?: 'adults' | 'men' | 'women';
+  /**
+   * thickness of the shoes.
+   * Takes a length such as "25 mm", at least 0 mm and at most 100 mm.
+   * @default 25 mm
+   */
+  readonly shoes?: Written<'length'>;
+  /**
+   * stature of a child, for the school size.
+   * Takes a length such as "900 mm", at least 800 mm and at most 2070 mm.
+   */
+  readonly stature?: Written<'length'>;
+}
+/** What {@link heightsForPeople} gives, beside workings, cautions, sources and chart. */
+export interface HeightsForPeopleOutput {
+  /**
+   * in one sentence.
+   */
+  readonly sentence: string;
+  /**
+   * share of people whom it suits.
+   */
+  readonly share: Quantity<'share'>;
+  /**
+   * height that suits the average person.
+   */
+  readonly best: Quantity<'length'>;
+  /**
+   * share whom that height suits.
+   */
+  readonly bestShare: Quantity<'share'>;
+  /**
+   * body measure of the 5th percentile, without shoes.
+   */
+  readonly low: Quantity<'length'>;
+  /**
+   * body measure of the 95th percentile, without shoes.
+   */
+  readonly high: Quantity<'length'>;
+  /**
+   * access for wheelchair users.
+   */
+  readonly access: string;
+  /**
+   * school seat for that stature.
+   */
+  readonly schoolSeat?: Quantity<'length'> | undefined;
+  /**
+   * school table for that stature.
+   */
+  readonly schoolTable?: Quantity<'length'> | undefined;
 }
