@@ -35,7 +35,7 @@ export function withValueAt(tree: unknown, path: string, value: unknown): unknow
       list[step] = put(list[step], rest);
       return list;
     }
-    const whole = (isPlainObject(at) ? at : {}) as Record<string, unknown>;
+    const whole: Record<string, unknown> = isPlainObject(at) ? at : {};
     return { ...whole, [step]: put(whole[step], rest) };
   };
   return put(tree, stepsOf(path));

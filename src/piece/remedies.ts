@@ -43,7 +43,7 @@ function placesOf(lever: Lever, description: Description): string[] {
   const star = lever.path.indexOf('.*.');
   if (star < 0) return valueAt(description, lever.path) === undefined ? [] : [lever.path];
   const section = valueAt(description, lever.path.slice(0, star));
-  return Object.keys((section ?? {}) as object)
+  return Object.keys(section ?? {})
     .map((name) => `${lever.path.slice(0, star)}.${name}.${lever.path.slice(star + 3)}`)
     .filter((path) => valueAt(description, path) !== undefined);
 }
