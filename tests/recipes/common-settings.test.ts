@@ -6,7 +6,7 @@ import { stackUp } from '../../src/recipes/lamination/stack-up.js';
 
 describe('stackUp of pieces cut at one setting', () => {
   const stack = (setting: string, more: object = {}) =>
-    stackUp({ parts: [{ nominal: '45 mm', plusMinus: '0.2 mm', count: 14, setting }], ...more } as never);
+    stackUp({ parts: [{ nominal: '45 mm', plusMinus: '0.2 mm', count: 14, setting }], ...more });
   it('14 strips, each 0.2 mm and the fence 0.1 mm: 4.2 mm at worst, sd sqrt(14 0.1² + 14² 0.05²)', () => {
     const r = stack('0.1 mm');
     expect(r.worstCase.in('mm')).toBeCloseTo(14 * 0.3, 9);
@@ -24,7 +24,7 @@ describe('stackUp of pieces cut at one setting', () => {
   it('a shared error is never better than one of each piece by itself', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 1, max: 50 }), (count, t) => {
-        const one = (part: object) => stackUp({ parts: [{ nominal: '40 mm', count, ...part }] } as never);
+        const one = (part: object) => stackUp({ parts: [{ nominal: '40 mm', count, ...part }] });
         const own = one({ plusMinus: `${t / 100} mm` });
         const shared = one({ plusMinus: '0 mm', setting: `${t / 100} mm` });
         expect(shared.worstCase.value).toBeCloseTo(own.worstCase.value, 12);
@@ -42,7 +42,7 @@ describe('jointFit of joints cut at one setting', () => {
     tightest: '0 mm',
     loosest: '0.2 mm',
   };
-  const fit = (more: object) => jointFit({ ...base, ...more } as never);
+  const fit = (more: object) => jointFit({ ...base, ...more });
   it('without one, all fit as often as one to that power; the worst pair is told', () => {
     const r = fit({ joints: 12 });
     expect(r.chanceAll.value).toBeCloseTo(r.chanceFits.value ** 12, 12);

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { prepTime } from '../../src/recipes/bill/prep-time.js';
 
 const job = (times: readonly number[], pieces: number, more: object = {}) =>
-  prepTime({ works: [{ work: 'a', times: times.map((t) => `${t} min`), pieces }], ...more } as never);
+  prepTime({ works: [{ work: 'a', times: times.map((t) => `${t} min`), pieces }], ...more });
 
 describe('prepTime', () => {
   it('7, 11, 5, 9, 8 min: average 8, deviation sqrt 5; 24 pieces 192 min, ± 1.5332 sqrt 5 sqrt(24 + 24²/5)', () => {
@@ -25,7 +25,7 @@ describe('prepTime', () => {
     const runs = 1500;
     for (let i = 0; i < runs; i++) {
       const times = Array.from({ length: 5 }, piece);
-      const r = prepTime.evaluate({ works: [{ work: 'a', times, pieces: 20 }] } as never) as {
+      const r = prepTime.evaluate({ works: [{ work: 'a', times, pieces: 20 }] }) as {
         low: number;
         high: number;
       };

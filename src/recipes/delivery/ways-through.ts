@@ -16,7 +16,7 @@ export interface Way {
   readonly longest: number;
 }
 
-const mm = (m: number): string => `${(m * 1000).toFixed(0)}`;
+const mm = (m: number): string => (m * 1000).toFixed(0);
 
 /** Every way through a place for a piece of a width and a height. @throws InputError without the second size where it counts */
 export function waysThrough(gate: Gate, width: number, height: number): readonly Way[] {

@@ -13,7 +13,7 @@ describe('stainTrials', () => {
     });
     expect(r.step).toBeCloseTo(2, 12);
     expect(r.ladder.map((row) => row.strength.in('%'))).toEqual(
-      [12.5, 25, 50, 100].map((x) => expect.closeTo(x, 9)),
+      [12.5, 25, 50, 100].map((x) => expect.closeTo(x, 9) as number),
     );
     // 0.25 / (0.05 0.125) = 40 mL; 5 mL of stain is off by 0.25, a twentieth.
     expect(r.batch.in('mL')).toBeCloseTo(40, 9);
