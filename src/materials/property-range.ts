@@ -47,3 +47,9 @@ export function spreadOver(spreads: readonly (PropertyRange | undefined)[]): Pro
   if (sorted.length < fewest) return undefined;
   return { low: percentile(sorted, 0.1), middle: percentile(sorted, 0.5), high: percentile(sorted, 0.9) };
 }
+
+/** Rows of several timbers together, and how many timbers they are. */
+export const over = (all: readonly Sourced[]): { rows: Sourced['rows']; count: number } => ({
+  rows: all.flatMap((a) => a.rows),
+  count: all.length,
+});

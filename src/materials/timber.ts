@@ -8,7 +8,7 @@ import {
   type Gravity,
 } from './specific-gravity.js';
 import { movementsOf, shrinkagesOf, type Movement, type Shrinkage } from './movement-data.js';
-import { spreadOver, type Sourced, type PropertyRange } from './property-range.js';
+import { over, spreadOver, type Sourced, type PropertyRange } from './property-range.js';
 import { elasticRatiosOf, mechanicalOf, type ElasticRatios, type Mechanical } from './strength.js';
 
 /** Data that may be asked of a timber. */
@@ -245,8 +245,3 @@ export class Timber implements TimberFacts {
     return read.length > 0 ? read : all;
   }
 }
-
-const over = (all: readonly Sourced[]): { rows: Sourced['rows']; count: number } => ({
-  rows: all.flatMap((a) => a.rows),
-  count: all.length,
-});

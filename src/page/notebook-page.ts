@@ -112,6 +112,10 @@ async function open(): Promise<void> {
   notes.list.onChange(showCount);
   showCount();
   bindKeys(keys);
+  begin(notebook, file);
+}
+
+function begin(notebook: Notebook, file: NotebookFile): void {
   file.watch();
   void file.offerDraft();
   notebook.node.focus();

@@ -29,13 +29,16 @@ beforeAll(async () => {
       {
         name: 'only-saving',
         setup: (b) => {
-          b.onResolve({ filter: /\/catalogue\.(ts|js)$|notes\/note\.(ts|js)$/ }, (args) => ({
-            path: args.path,
-            namespace: 'none',
-          }));
+          b.onResolve(
+            { filter: /\/(catalogue|export-page|dist-path)\.(ts|js)$|notes\/note\.(ts|js)$/ },
+            (args) => ({
+              path: args.path,
+              namespace: 'none',
+            }),
+          );
           b.onLoad({ filter: /.*/, namespace: 'none' }, () => ({
             contents:
-              'export const catalogue = []; export const notesWith = () => undefined; export const citationText = () => "";',
+              'export const catalogue = []; export const exportPage = undefined; export const compilerVersion = () => "0"; export const notesWith = () => undefined; export const citationText = () => "";',
           }));
         },
       },

@@ -92,7 +92,7 @@ export function greenFigures(
   rank: Rank = 'low',
 ): GreenFigures {
   let known = figuresOf.get(timber);
-  if (!known) figuresOf.set(timber, (known = new Map()));
+  if (!known) figuresOf.set(timber, (known = new Map<string, GreenFigures>()));
   const key = `${rank}|${members.join('|')}`;
   let figures = known.get(key);
   if (!figures) known.set(key, (figures = figuresFor(timber, members, rank)));

@@ -20,6 +20,21 @@ interface Written {
 
 const mm = (um: number): number => um / 1000;
 
+type Terms = readonly [number, number][];
+const lengthsOf = (place: Place): [number, number][] => place.from.map((f) => [f.length, 1]);
+
+/** What the rows of the programme share. */
+interface Sizes {
+  readonly model: ExactModel;
+  readonly sticks: readonly Stick[];
+  readonly rules: RowRules;
+  /** Width that each stick gives, and the greatest, mm. */
+  readonly across: readonly number[];
+  readonly widest: number;
+  /** Length of a row, mm. */
+  readonly length: number;
+}
+
 /** Columns for each row and each of its places, and what one row by itself must keep to. */
 function writeRows(
   model: ExactModel,
@@ -29,94 +44,54 @@ function writeRows(
 ): Written['rows'] {
   const across = sticks.map((s) => mm(Math.min(s.across, rules.mostAcross)));
   const widest = Math.max(...across);
-  const L = mm(rules.rowLength);
-  return Array.from({ length: count }, () => {
-    const used = model.choice(mm(rules.jointing));
-    const width = model.column(0, widest, -1);
-    model.row(
-      0,
-      [
-        [width, 1],
-        [used, -mm(rules.leastAcross)],
-      ],
-      Infinity,
-    );
-    model.row(
-      -Infinity,
-      [
-        [width, 1],
-        [used, -widest],
-      ],
-      0,
-    );
-    const places = Array.from({ length: rules.maxJoints + 1 }, (): Place => ({
-      used: model.choice(),
-      from: sticks.map((s) => ({
-        chosen: model.choice(),
-        length: model.column(0, Math.min(mm(s.length), L)),
-      })),
-    }));
-    places.forEach((place, k) => {
-      const next = places[k + 1];
-      const all = place.from.map((f): [number, number] => [f.chosen, 1]);
-      model.row(0, [...all, [place.used, -1]], 0);
-      place.from.forEach((f, i) => {
-        const most = Math.min(mm((sticks[i] as Stick).length), L);
-        model.row(
-          -Infinity,
-          [
-            [f.length, 1],
-            [f.chosen, -most],
-          ],
-          0,
-        );
-      });
-      // As wide as its stick at most, where the place is used.
-      model.row(
-        -Infinity,
-        [
-          [width, 1],
-          ...place.from.map((f, i): [number, number] => [f.chosen, -(across[i] as number)]),
-          [place.used, widest],
-        ],
-        widest,
-      );
-      const lengths = place.from.map((f): [number, number] => [f.length, 1]);
-      model.row(0, [...lengths, [place.used, -mm(k === 0 ? rules.leastEnd : rules.leastInner)]], Infinity);
-      if (next)
-        model.row(
-          -Infinity,
-          [
-            [next.used, 1],
-            [place.used, -1],
-          ],
-          0,
-        );
-      model.row(
-        0,
-        [
-          ...lengths,
-          [place.used, -mm(rules.leastEnd)],
-          ...(next ? [[next.used, mm(rules.leastEnd)] as [number, number]] : []),
-        ],
-        Infinity,
-      );
-    });
-    model.row(
-      0,
-      [
-        [(places[0] as Place).used, 1],
-        [used, -1],
-      ],
-      0,
-    );
-    model.row(
-      0,
-      [...places.flatMap((p) => p.from.map((f): [number, number] => [f.length, 1])), [used, -L]],
-      0,
-    );
-    return { used, places };
+  const sizes = { model, sticks, rules, across, widest, length: mm(rules.rowLength) };
+  return Array.from({ length: count }, () => writeRow(sizes));
+}
+
+function writeRow(sizes: Sizes): Written['rows'][0] {
+  const { model, rules, widest } = sizes;
+  const atLeast = (terms: Terms): void => model.row(0, [...terms], Infinity);
+  const equal = (terms: Terms): void => model.row(0, [...terms], 0);
+  const used = model.choice(mm(rules.jointing));
+  const width = model.column(0, widest, -1);
+  atLeast([[width, 1], [used, -mm(rules.leastAcross)]]); // prettier-ignore
+  model.row(-Infinity, [[width, 1], [used, -widest]], 0); // prettier-ignore
+  const places = Array.from({ length: rules.maxJoints + 1 }, () => newPlace(sizes));
+  places.forEach((place, k) => {
+    writePlace(sizes, place, width);
+    const next = places[k + 1];
+    const least = mm(k === 0 ? rules.leastEnd : rules.leastInner);
+    atLeast([...lengthsOf(place), [place.used, -least]]);
+    // The last piece that is used is an end of the row.
+    atLeast([
+      ...lengthsOf(place),
+      [place.used, -mm(rules.leastEnd)],
+      ...(next ? [[next.used, mm(rules.leastEnd)] as [number, number]] : []),
+    ]);
+    if (next) model.row(-Infinity, [[next.used, 1], [place.used, -1]], 0); // prettier-ignore
   });
+  equal([[(places[0] as Place).used, 1], [used, -1]]); // prettier-ignore
+  equal([...places.flatMap(lengthsOf), [used, -sizes.length]]);
+  return { used, places };
+}
+
+function newPlace({ model, sticks, length }: Sizes): Place {
+  const from = sticks.map((s) => ({
+    chosen: model.choice(),
+    length: model.column(0, Math.min(mm(s.length), length)),
+  }));
+  return { used: model.choice(), from };
+}
+
+/** One stick gives a place that is used, at most its length, and the row is as wide as its stick at most. */
+function writePlace({ model, sticks, across, widest, length }: Sizes, place: Place, width: number): void {
+  model.row(0, [...place.from.map((f): [number, number] => [f.chosen, 1]), [place.used, -1]], 0);
+  place.from.forEach((f, i) => {
+    const most = Math.min(mm((sticks[i] as Stick).length), length);
+    model.row(-Infinity, [[f.length, 1], [f.chosen, -most]], 0); // prettier-ignore
+  });
+  const wide = place.from.map((f, i): [number, number] => [f.chosen, -(across[i] as number)]);
+  model.row(-Infinity, [[width, 1], ...wide, [place.used, widest]], widest);
 }
 
 /** Joints of neighbouring rows lie apart: one of two is further right. */

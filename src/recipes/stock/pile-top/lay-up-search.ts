@@ -72,23 +72,29 @@ export async function searchLayUp(pool: Pool, options: LayUpOptions): Promise<La
   for (const row of rows) pool.take(row);
   if (!timber) rows = moreRows(pool, rows, options);
   let best = { rows: copied(rows), width: width(rows) };
-  let done = !timber && enough(rows);
   let told = 0;
   let round = 0;
   let heat = startHeat;
+  const reached = (): boolean => !timber && enough(rows);
+  const afterPause = async (): Promise<void> => {
+    await options.pause();
+    if (best.width > told) options.tell((told = best.width));
+    heat = startHeat * (1 - Math.max(options.elapsed(), round / rounds)) ** 2;
+  };
+  const changed = (): Row[] | undefined =>
+    timber ? saveTimber(pool, rows, options, timber) : widen(pool, rows, options, heat);
+  let done = reached();
   for (; round < rounds && !done && rows.length > 0; round++) {
     if (round % 50 === 0) {
-      await options.pause();
+      await afterPause();
       if (stop()) break;
-      if (best.width > told) options.tell((told = best.width));
-      heat = startHeat * (1 - Math.max(options.elapsed(), round / rounds)) ** 2;
     }
-    const next = timber ? saveTimber(pool, rows, options, timber) : widen(pool, rows, options, heat);
+    const next = changed();
     if (!next) continue;
     rows = next;
     if (!timber && width(rows) <= best.width) continue;
     best = { rows: copied(rows), width: width(rows) };
-    done = !timber && enough(rows);
+    done = reached();
   }
   options.tell(best.width);
   return { rows: best.rows, finished: done || round >= rounds || rows.length === 0 };
