@@ -116,7 +116,7 @@ it(`a server killed ${kills} times in the middle of a save loses nothing that wa
     // Every other time the blow falls just after the temporary file has appeared; else anywhere from before the body has
     // arrived until after the answer.
     const kill = (): void => void child.kill('SIGKILL');
-    if (n % 2 === 0) setTimeout(kill, ((n / 2) % 25) * (onePass / 18));
+    if (n % 2 === 0) setTimeout(kill, ((n / 2) % 25) * (onePass / 12));
     else {
       const eye = watch(above, (_, name) => {
         if (!name?.endsWith('.part')) return;
