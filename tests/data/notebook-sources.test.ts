@@ -92,7 +92,8 @@ describe('recalled figures behind the notebooks', () => {
     180_000,
   );
   it('are those of the list', () => {
-    expect(results).toBeGreaterThan(90);
+    // Chapters 02 and 10 ask a piece, whose own results are not counted here.
+    expect(results).toBeGreaterThan(75);
     expect([...seen].sort()).toEqual(unverified);
   });
 });
