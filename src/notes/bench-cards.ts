@@ -3,6 +3,7 @@ import { renderSvg } from '../charts/svg.js';
 import type { ChartSpec } from '../charts/chart-spec.js';
 import { InputError, inspectValue } from '../units/input-error.js';
 import { writeFileAtomically } from './atomic-write.js';
+import { fileEnding } from './file-ending.js';
 import { benchCardsHtml, type PrintedCard } from './bench-cards-html.js';
 
 /** One operation at the bench. */
@@ -67,11 +68,7 @@ export function benchCards(
     toHtml: async () =>
       benchCardsHtml(title.trim(), await Promise.all(split.map(drawn)), options.warnings ?? [], paper),
     async save(file) {
-      if (typeof file !== 'string' || !/\.html?$/i.test(file))
-        throw new InputError({
-          field: 'file',
-          message: `got ${inspectValue(file)}, takes a name that ends in .html`,
-        });
+      fileEnding(file, ['html']);
       await writeFileAtomically(file, await made.toHtml());
     },
   };

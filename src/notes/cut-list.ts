@@ -19,6 +19,7 @@ import {
   type CutSheet,
 } from './cut-sheet.js';
 import { writeFileAtomically } from './atomic-write.js';
+import { fileEnding } from './file-ending.js';
 
 export interface CutList {
   readonly sheet: CutSheet;
@@ -62,12 +63,7 @@ export function cutList(result: unknown): CutList {
     toHtml: () => cutListHtml(sheet),
     toCsv: () => csv(raw.plan, sheet),
     async save(file) {
-      const ending = /\.(md|html?|csv)$/i.exec(typeof file === 'string' ? file : '')?.[1]?.toLowerCase();
-      if (ending === undefined)
-        throw new InputError({
-          field: 'file',
-          message: `got ${inspectValue(file)}, takes a name that ends in .md, .html or .csv`,
-        });
+      const ending = fileEnding(file, ['md', 'html', 'csv']);
       await writeFileAtomically(
         file,
         ending === 'md' ? list.toMarkdown() : ending === 'csv' ? list.toCsv() : list.toHtml(),

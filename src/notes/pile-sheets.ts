@@ -6,6 +6,7 @@ import { resultInternals } from '../engine/result.js';
 import { boardsOf } from '../recipes/stock/pile-top/pile-survey.js';
 import { topFromPile } from '../recipes/stock/top-from-pile.js';
 import { writeFileAtomically } from './atomic-write.js';
+import { fileEnding } from './file-ending.js';
 import { pageHtml } from './html-page.js';
 import { paperOf, printable, sheetStyle, type Paper } from './paper.js';
 import { pilePictures, rowsPicture, type DrawnBoard, type DrawnPiece } from './pile-pictures.js';
@@ -138,11 +139,7 @@ export function pileSheets(result: unknown): PileSheets {
     toHtml: (paper) => page('A top from the pile', body(plan, paperOf(paper)), paperOf(paper)),
     labelsHtml: (paper) => page('Labels', labels(plan), paperOf(paper)),
     async save(file, paper) {
-      if (typeof file !== 'string' || !/\.html?$/i.test(file))
-        throw new InputError({
-          field: 'file',
-          message: `got ${inspectValue(file)}, takes a name that ends in .html, such as "top.html"`,
-        });
+      fileEnding(file, ['html'], 'top.html');
       await writeFileAtomically(file, sheets.toHtml(paper));
     },
   };

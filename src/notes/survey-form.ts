@@ -1,9 +1,9 @@
 // A blank form to survey a pile with, on paper or as a CSV file with the same columns as topFromPile takes.
 import Papa from 'papaparse';
-import { InputError, inspectValue } from '../units/input-error.js';
 import { escapeHtml as e } from '../engine/escape-html.js';
 import { columnGuide } from '../recipes/stock/pile-top/pile-columns.js';
 import { writeFileAtomically } from './atomic-write.js';
+import { fileEnding } from './file-ending.js';
 import { pageHtml } from './html-page.js';
 import { paperOf, sheetStyle, type Paper } from './paper.js';
 
@@ -50,12 +50,7 @@ export function surveyForm(): SurveyForm {
     },
     toCsv: () => `${Papa.unparse([columns.map((c) => c.head)], { newline: '\n' })}\n`,
     async save(file, paper) {
-      const ending = /\.(html?|csv)$/i.exec(typeof file === 'string' ? file : '')?.[1]?.toLowerCase();
-      if (ending === undefined)
-        throw new InputError({
-          field: 'file',
-          message: `got ${inspectValue(file)}, takes a name that ends in .html or .csv, such as "pile.csv"`,
-        });
+      const ending = fileEnding(file, ['html', 'csv'], 'pile.csv');
       await writeFileAtomically(file, ending === 'csv' ? form.toCsv() : form.toHtml(paper));
     },
   };

@@ -6,6 +6,7 @@ import { resultInternals } from '../engine/result.js';
 import { catalogue } from '../recipes/catalogue.js';
 import { InputError, inspectValue } from '../units/input-error.js';
 import { writeFileAtomically } from './atomic-write.js';
+import { fileEnding } from './file-ending.js';
 import { templateHtml, type TemplateDrawing } from './template-html.js';
 
 export const templatePapers = ['A4', 'Letter'] as const;
@@ -44,11 +45,7 @@ export function templateSheets(thing: unknown, options: TemplateOptions = {}): T
     toHtml: async () =>
       templateHtml(title, await Promise.all(charts.map(drawn)), paper, options.warnings ?? []),
     async save(file) {
-      if (typeof file !== 'string' || !/\.html?$/i.test(file))
-        throw new InputError({
-          field: 'file',
-          message: `got ${inspectValue(file)}, takes a name that ends in .html`,
-        });
+      fileEnding(file, ['html']);
       await writeFileAtomically(file, await made.toHtml());
     },
   };

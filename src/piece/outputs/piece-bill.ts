@@ -2,8 +2,8 @@
 import { escapeHtml } from '../../engine/escape-html.js';
 import type { Result } from '../../engine/result.js';
 import { writeFileAtomically } from '../../notes/atomic-write.js';
+import { fileEnding } from '../../notes/file-ending.js';
 import { pageHtml } from '../../notes/html-page.js';
-import { InputError, inspectValue } from '../../units/input-error.js';
 import { dangerLines } from '../piece-text.js';
 import type { PieceView } from '../piece-view.js';
 import { billNode } from '../questions/cost-questions.js';
@@ -40,12 +40,7 @@ export function pieceBill(piece: PieceView): PieceBill {
       }),
     toCSV: () => [...plain.map((w) => `"${w.replace(/"/g, '""')}"`), result.toCSV()].join('\r\n'),
     async save(file) {
-      const ending = /\.(html?|md|csv)$/i.exec(typeof file === 'string' ? file : '')?.[1]?.toLowerCase();
-      if (ending === undefined)
-        throw new InputError({
-          field: 'file',
-          message: `got ${inspectValue(file)}, takes a name that ends in .html, .md or .csv`,
-        });
+      const ending = fileEnding(file, ['html', 'md', 'csv']);
       const text = ending === 'md' ? bill.toMarkdown() : ending === 'csv' ? bill.toCSV() : bill.toHtml();
       await writeFileAtomically(file, text);
     },

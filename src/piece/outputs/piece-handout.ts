@@ -2,8 +2,8 @@
 import { renderSvg } from '../../charts/svg.js';
 import { escapeHtml as e } from '../../engine/escape-html.js';
 import { writeFileAtomically } from '../../notes/atomic-write.js';
+import { fileEnding } from '../../notes/file-ending.js';
 import { pageHtml } from '../../notes/html-page.js';
-import { InputError, inspectValue } from '../../units/input-error.js';
 import { sectionText } from '../../recipes/rails/section.js';
 import { cutPartsNode } from '../plan-fit.js';
 import { dangerLines, openLines, pieceSentence } from '../piece-text.js';
@@ -34,11 +34,7 @@ export function pieceHandout(piece: PieceView): PieceHandout {
       return pageHtml({ title: piece.name, style, body: bodyOf(piece, pictures) });
     },
     async save(file) {
-      if (typeof file !== 'string' || !/\.html?$/i.test(file))
-        throw new InputError({
-          field: 'file',
-          message: `got ${inspectValue(file)}, takes a name that ends in .html`,
-        });
+      fileEnding(file, ['html']);
       await writeFileAtomically(file, await made.toHtml());
     },
   };
