@@ -4,6 +4,7 @@ import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
+import { withoutResidue } from '../../units/clean-number.js';
 import { cite } from '../../engine/source.js';
 import type { Trace } from '../../engine/trace.js';
 import { citeTimber, timberField } from '../../materials/timber-field.js';
@@ -140,7 +141,10 @@ export const restraintStress = recipe({
       stress,
       strength,
       used,
-      sense: ['tension', 'none', 'compression'][Math.sign(moved.change) + 1] as string,
+      // The movement as it is given: what rounding leaves of none is none.
+      sense: ['tension', 'none', 'compression'][
+        Math.sign(withoutResidue('length', moved.change)) + 1
+      ] as string,
       verdict,
     };
   },
