@@ -2,23 +2,8 @@
 // modules of its recipes (src/notebook/handout/bundle.ts), so that the page stays small, and needs no bundler to be made.
 import { mkdirSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
+import { dataStandIn } from './data-stand-in.mjs';
 import { bundledPackages } from './notices.mjs';
-
-/** In a page there is no data/ to read: the tables come with the script. */
-const tablesOutside = {
-  name: 'tables-outside',
-  setup(build) {
-    build.onLoad({ filter: /[\\/]src[\\/]engine[\\/]data-folder\.ts$/ }, () => ({
-      loader: 'js',
-      contents: `
-        const missing = (name) => Object.assign(new Error('no file ' + name + ' in a handout'), { code: 'ENOENT' });
-        export function packageFolder() { throw missing('package.json'); }
-        export function readDataFile(name) { if (!Object.hasOwn(globalThis.reckonerTables, name)) throw missing(name); return globalThis.reckonerTables[name]; }
-        export const dataRevision = () => 0;
-        export function readOwnFile(name) { throw missing(name); }`,
-    }));
-  },
-};
 
 /** Parts of vega that no chart of ours uses (maps, trees, word clouds) stay out: a tenth of the page. */
 const chartsOnly = {
@@ -91,7 +76,8 @@ export async function buildHandoutModules(root) {
     legalComments: 'none',
     logLevel: 'warning',
     external: ['highs'],
-    plugins: [entryModules(root, entries), tablesOutside, chartsOnly],
+    // The tables come with the handout's script.
+    plugins: [entryModules(root, entries), dataStandIn('a handout', 'globalThis.reckonerTables'), chartsOnly],
   });
   const draft = join(root, 'dist', 'handout.new');
   rmSync(draft, { recursive: true, force: true });

@@ -2,27 +2,10 @@
 import { copyFileSync, readFileSync, readdirSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { basename, dirname, join } from 'node:path';
+import { dataStandIn } from './data-stand-in.mjs';
 import { bundledPackages } from './notices.mjs';
 
 const entry = 'src/page/forms/worker/recipe-worker.ts';
-
-/** In a browser there is no data/ to read: its tables become part of the worker. */
-const tablesInside = (root) => ({
-  name: 'tables-inside',
-  setup(build) {
-    build.onLoad({ filter: /[\\/]src[\\/]engine[\\/]data-folder\.ts$/ }, () => ({
-      loader: 'js',
-      contents: `
-        const tables = ${JSON.stringify(tablesOf(root))};
-        const missing = (name) => Object.assign(new Error('no file ' + name + ' in the page'), { code: 'ENOENT' });
-        export function packageFolder() { throw missing('package.json'); }
-        export function dataFileNames() { return Object.keys(tables); }
-        export const dataRevision = () => 0;
-        export function readDataFile(name) { if (!Object.hasOwn(tables, name)) throw missing(name); return tables[name]; }
-        export function readOwnFile(name) { throw missing(name); }`,
-    }));
-  },
-});
 
 const tableFiles = (root) =>
   readdirSync(join(root, 'data')).filter((name) => name.endsWith('.csv') || name === 'sources.json');
@@ -54,7 +37,8 @@ export async function buildRecipeWorker(root, folder) {
     external: ['node:*', 'module', 'fs', 'path', 'url', 'crypto', 'vega', 'vega-lite'],
     loader: { '.wasm': 'file' },
     define: { 'process.env.NODE_ENV': '"production"', global: 'globalThis' },
-    plugins: [tablesInside(root)],
+    // Its tables are part of the worker.
+    plugins: [dataStandIn('the page', 'tables', `const tables = ${JSON.stringify(tablesOf(root))};`)],
   });
   // The solver fetches its own part of WebAssembly from beside it.
   const solver = dirname(createRequire(join(root, 'package.json')).resolve('highs'));
@@ -64,6 +48,11 @@ export async function buildRecipeWorker(root, folder) {
   return {
     file: basename(file),
     packages: bundledPackages(metafile),
-    sources: [...own, ...tableFiles(root).map((name) => `data/${name}`), 'src/launch/recipe-worker.mjs'],
+    sources: [
+      ...own,
+      ...tableFiles(root).map((name) => `data/${name}`),
+      'src/launch/recipe-worker.mjs',
+      'src/launch/data-stand-in.mjs',
+    ],
   };
 }
