@@ -82,6 +82,8 @@ export type { CheckTopic } from './recipes/published-checks.js';
 export { allEvidence, evidenceOf, evidenceText } from './recipes/evidence.js';
 export type { Evidence, EvidenceKind } from './recipes/evidence.js';
 export { dataCounts } from './recipes/data-counts.js';
+export { glossary, glossaryEntry, recipesFor, termsOf } from './recipes/glossary.js';
+export type { GlossaryEntry } from './recipes/glossary.js';
 export type { DataCounts } from './recipes/data-counts.js';
 export { findSpecies, speciesNames, speciesWith } from './materials/species.js';
 export type { Timber, Property } from './materials/timber.js';

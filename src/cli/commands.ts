@@ -24,8 +24,8 @@ export const commandInfos: readonly CommandInfo[] = [
   },
   {
     name: 'show',
-    words: 'RECIPE',
-    help: 'What a recipe takes and gives, its formulas, sources and an example.',
+    words: 'RECIPE or TERM',
+    help: 'What a recipe takes and gives, its formulas, sources and an example; or what a word of the trade means.',
     options: {
       json: { help: 'print the JSON Schema of its inputs and outputs' },
       markdown: { help: 'print the reference page as Markdown' },

@@ -1,12 +1,10 @@
-import { catalogue } from '../recipes/catalogue.js';
+import { recipesFor } from '../recipes/glossary.js';
 import type { Words } from './usage.js';
 
 /** `reckoner list [WORD]`. */
 export function list(words: Words): number {
-  const word = words.plain[0]?.toLowerCase();
-  const found = catalogue.filter(
-    (r) => !word || [r.name, r.title, r.topic, r.about].some((t) => t.toLowerCase().includes(word)),
-  );
+  const word = words.plain.join(' ');
+  const found = recipesFor(word);
   if (words.flags.has('json')) {
     const listed = found.map((r) => ({ name: r.name, topic: r.topic, title: r.title, about: r.about }));
     process.stdout.write(`${JSON.stringify(listed, null, 2)}\n`);
@@ -18,7 +16,6 @@ export function list(words: Words): number {
     for (const r of found.filter((x) => x.topic === topic))
       process.stdout.write(`  ${r.name.padEnd(wide)}  ${r.title}\n`);
   }
-  if (found.length === 0)
-    process.stdout.write(`no recipe has ${JSON.stringify(word)} in its name or title\n`);
+  if (found.length === 0) process.stdout.write(`no recipe matches ${JSON.stringify(word)}\n`);
   return 0;
 }

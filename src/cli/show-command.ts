@@ -6,17 +6,37 @@ import { referencePage } from '../engine/reference-page.js';
 import { catalogue } from '../recipes/catalogue.js';
 import { citationText } from '../engine/source.js';
 import { evidenceOf, evidenceText } from '../recipes/evidence.js';
+import { glossaryEntry, recipesUsing, termsOf, type GlossaryEntry } from '../recipes/glossary.js';
 import { findRecipe } from './recipe-arguments.js';
 import { formOf, type Words } from './usage.js';
 
-/** `reckoner show RECIPE [--json|--markdown]`: what it takes and gives, formulas, sources, an example. */
+/** `reckoner show RECIPE [--json|--markdown]`: what it takes and gives, formulas, sources, an example; `show TERM`: a word of the trade. */
 export async function show(words: Words): Promise<number> {
   const form = formOf(words, ['json', 'markdown']);
+  const asked = words.plain.join(' ');
+  const entry = isRecipe(asked) ? undefined : glossaryEntry(asked);
+  if (entry && form === undefined) {
+    process.stdout.write(`${termText(entry)}\n`);
+    return 0;
+  }
   const recipe = findRecipe(words.plain[0]);
   if (form === 'json') process.stdout.write(`${JSON.stringify(recipeJsonSchema(recipe), null, 2)}\n`);
   else if (form === 'markdown') process.stdout.write(`${await referencePage(recipe, catalogue)}\n`);
   else process.stdout.write(`${describe(recipe)}\n`);
   return 0;
+}
+
+const isRecipe = (name: string): boolean =>
+  catalogue.some((r) => r.name.toLowerCase() === name.toLowerCase().replace(/[-_ ]/g, ''));
+
+/** A word of the trade with its other names and the recipes that use it. */
+export function termText(entry: GlossaryEntry): string {
+  const used = recipesUsing(entry).map((r) => r.name);
+  return [
+    `${entry.term}: ${entry.meaning}`,
+    ...(entry.also.length > 0 ? [`  also: ${entry.also.join(', ')}`] : []),
+    ...(used.length > 0 ? [`  recipes: ${used.join(', ')}`] : []),
+  ].join('\n');
 }
 
 /** The recipe as text for a terminal. */
@@ -25,7 +45,9 @@ export function describe(r: AnyRecipe): string {
   for (const [name, f] of Object.entries(r.inputs)) lines.push(...fieldLines(name, f, '  '));
   lines.push('', 'Gives');
   for (const [name, o] of Object.entries(r.outputs))
-    lines.push(`  ${name}${o.optional ? '?' : ''}: ${o.label} (${o.kind})`);
+    lines.push(
+      `  ${name}${o.optional ? '?' : ''}: ${o.label} (${o.kind})${o.help === undefined ? '' : `. ${o.help}`}`,
+    );
   if (r.formulas.length > 0) {
     lines.push('', 'Formulas');
     for (const f of r.formulas) {
@@ -45,6 +67,8 @@ export function describe(r: AnyRecipe): string {
   if (sources.length > 0) lines.push('', 'Sources', ...sources.map((s) => `  ${s}`));
   const evidence = evidenceOf(r.name);
   if (evidence) lines.push('', 'Evidence', `  ${evidenceText(evidence)}`);
+  const terms = termsOf(r);
+  if (terms.length > 0) lines.push('', 'Words', ...terms.map((e) => `  ${e.term}: ${e.meaning}`));
   lines.push('', 'Example', `  reckoner work ${r.name} ${wordsOf(r.example)}`, '', `  ${callOf(r)}`);
   return lines.join('\n');
 }
@@ -56,7 +80,11 @@ function fieldLines(name: string, f: Field, indent: string): string[] {
       : f.optional
         ? '; optional'
         : '';
-  return [`${indent}${name}${f.optional ? '?' : ''}: ${f.label}${tail}`, `${indent}    takes ${f.expects}`];
+  return [
+    `${indent}${name}${f.optional ? '?' : ''}: ${f.label}${tail}`,
+    ...(f.help === undefined ? [] : [`${indent}    ${f.help}`]),
+    `${indent}    takes ${f.expects}`,
+  ];
 }
 
 function wordsOf(example: Readonly<Record<string, unknown>>): string {

@@ -14,8 +14,8 @@ export interface DataRow {
   /** The name as the source prints it. */
   readonly printedAs: string;
   readonly citation: Citation;
-  /** `derived`: worked out by a printed formula from figures read in print. */
-  readonly read: 'text' | 'memory' | 'choice' | 'derived';
+  /** `derived`: worked out by a printed formula from figures read in print; `practice`: common practice of the trade. */
+  readonly read: 'text' | 'memory' | 'choice' | 'derived' | 'practice';
   readonly doubt: string;
   /** False where another source is preferred; `preferReason` says why. */
   readonly preferred: boolean;
@@ -54,6 +54,9 @@ export function parseTable(file: string, text: string): DataRow[] {
     });
 }
 
+const readings = ['text', 'memory', 'choice', 'derived', 'practice'] as const;
+const isReading = (text: string): text is DataRow['read'] => (readings as readonly string[]).includes(text);
+
 function rowOf(file: string, line: number, cells: Record<string, string>): DataRow {
   const text = (column: string): string =>
     Object.hasOwn(cells, column) ? (cells[column] as string).trim() : '';
@@ -66,8 +69,10 @@ function rowOf(file: string, line: number, cells: Record<string, string>): DataR
       `the source ${JSON.stringify(source)} is not in data/sources.json; a row without a source does not load`,
     );
   const read = text('read');
-  if (read !== 'text' && read !== 'memory' && read !== 'choice' && read !== 'derived')
-    return refuse(`read is ${JSON.stringify(read)}, takes "text", "memory", "choice" or "derived"`);
+  if (!isReading(read))
+    return refuse(
+      `read is ${JSON.stringify(read)}, must be one of ${readings.map((r) => `"${r}"`).join(', ')}`,
+    );
   if (!text('locator')) refuse('locator is empty, takes the table, equation or page');
   return {
     table: file.replace(/\.csv$/, ''),
@@ -76,7 +81,8 @@ function rowOf(file: string, line: number, cells: Record<string, string>): DataR
     printedAs: text('printed_as'),
     citation: cite(source, text('locator'), read === 'memory' ? { read } : {}),
     read,
-    doubt: text('doubt'),
+    // How a row was read, as `reading: ...`, stays in the table.
+    doubt: text('doubt').startsWith('reading: ') ? '' : text('doubt'),
     preferred: text('preferred') !== 'no',
     preferReason: text('prefer_reason'),
     text,

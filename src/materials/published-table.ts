@@ -30,10 +30,6 @@ const shelf: Readonly<Record<string, { readonly table: string; readonly columns:
     table: 'grades.en-338-2016',
     columns: ['grade', 'group', 'bending_mpa', 'shear_mpa', 'e_mean_mpa', 'e_low_mpa', 'density_kg_m3'],
   },
-  'moisture in air': {
-    table: 'emc-table.fpl-gtr-190',
-    columns: ['temperature_c', ...[10, 20, 30, 40, 50, 60, 70, 80, 90].map((h) => `emc_at_rh${h}_pct`)],
-  },
   'moisture meters': { table: 'meter-correction.fpl-gtr-190', columns: ['item', 'figure'] },
 };
 
@@ -65,11 +61,9 @@ export function publishedTable(name: string): PublishedTable {
 /** `emc_at_rh50_pct` as people read it. */
 function headOf(column: string): string {
   return column
-    .replace(/^emc_at_rh(\d+)_pct$/, '$1 % humidity')
     .replace(/_pct$/, ' (%)')
     .replace(/_mpa$/, ' (MPa)')
     .replace(/_kg_m3$/, ' (kg/m³)')
-    .replace(/^temperature_c$/, 'air (°C)')
     .replace(/^mor/, 'bending')
     .replace(/^(moe|e_mean)/, 'modulus')
     .replace(/^e_low/, 'low modulus')

@@ -18,7 +18,7 @@ export type Property =
 /** What a property is called in a sentence. */
 export const propertyWords: Readonly<Record<Property, string>> = {
   movement: 'movement coefficients',
-  shrinkage: 'green-to-ovendry shrinkage',
+  shrinkage: 'green-to-oven-dry shrinkage',
   density: 'density',
   stiffness: 'modulus of elasticity',
   strength: 'bending strength',
@@ -96,7 +96,7 @@ export class Timber implements TimberFacts {
   movement(): Movement | undefined {
     return this.#once('movement', () => {
       if (!this.isGroup) return movementsOf(this.id)[0];
-      const all = this.#members((id) => movementsOf(id)[0]);
+      const all = this.#readMembers((id) => movementsOf(id)[0]);
       const tangential = spreadOver(all.map((m) => m.tangential));
       const radial = spreadOver(all.map((m) => m.radial));
       return tangential || radial ? { tangential, radial, ...over(all) } : undefined;
@@ -108,11 +108,11 @@ export class Timber implements TimberFacts {
     return this.isGroup ? [this.movement()].flatMap((m) => m ?? []) : movementsOf(this.id);
   }
 
-  /** Green-to-ovendry shrinkage as fractions of the green size; the preferred source. */
+  /** Green-to-oven-dry shrinkage as fractions of the green size; the preferred source. */
   shrinkage(): Shrinkage | undefined {
     return this.#once('shrinkage', () => {
       if (!this.isGroup) return shrinkagesOf(this.id)[0];
-      const all = this.#members((id) => shrinkagesOf(id)[0]);
+      const all = this.#readMembers((id) => shrinkagesOf(id)[0]);
       const tangential = spreadOver(all.map((m) => m.tangential));
       const radial = spreadOver(all.map((m) => m.radial));
       if (!tangential && !radial) return undefined;
@@ -126,11 +126,11 @@ export class Timber implements TimberFacts {
     });
   }
 
-  /** Specific gravity on ovendry mass and the volume in the condition. */
+  /** Specific gravity on oven-dry mass and the volume in the condition. */
   specificGravity(condition: Condition): Gravity | undefined {
     return this.#once(`gravity ${condition}`, () => {
       if (!this.isGroup) return gravityOf(this.id, condition);
-      const all = this.#members((id) => gravityOf(id, condition)).filter(isMeasured);
+      const all = this.#readMembers((id) => gravityOf(id, condition)).filter(isMeasured);
       const gravity = spreadOver(all.map((g) => g.gravity));
       return gravity && { gravity, ...over(all) };
     });
@@ -140,7 +140,7 @@ export class Timber implements TimberFacts {
   density(): Density | undefined {
     return this.#once('density', () => {
       if (!this.isGroup) return densityOf(this.id);
-      const all = this.#members(densityOf).filter(isMeasured);
+      const all = this.#readMembers(densityOf).filter(isMeasured);
       const density = spreadOver(all.map((d) => d.density));
       return density && { density, derived: all.some((d) => d.derived), ...over(all) };
     });
@@ -150,7 +150,7 @@ export class Timber implements TimberFacts {
   mechanical(condition: Condition = '12%'): Mechanical | undefined {
     return this.#once(`mechanical ${condition}`, () => {
       if (!this.isGroup) return mechanicalOf(this.id, condition);
-      const all = this.#members((id) => mechanicalOf(id, condition));
+      const all = this.#readMembers((id) => mechanicalOf(id, condition));
       if (all.length === 0) return undefined;
       const take = (
         k: 'modulus' | 'bending' | 'hardness' | 'shear' | 'tensionAcross',
@@ -237,6 +237,12 @@ export class Timber implements TimberFacts {
   }
   #members<T>(of: (id: string) => T | undefined): T[] {
     return this.memberIds.flatMap((id) => of(id) ?? []);
+  }
+  /** Figures of the members as they were read; recalled ones only where no member has another. */
+  #readMembers<T extends Sourced>(of: (id: string) => T | undefined): T[] {
+    const all = this.#members(of);
+    const read = all.filter((figures) => figures.rows.every((r) => r.read !== 'memory'));
+    return read.length > 0 ? read : all;
   }
 }
 

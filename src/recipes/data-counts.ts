@@ -16,7 +16,7 @@ export interface DataCounts {
   readonly fromMemory: readonly { readonly table: string; readonly rows: number; readonly of: number }[];
 }
 
-const noFigures = ['species.csv', 'evidence.csv', 'timber-aliases.csv'];
+const noFigures = ['species.csv', 'evidence.csv', 'timber-aliases.csv', 'glossary.csv'];
 
 function count(items: readonly string[]): Record<string, number> {
   const counts: Record<string, number> = {};

@@ -6,9 +6,7 @@ import { readDataFile } from '../engine/data-folder.js';
 import { runChecks, type Answering, type CheckOutcome, type CheckRow } from '../engine/validation.js';
 import { validationTable, type ValidationTable } from '../engine/validation-table.js';
 import { strengthGroup } from '../materials/strength.js';
-import { tableRows } from '../materials/data-tables.js';
 import { catalogue } from './catalogue.js';
-import { equilibrium } from './moisture/sorption.js';
 
 export const checkTopics = [
   'moisture',
@@ -33,17 +31,6 @@ const procedures: Readonly<Record<string, Answering>> = {
   strengthGroup: (g) => ({
     modulus: toQuantity(`${strengthGroup(String(g['group']))?.text('moe_mpa')} MPa`, 'modulus'),
   }),
-  /** Mean size of the difference between the sorption equation and every cell of Table 4-2, in points. */
-  sorptionAgainstTable: () => {
-    const off: number[] = [];
-    for (const row of tableRows('emc-table.fpl-gtr-190')) {
-      // The Fahrenheit column is exact; the Celsius one is rounded to a tenth.
-      const t = ((row.number('temperature_f') as number) - 32) / 1.8;
-      for (let h = 5; h <= 95; h += 5)
-        off.push(Math.abs(equilibrium(t, h / 100) * 100 - (row.number(`emc_at_rh${h}_pct`) as number)));
-    }
-    return { mean: off.reduce((a, b) => a + b, 0) / off.length, most: Math.max(...off), cells: off.length };
-  },
 };
 
 /** What answers a row: a recipe of the catalogue, or a procedure. */

@@ -1,6 +1,7 @@
 import type { AnyRecipe } from '../engine/any-recipe.js';
 import { citationText } from '../engine/source.js';
 import { evidenceOf, evidenceText } from '../recipes/evidence.js';
+import { termsOf } from '../recipes/glossary.js';
 
 /** A recipe as the drawer shows it: plain data, nothing to run. */
 export interface RecipeCard {
@@ -11,6 +12,8 @@ export interface RecipeCard {
   readonly inputs: readonly {
     readonly name: string;
     readonly label: string;
+    /** One sentence, '' where the label says it all. */
+    readonly help: string;
     readonly expects: string;
     readonly note: string;
   }[];
@@ -19,12 +22,17 @@ export interface RecipeCard {
   readonly sources: readonly string[];
   /** What proves it, in a line. */
   readonly evidence: string;
+  /** Words of the trade that it uses. */
+  readonly terms: readonly { readonly term: string; readonly meaning: string }[];
+  /** Other words that a search may bring: American ones, abbreviations, near things. */
+  readonly also: string;
   /** A cell that runs as it stands. */
   readonly cell: string;
 }
 
 export function recipeCard(recipe: AnyRecipe): RecipeCard {
   const evidence = evidenceOf(recipe.name);
+  const terms = termsOf(recipe);
   return {
     name: recipe.name,
     title: recipe.title,
@@ -33,6 +41,7 @@ export function recipeCard(recipe: AnyRecipe): RecipeCard {
     inputs: Object.entries(recipe.inputs).map(([name, field]) => ({
       name,
       label: field.label,
+      help: field.help ?? '',
       expects: field.expects,
       note: noteOf(field),
     })),
@@ -40,6 +49,8 @@ export function recipeCard(recipe: AnyRecipe): RecipeCard {
     formulas: recipe.formulas.map((formula) => ({ latex: formula.latex, label: formula.result.label })),
     sources: recipe.sources.map(citationText),
     evidence: evidence ? evidenceText(evidence) : '',
+    terms: terms.map(({ term, meaning }) => ({ term, meaning })),
+    also: terms.flatMap((e) => e.also).join(' '),
     cell: exampleCell(recipe),
   };
 }

@@ -40,10 +40,11 @@ export function placeFigures(place: ServicePlace): {
   readonly citation: Citation;
 } {
   const row = tableRows('service-classes').find((r) => r.text('name') === place) as DataRow;
+  const creep = tableRows('creep-factors').find((r) => r.text('choice') === place) as DataRow;
   return {
     serviceClass: row.number('service_class') as ServiceClass,
-    creep: row.number('creep') as number,
-    citation: row.citation,
+    creep: creep.number('factor') as number,
+    citation: creep.citation,
   };
 }
 

@@ -44,7 +44,12 @@ const sized = (label: string) =>
   field.group(
     {
       size: field.length({ label: 'its size', above: '0 mm', max: '5 m' }),
-      plusMinus: field.length({ label: 'how far it comes out over or under', min: '0 mm', max: '100 mm' }),
+      plusMinus: field.length({
+        label: 'plus or minus',
+        help: 'How far it comes out over or under.',
+        min: '0 mm',
+        max: '100 mm',
+      }),
     },
     { label: label },
   );
@@ -61,38 +66,49 @@ export const jointFit = recipe({
     'The chance that a spline, tenon or lap goes into its slot and is not loose, when both sizes vary a little; and the size to plane to. Sizes are taken to vary normally and apart from each other.',
   sources: [],
   inputs: {
-    slot: sized('the slot, mortise or housing'),
-    part: sized('the spline, tenon or lap'),
+    slot: sized('slot'),
+    part: sized('part'),
     tightest: field.length({
-      label: 'least clearance that still goes in; negative for a part that may be pressed',
+      label: 'least clearance',
+      help: 'Least clearance that still goes in; negative for a part that may be pressed.',
       min: '-5 mm',
       max: '50 mm',
       default: '0 mm',
     }),
     loosest: field.length({
-      label: 'greatest clearance that the glue still bridges',
+      label: 'greatest clearance',
+      help: 'Greatest clearance that the glue still bridges.',
       min: '-5 mm',
       max: '50 mm',
       default: '0.15 mm',
     }),
     sigmas: field.ratio({
-      label:
-        'standard deviations in a plus-or-minus: 2 where one piece in twenty lies outside it, 3 where one in 370 does',
+      label: 'standard deviations',
+      help: 'How many a plus-or-minus stands for: 2 where one piece in twenty lies outside it, 3 where one in 370 does.',
       min: 0.5,
       max: 6,
       default: 2,
     }),
-    joints: field.count({ label: 'joints that must all go together', min: 1, max: 10_000, default: 1 }),
+    joints: field.count({
+      label: 'joints',
+      help: 'Joints that must all go together.',
+      min: 1,
+      max: 10_000,
+      default: 1,
+    }),
   },
   outputs: {
-    chanceFits: out.share({ label: 'chance that it goes in and holds' }),
-    chanceJams: out.share({ label: 'chance that it will not go in' }),
-    chanceLoose: out.share({ label: 'chance that it is loose' }),
-    chanceAll: out.share({ label: 'chance that all the joints fit' }),
+    chanceFits: out.share({ label: 'chance of a fit', help: 'Chance that it goes in and holds.' }),
+    chanceJams: out.share({ label: 'chance too tight', help: 'Chance that it will not go in.' }),
+    chanceLoose: out.share({ label: 'chance too loose', help: 'Chance that it is loose.' }),
+    chanceAll: out.share({ label: 'chance all fit', help: 'Chance that all the joints fit.' }),
     clearance: out.length({ label: 'clearance on average' }),
-    spread: out.length({ label: 'standard deviation of the clearance' }),
-    aim: out.length({ label: 'size to plane the part to' }),
-    chanceAtAim: out.share({ label: 'chance that it fits when planed to that size' }),
+    spread: out.length({ label: 'spread of clearance', help: 'Standard deviation of the clearance.' }),
+    aim: out.length({ label: 'size to aim for', help: 'Size to plane the part to.' }),
+    chanceAtAim: out.share({
+      label: 'chance when aimed',
+      help: 'Chance that it fits when planed to that size.',
+    }),
   },
   formulas: [clearance, spreadOf, aimOf],
   solve: (given, trace) => {

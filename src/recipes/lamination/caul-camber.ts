@@ -84,7 +84,7 @@ function allowedStress(
  */
 export const caulCamber = recipe({
   name: 'caulCamber',
-  title: 'Crown of a caul',
+  title: 'Camber of a caul',
   topic: 'lamination',
   about:
     'How much crown to plane on a caul so that, clamped at its ends, it presses evenly along its whole length.',
@@ -92,30 +92,35 @@ export const caulCamber = recipe({
   inputs: {
     length: field.length({
       symbol: 'L',
-      label: 'length of the caul between its two clamps',
+      label: 'length',
+      help: 'Length of the caul between its two clamps.',
       above: '0 mm',
       max: '5 m',
     }),
     width: field.length({
       symbol: 'b',
-      label: 'width of the caul, across its pressing face',
+      label: 'width',
+      help: 'Width of the caul across its pressing face.',
       min: '5 mm',
       max: '500 mm',
     }),
     depth: field.length({
       symbol: 'd',
-      label: 'depth of the caul, the way it bends',
+      label: 'depth',
+      help: 'Depth of the caul in the direction it bends.',
       min: '5 mm',
       max: '500 mm',
     }),
-    timber: stiffWoodField({ label: 'timber or grade of the caul' }),
+    timber: stiffWoodField({ label: 'timber', help: 'Timber or grade of the caul.' }),
     examined: field.flag({
-      label: 'examined for knots, sloping grain, holes and rot, and passed; for a species without a grade',
+      label: 'examined',
+      help: 'Examined for knots, sloping grain, holes and rot, and passed; for a species without a grade.',
       default: false,
     }),
     clampForceEach: field.force({
       symbol: 'F',
-      label: 'force of the clamp at each end',
+      label: 'clamp force',
+      help: 'Force of the clamp at each end.',
       above: '0 N',
       max: '50 kN',
     }),
@@ -123,20 +128,29 @@ export const caulCamber = recipe({
   outputs: {
     camber: out.length({
       symbol: 'y',
-      label: 'crown at the middle, planed off to nothing there and fully at the ends',
+      label: 'camber',
+      help: 'Planed off to nothing at the middle and fully at the ends.',
     }),
-    stress: out.stress({ symbol: 'sigma', label: 'bending stress at the middle' }),
-    ok: out.flag({ label: 'does the caul bear it?' }),
-    allowed: out.stress({ label: 'stress it may be bent to', optional: true }),
-    camberLow: out.length({ label: 'crown if the timber is stiff for its kind', optional: true }),
-    camberHigh: out.length({ label: 'crown if the timber is limber for its kind', optional: true }),
+    stress: out.stress({ symbol: 'sigma', label: 'bending stress', help: 'Bending stress at the middle.' }),
+    ok: out.flag({ label: 'strong enough', help: 'Whether the caul carries the stress.' }),
+    allowed: out.stress({ label: 'allowed stress', help: 'Stress that it may be bent to.', optional: true }),
+    camberLow: out.length({
+      label: 'camber, stiff timber',
+      help: 'Camber if the timber is stiffer than average.',
+      optional: true,
+    }),
+    camberHigh: out.length({
+      label: 'camber, flexible timber',
+      help: 'Camber if the timber is more flexible than average.',
+      optional: true,
+    }),
     press: out.lineLoad({ symbol: 'w', label: 'press along the caul' }),
     marks: out.table(
       {
         position: out.length({ label: 'from the end' }),
         planeOff: out.length({ label: 'planed off there' }),
       },
-      { label: 'How much to plane off along one half; the other half alike' },
+      { label: 'Planing one half', help: 'How much to plane off along one half; the other half is alike.' },
     ),
   },
   formulas: [press, second, crown, bend, ...stressFormulas],

@@ -22,23 +22,32 @@ export const score = formula({
 export const columns = {
   name: field.text({ label: 'name of the part', default: 'part' }),
   nominal: field.length({
-    label: 'size it should have; negative for what is taken off',
+    label: 'nominal size',
+    help: 'Negative for what is taken off.',
     min: '-20 m',
     max: '20 m',
   }),
   plusMinus: field.length({
-    label: 'how far a piece may be off, either way; or give sd',
+    label: 'plus or minus',
+    help: 'How far a piece may be off either way; or give the standard deviation.',
     min: '0 mm',
     max: '1 m',
     optional: true,
   }),
   sd: field.length({
-    label: 'standard deviation of the pieces, from measuring some; or give plusMinus',
+    label: 'standard deviation',
+    help: 'From measuring some pieces; or give the plus-or-minus.',
     min: '0 mm',
     max: '1 m',
     optional: true,
   }),
-  count: field.count({ label: 'pieces alike, each off by itself', min: 1, max: 1000, default: 1 }),
+  count: field.count({
+    label: 'count',
+    help: 'Pieces alike, each off by itself.',
+    min: 1,
+    max: 1000,
+    default: 1,
+  }),
 } as const;
 /** How pieces err. */
 export const shapes = ['normal', 'even'] as const;

@@ -13,13 +13,14 @@ import { search, wasteBound } from './strip-search.js';
 
 const laidColumns = {
   piece: out.text({ label: 'piece' }),
-  start: out.length({ label: 'where it starts, from the left end' }),
+  start: out.length({ label: 'start', help: 'Where it starts, from the left end.' }),
   length: out.length({ label: 'length laid' }),
   tone: out.text({ label: 'tone', optional: true }),
   cut: out.flag({ label: 'is it cut?' }),
 } as const;
 const rowsOut = out.list(out.table(laidColumns, { label: 'pieces of a row' }), {
-  label: 'the rows, each its pieces from left to right',
+  label: 'rows',
+  help: 'Each row with its pieces from left to right.',
 });
 
 /**
@@ -39,30 +40,44 @@ export const stripLayout = asyncRecipe({
     'Lays a slab from random lengths: rows filled end to end, joints staggered, like tones kept apart, little wasted.',
   sources: [],
   inputs: {
-    topLength: field.length({ label: 'length of the slab, and so of every row', above: '0 mm', max: '20 m' }),
+    topLength: field.length({
+      label: 'top length',
+      help: 'Length of the slab, and so of every row.',
+      above: '0 mm',
+      max: '20 m',
+    }),
     rows: field.count({ label: 'rows side by side', min: 1, max: 200 }),
     lengths: piecesField,
     minStagger: field.length({
-      label: 'least distance of a joint from any joint in the next row',
+      label: 'stagger',
+      help: 'Least distance of a joint from any joint in the next row.',
       min: '0 mm',
       max: '5 m',
     }),
-    kerf: field.length({ label: 'width of a saw cut', min: '0 mm', max: '20 mm', default: '3 mm' }),
+    kerf: field.length({
+      label: 'kerf',
+      help: 'Width of a saw cut.',
+      min: '0 mm',
+      max: '20 mm',
+      default: '3 mm',
+    }),
     shortest: field.length({
-      label:
-        'least length of a piece that is cut, and of an offcut worth keeping; when left out, the stagger, 100 mm at most',
+      label: 'shortest piece',
+      help: 'Least length of a piece that is cut and of an offcut worth keeping; leave it out to take the stagger, 100 mm at most.',
       min: '0 mm',
       max: '5 m',
       optional: true,
     }),
     rowWidth: field.length({
-      label: 'width of a row, for the picture',
+      label: 'row width',
+      help: 'For the drawing.',
       above: '0 mm',
       max: '1 m',
       default: '45 mm',
     }),
     timeLimit: field.time({
-      label: 'how long to search at most',
+      label: 'time limit',
+      help: 'Longest time to search.',
       min: '50 ms',
       max: '10 min',
       default: '1 s',
@@ -80,8 +95,8 @@ export const stripLayout = asyncRecipe({
     plan: out.table(
       {
         row: out.count({ label: 'row' }),
-        pieces: out.text({ label: 'pieces from left to right' }),
-        joints: out.text({ label: 'joints, from the left end' }),
+        pieces: out.text({ label: 'pieces', help: 'From left to right.' }),
+        joints: out.text({ label: 'joints', help: 'Distances from the left end.' }),
       },
       { label: 'The rows in words' },
     ),
@@ -96,14 +111,18 @@ export const stripLayout = asyncRecipe({
       { label: 'Pieces to cut' },
     ),
     cutCount: out.count({ label: 'saw cuts' }),
-    waste: out.length({ label: 'length lost to sawdust and to offcuts too short to keep' }),
-    leastWaste: out.length({ label: 'no layout of these pieces can waste less' }),
+    waste: out.length({ label: 'waste', help: 'Length lost to sawdust and to offcuts too short to keep.' }),
+    leastWaste: out.length({ label: 'least waste', help: 'No layout of these pieces can waste less.' }),
     worstStagger: out.length({
-      label: 'least distance of joints in neighbouring rows; the length of the slab where there are none',
+      label: 'worst stagger',
+      help: 'Least distance of joints in neighbouring rows; the length of the slab where there are none.',
     }),
-    sameTone: out.length({ label: 'length over which like tones lie side by side' }),
-    unused: out.length({ label: 'left on the pile: pieces not used and offcuts kept' }),
-    optimal: out.flag({ label: 'proven: none wastes less, and no like tones touch' }),
+    sameTone: out.length({
+      label: 'like tones touching',
+      help: 'Length over which like tones lie side by side.',
+    }),
+    unused: out.length({ label: 'left over', help: 'Pieces not used and offcuts kept.' }),
+    optimal: out.flag({ label: 'proved', help: 'None wastes less, and no like tones touch.' }),
   },
   search: async (given, trace) => {
     const job = jobOf(given);
