@@ -47,7 +47,9 @@ export function describe(r: AnyRecipe): string {
   for (const [name, f] of Object.entries(r.inputs)) lines.push(...fieldLines(name, f, '  '));
   lines.push('', 'Gives');
   for (const [name, o] of Object.entries(r.outputs))
-    lines.push(`  ${name}${o.optional ? '?' : ''}: ${o.label} (${o.kind})`);
+    lines.push(
+      `  ${name}${o.optional ? '?' : ''}: ${o.label} (${o.kind})${o.help === undefined ? '' : `. ${o.help}`}`,
+    );
   if (r.formulas.length > 0) {
     lines.push('', 'Formulas');
     for (const f of r.formulas) {
@@ -82,7 +84,11 @@ function fieldLines(name: string, f: Field, indent: string): string[] {
       : f.optional
         ? '; optional'
         : '';
-  return [`${indent}${name}${f.optional ? '?' : ''}: ${f.label}${tail}`, `${indent}    takes ${f.expects}`];
+  return [
+    `${indent}${name}${f.optional ? '?' : ''}: ${f.label}${tail}`,
+    ...(f.help === undefined ? [] : [`${indent}    ${f.help}`]),
+    `${indent}    takes ${f.expects}`,
+  ];
 }
 
 function wordsOf(example: Readonly<Record<string, unknown>>): string {

@@ -25,8 +25,8 @@ export const note = make('note');
 export const cautionWord: Readonly<Record<Caution['level'], string>> = {
   danger: 'Danger',
   range: 'Outside the published range',
-  data: 'Uncertain figure',
-  estimate: 'Estimate',
+  data: 'Unverified',
+  estimate: 'Our estimate',
   note: 'Note',
 };
 

@@ -6,8 +6,10 @@ export interface Field<In = unknown, Out = unknown, Optional extends boolean = b
   readonly '~types'?: { readonly in: In; readonly out: Out };
   /** 'length', 'moisture', ... or 'choice', 'flag', 'text', 'list', 'table', 'group', 'record', 'either', 'timber'. */
   readonly kind: string;
-  /** One line: what it means. */
+  /** Its name in one to four words, as tables, axes and notes show it. */
   readonly label: string;
+  /** One sentence for forms and reference: what is meant, when to leave it out. */
+  readonly help?: string;
   /** What it takes, in words with a right example. */
   readonly expects: string;
   readonly optional: Optional;
@@ -50,6 +52,7 @@ export type Parsed<F extends Fields> = { readonly [K in keyof F]: ParsedOf<F[K]>
 /** What every field's options hold. */
 export interface BaseFieldOptions {
   readonly label: string;
+  readonly help?: string;
   /** May be left out and has no default. */
   readonly optional?: true;
 }
@@ -87,6 +90,7 @@ export function makeField<In, Out, const O extends BaseFieldOptions & { readonly
   return {
     kind: parts.kind,
     label: options.label,
+    ...(options.help === undefined ? {} : { help: options.help }),
     expects: parts.expects,
     optional,
     ...(options.default !== undefined ? { default: options.default } : {}),

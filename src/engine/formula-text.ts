@@ -55,9 +55,14 @@ function variableUnit(l: Variable): string {
 
 export function plainNumber(l: Variable, value: number): string {
   const n = number(formulaValue(l, value), 5);
-  const unit = variableUnit(l);
+  const unit = withoutCurrency(variableUnit(l));
   // Per cent enters as its number; the sign stays so that a reader sees what it is.
-  const text = l.unit === '%' ? `${n} %` : unit ? `${n}${unit === 'deg' ? '' : ' '}${pretty(unit)}` : n;
+  const text =
+    l.unit === '%'
+      ? `${n} %`
+      : unit
+        ? `${n}${unit === 'deg' || unit.startsWith('/') ? '' : ' '}${pretty(unit)}`
+        : n;
   return n.startsWith('-') ? `(${text})` : text;
 }
 
@@ -65,10 +70,13 @@ export function texNumber(l: Variable, value: number): string {
   const n = number(formulaValue(l, value), 5)
     .replace(/\u202f/g, '\\,')
     .replace(/e(-?\d+)$/, '\\times 10^{$1}');
-  const unit = variableUnit(l);
+  const unit = withoutCurrency(variableUnit(l));
   const tex = l.unit === '%' ? `${n}\\,\\%` : unit ? `${n}\\,${texUnit(unit)}` : n;
   return n.startsWith('-') ? `\\left(${tex}\\right)` : `{${tex}}`;
 }
+
+/** The unit without the placeholder for a currency: `money/bf` is `/bf`. */
+const withoutCurrency = (unit: string): string => unit.replace(/^money(?=\/)/, '');
 
 function texUnit(unit: string): string {
   if (unit === 'degC') return '^{\\circ}\\mathrm{C}';

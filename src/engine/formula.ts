@@ -95,6 +95,12 @@ export function formula<const L extends Variables>(spec: FormulaSpec<L>): Formul
   // Parsing waits until first use: a command that runs one recipe does not pay for all.
   let parsed: Tree | undefined;
   const tree = (): Tree => (parsed ??= parsedTree(spec));
+  // What a reader sees: without the hair's breadth that keeps rounding up from counting an error of the last digit.
+  let visible: Tree | undefined;
+  const shown = (): Tree =>
+    (visible ??= tinySlack.test(spec.expression)
+      ? parseTree(spec.expression.replace(tinySlack, ''))
+      : tree());
   const toJavaScript = (name: (symbol: string) => string): string =>
     spec.empirical
       ? toBase(
@@ -116,11 +122,11 @@ export function formula<const L extends Variables>(spec: FormulaSpec<L>): Formul
     evaluate,
     toJavaScript,
     get latex() {
-      return `${left()} = ${latexOf(tree(), (s) => texSymbol(s, spec.variables[s]))}`;
+      return `${left()} = ${latexOf(shown(), (s) => texSymbol(s, spec.variables[s]))}`;
     },
     latexWith(args) {
       const numbers = latexOf(
-        tree(),
+        shown(),
         (s, power) =>
           parenthesised(texNumber(variableOf(spec, s), args[s] as number), power, '\\left(', '\\right)'),
         'shown',
@@ -128,10 +134,10 @@ export function formula<const L extends Variables>(spec: FormulaSpec<L>): Formul
       return `${left()} = ${numbers} = ${texNumber(spec.result, evaluate(args))}`;
     },
     get plain() {
-      return `${plainSymbol(spec.symbol)} = ${plainOf(tree(), plainSymbol)}`;
+      return `${plainSymbol(spec.symbol)} = ${plainOf(shown(), plainSymbol)}`;
     },
     plainWith(args) {
-      const numbers = plainOf(tree(), (s, power) =>
+      const numbers = plainOf(shown(), (s, power) =>
         parenthesised(plainNumber(variableOf(spec, s), args[s] as number), power, '(', ')'),
       );
       return `${plainSymbol(spec.symbol)} = ${numbers} = ${plainNumber(spec.result, evaluate(args))}`;
@@ -142,6 +148,9 @@ export function formula<const L extends Variables>(spec: FormulaSpec<L>): Formul
   defined.push(made);
   return made;
 }
+
+/** ` - 10^(-9)` inside a ceiling or a floor. */
+const tinySlack = / [-+] 10\^\(-\d+\)/;
 
 const defined: Formula[] = [];
 /** Every formula defined so far, for tests that look at all of them. @internal */

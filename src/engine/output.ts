@@ -9,6 +9,8 @@ export interface Output<Raw = unknown, Shown = unknown, Optional extends boolean
   readonly '~types'?: { readonly raw: Raw; readonly shown: Shown };
   readonly kind: string;
   readonly label: string;
+  /** One sentence for the reference. */
+  readonly help?: string;
   readonly symbol?: string;
   readonly unit?: string;
   readonly optional: Optional;
@@ -39,6 +41,7 @@ export type OutputValues<O extends Outputs> = {
 
 interface Options {
   readonly label: string;
+  readonly help?: string;
   readonly optional?: true;
 }
 interface QuantityOptions<K extends Kind = Kind> extends Options {
@@ -49,6 +52,11 @@ interface QuantityOptions<K extends Kind = Kind> extends Options {
 type Opt<O> = O extends { optional: true } ? true : false;
 type WrappedKind<K extends Kind> = K extends PlainKind ? number : Quantity<K>;
 
+const named = (options: Options): Pick<Output, 'label' | 'help'> => ({
+  label: options.label,
+  ...(options.help === undefined ? {} : { help: options.help }),
+});
+
 function quantityOutput<K extends Kind, const O extends QuantityOptions<K>>(
   kind: K,
   options: O,
@@ -56,7 +64,7 @@ function quantityOutput<K extends Kind, const O extends QuantityOptions<K>>(
   const plain = kind === 'ratio' || kind === 'count';
   return {
     kind,
-    label: options.label,
+    ...named(options),
     optional: (options.optional === true) as Opt<O>,
     ...(options.symbol ? { symbol: options.symbol } : {}),
     ...(options.unit ? { unit: options.unit } : {}),
@@ -82,7 +90,7 @@ type QuantityMakers = {
 function plainOutput<T>(kind: string, text: (value: T) => string) {
   return <const O extends Options>(options: O): Output<T, T, Opt<O>> => ({
     kind,
-    label: options.label,
+    ...named(options),
     optional: (options.optional === true) as Opt<O>,
     wrap: (raw) => raw,
     format: (raw) => ({ metric: text(raw), inch: '' }),
@@ -96,7 +104,7 @@ function tableOutput<const C extends Outputs, const O extends Options>(
 ): Output<readonly RawOutput<C>[], readonly OutputValues<C>[], Opt<O>> {
   return {
     kind: 'table',
-    label: options.label,
+    ...named(options),
     optional: (options.optional === true) as Opt<O>,
     columns,
     wrap: (rows, currency) => rows.map((row) => wrapAll(columns, row, currency)),
@@ -111,7 +119,7 @@ function listOutput<R, S, const O extends Options>(
 ): Output<readonly R[], readonly S[], Opt<O>> {
   return {
     kind: 'list',
-    label: options.label,
+    ...named(options),
     optional: (options.optional === true) as Opt<O>,
     wrap: (list, currency) => list.map((x) => item.wrap(x, currency)),
     format: (list) => {
@@ -132,7 +140,7 @@ function recordOutput<R, S, const O extends Options>(
 ): Output<Readonly<Record<string, R>>, Readonly<Record<string, S>>, Opt<O>> {
   return {
     kind: 'record',
-    label: options.label,
+    ...named(options),
     optional: (options.optional === true) as Opt<O>,
     wrap: (record, currency) =>
       Object.fromEntries(Object.entries(record).map(([k, v]) => [k, item.wrap(v, currency)])),

@@ -28,7 +28,12 @@ const defaultOf = (f: Field): string =>
  */
 export async function referencePage(r: AnyRecipe, related: readonly AnyRecipe[] = []): Promise<string> {
   const result = await r(r.example);
-  const inputs = Object.entries(r.inputs).map(([n, f]) => [`\`${n}\``, f.label, f.expects, defaultOf(f)]);
+  const inputs = Object.entries(r.inputs).map(([n, f]) => [
+    `\`${n}\``,
+    f.help ?? f.label,
+    f.expects,
+    defaultOf(f),
+  ]);
   const outputs = Object.entries(r.outputs).map(([n, o]) => [
     `\`${n}\`${o.optional ? ' (not always)' : ''}`,
     o.label,

@@ -8,7 +8,7 @@ import { wrapAll, type Outputs, type RawOutput } from './output.js';
 import type { RecipeMetadata } from './recipe-definition.js';
 import { csvText, resultCells, tabText } from './result-table.js';
 import type { Result, ResultInternals, ValueLine } from './result-types.js';
-import type { Citation } from './source.js';
+import { shortCitation, type Citation } from './source.js';
 import type { TraceRecorder, Working } from './trace.js';
 import type { ChartSpec } from '../charts/chart-spec.js';
 
@@ -67,7 +67,7 @@ export function makeResult<F extends Fields, O extends Outputs>(
         ...own.cautionsOf(given, raw),
         ...trace.cautions,
         ...estimates(trace),
-        ...recalled(distinct([...own.sources, ...trace.sources()])),
+        ...unverified(distinct([...own.sources, ...trace.sources()])),
       ])),
     chart: () => (chart ??= { spec: own.chartOf(given, raw) }).spec,
   };
@@ -113,14 +113,14 @@ function estimates(trace: TraceRecorder): Caution[] {
       ];
 }
 
-function recalled(citations: readonly Citation[]): Caution[] {
+function unverified(citations: readonly Citation[]): Caution[] {
   const from = citations.filter((c) => c.read === 'memory');
   return from.length === 0
     ? []
     : [
         {
           level: 'data',
-          text: `recalled from memory and not checked against print: ${from.map((c) => `${c.id}, ${c.locator}`).join('; ')}`,
+          text: `not yet compared with the printed page: ${from.map((c) => shortCitation({ id: c.id, locator: c.locator })).join('; ')}`,
         },
       ];
 }

@@ -65,7 +65,7 @@ export function citationText(c: Citation): string {
         .filter((x) => x !== undefined && x !== '')
         .join(', ')
     : c.id;
-  const memory = c.read === 'memory' ? ' (figure recalled from memory, not seen in print)' : '';
+  const memory = c.read === 'memory' ? ' (not yet verified)' : '';
   const also = c.also ? `; also ${citationText(c.also)}` : '';
   return `${head}, ${c.locator}${memory}${also}`;
 }
@@ -76,5 +76,5 @@ export function shortCitation(c: Citation): string {
   const year = s?.issued?.['date-parts']?.[0]?.[0];
   const title =
     s?.number ?? (s && s.title.length > 48 ? `${s.title.slice(0, 45).trimEnd()}...` : s?.title) ?? c.id;
-  return `${title}${year === undefined ? '' : ` (${year})`}, ${c.locator}${c.read === 'memory' ? ', from memory' : ''}`;
+  return `${title}${year === undefined ? '' : ` (${year})`}, ${c.locator}${c.read === 'memory' ? ', unverified' : ''}`;
 }

@@ -52,7 +52,7 @@ function cells(o: CheckOutcome): string[] {
     `${o.row.printed}${u}`,
     typeof o.ours === 'number' ? `${ours}${u}` : ours,
     off === '' ? '' : `${off} (±${number(o.tolerance, 2)})`,
-    `${shortCitation({ id: o.row.source, locator: o.row.locator })}${o.row.read === 'memory' ? ' (recalled)' : ''}${o.row.basis === 'derived' ? '; calculated from its figures' : ''}${o.row.why ? `. Wider because: ${o.row.why}` : ''}`,
+    `${shortCitation({ id: o.row.source, locator: o.row.locator })}${o.row.read === 'memory' ? ' (unverified)' : ''}${o.row.basis === 'derived' ? '; calculated from its figures' : ''}${o.row.why ? `. Wider because: ${o.row.why}` : ''}`,
     o.passes ? '✓' : '✗ differs',
   ];
 }
@@ -61,7 +61,7 @@ function cells(o: CheckOutcome): string[] {
 export function validationTable(outcomes: readonly CheckOutcome[]): ValidationTable {
   const passed = outcomes.filter((o) => o.passes).length;
   const recalled = outcomes.filter((o) => o.row.read === 'memory').length;
-  const head = `${passed} of ${outcomes.length} published checks agree; ${recalled} of them rest on a figure recalled and not seen in print.`;
+  const head = `${passed} of ${outcomes.length} published checks agree; ${recalled} of them rest on a figure not yet verified.`;
   const rows = outcomes.map(cells);
   const toMarkdown = (): string => {
     const safe = (s: string): string => s.replace(/\|/g, '\\|');

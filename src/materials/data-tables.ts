@@ -81,7 +81,8 @@ function rowOf(file: string, line: number, cells: Record<string, string>): DataR
     printedAs: text('printed_as'),
     citation: cite(source, text('locator'), read === 'memory' ? { read } : {}),
     read,
-    doubt: text('doubt'),
+    // How a row was read, as `reading: ...`, stays in the table.
+    doubt: text('doubt').startsWith('reading: ') ? '' : text('doubt'),
     preferred: text('preferred') !== 'no',
     preferReason: text('prefer_reason'),
     text,

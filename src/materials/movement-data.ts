@@ -10,7 +10,7 @@ export interface Movement extends Sourced {
   readonly radial: PropertyRange | undefined;
 }
 
-/** Shrinkage from green to ovendry as a fraction of the green size, and the moisture where it begins. */
+/** Shrinkage from green to oven-dry as a fraction of the green size, and the moisture where it begins. */
 export interface Shrinkage extends Sourced {
   readonly tangential: PropertyRange | undefined;
   readonly radial: PropertyRange | undefined;

@@ -1,7 +1,7 @@
 import { between, exactly, type Sourced, type PropertyRange } from './property-range.js';
 import { rowsOf, type DataRow } from './data-tables.js';
 
-/** Specific gravity on ovendry mass: `green` on the green volume ("basic"), `air dry` on the volume at 12 %. */
+/** Specific gravity on oven-dry mass: `green` on the green volume ("basic"), `air dry` on the volume at 12 %. */
 export type Condition = 'green' | '12%';
 
 export interface Gravity extends Sourced {
@@ -96,7 +96,7 @@ export function densityOf(species: string): Density | undefined {
     };
     return { density, derived: false, rows: [mean], count: 1 };
   }
-  // 1000 kg/m³ of water, and 12 % of the ovendry mass as water.
+  // 1000 kg/m³ of water, and 12 % of the oven-dry mass as water.
   if (g) return { density: times(g.gravity, 1120), derived: true, rows: g.rows, count: 1 };
   const basic = gravityOf(species, 'green');
   if (!basic) return undefined;
@@ -115,7 +115,7 @@ export function densityOf(species: string): Density | undefined {
   };
 }
 
-/** Green-to-ovendry shrinkage of volume is near 26.5 % times the basic specific gravity where it is not known. */
+/** Green-to-oven-dry shrinkage of volume is near 26.5 % times the basic specific gravity where it is not known. */
 export const usualVolumetric = 0.265;
 
 function volumetricOf(species: string): { readonly value: number; readonly row: DataRow } | undefined {
@@ -126,7 +126,7 @@ function volumetricOf(species: string): { readonly value: number; readonly row: 
   return undefined;
 }
 
-/** Moisture of green wood, as a fraction of its ovendry mass. */
+/** Moisture of green wood, as a fraction of its oven-dry mass. */
 export function greenMoistureOf(
   species: string,
 ): { readonly moisture: number; readonly row: DataRow } | undefined {

@@ -45,7 +45,7 @@ function from(t: DescribedTimber, rows: readonly DataRow[], count: number): Pick
       ...new Set(
         rows
           .flatMap((r) => [
-            r.read === 'memory' ? 'recalled, not seen in print' : '',
+            r.read === 'memory' ? 'not yet verified' : '',
             r.read === 'derived' ? 'worked out from printed figures' : '',
             r.doubt,
             r.preferred ? '' : `set aside: ${r.preferReason}`,
@@ -71,7 +71,7 @@ function linesOf(t: DescribedTimber): Line[] {
   const s = t.shrinkage();
   if (s)
     add(
-      'shrinkage green to ovendry, along and across the rings',
+      'shrinkage green to oven-dry, along and across the rings',
       [valueText(s.tangential, 100, '%'), valueText(s.radial, 100, '%')].filter(Boolean).join(', '),
       s.rows,
       s.count,

@@ -18,7 +18,7 @@ export type Property =
 /** What a property is called in a sentence. */
 export const propertyWords: Readonly<Record<Property, string>> = {
   movement: 'movement coefficients',
-  shrinkage: 'green-to-ovendry shrinkage',
+  shrinkage: 'green-to-oven-dry shrinkage',
   density: 'density',
   stiffness: 'modulus of elasticity',
   strength: 'bending strength',
@@ -108,7 +108,7 @@ export class Timber implements TimberFacts {
     return this.isGroup ? [this.movement()].flatMap((m) => m ?? []) : movementsOf(this.id);
   }
 
-  /** Green-to-ovendry shrinkage as fractions of the green size; the preferred source. */
+  /** Green-to-oven-dry shrinkage as fractions of the green size; the preferred source. */
   shrinkage(): Shrinkage | undefined {
     return this.#once('shrinkage', () => {
       if (!this.isGroup) return shrinkagesOf(this.id)[0];
@@ -126,7 +126,7 @@ export class Timber implements TimberFacts {
     });
   }
 
-  /** Specific gravity on ovendry mass and the volume in the condition. */
+  /** Specific gravity on oven-dry mass and the volume in the condition. */
   specificGravity(condition: Condition): Gravity | undefined {
     return this.#once(`gravity ${condition}`, () => {
       if (!this.isGroup) return gravityOf(this.id, condition);

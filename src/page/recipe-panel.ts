@@ -72,7 +72,12 @@ function rankOf(card: RecipeCard, words: readonly string[]): number {
     [8, card.name],
     [4, card.topic],
     [3, card.about],
-    [2, [...card.inputs, ...card.outputs].map((field) => `${field.name} ${field.label}`).join(' ')],
+    [
+      2,
+      [...card.inputs, ...card.outputs]
+        .map((field) => `${field.name} ${field.label} ${'help' in field ? field.help : ''}`)
+        .join(' '),
+    ],
     [2, card.also],
     [1, card.sources.join(' ')],
   ];
@@ -128,7 +133,12 @@ function detailNodes(
       {},
       ...card.inputs.flatMap((field) => [
         el('dt', {}, el('code', {}, field.name), field.note === '' ? undefined : el('em', {}, field.note)),
-        el('dd', {}, field.label, el('span', { class: 'takes' }, field.expects)),
+        el(
+          'dd',
+          {},
+          field.help === '' ? field.label : field.help,
+          el('span', { class: 'takes' }, field.expects),
+        ),
       ]),
     ),
     el('h4', {}, 'Gives'),

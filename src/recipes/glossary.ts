@@ -72,7 +72,8 @@ export function recipesFor(words: string): readonly AnyRecipe[] {
     .filter((e) => [e.term, ...e.also].some((w) => plain(w) === asked || plain(w) === `${asked}s`))
     .map((e) => plain(e.term));
   const rank = (r: AnyRecipe): number => {
-    if (plain(`${r.name} ${r.title}`).includes(asked)) return 3;
+    if (plain(r.name).includes(asked)) return 4;
+    if (plain(r.title).includes(asked)) return 3;
     if (textOf(r).includes(asked)) return 2;
     return near.some((t) => textOf(r).includes(t)) ? 1 : 0;
   };

@@ -21,25 +21,25 @@ export interface CupDepthInput {
    */
   readonly width: Written<'length'>;
   /**
-   * species, or a group for the middle of its range.
+   * timber.
    * Takes a timber by name, such as "white oak", "spotted gum" or "unknown hardwood".
    * @example white oak
    */
   readonly timber: Exclude<InputOf<(typeof cupDepth)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * radius of the growth rings at the middle of the board, read off its end.
+   * ring radius.
    * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
    * @example 150 mm
    */
   readonly ringRadius: Written<'length'>;
   /**
-   * moisture at first, or air.
+   * starting moisture content.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    * @example 14 %
    */
   readonly from: InputOf<(typeof cupDepth)['inputs']['from']>;
   /**
-   * moisture at last, or air.
+   * final moisture content.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    * @example 8 %
    */
@@ -48,7 +48,7 @@ export interface CupDepthInput {
 /** What {@link cupDepth} gives, beside workings, cautions, sources and chart. */
 export interface CupDepthOutput {
   /**
-   * depth of the hollow at the middle of the board.
+   * depth of cup.
    */
   readonly cup: Quantity<'length'>;
   /**
@@ -74,7 +74,7 @@ export interface EquilibriumMoistureInput {
    */
   readonly temperature: Written<'temperature'>;
   /**
-   * relative humidity of the air.
+   * relative humidity.
    * Takes a relative humidity such as "50 %", at least 0 % and at most 100 %.
    * @example 50 %
    */
@@ -83,7 +83,7 @@ export interface EquilibriumMoistureInput {
 /** What {@link equilibriumMoisture} gives, beside workings, cautions, sources and chart. */
 export interface EquilibriumMoistureOutput {
   /**
-   * moisture content the wood comes to.
+   * moisture content.
    */
   readonly moisture: Quantity<'moisture'>;
 }
@@ -91,78 +91,78 @@ export interface EquilibriumMoistureOutput {
 /** What {@link fixingSlots} takes. Travel and slot length at each fixing across a solid top: the top is held along one line, and a fixing travels in proportion to its distance from it. Calculate from the driest to the wettest state it will see. */
 export interface FixingSlotsInput {
   /**
-   * width of the top across the grain.
+   * width of top.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    * @example 640 mm
    */
   readonly width: Written<'length'>;
   /**
-   * where the fixings are, from one edge.
+   * positions.
    * Takes a list, each a length such as "900 mm", at least 0 mm and at most 100 m.
    * @example ["60 mm","320 mm","580 mm"]
    */
   readonly positions?: InputOf<(typeof fixingSlots)['inputs']['positions']>;
   /**
-   * distance between fixings, counted from the held line, in place of positions.
+   * spacing.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    */
   readonly spacing?: Written<'length'>;
   /**
-   * least distance of a fixing from the edge, with spacing.
+   * edge distance.
    * Takes a length such as "30 mm", at least 0 mm and at most 1000 mm.
    * @default 30 mm
    */
   readonly edgeDistance?: Written<'length'>;
   /**
-   * the line where the top is held: centre, edge (the one measured from), or a distance from that edge.
+   * held at.
    * Takes one of "centre", "edge", or a length such as "900 mm", at least 0 mm and at most 100 m.
    * @default centre
    */
   readonly fixedAt?: Exclude<InputOf<(typeof fixingSlots)['inputs']['fixedAt']>, string> | 'centre' | 'edge' | (string & {});
   /**
-   * movement of the whole width, in place of timber and moistures.
+   * movement.
    * Takes a length such as "900 mm", at least -1000 mm and at most 1000 mm.
    */
   readonly movement?: Written<'length'>;
   /**
-   * species, or a group.
+   * timber.
    * Takes a timber by name, such as "white oak", "spotted gum" or "unknown hardwood".
    * @example white oak
    */
   readonly timber?: Exclude<InputOf<(typeof fixingSlots)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * how it was sawn, or the angle of the rings to the face.
+   * cut.
    * Takes "flat-sawn", "quarter-sawn", "rift-sawn", "mixed" where it is not known, or the angle of the rings to the face such as "30 deg" (0 flat-sawn, 90 quarter-sawn).
    * @default flat-sawn
    */
   readonly cut?: Exclude<InputOf<(typeof fixingSlots)['inputs']['cut']>, string> | 'flat-sawn' | 'quarter-sawn' | 'rift-sawn' | 'mixed' | (string & {});
   /**
-   * moisture at first, or air.
+   * starting moisture content.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    * @example 8 %
    */
   readonly from?: InputOf<(typeof fixingSlots)['inputs']['from']>;
   /**
-   * moisture at last, or air.
+   * final moisture content.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    * @example 13 %
    */
   readonly to?: InputOf<(typeof fixingSlots)['inputs']['to']>;
   /**
-   * slots for the middle figure, or for the most that is expected.
+   * slots for.
    * Takes one of "middle", "most".
    * @default middle
    */
   readonly allowFor?: 'middle' | 'most';
   /**
-   * diameter of the screw or bolt.
+   * fastener diameter.
    * Takes a length such as "5 mm", more than 0 mm and at most 100 mm.
    * @default 5 mm
    * @example 5 mm
    */
   readonly fastenerDiameter?: Written<'length'>;
   /**
-   * spare at each end of a slot.
+   * spare.
    * Takes a length such as "1 mm", at least 0 mm and at most 100 mm.
    * @default 1 mm
    */
@@ -171,7 +171,7 @@ export interface FixingSlotsInput {
 /** What {@link fixingSlots} gives, beside workings, cautions, sources and chart. */
 export interface FixingSlotsOutput {
   /**
-   * movement of the whole width.
+   * movement.
    */
   readonly movement: Quantity<'length'>;
   /**
@@ -202,7 +202,7 @@ export interface HumidityForInput {
 /** What {@link humidityFor} gives, beside workings, cautions, sources and chart. */
 export interface HumidityForOutput {
   /**
-   * relative humidity of the air.
+   * relative humidity.
    */
   readonly humidity: Quantity<'humidity'>;
 }
@@ -216,13 +216,13 @@ export interface MeterCorrectionInput {
    */
   readonly reading: Written<'moisture'>;
   /**
-   * temperature of the wood itself.
+   * wood temperature.
    * Takes a temperature such as "21 degC", at least -30 °C and at most 90 °C.
    * @example 9.9 degC
    */
   readonly woodTemperature: Written<'temperature'>;
   /**
-   * temperature the meter is set for, from its leaflet.
+   * meter setting.
    * Takes a temperature such as "21.1 degC", at least -10 °C and at most 60 °C.
    * @default 21.1 degC
    */
@@ -235,7 +235,7 @@ export interface MeterCorrectionOutput {
    */
   readonly moisture: Quantity<'moisture'>;
   /**
-   * points added to the reading.
+   * correction.
    */
   readonly correction: Quantity<'moisture'>;
 }
@@ -243,13 +243,13 @@ export interface MeterCorrectionOutput {
 /** What {@link moistureByWeight} takes. The moisture content of a sample from its mass now and its mass dried in an oven; and the mass it will have at a moisture you wait for. */
 export interface MoistureByWeightInput {
   /**
-   * mass of the sample as it is.
+   * mass of sample.
    * Takes a mass such as "12 kg", more than 0 g and at most 10 000 kg.
    * @example 136 g
    */
   readonly wetMass: Written<'mass'>;
   /**
-   * mass of the same sample dried at 103 °C until it loses no more.
+   * oven-dry mass.
    * Takes a mass such as "12 kg", more than 0 g and at most 10 000 kg.
    * @example 100 g
    */
@@ -264,7 +264,7 @@ export interface MoistureByWeightInput {
 /** What {@link moistureByWeight} gives, beside workings, cautions, sources and chart. */
 export interface MoistureByWeightOutput {
   /**
-   * moisture content, of the ovendry mass.
+   * moisture content.
    */
   readonly moisture: Quantity<'moisture'>;
   /**
@@ -272,7 +272,7 @@ export interface MoistureByWeightOutput {
    */
   readonly water: Quantity<'mass'>;
   /**
-   * mass of the sample at the moisture to wait for.
+   * target mass.
    */
   readonly targetMass?: Quantity<'mass'> | undefined;
 }
@@ -280,71 +280,71 @@ export interface MoistureByWeightOutput {
 /** What {@link movementAcross} takes. How much a board or a top of strips widens or narrows when its moisture changes: by published coefficients within 6 to 14 % moisture, by shrinkage from green outside. Positive means wider. */
 export interface MovementAcrossInput {
   /**
-   * width across the grain at the first moisture; left out where strips are given.
+   * starting width.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    * @example 900 mm
    */
   readonly width?: Written<'length'>;
   /**
-   * species, or a group for a range; left out where strips are given.
+   * timber.
    * Takes a timber by name, such as "white oak", "spotted gum" or "unknown hardwood".
    * @example red oak
    */
   readonly timber?: Exclude<InputOf<(typeof movementAcross)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * how it was sawn, or the angle of the rings to the face.
+   * cut.
    * Takes "flat-sawn", "quarter-sawn", "rift-sawn", "mixed" where it is not known, or the angle of the rings to the face such as "30 deg" (0 flat-sawn, 90 quarter-sawn).
    * @default flat-sawn
    * @example flat-sawn
    */
   readonly cut?: Exclude<InputOf<(typeof movementAcross)['inputs']['cut']>, string> | 'flat-sawn' | 'quarter-sawn' | 'rift-sawn' | 'mixed' | (string & {});
   /**
-   * moisture at first, or the air the timber rests in.
+   * starting moisture content.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    * @example 8 %
    */
   readonly from: InputOf<(typeof movementAcross)['inputs']['from']>;
   /**
-   * moisture at last, or the air it will come to rest in.
+   * final moisture content.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    * @example 12 %
    */
   readonly to: InputOf<(typeof movementAcross)['inputs']['to']>;
   /**
-   * strips of a glued top, each of its own timber and sawing; each moves by its own and the sum is the top.
+   * strips.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns timber, width, cut?, count?.
    */
   readonly strips?: InputOf<(typeof movementAcross)['inputs']['strips']>;
   /**
-   * change of width for each per cent of moisture as a fraction, in place of the published one.
+   * coefficient.
    * Takes a number such as 1.5, more than 0 and at most 0.02.
    */
   readonly coefficient?: Written<'ratio'>;
   /**
-   * shrinkage from green to ovendry, in place of the published one.
+   * shrinkage.
    * Takes a share such as "15 %", more than 0 % and at most 40 %.
    */
   readonly shrinkage?: Written<'share'>;
   /**
-   * moisture at fibre saturation that goes with a shrinkage of your own.
+   * fibre saturation.
    * Takes a moisture content such as "30 %", at least 15 % and at most 45 %.
    * @default 30 %
    */
   readonly fibreSaturation?: Written<'moisture'>;
   /**
-   * the timber's own figures, the rule for softwood lumber by its green size, or the flat rate of EN 336.
+   * method.
    * Takes one of "timber", "softwood lumber", "EN 336".
    * @default timber
    */
   readonly rule?: 'timber' | 'softwood lumber' | 'EN 336';
   /**
-   * which size of softwood lumber.
+   * size of lumber.
    * Takes one of "width", "thickness".
    * @default width
    */
   readonly face?: 'width' | 'thickness';
   /**
-   * where the top is held: along its middle, along one edge, or at a distance from one edge.
+   * held at.
    * Takes one of "centre", "edge", or a length such as "900 mm", at least 0 mm and at most 100 m.
    * @default centre
    */
@@ -353,35 +353,35 @@ export interface MovementAcrossInput {
 /** What {@link movementAcross} gives, beside workings, cautions, sources and chart. */
 export interface MovementAcrossOutput {
   /**
-   * change of width, positive when it grows.
+   * change of width.
    */
   readonly change: Quantity<'length'>;
   /**
-   * width at the last moisture.
+   * final width.
    */
   readonly finalWidth: Quantity<'length'>;
   /**
-   * movement of the free edge, the farther one of two.
+   * edge movement.
    */
   readonly perSide: Quantity<'length'>;
   /**
-   * change of width, lower end of what is expected.
+   * change, low.
    */
   readonly low: Quantity<'length'>;
   /**
-   * change of width, upper end of what is expected.
+   * change, high.
    */
   readonly high: Quantity<'length'>;
   /**
-   * change of width for each per cent of moisture, as a fraction of the width.
+   * coefficient.
    */
   readonly coefficient?: number | undefined;
   /**
-   * moisture at first.
+   * starting moisture content.
    */
   readonly fromMoisture: Quantity<'moisture'>;
   /**
-   * moisture at last.
+   * final moisture content.
    */
   readonly toMoisture: Quantity<'moisture'>;
   /**
@@ -397,28 +397,28 @@ export interface MovementAcrossOutput {
 /** What {@link pieceWeight} takes. The mass of a board, a pile of boards alike or a glued top, from its size or volume, its timber and its moisture. */
 export interface PieceWeightInput {
   /**
-   * length, width and thickness in one.
+   * dimensions.
    * Takes length x width x thickness such as "1950 x 640 x 40 mm", or { length, width, thickness }.
    * @example 1950 x 640 x 40 mm
    */
   readonly dimensions?: InputOf<(typeof pieceWeight)['inputs']['dimensions']>;
   /**
-   * length, where dimensions is not given.
+   * length.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    */
   readonly length?: Written<'length'>;
   /**
-   * width, where dimensions is not given.
+   * width.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    */
   readonly width?: Written<'length'>;
   /**
-   * thickness, where dimensions is not given.
+   * thickness.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    */
   readonly thickness?: Written<'length'>;
   /**
-   * volume, in place of the sizes.
+   * volume.
    * Takes a volume such as "0.02 m3", more than 0 m³ and at most 1000 m³.
    */
   readonly volume?: Written<'volume'>;
@@ -429,7 +429,7 @@ export interface PieceWeightInput {
    */
   readonly count?: Written<'count'>;
   /**
-   * species, or a group for a range.
+   * timber.
    * Takes a timber by name, such as "white oak", "spotted gum" or "unknown hardwood".
    * @example unknown hardwood
    */
@@ -445,11 +445,11 @@ export interface PieceWeightInput {
 /** What {@link pieceWeight} gives, beside workings, cautions, sources and chart. */
 export interface PieceWeightOutput {
   /**
-   * mass of all the pieces.
+   * mass.
    */
   readonly mass: Quantity<'mass'>;
   /**
-   * volume of all the pieces.
+   * volume.
    */
   readonly volume: Quantity<'volume'>;
   /**
@@ -457,11 +457,11 @@ export interface PieceWeightOutput {
    */
   readonly density: Quantity<'density'>;
   /**
-   * mass, 10th percentile of a group or least printed.
+   * mass, low.
    */
   readonly low?: Quantity<'mass'> | undefined;
   /**
-   * mass, 90th percentile of a group or most printed.
+   * mass, high.
    */
   readonly high?: Quantity<'mass'> | undefined;
 }
@@ -475,25 +475,25 @@ export interface RestraintStressInput {
    */
   readonly width: Written<'length'>;
   /**
-   * species, or a group for the middle of its range.
+   * timber.
    * Takes a timber by name, such as "white oak", "spotted gum" or "unknown hardwood".
    * @example white oak
    */
   readonly timber: Exclude<InputOf<(typeof restraintStress)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * how it was sawn, or the angle of the rings to the face.
+   * cut.
    * Takes "flat-sawn", "quarter-sawn", "rift-sawn", "mixed" where it is not known, or the angle of the rings to the face such as "30 deg" (0 flat-sawn, 90 quarter-sawn).
    * @default flat-sawn
    */
   readonly cut?: Exclude<InputOf<(typeof restraintStress)['inputs']['cut']>, string> | 'flat-sawn' | 'quarter-sawn' | 'rift-sawn' | 'mixed' | (string & {});
   /**
-   * moisture when it was fixed, or air.
+   * moisture when fixed.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    * @example 12 %
    */
   readonly from: InputOf<(typeof restraintStress)['inputs']['from']>;
   /**
-   * moisture it comes to, or air.
+   * final moisture content.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    * @example 8 %
    */
@@ -502,7 +502,7 @@ export interface RestraintStressInput {
 /** What {@link restraintStress} gives, beside workings, cautions, sources and chart. */
 export interface RestraintStressOutput {
   /**
-   * movement prevented, as a share of the width.
+   * prevented movement.
    */
   readonly strain: Quantity<'share'>;
   /**
@@ -510,7 +510,7 @@ export interface RestraintStressOutput {
    */
   readonly stress: Quantity<'stress'>;
   /**
-   * stress at which it splits, or in swelling begins to crush.
+   * stress at failure.
    */
   readonly strength: Quantity<'stress'>;
   /**
@@ -518,11 +518,11 @@ export interface RestraintStressOutput {
    */
   readonly used: Quantity<'share'>;
   /**
-   * tension as it dries, compression as it swells.
+   * type of stress.
    */
   readonly sense: string;
   /**
-   * what is to be expected.
+   * verdict.
    */
   readonly verdict: string;
 }
@@ -530,7 +530,7 @@ export interface RestraintStressOutput {
 /** What {@link seasonalMovement} takes. Width of a board or top month by month, from twelve months of air: wood follows the air by diffusion across its thickness, slowed by its finish. Give the air of the room it will stand in; the table of places is outdoor air under cover. */
 export interface SeasonalMovementInput {
   /**
-   * width across the grain, as measured.
+   * width.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    * @example 640 mm
    */
@@ -542,37 +542,37 @@ export interface SeasonalMovementInput {
    */
   readonly thickness: Written<'length'>;
   /**
-   * species, or a group for a range.
+   * timber.
    * Takes a timber by name, such as "white oak", "spotted gum" or "unknown hardwood".
    * @example white oak
    */
   readonly timber: Exclude<InputOf<(typeof seasonalMovement)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * how it was sawn, or the angle of the rings to the face.
+   * cut.
    * Takes "flat-sawn", "quarter-sawn", "rift-sawn", "mixed" where it is not known, or the angle of the rings to the face such as "30 deg" (0 flat-sawn, 90 quarter-sawn).
    * @default flat-sawn
    */
   readonly cut?: Exclude<InputOf<(typeof seasonalMovement)['inputs']['cut']>, string> | 'flat-sawn' | 'quarter-sawn' | 'rift-sawn' | 'mixed' | (string & {});
   /**
-   * a place in the data, or twelve months of your own.
+   * climate.
    * Takes a place such as "Seattle-Tacoma, WA", or the humidity of the room in winter and in summer such as "winter 35 %, summer 65 %" (a hygrometer left in the room for a week of each season tells it), or twelve months of your own: a list of moistures ("9 %"), or a table or CSV with columns month?, and temperature and humidity, or moisture.
    * @example winter 45 %, summer 70 %
    */
   readonly climate: Exclude<InputOf<(typeof seasonalMovement)['inputs']['climate']>, string> | ClimateName | (string & {});
   /**
-   * finish: bare, oiled, varnished on all faces, or open to the air on one face only.
+   * sealing.
    * Takes one of "bare", "oiled", "one face", "varnished".
    * @default bare
    * @example oiled
    */
   readonly sealing?: 'bare' | 'oiled' | 'one face' | 'varnished';
   /**
-   * time constant of the lag, in place of the one calculated from thickness and sealing.
+   * lag.
    * Takes a time such as "15 min", at least 0 s and at most 1 000 000 day.
    */
   readonly lag?: Written<'time'>;
   /**
-   * moisture when the width was measured, or the air of the workshop; left out it is the mean of the year.
+   * moisture when made.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    */
   readonly madeAt?: InputOf<(typeof seasonalMovement)['inputs']['madeAt']>;
@@ -580,11 +580,11 @@ export interface SeasonalMovementInput {
 /** What {@link seasonalMovement} gives, beside workings, cautions, sources and chart. */
 export interface SeasonalMovementOutput {
   /**
-   * greatest width in the year.
+   * greatest width.
    */
   readonly widest: Quantity<'length'>;
   /**
-   * least width in the year.
+   * least width.
    */
   readonly narrowest: Quantity<'length'>;
   /**
@@ -592,31 +592,31 @@ export interface SeasonalMovementOutput {
    */
   readonly swing: Quantity<'length'>;
   /**
-   * swing, lower end of what is expected.
+   * swing, low.
    */
   readonly swingLow: Quantity<'length'>;
   /**
-   * swing, upper end of what is expected.
+   * swing, high.
    */
   readonly swingHigh: Quantity<'length'>;
   /**
-   * month in which it is widest.
+   * widest month.
    */
   readonly widestIn: string;
   /**
-   * month in which it is narrowest.
+   * narrowest month.
    */
   readonly narrowestIn: string;
   /**
-   * least moisture of the wood.
+   * least moisture.
    */
   readonly driest: Quantity<'moisture'>;
   /**
-   * greatest moisture of the wood.
+   * greatest moisture.
    */
   readonly wettest: Quantity<'moisture'>;
   /**
-   * time constant of the lag.
+   * lag.
    * Shown in day.
    */
   readonly timeConstant: Quantity<'time'>;
@@ -629,24 +629,24 @@ export interface SeasonalMovementOutput {
 /** What {@link woodDensity} takes. Density of wood with its water in, and its specific gravity on the volume it has at that moisture, from a species or from a specific gravity. */
 export interface WoodDensityInput {
   /**
-   * species, or a group for a range.
+   * timber.
    * Takes a timber by name, such as "white oak", "spotted gum" or "unknown hardwood".
    * @example white oak
    */
   readonly timber?: Exclude<InputOf<(typeof woodDensity)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * specific gravity on ovendry mass, in place of a timber.
+   * specific gravity.
    * Takes a number such as 1.5, at least 0.02 and at most 1.55.
    */
   readonly specificGravity?: Written<'ratio'>;
   /**
-   * on which volume that specific gravity was taken.
+   * volume basis.
    * Takes one of "at this moisture", "green", "ovendry".
    * @default at this moisture
    */
   readonly gravityBasis?: 'at this moisture' | 'green' | 'ovendry';
   /**
-   * shrinkage of volume from green to ovendry; left out it is the published one, or 26.5 % times the specific gravity.
+   * volume shrinkage.
    * Takes a share such as "15 %", at least 0 % and at most 40 %.
    */
   readonly volumetricShrinkage?: Written<'share'>;
@@ -661,19 +661,19 @@ export interface WoodDensityInput {
 /** What {@link woodDensity} gives, beside workings, cautions, sources and chart. */
 export interface WoodDensityOutput {
   /**
-   * density, with its water.
+   * density.
    */
   readonly density: Quantity<'density'>;
   /**
-   * specific gravity: ovendry mass on the volume at this moisture.
+   * specific gravity.
    */
   readonly specificGravity: number;
   /**
-   * density, 10th percentile of a group or least printed.
+   * density, low.
    */
   readonly low?: Quantity<'density'> | undefined;
   /**
-   * density, 90th percentile of a group or most printed.
+   * density, high.
    */
   readonly high?: Quantity<'density'> | undefined;
   /**
@@ -710,7 +710,7 @@ export interface BoardMeasureInput {
    */
   readonly count?: Written<'count'>;
   /**
-   * price as quoted, by board foot, cubic metre, square metre, metre or piece.
+   * price.
    * Takes a price of 0 or more with what it is for, such as '6.50/bf', '950/m3', '38/m2', '4.20/m' or '12 each'.
    * @example $4.50/bf
    */
@@ -719,11 +719,11 @@ export interface BoardMeasureInput {
 /** What {@link boardMeasure} gives, beside workings, cautions, sources and chart. */
 export interface BoardMeasureOutput {
   /**
-   * board feet of all pieces.
+   * board feet.
    */
   readonly boardFeet: Quantity<'boardFeet'>;
   /**
-   * super feet of all pieces.
+   * super feet.
    */
   readonly superFeet: Quantity<'superFeet'>;
   /**
@@ -731,11 +731,11 @@ export interface BoardMeasureOutput {
    */
   readonly volume: Quantity<'volume'>;
   /**
-   * length of all pieces end to end.
+   * total length.
    */
   readonly linealLength: Quantity<'length'>;
   /**
-   * face area of all pieces.
+   * face area.
    */
   readonly surface: Quantity<'area'>;
   /**
@@ -766,13 +766,13 @@ export interface BoardMeasureOutput {
 /** What {@link boardTally} takes. Board feet of many boards as a yard counts them, by the hardwood rule of surface measure or the softwood rule of nominal sizes, beside what their sizes hold. */
 export interface BoardTallyInput {
   /**
-   * the boards, in the order they are tallied.
+   * boards.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns width, length, thickness, count?.
    * @example [{"width":"6 1/4 in","length":"8 ft","thickness":"2 in"},{"width":"10 in","length":"13 ft","thickness":"1 in","count":2},{"width":"6 in","length":"9 ft","thickness":"5/4 in","count":4}]
    */
   readonly boards: InputOf<(typeof boardTally)['inputs']['boards']>;
   /**
-   * which rule the yard goes by.
+   * tally rule.
    * Takes one of "hardwood", "softwood".
    * @default hardwood
    */
@@ -785,11 +785,11 @@ export interface BoardTallyOutput {
    */
   readonly sentence: string;
   /**
-   * board feet of the tally.
+   * board feet.
    */
   readonly boardFeet: Quantity<'boardFeet'>;
   /**
-   * surface measure of the tally.
+   * surface measure.
    */
   readonly surfaceMeasure?: number | undefined;
   /**
@@ -797,15 +797,15 @@ export interface BoardTallyOutput {
    */
   readonly boards: number;
   /**
-   * board feet by the sizes as they are.
+   * exact board feet.
    */
   readonly bySize: Quantity<'boardFeet'>;
   /**
-   * tally over or under the sizes as they are.
+   * difference.
    */
   readonly difference: Quantity<'share'>;
   /**
-   * The tally, row by row.
+   * Tally.
    */
   readonly rows: ShownOf<(typeof boardTally)['outputs']['rows']>;
 }
@@ -813,13 +813,13 @@ export interface BoardTallyOutput {
 /** What {@link clearPieces} takes. Which clear parts to cut from which boards with faults at known places, so that the boards cut are as short as can be in all, with a proven bound beside it. For parts of the boards’ own section. */
 export interface ClearPiecesInput {
   /**
-   * survey of the pile, a row for each board or kind of board.
+   * boards.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, group?, count?, length, width, thickness, tone?, endLoss?, endLeft?, endRight?, faultsAt?, faultLength?, faults?, cup?, bow?.
    * @example [{"name":"A","length":"2.4 m","width":"95 mm","thickness":"45 mm","faultsAt":"800-860; 1700-1730 mm","count":2},{"name":"B","length":"1.9 m","width":"95 mm","thickness":"45 mm","endLeft":"40 mm","faultsAt":"990-1030 mm"}]
    */
   readonly boards: InputOf<(typeof clearPieces)['inputs']['boards']>;
   /**
-   * parts to cut, a row each.
+   * parts.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, length, count?.
    * @example [{"name":"rail","length":"780 mm","count":3},{"name":"brace","length":"420 mm","count":4}]
    */
@@ -844,7 +844,7 @@ export interface ClearPiecesOutput {
    */
   readonly boardsCut: number;
   /**
-   * length of the boards cut.
+   * board length.
    * Shown in m.
    */
   readonly boardLength: Quantity<'length'>;
@@ -854,11 +854,11 @@ export interface ClearPiecesOutput {
    */
   readonly lowerBound: Quantity<'length'>;
   /**
-   * proved to be the best.
+   * proved best.
    */
   readonly optimal: boolean;
   /**
-   * length of the parts missing.
+   * missing length.
    * Shown in m.
    */
   readonly missingLength: Quantity<'length'>;
@@ -867,21 +867,21 @@ export interface ClearPiecesOutput {
    */
   readonly plan: ShownOf<(typeof clearPieces)['outputs']['plan']>;
   /**
-   * Parts that the boards do not give.
+   * Missing parts.
    */
   readonly missing?: ShownOf<(typeof clearPieces)['outputs']['missing']> | undefined;
 }
 
-/** What {@link cuttingPlan} takes. Which parts to cut from which boards so that the fewest boards, the least stock or the least money goes, with a proven bound beside it. For straight crosscuts of clear stock; dock faults first. */
+/** What {@link cuttingPlan} takes. Which parts to cut from which boards so that the fewest boards, the least stock or the least cost results, with a proven bound beside it. For straight crosscuts of clear stock; dock faults first. */
 export interface CuttingPlanInput {
   /**
-   * parts to cut, a row each.
+   * parts.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, length, count?, width?, thickness?.
    * @example [{"name":"leg","length":"860 mm","count":4},{"name":"long rail","length":"1780 mm","count":2},{"name":"short rail","length":"520 mm","count":4},{"name":"brace","length":"690 mm","count":4}]
    */
   readonly parts: InputOf<(typeof cuttingPlan)['inputs']['parts']>;
   /**
-   * stock to cut from, a row each length.
+   * stock.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, length, count?, cost?, width?, thickness?.
    * @example [{"name":"batten, long","length":"2700 mm","count":4},{"name":"batten, short","length":"2100 mm","count":6}]
    */
@@ -894,7 +894,7 @@ export interface CuttingPlanInput {
    */
   readonly kerf?: Written<'length'>;
   /**
-   * docked from each end of every board before parts are cut.
+   * trim, each end.
    * Takes a length such as "0 mm", at least 0 mm and at most 5000 mm.
    * @default 0 mm
    * @example 15 mm
@@ -907,7 +907,7 @@ export interface CuttingPlanInput {
    */
   readonly keepOffcut?: Written<'length'>;
   /**
-   * what to make least; left out: cost where costs are given, length where lengths differ, else boards.
+   * minimise.
    * Takes one of "boards", "length", "cost".
    */
   readonly aim?: 'boards' | 'length' | 'cost';
@@ -925,7 +925,7 @@ export interface CuttingPlanOutput {
    */
   readonly boardsUsed: number;
   /**
-   * share of the boards that is neither part nor offcut worth keeping.
+   * waste share.
    */
   readonly waste: Quantity<'share'>;
   /**
@@ -933,15 +933,15 @@ export interface CuttingPlanOutput {
    */
   readonly achieved: ShownOf<(typeof cuttingPlan)['outputs']['achieved']>;
   /**
-   * what no plan can go below.
+   * lower bound.
    */
   readonly lowerBound: ShownOf<(typeof cuttingPlan)['outputs']['lowerBound']>;
   /**
-   * whether the plan is proved to be the best.
+   * proved.
    */
   readonly optimal: boolean;
   /**
-   * length of the boards cut.
+   * length cut.
    * Shown in m.
    */
   readonly stockLength: Quantity<'length'>;
@@ -951,33 +951,33 @@ export interface CuttingPlanOutput {
    */
   readonly partsLength: Quantity<'length'>;
   /**
-   * length wasted in kerfs, trims and short offcuts.
+   * wasted length.
    * Shown in m.
    */
   readonly wasteLength: Quantity<'length'>;
   /**
-   * length of the offcuts worth keeping.
+   * offcuts kept.
    * Shown in m.
    */
   readonly kept?: Quantity<'length'> | undefined;
   /**
-   * cost of the boards cut.
+   * cost.
    */
   readonly totalCost?: Quantity<'money'> | undefined;
   /**
-   * The boards and their cuts (part, length, distance from the left end).
+   * Boards and cuts.
    */
   readonly plan: ShownOf<(typeof cuttingPlan)['outputs']['plan']>;
   /**
-   * How many boards there were, and how many the plan cuts.
+   * Boards used.
    */
   readonly stockUsed: ShownOf<(typeof cuttingPlan)['outputs']['stockUsed']>;
   /**
-   * Parts that the stock does not give.
+   * Missing parts.
    */
   readonly missing?: ShownOf<(typeof cuttingPlan)['outputs']['missing']> | undefined;
   /**
-   * further boards of the longest kind wanted for the missing parts.
+   * boards to add.
    */
   readonly boardsShort?: number | undefined;
 }
@@ -1003,35 +1003,35 @@ export interface FlatteningLossInput {
    */
   readonly length: Written<'length'>;
   /**
-   * gap in the middle under a straightedge laid across the width.
+   * cup.
    * Takes a length such as "0 mm", at least 0 mm and at most 300 mm.
    * @default 0 mm
    * @example 2.5 mm
    */
   readonly cup?: Written<'length'>;
   /**
-   * gap in the middle under a line along the length.
+   * bow.
    * Takes a length such as "0 mm", at least 0 mm and at most 2000 mm.
    * @default 0 mm
    * @example 4 mm
    */
   readonly bow?: Written<'length'>;
   /**
-   * how far the fourth corner stands up when three lie on a flat bench.
+   * twist.
    * Takes a length such as "0 mm", at least 0 mm and at most 1000 mm.
    * @default 0 mm
    * @example 3 mm
    */
   readonly twist?: Written<'length'>;
   /**
-   * cuts along the grain before planing.
+   * rip cuts.
    * Takes a whole number such as 0, at least 0 and at most 100.
    * @default 0
    * @example 1
    */
   readonly rips?: Written<'count'>;
   /**
-   * cuts across the grain before planing.
+   * crosscuts.
    * Takes a whole number such as 0, at least 0 and at most 100.
    * @default 0
    * @example 1
@@ -1044,7 +1044,7 @@ export interface FlatteningLossInput {
    */
   readonly kerf?: Written<'length'>;
   /**
-   * cleaned off each face once flat.
+   * clean-up.
    * Takes a length such as "0 mm", at least 0 mm and at most 20 mm.
    * @default 0 mm
    */
@@ -1053,7 +1053,7 @@ export interface FlatteningLossInput {
 /** What {@link flatteningLoss} gives, beside workings, cautions, sources and chart. */
 export interface FlatteningLossOutput {
   /**
-   * thickness once both faces are flat.
+   * flattened thickness.
    */
   readonly dressedThickness: Quantity<'length'>;
   /**
@@ -1061,11 +1061,11 @@ export interface FlatteningLossOutput {
    */
   readonly loss: Quantity<'length'>;
   /**
-   * width of a piece when flattened.
+   * piece width.
    */
   readonly pieceWidth: Quantity<'length'>;
   /**
-   * length of a piece when flattened.
+   * piece length.
    */
   readonly pieceLength: Quantity<'length'>;
   /**
@@ -1083,18 +1083,18 @@ export interface GradeYieldInput {
    */
   readonly grade: 'FAS' | 'F1F' | 'Selects' | 'No.1 Common' | 'No.2A Common' | 'No.2B Common' | 'No.3A Common' | 'No.3B Common';
   /**
-   * surface measure, whole square feet of face.
+   * surface measure.
    * Takes a whole number such as 4, at least 1 and at most 200.
    */
   readonly surfaceMeasure?: Written<'count'>;
   /**
-   * width, if the surface measure is not known.
+   * width.
    * Takes a length such as "900 mm", more than 0 mm and at most 2000 mm.
    * @example 7 in
    */
   readonly width?: Written<'length'>;
   /**
-   * length, if the surface measure is not known.
+   * length.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 8 ft
    */
@@ -1103,7 +1103,7 @@ export interface GradeYieldInput {
 /** What {@link gradeYield} gives, beside workings, cautions, sources and chart. */
 export interface GradeYieldOutput {
   /**
-   * cutting units of clear wood that the grade asks for.
+   * clear units needed.
    */
   readonly clearUnits: number;
   /**
@@ -1111,7 +1111,7 @@ export interface GradeYieldOutput {
    */
   readonly area: Quantity<'area'>;
   /**
-   * clear share of the face.
+   * clear share.
    */
   readonly yield: Quantity<'share'>;
   /**
@@ -1119,23 +1119,23 @@ export interface GradeYieldOutput {
    */
   readonly surfaceMeasure: number;
   /**
-   * cutting units in the whole face.
+   * units in face.
    */
   readonly totalUnits: number;
   /**
-   * pieces at most in which the clear wood may lie.
+   * most cuttings.
    */
   readonly cuttings?: number | undefined;
   /**
-   * cutting units asked for if one more piece is taken.
+   * units, extra cutting.
    */
   readonly unitsWithExtraCut?: number | undefined;
   /**
-   * least size of a piece.
+   * least cutting.
    */
   readonly leastCutting: string;
   /**
-   * least board of the grade.
+   * least board.
    */
   readonly leastBoard: string;
   /**
@@ -1153,13 +1153,13 @@ export interface PalletBoardsInput {
    */
   readonly kind: '48 x 40 pallet' | 'FIN pallet';
   /**
-   * treatment mark on the pallet.
+   * treatment mark.
    * Takes one of "HT", "DH", "MB", "SF", "none", "stained".
    * @example HT
    */
   readonly mark: 'HT' | 'DH' | 'MB' | 'SF' | 'none' | 'stained';
   /**
-   * thickness of the boards, instead of the published one.
+   * thickness.
    * Takes a length such as "900 mm", more than 0 mm and at most 60 mm.
    */
   readonly thickness?: Written<'length'>;
@@ -1176,19 +1176,19 @@ export interface PalletBoardsInput {
    */
   readonly bearerWidth?: Written<'length'>;
   /**
-   * split end lost where nails are pulled.
+   * split end.
    * Takes a length such as "40 mm", at least 0 mm and at most 300 mm.
    * @default 40 mm
    */
   readonly splitEnd?: Written<'length'>;
   /**
-   * share of boards that break where nails are pulled.
+   * boards broken.
    * Takes a share such as "20 %", at least 0 % and at most 95 %.
    * @default 20 %
    */
   readonly broken?: Written<'share'>;
   /**
-   * lost at each cut beside a bearer.
+   * loss per cut.
    * Takes a length such as "5 mm", at least 0 mm and at most 50 mm.
    * @default 5 mm
    */
@@ -1225,31 +1225,31 @@ export interface PalletBoardsOutput {
    */
   readonly pulledLength: Quantity<'length'>;
   /**
-   * area of a pallet, nails pulled.
+   * area, pulled.
    */
   readonly pulledArea: Quantity<'area'>;
   /**
-   * clear length, sawn between bearers.
+   * length, sawn.
    */
   readonly sawnLength: Quantity<'length'>;
   /**
-   * area of a pallet, sawn between bearers.
+   * area, sawn.
    */
   readonly sawnArea: Quantity<'area'>;
   /**
-   * mass of the boards of a pallet.
+   * mass of boards.
    */
   readonly mass: Quantity<'mass'>;
   /**
-   * pallets for the need, nails pulled.
+   * pallets, pulled.
    */
   readonly pallets?: number | undefined;
   /**
-   * pallets for the need, sawn.
+   * pallets, sawn.
    */
   readonly palletsSawn?: number | undefined;
   /**
-   * The boards as a survey.
+   * Survey.
    */
   readonly survey: ShownOf<(typeof palletBoards)['outputs']['survey']>;
 }
@@ -1257,13 +1257,13 @@ export interface PalletBoardsOutput {
 /** What {@link partsCost} takes. What the timber of a list of parts costs, from one price or a price for each material, with waste added. Glue, finish and time are not in it. */
 export interface PartsCostInput {
   /**
-   * parts, a row each.
+   * parts.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name, count?, length, width?, thickness?, material?, price?.
    * @example [{"name":"rail","count":2,"length":"1.8 m","width":"70 mm","thickness":"34 mm"},{"name":"leg","count":4,"length":"860 mm","width":"70 mm","thickness":"34 mm"},{"name":"brace","count":2,"length":"720 mm","width":"45 mm","thickness":"20 mm"}]
    */
   readonly parts: InputOf<(typeof partsCost)['inputs']['parts']>;
   /**
-   * price for parts that name no other.
+   * price.
    * Takes a price of 0 or more with what it is for, such as '6.50/bf', '950/m3', '38/m2', '4.20/m' or '12 each'.
    * @example €680/m3
    */
@@ -1274,7 +1274,7 @@ export interface PartsCostInput {
    */
   readonly prices?: InputOf<(typeof partsCost)['inputs']['prices']>;
   /**
-   * added to the net quantity for waste, or how the timber comes.
+   * waste.
    * Takes a share such as "15 %", at least 0 % and at most 1000 %, or one of "softwood scantlings", "square-edge hardwood", "waney-edge boards", "very wasteful logs", "plywood", "veneers".
    * @default 0 %
    * @example square-edge hardwood
@@ -1288,11 +1288,11 @@ export interface PartsCostOutput {
    */
   readonly total: Quantity<'money'>;
   /**
-   * cost at the lower usual waste.
+   * cost, low waste.
    */
   readonly low?: Quantity<'money'> | undefined;
   /**
-   * cost of the parts alone, without waste.
+   * net cost.
    */
   readonly netCost: Quantity<'money'>;
   /**
@@ -1300,11 +1300,11 @@ export interface PartsCostOutput {
    */
   readonly waste: Quantity<'share'>;
   /**
-   * volume of the parts whose section is given.
+   * net volume.
    */
   readonly volume: Quantity<'volume'>;
   /**
-   * that volume with waste added.
+   * volume to buy.
    */
   readonly volumeToBuy: Quantity<'volume'>;
   /**
@@ -1316,19 +1316,19 @@ export interface PartsCostOutput {
 /** What {@link pileSampling} takes. How many more pallets or boards to take apart for what is still needed, judged by a few already done. For pieces like those sampled; not for a pile sorted best first. */
 export interface PileSamplingInput {
   /**
-   * usable yield of each piece taken apart so far.
+   * sample.
    * Takes two or more amounts of one kind, such as '1.6 m, 1.4 m, 1.7 m' or ['0.8 m2', '0.9 m2'].
    * @example ["1.62 m","1.48 m","1.71 m","1.33 m","1.57 m","1.66 m"]
    */
   readonly sample: InputOf<(typeof pileSampling)['inputs']['sample']>;
   /**
-   * usable yield still needed, beyond what the sample gave.
+   * still needed.
    * Takes an amount of the sample's kind and more than nothing, such as '14 m' or '6 m2'.
    * @example 14 m
    */
   readonly needed: InputOf<(typeof pileSampling)['inputs']['needed']>;
   /**
-   * how sure the answer should be.
+   * confidence.
    * Takes a share such as "90 %", at least 50 % and at most 99.9 %.
    * @default 90 %
    * @example 90 %
@@ -1338,35 +1338,35 @@ export interface PileSamplingInput {
 /** What {@link pileSampling} gives, beside workings, cautions, sources and chart. */
 export interface PileSamplingOutput {
   /**
-   * pieces to take apart so that the need is met with this confidence.
+   * pieces to break down.
    */
   readonly piecesToPull: number;
   /**
-   * pieces that may already do, if luck holds.
+   * pieces, low.
    */
   readonly low: number;
   /**
-   * pieces that it may take, if luck fails.
+   * pieces, high.
    */
   readonly high: number;
   /**
-   * pieces needed at the mean yield.
+   * pieces, mean.
    */
   readonly expected: number;
   /**
-   * mean yield of a piece.
+   * mean yield.
    */
   readonly meanYield: ShownOf<(typeof pileSampling)['outputs']['meanYield']>;
   /**
-   * standard deviation of the yields.
+   * spread of yields.
    */
   readonly spread: ShownOf<(typeof pileSampling)['outputs']['spread']>;
   /**
-   * least that these pieces may give.
+   * yield, low.
    */
   readonly yieldLow: ShownOf<(typeof pileSampling)['outputs']['yieldLow']>;
   /**
-   * most that these pieces may give.
+   * yield, high.
    */
   readonly yieldHigh: ShownOf<(typeof pileSampling)['outputs']['yieldHigh']>;
 }
@@ -1374,13 +1374,13 @@ export interface PileSamplingOutput {
 /** What {@link pileYield} takes. What a surveyed pile of salvaged boards gives as dressed stock of one thickness: length, area, volume, pieces and yield, and the thickness at which the yield peaks. For where to cut, use the cutting plan. */
 export interface PileYieldInput {
   /**
-   * survey of the pile, a row for each size and state of board.
+   * boards.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, group?, count?, length, width, thickness, endLoss?, faultLength?, faults?, cup?, bow?.
    * @example [{"name":"R1","group":"rafter","count":3,"length":"2310 mm","width":"97 mm","thickness":"47 mm","endLoss":"110 mm","faultLength":"140 mm","faults":2,"cup":"1 mm","bow":"5 mm"},{"name":"R2","group":"rafter","count":4,"length":"1870 mm","width":"98 mm","thickness":"47 mm","endLoss":"120 mm","faultLength":"80 mm","cup":"0.5 mm","bow":"3 mm"},{"name":"F1","group":"floorboard","count":5,"length":"1620 mm","width":"142 mm","thickness":"22 mm","endLoss":"65 mm","faultLength":"120 mm","faults":2,"cup":"1.5 mm","bow":"2 mm"},{"name":"F2","group":"floorboard","count":1,"length":"1340 mm","width":"138 mm","thickness":"19 mm","endLoss":"75 mm","faultLength":"55 mm","cup":"3.5 mm","bow":"3 mm"}]
    */
   readonly boards: InputOf<(typeof pileYield)['inputs']['boards']>;
   /**
-   * planed off each face once it is flat.
+   * planing allowance.
    * Takes a length such as "1 mm", at least 0 mm and at most 20 mm.
    * @default 1 mm
    * @example 1 mm
@@ -1394,19 +1394,19 @@ export interface PileYieldInput {
    */
   readonly kerf?: Written<'length'>;
   /**
-   * taken off each strip in jointing, both edges together.
+   * jointing allowance.
    * Takes a length such as "3 mm", at least 0 mm and at most 50 mm.
    * @default 3 mm
    */
   readonly jointing?: Written<'length'>;
   /**
-   * finished thickness wanted, or thickness, strip width and piece length.
-   * Takes a length such as "900 mm", more than 0 mm and at most 500 mm, or an object with thickness? (common thickness wanted), width? (finished width of a strip), length? (length of a piece).
+   * target.
+   * Takes a length such as "900 mm", more than 0 mm and at most 500 mm, or an object with thickness? (common thickness wanted), width? (strip width), length? (length of a piece).
    * @example {"width":"42 mm"}
    */
   readonly target?: InputOf<(typeof pileYield)['inputs']['target']>;
   /**
-   * whether thick boards are resawn into layers.
+   * resaw.
    * Takes yes or no (true or false).
    * @default false
    */
@@ -1419,7 +1419,7 @@ export interface PileYieldOutput {
    */
   readonly commonThickness: Quantity<'length'>;
   /**
-   * dressed volume as a share of the pile.
+   * yield.
    */
   readonly yield: Quantity<'share'>;
   /**
@@ -1427,12 +1427,12 @@ export interface PileYieldOutput {
    */
   readonly pieces: number;
   /**
-   * length of the dressed pieces.
+   * usable length.
    * Shown in m.
    */
   readonly usableLength: Quantity<'length'>;
   /**
-   * face area of the dressed pieces.
+   * area.
    */
   readonly area: Quantity<'area'>;
   /**
@@ -1440,15 +1440,15 @@ export interface PileYieldOutput {
    */
   readonly volume: Quantity<'volume'>;
   /**
-   * volume of the pile as found.
+   * rough volume.
    */
   readonly roughVolume: Quantity<'volume'>;
   /**
-   * boards that give nothing at this thickness.
+   * boards left out.
    */
   readonly boardsLeftOut: number;
   /**
-   * thickness at which the yield peaks.
+   * best thickness.
    */
   readonly peakThickness: Quantity<'length'>;
   /**
@@ -1456,11 +1456,11 @@ export interface PileYieldOutput {
    */
   readonly peakYield: Quantity<'share'>;
   /**
-   * By group, at the common thickness.
+   * By group.
    */
   readonly byGroup: ShownOf<(typeof pileYield)['outputs']['byGroup']>;
   /**
-   * Thicknesses at which boards begin to drop out.
+   * By thickness.
    */
   readonly byThickness: ShownOf<(typeof pileYield)['outputs']['byThickness']>;
 }
@@ -1468,23 +1468,23 @@ export interface PileYieldOutput {
 /** What {@link roughToDressed} takes. The dressed size a rough board gives, or the rough size to buy for a wanted one, by planing allowances; and the standard dressed size of nominal softwood. For bent boards calculate the flattening loss first. */
 export interface RoughToDressedInput {
   /**
-   * rough size, to find the dressed one.
+   * rough size.
    * Takes an object with thickness (thickness), width (width), length? (length).
    * @example {"thickness":"47 mm","width":"97 mm","length":"1870 mm"}
    */
   readonly rough?: InputOf<(typeof roughToDressed)['inputs']['rough']>;
   /**
-   * dressed size, to find the rough one.
+   * dressed size.
    * Takes an object with thickness (thickness), width (width), length? (length).
    */
   readonly dressed?: InputOf<(typeof roughToDressed)['inputs']['dressed']>;
   /**
-   * nominal softwood size in inches, such as 2x4.
+   * nominal size.
    * Takes a text of 1 to 200 characters.
    */
   readonly nominal?: string;
   /**
-   * sides and edges planed: S1S one side, S1E one edge, S4S all four.
+   * surfacing.
    * Takes one of "S1S", "S2S", "S1E", "S2E", "S1S1E", "S2S1E", "S1S2E", "S4S".
    * @default S4S
    * @example S4S
@@ -1532,7 +1532,7 @@ export interface RoughToDressedOutput {
    */
   readonly greenWidth?: Quantity<'length'> | undefined;
   /**
-   * share of the section planed away.
+   * planed away.
    */
   readonly planedAway: Quantity<'share'>;
 }
@@ -1540,7 +1540,7 @@ export interface RoughToDressedOutput {
 /** What {@link topFromPile} takes. Whether a surveyed pile is enough for a glued top, how thick it can be, and which board goes where, with a proof or the gap to one, and what small changes to pile or rules would free. */
 export interface TopFromPileInput {
   /**
-   * survey of the pile, a row for each board or kind of board.
+   * boards.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, group?, count?, length, width, thickness, tone?, endLoss?, endLeft?, endRight?, faultsAt?, faultLength?, faults?, cup?, bow?.
    * @example [{"name":"R1","length":"2.48 m","width":"98 mm","thickness":"48 mm","endLeft":"60 mm","endRight":"70 mm","faultsAt":"1120-1210 mm","count":3},{"name":"R3","length":"2.31 m","width":"97 mm","thickness":"47 mm","endLeft":"50 mm","endRight":"60 mm","count":3},{"name":"R7","length":"1.87 m","width":"98 mm","thickness":"47 mm","endLeft":"60 mm","endRight":"60 mm","bow":"2 mm","count":4},{"name":"R9","length":"1.64 m","width":"97 mm","thickness":"47 mm","endLeft":"40 mm","endRight":"45 mm","count":3}]
    */
@@ -1558,25 +1558,25 @@ export interface TopFromPileInput {
    */
   readonly width: Written<'length'>;
   /**
-   * thickness of the top; left out: as thick as the pile allows.
+   * thickness.
    * Takes a length such as "900 mm", at least 5 mm and at most 500 mm.
    * @example 40 mm
    */
   readonly thickness?: Written<'length'>;
   /**
-   * how strips lie: a board's width across the top, its thickness across the top, or whichever is better.
+   * lay.
    * Takes one of "flat", "on edge", "either".
    * @default either
    */
   readonly lay?: 'flat' | 'on edge' | 'either';
   /**
-   * layers glued face to face.
+   * layers.
    * Takes a whole number such as 1, at least 1 and at most 4.
    * @default 1
    */
   readonly layers?: Written<'count'>;
   /**
-   * spare length for squaring both ends.
+   * squaring allowance.
    * Takes a length such as "40 mm", at least 0 mm and at most 500 mm.
    * @default 40 mm
    */
@@ -1588,13 +1588,13 @@ export interface TopFromPileInput {
    */
   readonly plane?: Written<'length'>;
   /**
-   * taken off each row in jointing, both edges together.
+   * jointing allowance.
    * Takes a length such as "3 mm", at least 0 mm and at most 50 mm.
    * @default 3 mm
    */
   readonly jointing?: Written<'length'>;
   /**
-   * taken off each slab in jointing after the thicknesser, both edges together.
+   * slab jointing allowance.
    * Takes a length such as "3 mm", at least 0 mm and at most 50 mm.
    * @default 3 mm
    */
@@ -1606,83 +1606,83 @@ export interface TopFromPileInput {
    */
   readonly kerf?: Written<'length'>;
   /**
-   * widest board the thicknesser takes.
+   * thicknesser width.
    * Takes a length such as "300 mm", more than 0 mm and at most 5000 mm.
    * @default 300 mm
    */
   readonly widestSlab?: Written<'length'>;
   /**
-   * greatest opening of the clamps owned.
+   * clamp opening.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    */
   readonly clampReach?: Written<'length'>;
   /**
-   * least width of a row once jointed.
+   * least row width.
    * Takes a length such as "20 mm", at least 0 mm and at most 1000 mm.
    * @default 20 mm
    */
   readonly leastRow?: Written<'length'>;
   /**
-   * least length of a piece that shows.
+   * least piece.
    * Takes a length such as "250 mm", at least 20 mm and at most 5000 mm.
    * @default 250 mm
    */
   readonly leastPiece?: Written<'length'>;
   /**
-   * least distance of joints in neighbouring rows.
+   * stagger.
    * Takes a length such as "150 mm", at least 0 mm and at most 5000 mm.
    * @default 150 mm
    */
   readonly stagger?: Written<'length'>;
   /**
-   * most joints in a row.
+   * joints per row.
    * Takes a whole number such as 3, at least 0 and at most 20.
    * @default 3
    */
   readonly maxJoints?: Written<'count'>;
   /**
-   * whether a board laid flat may be ripped into several strips; strips on edge always are.
+   * rip flat boards.
    * Takes one of "no", "yes".
    * @default no
    */
   readonly rip?: 'no' | 'yes';
   /**
-   * tones mixed, or apart: a row of one tone, and rows of a tone together.
+   * tones.
    * Takes one of "mixed", "apart".
    * @default mixed
    */
   readonly tones?: 'mixed' | 'apart';
   /**
-   * faces of the top that show; with one, faults marked "back" stay in a top laid flat.
+   * faces that show.
    * Takes one of "one", "both".
    * @default both
    */
   readonly showFaces?: 'one' | 'both';
   /**
-   * least offcut worth keeping; left out: the least piece.
+   * least offcut.
    * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
    */
   readonly leastOffcut?: Written<'length'>;
   /**
-   * whether to find the curves over thickness and stagger.
+   * curves.
    * Takes yes or no (true or false).
    * @default true
    */
   readonly curves?: boolean | 'yes' | 'no';
   /**
-   * whether to find what small changes would free.
+   * what-ifs.
    * Takes yes or no (true or false).
    * @default true
    */
   readonly whatIfs?: boolean | 'yes' | 'no';
   /**
-   * rounds of the search; left out: by the size of the pile.
+   * rounds.
    * Takes a whole number such as 4, at least 1 and at most 1 000 000 000.
    * @example 300
    */
   readonly rounds?: Written<'count'>;
   /**
-   * a last stop for slow machines: longest to search.
+   * time limit.
    * Takes a time such as "60 s", at least 0.05 s and at most 30 min.
    * @default 60 s
    */
@@ -1713,11 +1713,11 @@ export interface TopFromPileOutput {
    */
   readonly foundWidth: Quantity<'length'>;
   /**
-   * no lay-up can be wider.
+   * width bound.
    */
   readonly widthBound: Quantity<'length'>;
   /**
-   * no top this wide can be thicker.
+   * thickness bound.
    */
   readonly thicknessBound?: Quantity<'length'> | undefined;
   /**
@@ -1741,15 +1741,15 @@ export interface TopFromPileOutput {
    */
   readonly boardsCut: number;
   /**
-   * timber used, less offcuts kept.
+   * timber used.
    */
   readonly timber: Quantity<'volume'>;
   /**
-   * no top this wide takes less timber.
+   * timber bound.
    */
   readonly timberBound?: Quantity<'volume'> | undefined;
   /**
-   * ripped off an edge row.
+   * edge trim.
    */
   readonly surplus?: Quantity<'length'> | undefined;
   /**
@@ -1761,15 +1761,15 @@ export interface TopFromPileOutput {
    */
   readonly worstStagger?: Quantity<'length'> | undefined;
   /**
-   * least distance of joints between layers.
+   * least layer stagger.
    */
   readonly layerStagger?: Quantity<'length'> | undefined;
   /**
-   * share of the width without joints, worst section.
+   * jointless width.
    */
   readonly bendingShare: Quantity<'share'>;
   /**
-   * thickness to calculate sag and bending with.
+   * bending thickness.
    */
   readonly thicknessForBending: Quantity<'length'>;
   /**
@@ -1789,7 +1789,7 @@ export interface TopFromPileOutput {
    */
   readonly glueUps: ShownOf<(typeof topFromPile)['outputs']['glueUps']>;
   /**
-   * Stops and fences, each set once.
+   * Stops and fences.
    */
   readonly setups: ShownOf<(typeof topFromPile)['outputs']['setups']>;
   /**
@@ -1821,37 +1821,37 @@ export interface TopFromPileOutput {
 /** What {@link caulCamber} takes. How much crown to plane on a caul so that, clamped at its ends, it presses evenly along its whole length. */
 export interface CaulCamberInput {
   /**
-   * length of the caul between its two clamps.
+   * length.
    * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
    * @example 640 mm
    */
   readonly length: Written<'length'>;
   /**
-   * width of the caul, across its pressing face.
+   * width.
    * Takes a length such as "900 mm", at least 5 mm and at most 500 mm.
    * @example 45 mm
    */
   readonly width: Written<'length'>;
   /**
-   * depth of the caul, the way it bends.
+   * depth.
    * Takes a length such as "900 mm", at least 5 mm and at most 500 mm.
    * @example 60 mm
    */
   readonly depth: Written<'length'>;
   /**
-   * timber or grade of the caul.
+   * timber.
    * Takes a grade such as "C24" or "MGP10", or a timber by name such as "Douglas-fir".
    * @example C24
    */
   readonly timber: Exclude<InputOf<(typeof caulCamber)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * examined for knots, sloping grain, holes and rot, and passed; for a species without a grade.
+   * examined.
    * Takes yes or no (true or false).
    * @default false
    */
   readonly examined?: boolean | 'yes' | 'no';
   /**
-   * force of the clamp at each end.
+   * clamp force.
    * Takes a force such as "2 kN", more than 0 N and at most 50 kN.
    * @example 2 kN
    */
@@ -1860,27 +1860,27 @@ export interface CaulCamberInput {
 /** What {@link caulCamber} gives, beside workings, cautions, sources and chart. */
 export interface CaulCamberOutput {
   /**
-   * crown at the middle, planed off to nothing there and fully at the ends.
+   * camber.
    */
   readonly camber: Quantity<'length'>;
   /**
-   * bending stress at the middle.
+   * bending stress.
    */
   readonly stress: Quantity<'stress'>;
   /**
-   * does the caul bear it?.
+   * strong enough.
    */
   readonly ok: boolean;
   /**
-   * stress it may be bent to.
+   * allowed stress.
    */
   readonly allowed?: Quantity<'stress'> | undefined;
   /**
-   * crown if the timber is stiff for its kind.
+   * camber, stiff timber.
    */
   readonly camberLow?: Quantity<'length'> | undefined;
   /**
-   * crown if the timber is limber for its kind.
+   * camber, flexible timber.
    */
   readonly camberHigh?: Quantity<'length'> | undefined;
   /**
@@ -1888,7 +1888,7 @@ export interface CaulCamberOutput {
    */
   readonly press: Quantity<'lineLoad'>;
   /**
-   * How much to plane off along one half; the other half alike.
+   * Planing one half.
    */
   readonly marks: ShownOf<(typeof caulCamber)['outputs']['marks']>;
 }
@@ -1902,92 +1902,92 @@ export interface ClampPlanInput {
    */
   readonly length: Written<'length'>;
   /**
-   * height of the joint: thickness of the slab at an edge joint.
+   * joint height.
    * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
    * @example 40 mm
    */
   readonly jointHeight: Written<'length'>;
   /**
-   * clamping pressure on the glue line; or give timberKind.
+   * pressure.
    * Takes a pressure such as "700 kPa", more than 0 kPa and at most 10 MPa.
    */
   readonly pressure?: Written<'pressure'>;
   /**
-   * kind of timber (and glue) whose printed pressure is taken, at the upper end; or give pressure.
+   * kind of timber.
    * Takes one of "softwood", "hardwood", "low-density", "high-density", "softwood polyurethane", "hardwood polyurethane".
    * @example softwood
    */
   readonly timberKind?: 'softwood' | 'hardwood' | 'low-density' | 'high-density' | 'softwood polyurethane' | 'hardwood polyurethane';
   /**
-   * force that one clamp gives, or a kind of clamp whose force was measured.
+   * clamp.
    * Takes one of "parallel-jaw clamp", "one-hand trigger bar clamp", "aluminium bar clamp", "3/4 in pipe clamp", "I-beam bar (sash) clamp", or a force such as "2 kN", more than 0 N and at most 100 kN.
    * @example I-beam bar (sash) clamp
    */
   readonly clampForce: Exclude<InputOf<(typeof clampPlan)['inputs']['clampForce']>, string> | 'parallel-jaw clamp' | 'one-hand trigger bar clamp' | 'aluminium bar clamp' | '3/4 in pipe clamp' | 'I-beam bar (sash) clamp' | (string & {});
   /**
-   * width of the outermost board, from the edge that is pressed to the first glue line.
+   * edge board width.
    * Takes a length such as "900 mm", more than 0 mm and at most 2000 mm.
    * @example 45 mm
    */
   readonly outerWidth: Written<'length'>;
   /**
-   * thickness of the pad or batten between clamp and edge.
+   * pad thickness.
    * Takes a length such as "0 mm", at least 0 mm and at most 500 mm.
    * @default 0 mm
    * @example 20 mm
    */
   readonly pad?: Written<'length'>;
   /**
-   * length of the pad along the joint; 0 for a batten that runs all along.
+   * pad length.
    * Takes a length such as "0 mm", at least 0 mm and at most 2000 mm.
    * @default 0 mm
    * @example 60 mm
    */
   readonly padLength?: Written<'length'>;
   /**
-   * width of the clamp head along the joint.
+   * clamp head width.
    * Takes a length such as "0 mm", at least 0 mm and at most 500 mm.
    * @default 0 mm
    */
   readonly head?: Written<'length'>;
   /**
-   * how far the clamps reach: the opening of a bar, the throat of a screw clamp.
+   * clamp reach.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 900 mm
    */
   readonly reach?: Written<'length'>;
   /**
-   * how far they have to reach: the width of the slab with both pads.
+   * reach needed.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 715 mm
    */
   readonly needReach?: Written<'length'>;
   /**
-   * width of the slab between the clamp heads, to check that it stays flat.
+   * slab width.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 675 mm
    */
   readonly slabWidth?: Written<'length'>;
   /**
-   * how far the force is off the middle of the thickness.
+   * force offset.
    * Takes a length such as "2 mm", at least 0 mm and at most 500 mm.
    * @default 2 mm
    */
   readonly offset?: Written<'length'>;
   /**
-   * modulus of elasticity across the grain.
+   * modulus across grain.
    * Takes a modulus of elasticity such as "300 MPa", more than 0 MPa and at most 10 GPa.
    * @default 300 MPa
    */
   readonly acrossModulus?: Written<'modulus'>;
   /**
-   * whether cauls across the slab hold it flat.
+   * cauls.
    * Takes yes or no (true or false).
    * @default false
    */
   readonly cauls?: boolean | 'yes' | 'no';
   /**
-   * the clamps there are, a row each kind.
+   * clamps owned.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns kind?, force?, count?, reach?.
    */
   readonly owned?: InputOf<(typeof clampPlan)['inputs']['owned']>;
@@ -1999,11 +1999,11 @@ export interface ClampPlanOutput {
    */
   readonly clamps: number;
   /**
-   * distance from clamp to clamp; half of it from either end.
+   * spacing.
    */
   readonly spacing: Quantity<'length'>;
   /**
-   * force that the joint needs.
+   * force needed.
    */
   readonly totalForce: Quantity<'force'>;
   /**
@@ -2019,7 +2019,7 @@ export interface ClampPlanOutput {
    */
   readonly bySpacing: number;
   /**
-   * force to tighten each clamp to.
+   * force per clamp.
    */
   readonly forceEach: Quantity<'force'>;
   /**
@@ -2027,7 +2027,7 @@ export interface ClampPlanOutput {
    */
   readonly pressure: Quantity<'pressure'>;
   /**
-   * length of joint that one clamp presses.
+   * length per clamp.
    */
   readonly coverEach: Quantity<'length'>;
   /**
@@ -2035,27 +2035,27 @@ export interface ClampPlanOutput {
    */
   readonly reachOk?: boolean | undefined;
   /**
-   * force at which the slab opens on one face.
+   * lifting force.
    */
   readonly liftForce?: Quantity<'force'> | undefined;
   /**
-   * force at which a straight slab bows up.
+   * buckling force.
    */
   readonly bucklingForce?: Quantity<'force'> | undefined;
   /**
-   * pressure that the clamps there are reach.
+   * pressure reached.
    */
   readonly ownedPressure?: Quantity<'pressure'> | undefined;
   /**
-   * clamps there are that reach.
+   * clamps that reach.
    */
   readonly ownedClamps?: number | undefined;
   /**
-   * whether the clamps there are will do.
+   * clamps owned.
    */
   readonly ownedVerdict?: string | undefined;
   /**
-   * Where the clamps stand, in the order to tighten: from the middle outward.
+   * Clamps in order.
    */
   readonly positions: ShownOf<(typeof clampPlan)['outputs']['positions']>;
 }
@@ -2069,39 +2069,39 @@ export interface GlueQuantityInput {
    */
   readonly jointLength: Written<'length'>;
   /**
-   * height of a joint: the thickness of the slab in edge joints, the width of the boards between faces.
+   * joint height.
    * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
    * @example 40 mm
    */
   readonly jointHeight: Written<'length'>;
   /**
-   * joints: one less than the strips or layers.
+   * joints.
    * Takes a whole number such as 4, at least 1 and at most 10 000.
    * @example 14
    */
   readonly joints: Written<'count'>;
   /**
-   * glue on each spread face.
+   * spread.
    * Takes an application rate such as "200 g/m2", more than 0 g/m² and at most 2000 g/m².
    * @default 200 g/m2
    * @example 200 g/m2
    */
   readonly spread?: Written<'applicationRate'>;
   /**
-   * faces of a joint that are spread: 1, or 2 when both are wetted at the full spread.
+   * spread faces.
    * Takes a whole number such as 1, at least 1 and at most 2.
    * @default 1
    */
   readonly sides?: Written<'count'>;
   /**
-   * added for what is squeezed out or left in the pot.
+   * waste.
    * Takes a share such as "0 %", at least 0 % and at most 300 %.
    * @default 0 %
    * @example 10 %
    */
   readonly waste?: Written<'share'>;
   /**
-   * density of the glue, from its label.
+   * glue density.
    * Takes a density such as "1100 kg/m3", at least 500 kg/m³ and at most 2500 kg/m³.
    * @default 1100 kg/m3
    */
@@ -2110,7 +2110,7 @@ export interface GlueQuantityInput {
 /** What {@link glueQuantity} gives, beside workings, cautions, sources and chart. */
 export interface GlueQuantityOutput {
   /**
-   * glue to have at hand.
+   * glue needed.
    */
   readonly mass: Quantity<'mass'>;
   /**
@@ -2130,43 +2130,43 @@ export interface GlueQuantityOutput {
 /** What {@link glueTiming} takes. Will the glue skin before the clamps are on? How many joints go in one batch, and how many batches it takes. */
 export interface GlueTimingInput {
   /**
-   * joints in the whole glue-up.
+   * joints.
    * Takes a whole number such as 4, at least 1 and at most 10 000.
    * @example 14
    */
   readonly joints: Written<'count'>;
   /**
-   * time to spread one joint and lay it ready.
+   * time per joint.
    * Takes a time such as "15 min", at least 1 s and at most 2 h.
    * @example 45 s
    */
   readonly perJoint: Written<'time'>;
   /**
-   * how long spread glue stays wet in the open, from its sheet; at 20 °C when a temperature is given.
+   * open time.
    * Takes a time such as "15 min", more than 0 s and at most 1 day.
    * @example 10 min
    */
   readonly openTime: Written<'time'>;
   /**
-   * how long a closed joint may wait for pressure, from the glue’s sheet.
+   * closed time.
    * Takes a time such as "15 min", more than 0 s and at most 1 day.
    */
   readonly closedTime?: Written<'time'>;
   /**
-   * temperature of room and timber; the times are then taken as printed for 20 °C and corrected.
+   * temperature.
    * Takes a temperature such as "21 degC", at least 0 °C and at most 45 °C.
    * @example 24 degC
    */
   readonly temperature?: Written<'temperature'>;
   /**
-   * time to set all clamps of one batch.
+   * clamping time.
    * Takes a time such as "0 min", at least 0 s and at most 2 h.
    * @default 0 min
    * @example 2 min
    */
   readonly clampsUp?: Written<'time'>;
   /**
-   * how long the clamps stay on before they serve the next batch.
+   * hold.
    * Takes a time such as "30 min", at least 0 s and at most 7 day.
    * @default 30 min
    * @example 40 min
@@ -2180,23 +2180,23 @@ export interface GlueTimingOutput {
    */
   readonly batches: number;
   /**
-   * most joints that one batch may have.
+   * joints per batch.
    */
   readonly jointsPerBatch: number;
   /**
-   * open time left over when such a batch is closed.
+   * spare time.
    */
   readonly spare: Quantity<'time'>;
   /**
-   * open time in this air.
+   * open time here.
    */
   readonly openHere: Quantity<'time'>;
   /**
-   * from the first glue to the last clamp off, with one set of clamps.
+   * time in all.
    */
   readonly total: Quantity<'time'>;
   /**
-   * Batches as equal as whole joints allow.
+   * Batches.
    */
   readonly plan: ShownOf<(typeof glueTiming)['outputs']['plan']>;
 }
@@ -2204,33 +2204,33 @@ export interface GlueTimingOutput {
 /** What {@link layerCount} takes. How many boards to glue face to face for a thick top, and how thick to plane each so that the slab is balanced. */
 export interface LayerCountInput {
   /**
-   * thickness of the finished top.
+   * top thickness.
    * Takes a length such as "900 mm", more than 0 mm and at most 2000 mm.
    * @example 54 mm
    */
   readonly topThickness: Written<'length'>;
   /**
-   * rough thickness of a board; give that of the thinnest.
+   * board thickness.
    * Takes a length such as "900 mm", more than 0 mm and at most 1000 mm.
    * @example 22 mm
    */
   readonly stripThickness: Written<'length'>;
   /**
-   * taken off each of the two faces of a board before gluing.
+   * planing per face.
    * Takes a length such as "1 mm", at least 0 mm and at most 100 mm.
    * @default 1 mm
    * @example 1.5 mm
    */
   readonly planePerFace?: Written<'length'>;
   /**
-   * taken off the slab’s thickness in flattening it after a glue-up, both faces together.
+   * flattening.
    * Takes a length such as "2 mm", at least 0 mm and at most 200 mm.
    * @default 2 mm
    * @example 2 mm
    */
   readonly flattenPerGlueUp?: Written<'length'>;
   /**
-   * glue-ups one after another, each followed by a flattening; 1 when all layers are glued at once.
+   * glue-ups.
    * Takes a whole number such as 1, at least 1 and at most 999.
    * @default 1
    */
@@ -2243,23 +2243,23 @@ export interface LayerCountOutput {
    */
   readonly layers: number;
   /**
-   * thickness of the slab once flattened, before the spare is planed off.
+   * flattened thickness.
    */
   readonly finalThickness: Quantity<'length'>;
   /**
-   * thickness to spare over the finished top.
+   * spare thickness.
    */
   readonly spare: Quantity<'length'>;
   /**
-   * thickness of a layer planed as little as possible.
+   * layer, least planed.
    */
   readonly layerPlaned: Quantity<'length'>;
   /**
-   * thickness to plane every layer to, so that all are alike and nothing is to spare.
+   * layer, all alike.
    */
   readonly layerBalanced: Quantity<'length'>;
   /**
-   * what lies at the middle of the slab.
+   * middle of the slab.
    */
   readonly middle: string;
 }
@@ -2267,20 +2267,20 @@ export interface LayerCountOutput {
 /** What {@link matchSlabs} takes. Plane all slabs to the thinnest, or shim them up to the thickest: both ways, with the timber lost. */
 export interface MatchSlabsInput {
   /**
-   * the slabs: thicknesses, or a table with names and sizes.
+   * slabs.
    * Takes thicknesses such as '41 mm, 42.5 mm, 40 mm', or a table with columns name?, thickness, width?, length?.
    * @example [{"name":"left","thickness":"41.2 mm","width":"225 mm","length":"2 m"},{"name":"middle","thickness":"43.0 mm","width":"225 mm","length":"2 m"},{"name":"right","thickness":"40.6 mm","width":"225 mm","length":"2 m"}]
    */
   readonly slabs: InputOf<(typeof matchSlabs)['inputs']['slabs']>;
   /**
-   * least thickness that a slab may end with; thinner ones are shimmed or left out.
+   * least thickness.
    * Takes a length such as "0 mm", at least 0 mm and at most 1000 mm.
    * @default 0 mm
    * @example 38 mm
    */
   readonly minimum?: Written<'length'>;
   /**
-   * planed off every slab in any case, both faces together.
+   * clean-up.
    * Takes a length such as "0 mm", at least 0 mm and at most 50 mm.
    * @default 0 mm
    * @example 1 mm
@@ -2290,23 +2290,23 @@ export interface MatchSlabsInput {
 /** What {@link matchSlabs} gives, beside workings, cautions, sources and chart. */
 export interface MatchSlabsOutput {
   /**
-   * thickness to plane all to.
+   * plane all to.
    */
   readonly planeAllTo: Quantity<'length'>;
   /**
-   * planed off all slabs together, when all are planed.
+   * planed off.
    */
   readonly loss: Quantity<'length'>;
   /**
-   * the same as a share of the slabs that are planed.
+   * share planed off.
    */
   readonly lossShare: Quantity<'share'>;
   /**
-   * the same as timber, where widths and lengths are given.
+   * timber planed off.
    */
   readonly lossVolume?: Quantity<'volume'> | undefined;
   /**
-   * height of the top above the frame when slabs are shimmed instead.
+   * shimmed height.
    */
   readonly shimTo: Quantity<'length'>;
   /**
@@ -2314,11 +2314,11 @@ export interface MatchSlabsOutput {
    */
   readonly shimTotal: Quantity<'length'>;
   /**
-   * planed off all slabs together, when they are shimmed: the cleaning up alone.
+   * planed off, shimmed.
    */
   readonly shimLoss: Quantity<'length'>;
   /**
-   * Slab by slab, both ways.
+   * Slab by slab.
    */
   readonly orShims: ShownOf<(typeof matchSlabs)['outputs']['orShims']>;
 }
@@ -2326,43 +2326,43 @@ export interface MatchSlabsOutput {
 /** What {@link stackUp} takes. How far a glued-up stack may come out off its size: at worst, most likely, and the chance that it falls inside limits. */
 export interface StackUpInput {
   /**
-   * the parts of the stack.
+   * parts.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, nominal, plusMinus?, sd?, count?, setting?.
    * @example [{"name":"strip","nominal":"45 mm","plusMinus":"0.2 mm","setting":"0.1 mm","count":14},{"name":"edge strip","nominal":"12 mm","sd":"0.2 mm"}]
    */
   readonly parts: InputOf<(typeof stackUp)['inputs']['parts']>;
   /**
-   * size wanted of the whole stack.
+   * target.
    * Takes a length such as "900 mm", at least -100 m and at most 100 m.
    * @example 642 mm
    */
   readonly target?: Written<'length'>;
   /**
-   * limits of the whole stack: a length either way of the target (or, without one, of the nominal size), or { low, high }.
+   * limits.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm, or an object with low (least), high (most).
    * @example 1 mm
    */
   readonly limits?: InputOf<(typeof stackUp)['inputs']['limits']>;
   /**
-   * standard deviations in a plus-or-minus: 2 where one piece in twenty lies outside it, 3 where one in 370 does.
+   * standard deviations.
    * Takes a number such as 2, at least 1 and at most 6.
    * @default 2
    */
   readonly sigmas?: Written<'ratio'>;
   /**
-   * how pieces err: normal (most near the middle) or even (any size between the limits is as likely).
+   * distribution.
    * Takes one of "normal", "even".
    * @default normal
    */
   readonly shape?: 'normal' | 'even';
   /**
-   * share of stacks that the interval is to hold.
+   * share held.
    * Takes a share such as "95 %", at least 50 % and at most 99.9 %.
    * @default 95 %
    */
   readonly confidence?: Written<'share'>;
   /**
-   * seed of the simulation: same seed, same draws.
+   * seed.
    * Takes a whole number such as 1, at least 0 and at most 4 000 000 000.
    * @default 1
    */
@@ -2371,19 +2371,19 @@ export interface StackUpInput {
 /** What {@link stackUp} gives, beside workings, cautions, sources and chart. */
 export interface StackUpOutput {
   /**
-   * size of the stack when every piece is right.
+   * nominal stack.
    */
   readonly nominal: Quantity<'length'>;
   /**
-   * off by at most, either way, when every piece errs its most.
+   * worst case.
    */
   readonly worstCase: Quantity<'length'>;
   /**
-   * off by, either way: root of the sum of the squares.
+   * likely error.
    */
   readonly rss: Quantity<'length'>;
   /**
-   * least of the interval that holds that share of stacks.
+   * interval.
    */
   readonly low: Quantity<'length'>;
   /**
@@ -2391,19 +2391,19 @@ export interface StackUpOutput {
    */
   readonly high: Quantity<'length'>;
   /**
-   * standard deviation of the stack.
+   * spread of stack.
    */
   readonly sd: Quantity<'length'>;
   /**
-   * chance that the stack falls inside the limits.
+   * chance inside limits.
    */
   readonly chanceInside?: Quantity<'share'> | undefined;
   /**
-   * the same, counted in simulated stacks.
+   * chance, simulated.
    */
   readonly chanceSimulated?: Quantity<'share'> | undefined;
   /**
-   * to shim (negative: to plane off) so that the middle falls on the target.
+   * shim.
    */
   readonly shim?: Quantity<'length'> | undefined;
 }
@@ -2411,33 +2411,33 @@ export interface StackUpOutput {
 /** What {@link stripCount} takes. How many strips a top takes across its width, and in how many slabs to glue them so that each passes the thicknesser. */
 export interface StripCountInput {
   /**
-   * width of the finished top.
+   * top width.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 640 mm
    */
   readonly topWidth: Written<'length'>;
   /**
-   * rough width of a strip, as it will stand across the top.
+   * rough strip width.
    * Takes a length such as "900 mm", more than 0 mm and at most 2000 mm.
    * @example 48 mm
    */
   readonly stripWidth: Written<'length'>;
   /**
-   * taken off each strip in jointing, both edges together.
+   * jointing allowance.
    * Takes a length such as "3 mm", at least 0 mm and at most 100 mm.
    * @default 3 mm
    * @example 3 mm
    */
   readonly jointing?: Written<'length'>;
   /**
-   * kept for trimming the glued top to width, both edges together.
+   * trim.
    * Takes a length such as "10 mm", at least 0 mm and at most 500 mm.
    * @default 10 mm
    * @example 10 mm
    */
   readonly finalTrim?: Written<'length'>;
   /**
-   * widest board that the thicknesser takes.
+   * thicknesser width.
    * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
    * @example 330 mm
    */
@@ -2450,19 +2450,19 @@ export interface StripCountOutput {
    */
   readonly strips: number;
   /**
-   * width of a strip once jointed.
+   * jointed width.
    */
   readonly stripFinished: Quantity<'length'>;
   /**
-   * width as glued, before the trim.
+   * glued width.
    */
   readonly gluedWidth: Quantity<'length'>;
   /**
-   * width to spare after the trim.
+   * spare width.
    */
   readonly spare: Quantity<'length'>;
   /**
-   * Slabs to glue first, each narrow enough for the thicknesser.
+   * Slabs to glue first.
    */
   readonly slabs: ShownOf<(typeof stripCount)['outputs']['slabs']>;
 }
@@ -2470,7 +2470,7 @@ export interface StripCountOutput {
 /** What {@link stripLayout} takes. Lays a slab from random lengths: rows filled end to end, joints staggered, like tones kept apart, little wasted. */
 export interface StripLayoutInput {
   /**
-   * length of the slab, and so of every row.
+   * top length.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 2 m
    */
@@ -2482,36 +2482,36 @@ export interface StripLayoutInput {
    */
   readonly rows: Written<'count'>;
   /**
-   * the pieces to lay: their lengths, or a table with names, tones and counts.
+   * pieces.
    * Takes lengths such as '640 mm, 815 mm, 590 mm', or a table with columns name?, length, tone?, count?.
    * @example [{"name":"A","length":"940 mm","tone":"dark","count":4},{"name":"B","length":"815 mm","tone":"light","count":5},{"name":"C","length":"640 mm","tone":"dark","count":6},{"name":"D","length":"555 mm","tone":"light","count":6},{"name":"E","length":"470 mm","tone":"dark","count":6},{"name":"F","length":"390 mm","tone":"light","count":8},{"name":"G","length":"310 mm","tone":"dark","count":4}]
    */
   readonly lengths: InputOf<(typeof stripLayout)['inputs']['lengths']>;
   /**
-   * least distance of a joint from any joint in the next row.
+   * stagger.
    * Takes a length such as "900 mm", at least 0 mm and at most 5000 mm.
    * @example 150 mm
    */
   readonly minStagger: Written<'length'>;
   /**
-   * width of a saw cut.
+   * kerf.
    * Takes a length such as "3 mm", at least 0 mm and at most 20 mm.
    * @default 3 mm
    */
   readonly kerf?: Written<'length'>;
   /**
-   * least length of a piece that is cut, and of an offcut worth keeping; when left out, the stagger, 100 mm at most.
+   * shortest piece.
    * Takes a length such as "900 mm", at least 0 mm and at most 5000 mm.
    */
   readonly shortest?: Written<'length'>;
   /**
-   * width of a row, for the picture.
+   * row width.
    * Takes a length such as "45 mm", more than 0 mm and at most 1000 mm.
    * @default 45 mm
    */
   readonly rowWidth?: Written<'length'>;
   /**
-   * how long to search at most.
+   * time limit.
    * Takes a time such as "1 s", at least 0.05 s and at most 10 min.
    * @default 1 s
    * @example 500 ms
@@ -2527,7 +2527,7 @@ export interface StripLayoutInput {
 /** What {@link stripLayout} gives, beside workings, cautions, sources and chart. */
 export interface StripLayoutOutput {
   /**
-   * the rows, each its pieces from left to right.
+   * rows.
    */
   readonly rows: ShownOf<(typeof stripLayout)['outputs']['rows']>;
   /**
@@ -2543,27 +2543,27 @@ export interface StripLayoutOutput {
    */
   readonly cutCount: number;
   /**
-   * length lost to sawdust and to offcuts too short to keep.
+   * waste.
    */
   readonly waste: Quantity<'length'>;
   /**
-   * no layout of these pieces can waste less.
+   * least waste.
    */
   readonly leastWaste: Quantity<'length'>;
   /**
-   * least distance of joints in neighbouring rows; the length of the slab where there are none.
+   * worst stagger.
    */
   readonly worstStagger: Quantity<'length'>;
   /**
-   * length over which like tones lie side by side.
+   * like tones touching.
    */
   readonly sameTone: Quantity<'length'>;
   /**
-   * left on the pile: pieces not used and offcuts kept.
+   * left over.
    */
   readonly unused: Quantity<'length'>;
   /**
-   * proven: none wastes less, and no like tones touch.
+   * proved.
    */
   readonly optimal: boolean;
 }
@@ -2571,45 +2571,45 @@ export interface StripLayoutOutput {
 /** What {@link angledRail} takes. Slope, end cuts, length from point to point and recess outlines of a rail that rises from one upright to another, butted or let in. */
 export interface AngledRailInput {
   /**
-   * level distance between the uprights.
+   * run.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 1310 mm
    */
   readonly run: Written<'length'>;
   /**
-   * how much the rail rises from face to face.
+   * rise.
    * Takes a length such as "900 mm", at least 0 mm and at most 20 m.
    * @example 620 mm
    */
   readonly rise: Written<'length'>;
   /**
-   * section of the rail, such as { width: "35 mm", depth: "60 mm" }.
-   * Takes an object with width (thickness of the rail, across the frame), depth (depth of the rail, square to its length).
+   * section.
+   * Takes an object with width (thickness), depth (depth).
    * @example {"width":"35 mm","depth":"60 mm"}
    */
   readonly section: InputOf<(typeof angledRail)['inputs']['section']>;
   /**
-   * how deep it is let into each upright.
+   * housing depth.
    * Takes a length such as "0 mm", at least 0 mm and at most 500 mm.
    * @default 0 mm
    * @example 12 mm
    */
   readonly recessDepth?: Written<'length'>;
   /**
-   * run and rise are measured from face to face (yes) or from middle to middle of the uprights (no).
+   * face to face.
    * Takes yes or no (true or false).
    * @default true
    */
   readonly betweenFaces?: boolean | 'yes' | 'no';
   /**
-   * width of an upright in the plane of the frame; needed from middle to middle, and for the picture.
+   * upright width.
    * Takes a length such as "70 mm", more than 0 mm and at most 2000 mm.
    * @default 70 mm
    * @example 70 mm
    */
   readonly uprightWidth?: Written<'length'>;
   /**
-   * picture fitted to the page, or at full size as a template.
+   * scale of drawing.
    * Takes one of "fitted", "full size".
    * @default fitted
    */
@@ -2618,19 +2618,19 @@ export interface AngledRailInput {
 /** What {@link angledRail} gives, beside workings, cautions, sources and chart. */
 export interface AngledRailOutput {
   /**
-   * slope of the rail, and of its end cuts off square.
+   * slope.
    */
   readonly angle: Quantity<'angle'>;
   /**
-   * from long point to long point: the least blank.
+   * length over points.
    */
   readonly longPoint: Quantity<'length'>;
   /**
-   * from short point to short point, along the rail.
+   * length inside points.
    */
   readonly shortPoint: Quantity<'length'>;
   /**
-   * along each edge, from cut to cut.
+   * edge length.
    */
   readonly edgeLength: Quantity<'length'>;
   /**
@@ -2638,15 +2638,15 @@ export interface AngledRailOutput {
    */
   readonly bevels: ShownOf<(typeof angledRail)['outputs']['bevels']>;
   /**
-   * height of the rail where it meets an upright.
+   * plumb height.
    */
   readonly seat: Quantity<'length'>;
   /**
-   * Outline of each recess, seen from the side.
+   * Outline of each recess.
    */
   readonly recess?: ShownOf<(typeof angledRail)['outputs']['recess']> | undefined;
   /**
-   * width of each recess: the thickness of the rail.
+   * recess width.
    */
   readonly recessWidth?: Quantity<'length'> | undefined;
 }
@@ -2660,14 +2660,14 @@ export interface BiscuitSpacingInput {
    */
   readonly length: Written<'length'>;
   /**
-   * from each end to the middle of the first biscuit.
+   * end distance.
    * Takes a length such as "60 mm", more than 0 mm and at most 2000 mm.
    * @default 60 mm
    * @example 75 mm
    */
   readonly endDistance?: Written<'length'>;
   /**
-   * greatest spacing, middle to middle.
+   * greatest spacing.
    * Takes a length such as "200 mm", more than 0 mm and at most 2000 mm.
    * @default 200 mm
    * @example 225 mm
@@ -2688,19 +2688,19 @@ export interface BiscuitSpacingOutput {
    */
   readonly count: number;
   /**
-   * middle of each biscuit from the left end.
+   * positions.
    */
   readonly positions: ShownOf<(typeof biscuitSpacing)['outputs']['positions']>;
   /**
-   * spacing, middle to middle.
+   * spacing.
    */
   readonly spacing?: Quantity<'length'> | undefined;
   /**
-   * glued face of all the biscuits.
+   * glued area.
    */
   readonly glueArea: Quantity<'area'>;
   /**
-   * depth of the slot in each part, with 1 mm of room.
+   * slot depth.
    */
   readonly slotDepth: Quantity<'length'>;
   /**
@@ -2737,13 +2737,13 @@ export interface HalfLapInput {
    */
   readonly angle?: Written<'angle'>;
   /**
-   * whether they cross, one ends on the other, or both end.
+   * kind of halving.
    * Takes one of "crossing", "end", "corner".
    * @default crossing
    */
   readonly at?: 'crossing' | 'end' | 'corner';
   /**
-   * picture fitted to the page, or at full size as a template.
+   * scale of drawing.
    * Takes one of "fitted", "full size".
    * @default fitted
    */
@@ -2756,7 +2756,7 @@ export interface HalfLapOutput {
    */
   readonly depth: Quantity<'length'>;
   /**
-   * What to knife across each piece.
+   * Shoulder lines to knife.
    */
   readonly shoulders: ShownOf<(typeof halfLap)['outputs']['shoulders']>;
   /**
@@ -2764,7 +2764,7 @@ export interface HalfLapOutput {
    */
   readonly glueArea: Quantity<'area'>;
   /**
-   * timber to be cut away, both pieces.
+   * timber removed.
    * Shown in cm3.
    */
   readonly removed: Quantity<'volume'>;
@@ -2773,45 +2773,45 @@ export interface HalfLapOutput {
 /** What {@link jointFit} takes. The chance that a spline, tenon or lap goes into its slot and is not loose, when both sizes vary a little; and the size to plane to. Sizes are taken to vary normally and apart from each other. */
 export interface JointFitInput {
   /**
-   * the slot, mortise or housing.
-   * Takes an object with size (its size), plusMinus (how far it comes out over or under).
+   * slot.
+   * Takes an object with size (its size), plusMinus (plus or minus).
    * @example {"size":"6.2 mm","plusMinus":"0.1 mm"}
    */
   readonly slot: InputOf<(typeof jointFit)['inputs']['slot']>;
   /**
-   * the spline, tenon or lap.
-   * Takes an object with size (its size), plusMinus (how far it comes out over or under).
+   * part.
+   * Takes an object with size (its size), plusMinus (plus or minus).
    * @example {"size":"6.15 mm","plusMinus":"0.1 mm"}
    */
   readonly part: InputOf<(typeof jointFit)['inputs']['part']>;
   /**
-   * least clearance that still goes in; negative for a part that may be pressed.
+   * least clearance.
    * Takes a length such as "0 mm", at least -5 mm and at most 50 mm.
    * @default 0 mm
    * @example 0 mm
    */
   readonly tightest?: Written<'length'>;
   /**
-   * greatest clearance that the glue still bridges.
+   * greatest clearance.
    * Takes a length such as "0.15 mm", at least -5 mm and at most 50 mm.
    * @default 0.15 mm
    * @example 0.2 mm
    */
   readonly loosest?: Written<'length'>;
   /**
-   * how far a setting that all the joints share may be off, such as the fence, over or under.
+   * shared setting.
    * Takes a length such as "0 mm", at least 0 mm and at most 50 mm.
    * @default 0 mm
    */
   readonly setting?: Written<'length'>;
   /**
-   * standard deviations in a plus-or-minus: 2 where one piece in twenty lies outside it, 3 where one in 370 does.
+   * standard deviations.
    * Takes a number such as 2, at least 0.5 and at most 6.
    * @default 2
    */
   readonly sigmas?: Written<'ratio'>;
   /**
-   * joints that must all go together.
+   * joints.
    * Takes a whole number such as 1, at least 1 and at most 10 000.
    * @default 1
    * @example 4
@@ -2821,31 +2821,31 @@ export interface JointFitInput {
 /** What {@link jointFit} gives, beside workings, cautions, sources and chart. */
 export interface JointFitOutput {
   /**
-   * chance that it goes in and holds.
+   * chance of a fit.
    */
   readonly chanceFits: Quantity<'share'>;
   /**
-   * chance that it will not go in.
+   * chance too tight.
    */
   readonly chanceJams: Quantity<'share'>;
   /**
-   * chance that it is loose.
+   * chance too loose.
    */
   readonly chanceLoose: Quantity<'share'>;
   /**
-   * chance that all the joints fit.
+   * chance all fit.
    */
   readonly chanceAll: Quantity<'share'>;
   /**
-   * clearance at worst, tight.
+   * tightest clearance.
    */
   readonly worstTight: Quantity<'length'>;
   /**
-   * clearance at worst, loose.
+   * loosest clearance.
    */
   readonly worstLoose: Quantity<'length'>;
   /**
-   * whether even the worst pair fits.
+   * worst pair.
    */
   readonly worstCase: string;
   /**
@@ -2853,15 +2853,15 @@ export interface JointFitOutput {
    */
   readonly clearance: Quantity<'length'>;
   /**
-   * standard deviation of the clearance.
+   * spread of clearance.
    */
   readonly spread: Quantity<'length'>;
   /**
-   * size to plane the part to.
+   * size to aim for.
    */
   readonly aim: Quantity<'length'>;
   /**
-   * chance that it fits when planed to that size.
+   * chance when aimed.
    */
   readonly chanceAtAim: Quantity<'share'>;
 }
@@ -2869,7 +2869,7 @@ export interface JointFitOutput {
 /** What {@link mitreGap} takes. How far a mitre gapes, and on which side, from an error of the saw’s tilt, of the fence, or of a board that is not flat; how much a spline pulls in; and from a trial cut how to correct the tilt. */
 export interface MitreGapInput {
   /**
-   * thickness of the boards at the mitre.
+   * thickness.
    * Takes a length such as "900 mm", more than 0 mm and at most 500 mm.
    * @example 40 mm
    */
@@ -2882,13 +2882,13 @@ export interface MitreGapInput {
    */
   readonly length?: Written<'length'>;
   /**
-   * angle that the joint turns.
+   * turn.
    * Takes an angle such as "90 deg", at least 10° and at most 170°.
    * @default 90 deg
    */
   readonly turn?: Written<'angle'>;
   /**
-   * error of the tilt at each cut; positive where it is too steep.
+   * bevel error.
    * Takes an angle such as "0.2 deg", at least -10° and at most 10°.
    * @default 0.2 deg
    * @example 0.2 deg
@@ -2901,50 +2901,50 @@ export interface MitreGapInput {
    */
   readonly fenceError?: Written<'angle'>;
   /**
-   * how far the boards are out of flat along the joint.
+   * out of flat.
    * Takes a length such as "0 mm", at least 0 mm and at most 50 mm.
    * @default 0 mm
    */
   readonly outOfFlat?: Written<'length'>;
   /**
-   * slabs mitred one by one and joined later.
+   * slabs.
    * Takes a whole number such as 1, at least 1 and at most 50.
    * @default 1
    * @example 2
    */
   readonly slabs?: Written<'count'>;
   /**
-   * how far one cut may differ from the next, either way.
+   * cut variation.
    * Takes an angle such as "0.05 deg", at least 0° and at most 5°.
    * @default 0.05 deg
    */
   readonly cutVariation?: Written<'angle'>;
   /**
-   * width of the spline across the joint.
+   * spline width.
    * Takes a length such as "900 mm", more than 0 mm and at most 300 mm.
    * @example 24 mm
    */
   readonly splineWidth?: Written<'length'>;
   /**
-   * clearance of the spline in its slots.
+   * spline clearance.
    * Takes a length such as "0.1 mm", at least 0 mm and at most 5 mm.
    * @default 0.1 mm
    */
   readonly splineClearance?: Written<'length'>;
   /**
-   * gap measured at a trial: positive where it is open at the outside.
+   * trial gap.
    * Takes a length such as "900 mm", at least -100 mm and at most 100 mm.
    * @example 1.5 mm
    */
   readonly trialGap?: Written<'length'>;
   /**
-   * length over which it was measured.
+   * trial length.
    * Takes a length such as "500 mm", more than 0 mm and at most 5000 mm.
    * @default 500 mm
    */
   readonly trialLength?: Written<'length'>;
   /**
-   * gap that glue still bridges.
+   * acceptable gap.
    * Takes a length such as "0.15 mm", at least 0 mm and at most 5 mm.
    * @default 0.15 mm
    */
@@ -2965,23 +2965,23 @@ export interface MitreGapOutput {
    */
   readonly opensAt: string;
   /**
-   * gap at the far end from the fence.
+   * fence gap.
    */
   readonly fenceGap: Quantity<'length'>;
   /**
-   * gap at worst, all errors together.
+   * worst gap.
    */
   readonly worst: Quantity<'length'>;
   /**
-   * difference of the gap from slab to slab, most.
+   * largest step.
    */
   readonly step?: Quantity<'length'> | undefined;
   /**
-   * gap that the spline lets be pulled shut.
+   * spline allowance.
    */
   readonly splineTakes?: Quantity<'length'> | undefined;
   /**
-   * turn the tilt at each cut by this; positive is steeper.
+   * correction.
    */
   readonly correction?: Quantity<'angle'> | undefined;
 }
@@ -2989,13 +2989,13 @@ export interface MitreGapOutput {
 /** What {@link mitredEnd} takes. The length of strip to glue up for a top with mitred ends that carry its grain down, where to cut it, and how much grain the saw takes at each fold. */
 export interface MitredEndInput {
   /**
-   * length of the finished top, outside to outside.
+   * top length.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 1950 mm
    */
   readonly topLength: Written<'length'>;
   /**
-   * height of an end, outside.
+   * end height.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    * @example 900 mm
    */
@@ -3007,14 +3007,14 @@ export interface MitredEndInput {
    */
   readonly thickness: Written<'length'>;
   /**
-   * width of the saw cut.
+   * kerf.
    * Takes a length such as "3 mm", at least 0 mm and at most 20 mm.
    * @default 3 mm
    * @example 3 mm
    */
   readonly kerf?: Written<'length'>;
   /**
-   * angle between top and end, inside.
+   * inside angle.
    * Takes an angle such as "90 deg", at least 60° and at most 170°.
    * @default 90 deg
    */
@@ -3026,13 +3026,13 @@ export interface MitredEndInput {
    */
   readonly ends?: Written<'count'>;
   /**
-   * kept at each end of the strip to square it.
+   * squaring allowance.
    * Takes a length such as "10 mm", at least 0 mm and at most 500 mm.
    * @default 10 mm
    */
   readonly trim?: Written<'length'>;
   /**
-   * shaved off the mitres of a fold after the saw, both together.
+   * mitre allowance.
    * Takes a length such as "0 mm", at least 0 mm and at most 20 mm.
    * @default 0 mm
    */
@@ -3045,7 +3045,7 @@ export interface MitredEndOutput {
    */
   readonly stripLength: Quantity<'length'>;
   /**
-   * grain lost on the show face at a fold.
+   * grain lost.
    */
   readonly grainBreak: Quantity<'length'>;
   /**
@@ -3053,15 +3053,15 @@ export interface MitredEndOutput {
    */
   readonly bevel: Quantity<'angle'>;
   /**
-   * width of the waste wedge on the back of a fold.
+   * waste wedge.
    */
   readonly wedge: Quantity<'length'>;
   /**
-   * length of the top inside, between the ends.
+   * inside length.
    */
   readonly insideLength: Quantity<'length'>;
   /**
-   * Cuts, measured on the show face from the left end of the strip.
+   * Cuts.
    */
   readonly cutPositions: ShownOf<(typeof mitredEnd)['outputs']['cutPositions']>;
 }
@@ -3069,65 +3069,65 @@ export interface MitredEndOutput {
 /** What {@link screwHold} takes. The pull that one or more wood screws hold by thread, steel and head, what is allowed on them, what they hold sideways, and their pilot hole. For seasoned timber; not for structural screws with figures of their own. */
 export interface ScrewHoldInput {
   /**
-   * species that holds the thread, or "unknown softwood"; or give specificGravity.
+   * timber.
    * Takes a timber by name, such as "white oak", "spotted gum" or "unknown hardwood".
    * @example Douglas-fir
    */
   readonly timber?: Exclude<InputOf<(typeof screwHold)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * specific gravity, ovendry, of the piece that holds the thread.
+   * specific gravity.
    * Takes a number such as 1.5, at least 0.1 and at most 1.3.
    */
   readonly specificGravity?: Written<'ratio'>;
   /**
-   * diameter of the shank, or gauge.
+   * size.
    * Takes a diameter of 1 to 25 mm such as "5 mm", or a gauge from #0 to #24 such as "#8".
    * @example #8
    */
   readonly diameter: InputOf<(typeof screwHold)['inputs']['diameter']>;
   /**
-   * length of thread in the piece that holds.
+   * thread length.
    * Takes a length such as "900 mm", more than 0 mm and at most 300 mm.
    * @example 42 mm
    */
   readonly penetration: Written<'length'>;
   /**
-   * screws that share the load.
+   * screws.
    * Takes a whole number such as 1, at least 1 and at most 500.
    * @default 1
    * @example 4
    */
   readonly count?: Written<'count'>;
   /**
-   * whether the thread is in side grain or end grain.
+   * grain.
    * Takes one of "side", "end".
    * @default side
    */
   readonly grain?: 'side' | 'end';
   /**
-   * group of the timber for the older rule sideways: II Douglas fir and southern pine, III hemlock and redwood, IV spruce.
+   * timber group.
    * Takes one of "I", "II", "III", "IV".
    * @example II
    */
   readonly group?: 'I' | 'II' | 'III' | 'IV';
   /**
-   * whether it is a hardwood, for the pilot hole; read from the timber if one is given.
+   * hardwood.
    * Takes yes or no (true or false).
    */
   readonly hardwood?: boolean | 'yes' | 'no';
   /**
-   * thickness of the piece under the head.
+   * head-side thickness.
    * Takes a length such as "900 mm", more than 0 mm and at most 300 mm.
    * @example 19 mm
    */
   readonly boardThickness?: Written<'length'>;
   /**
-   * specific gravity of the piece under the head; as the other piece without it.
+   * head-side gravity.
    * Takes a number such as 1.5, at least 0.1 and at most 1.3.
    */
   readonly boardGravity?: Written<'ratio'>;
   /**
-   * diameter of the head; twice the shank without it.
+   * head diameter.
    * Takes a length such as "900 mm", more than 0 mm and at most 60 mm.
    */
   readonly headDiameter?: Written<'length'>;
@@ -3138,12 +3138,12 @@ export interface ScrewHoldInput {
    */
   readonly steel?: 'mild steel' | 'brass' | 'hardened';
   /**
-   * tensile strength of the steel as declared, instead of that of the kind.
+   * steel strength.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 2000 MPa.
    */
   readonly tensile?: Written<'stress'>;
   /**
-   * whether holes are drilled for the screws.
+   * predrilled.
    * Takes yes or no (true or false).
    * @default true
    */
@@ -3152,19 +3152,19 @@ export interface ScrewHoldInput {
 /** What {@link screwHold} gives, beside workings, cautions, sources and chart. */
 export interface ScrewHoldOutput {
   /**
-   * load that pulls all the screws out or breaks them.
+   * breaking load.
    */
   readonly withdrawal: Quantity<'force'>;
   /**
-   * load allowed along the screws, all of them.
+   * allowed pull.
    */
   readonly allowable: Quantity<'force'>;
   /**
-   * what decides the load allowed along the screws.
+   * limited by.
    */
   readonly governedBy: string;
   /**
-   * load allowed sideways, all screws.
+   * allowed sideways.
    */
   readonly lateral?: Quantity<'force'> | undefined;
   /**
@@ -3172,31 +3172,31 @@ export interface ScrewHoldOutput {
    */
   readonly sideways: string;
   /**
-   * load allowed on the thread of one screw.
+   * thread, one screw.
    */
   readonly thread: Quantity<'force'>;
   /**
-   * load allowed on the steel of one screw.
+   * steel, one screw.
    */
   readonly steel: Quantity<'force'>;
   /**
-   * load allowed on the head of one screw.
+   * head, one screw.
    */
   readonly head?: Quantity<'force'> | undefined;
   /**
-   * diameter at the root of the thread.
+   * root diameter.
    */
   readonly root: Quantity<'length'>;
   /**
-   * pilot hole for the thread.
+   * pilot hole.
    */
   readonly pilot: Quantity<'length'>;
   /**
-   * pilot hole of the printed table.
+   * pilot hole, printed.
    */
   readonly pilotAsPrinted?: string | undefined;
   /**
-   * hole in the piece that is drawn up.
+   * clearance hole.
    */
   readonly clearance: Quantity<'length'>;
   /**
@@ -3204,7 +3204,7 @@ export interface ScrewHoldOutput {
    */
   readonly specificGravity: number;
   /**
-   * Least distances between screws, to ends and to edges.
+   * Least screw distances.
    */
   readonly distances: ShownOf<(typeof screwHold)['outputs']['distances']>;
 }
@@ -3218,7 +3218,7 @@ export interface SplayedCornerInput {
    */
   readonly sides: Written<'count'>;
   /**
-   * slope of a side from the flat.
+   * slope.
    * Takes an angle such as "45 deg", at least 0° and at most 90°.
    * @example 60 deg
    */
@@ -3227,19 +3227,19 @@ export interface SplayedCornerInput {
 /** What {@link splayedCorner} gives, beside workings, cautions, sources and chart. */
 export interface SplayedCornerOutput {
   /**
-   * mitre: gauge or saw head off square.
+   * mitre setting.
    */
   readonly mitre: Quantity<'angle'>;
   /**
-   * bevel: blade off square.
+   * bevel setting.
    */
   readonly bevel: Quantity<'angle'>;
   /**
-   * lean of a side from upright.
+   * lean.
    */
   readonly lean: Quantity<'angle'>;
   /**
-   * angle between the faces of two sides.
+   * dihedral angle.
    */
   readonly between: Quantity<'angle'>;
 }
@@ -3259,37 +3259,37 @@ export interface SplineSlotInput {
    */
   readonly splineThickness: Written<'length'>;
   /**
-   * width of the spline, across the joint.
+   * spline width.
    * Takes a length such as "900 mm", more than 0 mm and at most 300 mm.
    * @example 24 mm
    */
   readonly splineWidth: Written<'length'>;
   /**
-   * from the inside corner along the mitre face to the middle of the slot.
+   * slot position.
    * Takes a length such as "900 mm", more than 0 mm and at most 500 mm.
    * @example 16 mm
    */
   readonly fromInside: Written<'length'>;
   /**
-   * angle between the two pieces, inside.
+   * inside angle.
    * Takes an angle such as "90 deg", at least 30° and at most 170°.
    * @default 90 deg
    */
   readonly angle?: Written<'angle'>;
   /**
-   * room for glue at the bottom of each slot.
+   * glue space.
    * Takes a length such as "0.5 mm", at least 0 mm and at most 10 mm.
    * @default 0.5 mm
    */
   readonly glueRoom?: Written<'length'>;
   /**
-   * least wood to leave on either side.
+   * least wall.
    * Takes a length such as "5 mm", at least 0 mm and at most 100 mm.
    * @default 5 mm
    */
   readonly leastWall?: Written<'length'>;
   /**
-   * picture fitted to the page, or at full size as a template.
+   * scale of drawing.
    * Takes one of "fitted", "full size".
    * @default fitted
    */
@@ -3298,27 +3298,27 @@ export interface SplineSlotInput {
 /** What {@link splineSlot} gives, beside workings, cautions, sources and chart. */
 export interface SplineSlotOutput {
   /**
-   * depth of the slot in each piece.
+   * slot depth.
    */
   readonly depth: Quantity<'length'>;
   /**
-   * wood left between the slot and the inside face.
+   * inside wall.
    */
   readonly wallInside: Quantity<'length'>;
   /**
-   * wood left between the slot and the outside face.
+   * outside wall.
    */
   readonly wallOutside: Quantity<'length'>;
   /**
-   * whether both walls are as thick as wanted.
+   * walls thick enough.
    */
   readonly ok: boolean;
   /**
-   * deepest slot that leaves the least wall outside.
+   * deepest slot.
    */
   readonly deepest: Quantity<'length'>;
   /**
-   * length of the mitre face.
+   * mitre face.
    */
   readonly faceLength: Quantity<'length'>;
   /**
@@ -3330,36 +3330,36 @@ export interface SplineSlotOutput {
 /** What {@link squareness} takes. How far a frame or carcase is out of square from its diagonals or from one corner, which way to pull it and how far, and whether the tape’s own error hides it. Opposite sides must be equal. */
 export interface SquarenessInput {
   /**
-   * width, corner to corner as the diagonals are measured.
+   * width.
    * Takes a length such as "900 mm", more than 0 mm and at most 50 m.
    * @example 1200 mm
    */
   readonly width: Written<'length'>;
   /**
-   * height, corner to corner as the diagonals are measured.
+   * height.
    * Takes a length such as "900 mm", more than 0 mm and at most 50 m.
    * @example 800 mm
    */
   readonly height: Written<'length'>;
   /**
-   * diagonal from bottom left to top right.
+   * diagonal A.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    * @example 1444 mm
    */
   readonly diagonalA?: Written<'length'>;
   /**
-   * diagonal from bottom right to top left.
+   * diagonal B.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    * @example 1440.4 mm
    */
   readonly diagonalB?: Written<'length'>;
   /**
-   * instead of diagonals: how far the top right corner stands off a true upright, to the right; to the left is negative.
+   * lean.
    * Takes a length such as "900 mm", at least -50 m and at most 50 m.
    */
   readonly cornerOffset?: Written<'length'>;
   /**
-   * how far one reading of the tape may be out.
+   * tape error.
    * Takes a length such as "0.5 mm", at least 0 mm and at most 20 mm.
    * @default 0.5 mm
    */
@@ -3372,11 +3372,11 @@ export interface SquarenessOutput {
    */
   readonly outOfSquare: Quantity<'angle'>;
   /**
-   * out of square, by length.
+   * out of square.
    */
   readonly outPerMetre: Quantity<'slope'>;
   /**
-   * how far the top must go along the bottom.
+   * push along.
    */
   readonly move: Quantity<'length'>;
   /**
@@ -3384,31 +3384,31 @@ export interface SquarenessOutput {
    */
   readonly pull: string;
   /**
-   * by how much the longer diagonal must get shorter.
+   * pull across.
    */
   readonly shorten: Quantity<'length'>;
   /**
-   * both diagonals when it is square.
+   * true diagonal.
    */
   readonly trueDiagonal: Quantity<'length'>;
   /**
-   * diagonal A as it is.
+   * diagonal A.
    */
   readonly diagonalA: Quantity<'length'>;
   /**
-   * diagonal B as it is.
+   * diagonal B.
    */
   readonly diagonalB: Quantity<'length'>;
   /**
-   * what the tape’s own error could be mistaken for, by length.
+   * error of measuring.
    */
   readonly readingAngle: Quantity<'slope'>;
   /**
-   * whether it is out of square by more than the tape’s own error.
+   * measurable.
    */
   readonly sure: boolean;
   /**
-   * how badly sides and diagonals agree: as a length of diagonal.
+   * misfit of readings.
    */
   readonly sidesDiffer?: Quantity<'length'> | undefined;
 }
@@ -3416,13 +3416,13 @@ export interface SquarenessOutput {
 /** What {@link beam} takes. Reactions, shear, moment, sag and stresses of a straight beam with any supports and loads: rails, tops, shelves, brackets. A notch is checked where it is cut. Not for frames or tapered beams. */
 export interface BeamInput {
   /**
-   * length of the beam from end to end.
+   * length.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    * @example 1950 mm
    */
   readonly length: Written<'length'>;
   /**
-   * where and how it is held.
+   * supports.
    * Takes a list of supports such as { position: "0 mm", kind: "pinned" }; kinds are pinned, fixed and spring (with stiffness), and turning is a spring against turning.
    * @example [{"position":"150 mm"},{"position":"1600 mm"}]
    */
@@ -3440,88 +3440,88 @@ export interface BeamInput {
    */
   readonly section: InputOf<(typeof beam)['inputs']['section']>;
   /**
-   * notch or lap cut into the rail, where there is one.
-   * Takes an object with at? (from the nearer support to the notch; 0 at the support itself), depth (how deep it is cut), side? (whether it is cut from below or above), length? (how long it is along the rail; as deep as it is, without it), taper? (run of the sloping shoulder for each unit of rise; 0 is square).
+   * notch.
+   * Takes an object with at? (position), depth (depth), side? (side), length? (length), taper? (shoulder slope).
    */
   readonly notch?: InputOf<(typeof beam)['inputs']['notch']>;
   /**
-   * whether its own weight counts beside the loads.
+   * own weight.
    * Takes yes or no (true or false).
    * @default false
    * @example true
    */
   readonly ownWeight?: boolean | 'yes' | 'no';
   /**
-   * category of use: home or office, hall or shop, workshop, shelf or store, permanent, or short; without one the whole load is taken as long term.
+   * category of use.
    * Takes one of "home", "hall", "workshop", "shelf", "permanent", "short".
    * @example hall
    */
   readonly category?: 'home' | 'hall' | 'workshop' | 'shelf' | 'permanent' | 'short';
   /**
-   * place: service class 1, 2 or 3 of EN 1995-1-1.
+   * place.
    * Takes one of "heated room", "under cover", "outdoors".
    * @default heated room
    */
   readonly place?: 'heated room' | 'under cover' | 'outdoors';
   /**
-   * creep factor of a load that stays, instead of that of the place.
+   * creep factor.
    * Takes a creep factor of 1 to 5, or one of "no creep", "seasoned", "unseasoned", "heated room", "under cover", "outdoors", "seasoned AS", "unseasoned AS", "shelf", "MDF shelf".
    */
   readonly long?: Exclude<InputOf<(typeof beam)['inputs']['long']>, string> | 'no creep' | 'seasoned' | 'unseasoned' | 'heated room' | 'under cover' | 'outdoors' | 'seasoned AS' | 'unseasoned AS' | 'shelf' | 'MDF shelf' | (string & {});
   /**
-   * share of the imposed load that stays on for months, instead of that of the category.
+   * share that stays.
    * Takes a share such as "15 %", at least 0 % and at most 100 %.
    */
   readonly longShare?: Written<'share'>;
   /**
-   * species, or grade; salvaged and not known: "unknown softwood", the default.
+   * timber.
    * Takes a species such as "white oak", a grade such as "C24", "MGP10" or "F17", or "unknown softwood" or "unknown hardwood" for salvaged timber.
    */
   readonly timber?: Exclude<InputOf<(typeof beam)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * structural grade, if there is one; goes before the species.
+   * grade.
    * Takes a species such as "white oak", a grade such as "C24", "MGP10" or "F17", or "unknown softwood" or "unknown hardwood" for salvaged timber.
    * @example C16
    */
   readonly grade?: Exclude<InputOf<(typeof beam)['inputs']['grade']>, string> | TimberName | GradeName | (string & {});
   /**
-   * modulus of elasticity, instead of the published one.
+   * modulus of elasticity.
    * Takes a modulus of elasticity such as "9.5 GPa", more than 0 MPa and at most 100 GPa.
    */
   readonly modulus?: Written<'modulus'>;
   /**
-   * shear modulus, instead of the published one.
+   * shear modulus.
    * Takes a modulus of elasticity such as "9.5 GPa", more than 0 MPa and at most 20 GPa.
    */
   readonly shearModulus?: Written<'modulus'>;
   /**
-   * bending stress to stay under at the loads given, instead of the derived one.
+   * allowed bending stress.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 500 MPa.
    */
   readonly allowableBending?: Written<'stress'>;
   /**
-   * shear stress along the grain to stay under at the loads given, instead of the derived one.
+   * allowed shear stress.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 100 MPa.
    */
   readonly allowableShear?: Written<'stress'>;
   /**
-   * density, for the own weight, instead of the published one.
+   * density.
    * Takes a density such as "520 kg/m3", more than 0 kg/m³ and at most 2000 kg/m³.
    */
   readonly density?: Written<'density'>;
   /**
-   * examined for knots, sloping grain, holes and rot, and passed; for a species without a grade.
+   * examined.
    * Takes yes or no (true or false).
    * @default false
    */
   readonly examined?: boolean | 'yes' | 'no';
   /**
-   * who graded the piece and how; needed for a strengthRatio over 26 %.
+   * graded by.
    * Takes a text of 1 to 200 characters.
    */
   readonly strengthReason?: string;
   /**
-   * strength that knots, nail holes and sloping grain leave, of clear wood; for a species without a grade.
+   * strength ratio.
    * Takes a share such as "15 %", more than 0 % and at most 100 %.
    */
   readonly strengthRatio?: Written<'share'>;
@@ -3529,15 +3529,15 @@ export interface BeamInput {
 /** What {@link beam} gives, beside workings, cautions, sources and chart. */
 export interface BeamOutput {
   /**
-   * greatest sag when the load comes on.
+   * first sag.
    */
   readonly maxDeflection: Quantity<'length'>;
   /**
-   * greatest sag in the long run.
+   * long-term sag.
    */
   readonly longDeflection: Quantity<'length'>;
   /**
-   * where it sags most, from the left end.
+   * place of greatest sag.
    */
   readonly deflectionAt: Quantity<'length'>;
   /**
@@ -3569,27 +3569,27 @@ export interface BeamOutput {
    */
   readonly shearStress: Quantity<'stress'>;
   /**
-   * bending stress as a share of the stress to stay under.
+   * share of bending.
    */
   readonly bendingUse?: Quantity<'share'> | undefined;
   /**
-   * shear stress as a share of the stress to stay under.
+   * share of shear.
    */
   readonly shearUse?: Quantity<'share'> | undefined;
   /**
-   * force or moment at the notch as a share of what it carries.
+   * share at the notch.
    */
   readonly notchUse?: Quantity<'share'> | undefined;
   /**
-   * whether the stresses stay under theirs.
+   * strong enough.
    */
   readonly verdict: string;
   /**
-   * second moment of area; where moduli differ, as if all had that of the timber.
+   * second moment.
    */
   readonly secondMoment: Quantity<'secondMoment'>;
   /**
-   * section modulus: moment over greatest bending stress.
+   * section modulus.
    */
   readonly sectionModulus: Quantity<'sectionModulus'>;
   /**
@@ -3601,7 +3601,7 @@ export interface BeamOutput {
    */
   readonly reactions: ShownOf<(typeof beam)['outputs']['reactions']>;
   /**
-   * Shear, moment and first sag at the ends, supports, loads and worst places (just right of each).
+   * Along the beam.
    */
   readonly diagrams: ShownOf<(typeof beam)['outputs']['diagrams']>;
 }
@@ -3609,42 +3609,42 @@ export interface BeamOutput {
 /** What {@link rackingFrame} takes. How far a frame of two legs and a rail sways when pushed along its top, what push it holds and what gives first: members, glued laps, screws or brace. An estimate to compare joints by. */
 export interface RackingFrameInput {
   /**
-   * from the floor to the middle of the rail.
+   * rail height.
    * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
    * @example 850 mm
    */
   readonly height: Written<'length'>;
   /**
-   * between the legs, middle to middle.
+   * leg distance.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    * @example 560 mm
    */
   readonly width: Written<'length'>;
   /**
-   * thickness of the frame by depth of its legs in the plane of the frame.
+   * section.
    * Takes width by depth such as "45 x 95 mm", or { width, depth }.
    * @example 35 x 70 mm
    */
   readonly section: InputOf<(typeof rackingFrame)['inputs']['section']>;
   /**
-   * thickness by depth of the rail, where it differs from the legs.
+   * rail section.
    * Takes width by depth such as "45 x 95 mm", or { width, depth }.
    */
   readonly rail?: InputOf<(typeof rackingFrame)['inputs']['rail']>;
   /**
-   * how the corners are made.
+   * corners.
    * Takes one of "glued half lap", "screwed half lap", "stiff", "braced".
    * @default glued half lap
    * @example glued half lap
    */
   readonly joint?: 'glued half lap' | 'screwed half lap' | 'stiff' | 'braced';
   /**
-   * stiffness of one corner against turning, instead of the estimate.
+   * corner stiffness.
    * Takes a rotational stiffness such as "8 kN m/rad", more than 0 N·m/rad and at most 1 000 000 kN·m/rad.
    */
   readonly jointStiffness?: Written<'rotationalStiffness'>;
   /**
-   * screws in each corner, or at each end of the brace.
+   * screws.
    * Takes a whole number such as 2, at least 1 and at most 20.
    * @default 2
    */
@@ -3656,13 +3656,13 @@ export interface RackingFrameInput {
    */
   readonly screwDiameter?: Written<'length'>;
   /**
-   * section of the brace from a foot to the far corner.
+   * brace section.
    * Takes width by depth such as "45 x 95 mm", or { width, depth }.
    * @default 20 x 45 mm
    */
   readonly brace?: InputOf<(typeof rackingFrame)['inputs']['brace']>;
   /**
-   * frames that share the push.
+   * frames.
    * Takes a whole number such as 1, at least 1 and at most 20.
    * @default 1
    * @example 2
@@ -3676,66 +3676,66 @@ export interface RackingFrameInput {
    */
   readonly push?: Written<'force'>;
   /**
-   * mass of the piece, for the push of the furniture test.
+   * mass.
    * Takes a mass such as "12 kg", more than 0 g and at most 5000 kg.
    * @example 44 kg
    */
   readonly mass?: Written<'mass'>;
   /**
-   * whether the top is over 0.46 m² and over 610 mm high.
+   * large and high.
    * Takes yes or no (true or false).
    * @default true
    */
   readonly largeTop?: boolean | 'yes' | 'no';
   /**
-   * species, or grade; salvaged and not known: "unknown softwood", the default.
+   * timber.
    * Takes a species such as "white oak", a grade such as "C24", "MGP10" or "F17", or "unknown softwood" or "unknown hardwood" for salvaged timber.
    */
   readonly timber?: Exclude<InputOf<(typeof rackingFrame)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * structural grade, if there is one; goes before the species.
+   * grade.
    * Takes a species such as "white oak", a grade such as "C24", "MGP10" or "F17", or "unknown softwood" or "unknown hardwood" for salvaged timber.
    * @example C16
    */
   readonly grade?: Exclude<InputOf<(typeof rackingFrame)['inputs']['grade']>, string> | TimberName | GradeName | (string & {});
   /**
-   * modulus of elasticity, instead of the published one.
+   * modulus of elasticity.
    * Takes a modulus of elasticity such as "9.5 GPa", more than 0 MPa and at most 100 GPa.
    */
   readonly modulus?: Written<'modulus'>;
   /**
-   * shear modulus, instead of the published one.
+   * shear modulus.
    * Takes a modulus of elasticity such as "9.5 GPa", more than 0 MPa and at most 20 GPa.
    */
   readonly shearModulus?: Written<'modulus'>;
   /**
-   * bending stress to stay under at the loads given, instead of the derived one.
+   * allowed bending stress.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 500 MPa.
    */
   readonly allowableBending?: Written<'stress'>;
   /**
-   * shear stress along the grain to stay under at the loads given, instead of the derived one.
+   * allowed shear stress.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 100 MPa.
    */
   readonly allowableShear?: Written<'stress'>;
   /**
-   * density, for the own weight, instead of the published one.
+   * density.
    * Takes a density such as "520 kg/m3", more than 0 kg/m³ and at most 2000 kg/m³.
    */
   readonly density?: Written<'density'>;
   /**
-   * examined for knots, sloping grain, holes and rot, and passed; for a species without a grade.
+   * examined.
    * Takes yes or no (true or false).
    * @default false
    */
   readonly examined?: boolean | 'yes' | 'no';
   /**
-   * who graded the piece and how; needed for a strengthRatio over 26 %.
+   * graded by.
    * Takes a text of 1 to 200 characters.
    */
   readonly strengthReason?: string;
   /**
-   * strength that knots, nail holes and sloping grain leave, of clear wood; for a species without a grade.
+   * strength ratio.
    * Takes a share such as "15 %", more than 0 % and at most 100 %.
    */
   readonly strengthRatio?: Written<'share'>;
@@ -3743,27 +3743,27 @@ export interface RackingFrameInput {
 /** What {@link rackingFrame} gives, beside workings, cautions, sources and chart. */
 export interface RackingFrameOutput {
   /**
-   * what it holds, and what gives first.
+   * verdict.
    */
   readonly verdict: string;
   /**
-   * sway at the top for the push.
+   * sway.
    */
   readonly sway: Quantity<'length'>;
   /**
-   * push that the weakest part holds.
+   * push allowed.
    */
   readonly pushAllowed?: Quantity<'force'> | undefined;
   /**
-   * share of the strength that the push uses.
+   * share of strength.
    */
   readonly use?: Quantity<'share'> | undefined;
   /**
-   * sway at the top for each 100 N.
+   * sway per 100 N.
    */
   readonly swayPerForce: Quantity<'length'>;
   /**
-   * push for each millimetre of sway.
+   * stiffness.
    */
   readonly stiffness: Quantity<'springRate'>;
   /**
@@ -3771,11 +3771,11 @@ export interface RackingFrameOutput {
    */
   readonly jointStiffness?: Quantity<'rotationalStiffness'> | undefined;
   /**
-   * share of the sway that the corners give.
+   * share from corners.
    */
   readonly shareOfJoints?: Quantity<'share'> | undefined;
   /**
-   * push on a leg in the furniture test.
+   * test push.
    */
   readonly testForce?: Quantity<'force'> | undefined;
   /**
@@ -3783,7 +3783,7 @@ export interface RackingFrameOutput {
    */
   readonly testSway?: Quantity<'length'> | undefined;
   /**
-   * What the push uses of each part.
+   * Parts.
    */
   readonly parts: ShownOf<(typeof rackingFrame)['outputs']['parts']>;
   /**
@@ -3795,112 +3795,112 @@ export interface RackingFrameOutput {
 /** What {@link railSpan} takes. The longest span of a rail between two supports for a load spread evenly: by sag, by bending and by shear, and which of them decides. For other loads and supports use beam. */
 export interface RailSpanInput {
   /**
-   * width by depth of the rail, depth in the direction of the load.
+   * section.
    * Takes width by depth such as "45 x 95 mm" (depth in the direction of the load), { width, depth }, a box { width, depth, web, flange }, a bar { diameter }, or pieces { layers: [{ width, depth, modulus? }] } or { beside: [...] }.
    * @example 45 x 95 mm
    */
   readonly section: InputOf<(typeof railSpan)['inputs']['section']>;
   /**
-   * load on the rail by length.
+   * load.
    * Takes a load by length such as "450 N/m", more than 0 N/m and at most 1000 kN/m.
    * @example 450 N/m
    */
   readonly load: Written<'lineLoad'>;
   /**
-   * how far it may sag: a share of the span or a length.
+   * sag limit.
    * Takes a share of the span such as "L/300", a length such as "3 mm", or a published limit: "floor members", "roof with plaster ceiling", "roof with other ceiling", "roof without ceiling", "joists under brittle finishes", "joists without brittle finishes", "beams", "adjustable shelf", "cabinet shelf", "shelf, 1/32 in per foot", "shelf, 0.02 in per foot".
    * @default L/300
    * @example L/300
    */
   readonly limit?: InputOf<(typeof railSpan)['inputs']['limit']>;
   /**
-   * permanent load by length beside the load, such as the top itself.
+   * permanent load.
    * Takes a load by length such as "0 N/m", at least 0 N/m and at most 1000 kN/m.
    * @default 0 N/m
    */
   readonly permanent?: Written<'lineLoad'>;
   /**
-   * whether the rail carries its own weight beside the load.
+   * own weight.
    * Takes yes or no (true or false).
    * @default false
    */
   readonly ownWeight?: boolean | 'yes' | 'no';
   /**
-   * notch or lap cut into the rail, where there is one.
-   * Takes an object with at? (from the nearer support to the notch; 0 at the support itself), depth (how deep it is cut), side? (whether it is cut from below or above), length? (how long it is along the rail; as deep as it is, without it), taper? (run of the sloping shoulder for each unit of rise; 0 is square).
+   * notch.
+   * Takes an object with at? (position), depth (depth), side? (side), length? (length), taper? (shoulder slope).
    */
   readonly notch?: InputOf<(typeof railSpan)['inputs']['notch']>;
   /**
-   * category of use: home or office, hall or shop, workshop, shelf or store, permanent, or short; without one the whole load is taken as long term.
+   * category of use.
    * Takes one of "home", "hall", "workshop", "shelf", "permanent", "short".
    * @example hall
    */
   readonly category?: 'home' | 'hall' | 'workshop' | 'shelf' | 'permanent' | 'short';
   /**
-   * place: service class 1, 2 or 3 of EN 1995-1-1.
+   * place.
    * Takes one of "heated room", "under cover", "outdoors".
    * @default heated room
    */
   readonly place?: 'heated room' | 'under cover' | 'outdoors';
   /**
-   * creep factor of a load that stays, instead of that of the place.
+   * creep factor.
    * Takes a creep factor of 1 to 5, or one of "no creep", "seasoned", "unseasoned", "heated room", "under cover", "outdoors", "seasoned AS", "unseasoned AS", "shelf", "MDF shelf".
    */
   readonly long?: Exclude<InputOf<(typeof railSpan)['inputs']['long']>, string> | 'no creep' | 'seasoned' | 'unseasoned' | 'heated room' | 'under cover' | 'outdoors' | 'seasoned AS' | 'unseasoned AS' | 'shelf' | 'MDF shelf' | (string & {});
   /**
-   * share of the imposed load that stays on for months, instead of that of the category.
+   * share that stays.
    * Takes a share such as "15 %", at least 0 % and at most 100 %.
    */
   readonly longShare?: Written<'share'>;
   /**
-   * species, or grade; salvaged and not known: "unknown softwood", the default.
+   * timber.
    * Takes a species such as "white oak", a grade such as "C24", "MGP10" or "F17", or "unknown softwood" or "unknown hardwood" for salvaged timber.
    */
   readonly timber?: Exclude<InputOf<(typeof railSpan)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * structural grade, if there is one; goes before the species.
+   * grade.
    * Takes a species such as "white oak", a grade such as "C24", "MGP10" or "F17", or "unknown softwood" or "unknown hardwood" for salvaged timber.
    * @example C24
    */
   readonly grade?: Exclude<InputOf<(typeof railSpan)['inputs']['grade']>, string> | TimberName | GradeName | (string & {});
   /**
-   * modulus of elasticity, instead of the published one.
+   * modulus of elasticity.
    * Takes a modulus of elasticity such as "9.5 GPa", more than 0 MPa and at most 100 GPa.
    */
   readonly modulus?: Written<'modulus'>;
   /**
-   * shear modulus, instead of the published one.
+   * shear modulus.
    * Takes a modulus of elasticity such as "9.5 GPa", more than 0 MPa and at most 20 GPa.
    */
   readonly shearModulus?: Written<'modulus'>;
   /**
-   * bending stress to stay under at the loads given, instead of the derived one.
+   * allowed bending stress.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 500 MPa.
    */
   readonly allowableBending?: Written<'stress'>;
   /**
-   * shear stress along the grain to stay under at the loads given, instead of the derived one.
+   * allowed shear stress.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 100 MPa.
    */
   readonly allowableShear?: Written<'stress'>;
   /**
-   * density, for the own weight, instead of the published one.
+   * density.
    * Takes a density such as "520 kg/m3", more than 0 kg/m³ and at most 2000 kg/m³.
    */
   readonly density?: Written<'density'>;
   /**
-   * examined for knots, sloping grain, holes and rot, and passed; for a species without a grade.
+   * examined.
    * Takes yes or no (true or false).
    * @default false
    */
   readonly examined?: boolean | 'yes' | 'no';
   /**
-   * who graded the piece and how; needed for a strengthRatio over 26 %.
+   * graded by.
    * Takes a text of 1 to 200 characters.
    */
   readonly strengthReason?: string;
   /**
-   * strength that knots, nail holes and sloping grain leave, of clear wood; for a species without a grade.
+   * strength ratio.
    * Takes a share such as "15 %", more than 0 % and at most 100 %.
    */
   readonly strengthRatio?: Written<'share'>;
@@ -3916,35 +3916,35 @@ export interface RailSpanOutput {
    */
   readonly governedBy: string;
   /**
-   * longest span for the sag.
+   * span by sag.
    */
   readonly spanByDeflection: Quantity<'length'>;
   /**
-   * longest span for the bending stress.
+   * span by bending.
    */
   readonly spanByBending?: Quantity<'length'> | undefined;
   /**
-   * longest span for the shear stress.
+   * span by shear.
    */
   readonly spanByShear?: Quantity<'length'> | undefined;
   /**
-   * longest span for what the notch leaves.
+   * span by notch.
    */
   readonly spanByNotch?: Quantity<'length'> | undefined;
   /**
-   * sag at that span when the load comes on.
+   * first sag.
    */
   readonly firstSag: Quantity<'length'>;
   /**
-   * sag at that span in the long run.
+   * long-term sag.
    */
   readonly sag: Quantity<'length'>;
   /**
-   * bending stress at that span.
+   * bending stress.
    */
   readonly bendingStress: Quantity<'stress'>;
   /**
-   * shear stress at that span.
+   * shear stress.
    */
   readonly shearStress: Quantity<'stress'>;
   /**
@@ -3952,7 +3952,7 @@ export interface RailSpanOutput {
    */
   readonly basis: string;
   /**
-   * Over the species of the group.
+   * Species of the group.
    */
   readonly range?: ShownOf<(typeof railSpan)['outputs']['range']> | undefined;
 }
@@ -3960,88 +3960,88 @@ export interface RailSpanOutput {
 /** What {@link tipping} takes. Whether a piece of furniture stands when somebody leans on its edge or pushes it, from the masses of its parts and where its feet are. For a level floor and nothing fixed to a wall. */
 export interface TippingInput {
   /**
-   * the parts and what stands on them.
+   * parts.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, mass, position, height?.
    * @example [{"name":"top","mass":"26 kg","position":"200 mm","height":"890 mm"},{"name":"frame","mass":"18 kg","position":"240 mm","height":"450 mm"}]
    */
   readonly parts: InputOf<(typeof tipping)['inputs']['parts']>;
   /**
-   * from the front feet to the back feet.
+   * base.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    * @example 480 mm
    */
   readonly base: Written<'length'>;
   /**
-   * how far the front edge stands out before the front feet.
+   * front overhang.
    * Takes a length such as "0 mm", at least 0 mm and at most 3000 mm.
    * @default 0 mm
    * @example 120 mm
    */
   readonly overhang?: Written<'length'>;
   /**
-   * how far the back edge stands out behind the back feet.
+   * back overhang.
    * Takes a length such as "0 mm", at least 0 mm and at most 3000 mm.
    * @default 0 mm
    * @example 40 mm
    */
   readonly backOverhang?: Written<'length'>;
   /**
-   * load down on the edge, front or back.
+   * edge load.
    * Takes a force such as "0 N", at least 0 N and at most 100 kN.
    * @default 0 N
    * @example 400 N
    */
   readonly edgeLoad?: Written<'force'>;
   /**
-   * push along the floor, forward or back.
+   * push.
    * Takes a force such as "0 N", at least 0 N and at most 100 kN.
    * @default 0 N
    * @example 60 N
    */
   readonly push?: Written<'force'>;
   /**
-   * height of the push over the floor.
+   * push height.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    * @default 900 mm
    * @example 900 mm
    */
   readonly pushHeight?: Written<'length'>;
   /**
-   * how many times the holding moment should be the tipping one, for the forces given.
+   * safety factor.
    * Takes a number such as 1.5, at least 1 and at most 10.
    * @default 1.5
    */
   readonly factor?: Written<'ratio'>;
   /**
-   * kind of furniture, for the situations after furniture tests.
+   * kind of furniture.
    * Takes one of "table", "bench", "low cabinet", "tall cabinet", "drawers".
    * @example table
    */
   readonly piece?: 'table' | 'bench' | 'low cabinet' | 'tall cabinet' | 'drawers';
   /**
-   * height of the top over the floor; as pushHeight without it.
+   * top height.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    */
   readonly topHeight?: Written<'length'>;
   /**
-   * from the feet at one end to those at the other, lengthwise.
+   * base length.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    */
   readonly endBase?: Written<'length'>;
   /**
-   * how far each end stands out past those feet.
+   * end overhang.
    * Takes a length such as "0 mm", at least 0 mm and at most 3000 mm.
    * @default 0 mm
    */
   readonly endOverhang?: Written<'length'>;
   /**
-   * how far the fronts of open drawers stand out before the front feet.
+   * open drawers.
    * Takes a length such as "0 mm", at least 0 mm and at most 2000 mm.
    * @default 0 mm
    */
   readonly openReach?: Written<'length'>;
   /**
-   * how far the floor is out of level, for those situations.
+   * floor slope.
    * Takes an angle such as "1 deg", at least 0° and at most 10°.
    * @default 1 deg
    */
@@ -4050,7 +4050,7 @@ export interface TippingInput {
 /** What {@link tipping} gives, beside workings, cautions, sources and chart. */
 export interface TippingOutput {
   /**
-   * stands, tips, or not checked.
+   * verdict.
    */
   readonly verdict: string;
   /**
@@ -4062,15 +4062,15 @@ export interface TippingOutput {
    */
   readonly checks?: ShownOf<(typeof tipping)['outputs']['checks']> | undefined;
   /**
-   * how far inside the nearer feet the line of weight and loads falls; negative: it tips.
+   * stability margin.
    */
   readonly margin: Quantity<'length'>;
   /**
-   * holding moment over tipping moment, on the worse side; none where nothing tips it.
+   * safety.
    */
   readonly factor?: number | undefined;
   /**
-   * the side it tips to first.
+   * weaker side.
    */
   readonly worseSide: string;
   /**
@@ -4078,19 +4078,19 @@ export interface TippingOutput {
    */
   readonly mass: Quantity<'mass'>;
   /**
-   * centre of gravity, behind the front feet.
+   * centre of gravity.
    */
   readonly centre: Quantity<'length'>;
   /**
-   * push at that height that tips it, with the edge load on.
+   * tipping push.
    */
   readonly forceToTip: Quantity<'force'>;
   /**
-   * load on the edge alone that tips it.
+   * tipping edge load.
    */
   readonly edgeLoadToTip?: Quantity<'force'> | undefined;
   /**
-   * how far it may be tilted before it falls; where heights are given.
+   * tilt angle.
    */
   readonly tilt?: Quantity<'angle'> | undefined;
 }
@@ -4098,13 +4098,13 @@ export interface TippingOutput {
 /** What {@link topSag} takes. How far a top or shelf sags between its rails and past the last of them, and the stress in it. The load stands where it does most harm. For other supports use beam. */
 export interface TopSagInput {
   /**
-   * length of the top in the direction it spans.
+   * span length.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 1950 mm
    */
   readonly length: Written<'length'>;
   /**
-   * width of the top, across the span.
+   * width.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    * @example 640 mm
    */
@@ -4116,13 +4116,13 @@ export interface TopSagInput {
    */
   readonly thickness: Written<'length'>;
   /**
-   * where rails bear it, from the left end.
+   * supports.
    * Takes a list, each a length such as "900 mm", at least 0 mm and at most 20 m.
    * @example ["200 mm","1600 mm"]
    */
   readonly supports: InputOf<(typeof topSag)['inputs']['supports']>;
   /**
-   * load by area, where it does most harm.
+   * load.
    * Takes a load by area such as "1.5 kPa", at least 0 kPa and at most 1000 kPa.
    * @example 1.5 kPa
    */
@@ -4133,101 +4133,101 @@ export interface TopSagInput {
    */
   readonly use?: 'books' | 'general shelf' | 'cabinet shelf' | 'dwelling floor';
   /**
-   * one load beside, put where it does most harm: an end that hangs over, or the middle of a bay.
+   * point load.
    * Takes a force such as "0 N", at least 0 N and at most 100 kN.
    * @default 0 N
    * @example 800 N
    */
   readonly edgeLoad?: Written<'force'>;
   /**
-   * whether the grain runs along the span or across it.
+   * grain.
    * Takes one of "along", "across".
    * @default along
    */
   readonly grain?: 'along' | 'across';
   /**
-   * how far it may sag between supports; an end that hangs over counts double its length.
+   * sag limit.
    * Takes a share of the span such as "L/300", a length such as "3 mm", or a published limit: "floor members", "roof with plaster ceiling", "roof with other ceiling", "roof without ceiling", "joists under brittle finishes", "joists without brittle finishes", "beams", "adjustable shelf", "cabinet shelf", "shelf, 1/32 in per foot", "shelf, 0.02 in per foot".
    * @default L/300
    */
   readonly limit?: InputOf<(typeof topSag)['inputs']['limit']>;
   /**
-   * whether the top carries its own weight beside the load.
+   * own weight.
    * Takes yes or no (true or false).
    * @default true
    */
   readonly ownWeight?: boolean | 'yes' | 'no';
   /**
-   * category of use: home or office, hall or shop, workshop, shelf or store, permanent, or short; without one the whole load is taken as long term.
+   * category of use.
    * Takes one of "home", "hall", "workshop", "shelf", "permanent", "short".
    * @example hall
    */
   readonly category?: 'home' | 'hall' | 'workshop' | 'shelf' | 'permanent' | 'short';
   /**
-   * place: service class 1, 2 or 3 of EN 1995-1-1.
+   * place.
    * Takes one of "heated room", "under cover", "outdoors".
    * @default heated room
    */
   readonly place?: 'heated room' | 'under cover' | 'outdoors';
   /**
-   * creep factor of a load that stays, instead of that of the place.
+   * creep factor.
    * Takes a creep factor of 1 to 5, or one of "no creep", "seasoned", "unseasoned", "heated room", "under cover", "outdoors", "seasoned AS", "unseasoned AS", "shelf", "MDF shelf".
    */
   readonly long?: Exclude<InputOf<(typeof topSag)['inputs']['long']>, string> | 'no creep' | 'seasoned' | 'unseasoned' | 'heated room' | 'under cover' | 'outdoors' | 'seasoned AS' | 'unseasoned AS' | 'shelf' | 'MDF shelf' | (string & {});
   /**
-   * share of the imposed load that stays on for months, instead of that of the category.
+   * share that stays.
    * Takes a share such as "15 %", at least 0 % and at most 100 %.
    */
   readonly longShare?: Written<'share'>;
   /**
-   * species, or grade; salvaged and not known: "unknown softwood", the default.
+   * timber.
    * Takes a species such as "white oak", a grade such as "C24", "MGP10" or "F17", or "unknown softwood" or "unknown hardwood" for salvaged timber.
    */
   readonly timber?: Exclude<InputOf<(typeof topSag)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * structural grade, if there is one; goes before the species.
+   * grade.
    * Takes a species such as "white oak", a grade such as "C24", "MGP10" or "F17", or "unknown softwood" or "unknown hardwood" for salvaged timber.
    * @example C16
    */
   readonly grade?: Exclude<InputOf<(typeof topSag)['inputs']['grade']>, string> | TimberName | GradeName | (string & {});
   /**
-   * modulus of elasticity, instead of the published one.
+   * modulus of elasticity.
    * Takes a modulus of elasticity such as "9.5 GPa", more than 0 MPa and at most 100 GPa.
    */
   readonly modulus?: Written<'modulus'>;
   /**
-   * shear modulus, instead of the published one.
+   * shear modulus.
    * Takes a modulus of elasticity such as "9.5 GPa", more than 0 MPa and at most 20 GPa.
    */
   readonly shearModulus?: Written<'modulus'>;
   /**
-   * bending stress to stay under at the loads given, instead of the derived one.
+   * allowed bending stress.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 500 MPa.
    */
   readonly allowableBending?: Written<'stress'>;
   /**
-   * shear stress along the grain to stay under at the loads given, instead of the derived one.
+   * allowed shear stress.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 100 MPa.
    */
   readonly allowableShear?: Written<'stress'>;
   /**
-   * density, for the own weight, instead of the published one.
+   * density.
    * Takes a density such as "520 kg/m3", more than 0 kg/m³ and at most 2000 kg/m³.
    */
   readonly density?: Written<'density'>;
   /**
-   * examined for knots, sloping grain, holes and rot, and passed; for a species without a grade.
+   * examined.
    * Takes yes or no (true or false).
    * @default false
    */
   readonly examined?: boolean | 'yes' | 'no';
   /**
-   * who graded the piece and how; needed for a strengthRatio over 26 %.
+   * graded by.
    * Takes a text of 1 to 200 characters.
    */
   readonly strengthReason?: string;
   /**
-   * strength that knots, nail holes and sloping grain leave, of clear wood; for a species without a grade.
+   * strength ratio.
    * Takes a share such as "15 %", more than 0 % and at most 100 %.
    */
   readonly strengthRatio?: Written<'share'>;
@@ -4235,23 +4235,23 @@ export interface TopSagInput {
 /** What {@link topSag} gives, beside workings, cautions, sources and chart. */
 export interface TopSagOutput {
   /**
-   * greatest sag in the long run.
+   * long-term sag.
    */
   readonly sag: Quantity<'length'>;
   /**
-   * greatest sag when the load comes on.
+   * first sag.
    */
   readonly firstSag: Quantity<'length'>;
   /**
-   * greatest sag between supports, in the long run.
+   * sag between supports.
    */
   readonly sagBetween: Quantity<'length'>;
   /**
-   * greatest sag of an end that hangs over, in the long run.
+   * sag of overhang.
    */
   readonly sagAtEnd?: Quantity<'length'> | undefined;
   /**
-   * sag allowed where it comes nearest to its limit.
+   * sag allowed.
    */
   readonly allowed: Quantity<'length'>;
   /**
@@ -4259,7 +4259,7 @@ export interface TopSagOutput {
    */
   readonly stress: Quantity<'stress'>;
   /**
-   * whether sag and stress stay under their limits.
+   * verdict.
    */
   readonly ok: boolean;
   /**
@@ -4275,24 +4275,24 @@ export interface TopSagOutput {
 /** What {@link filmBuild} takes. How thick a film a finish leaves, wet and dry, and how far a litre goes, from its solids. For film finishes; not for oils that soak in. */
 export interface FilmBuildInput {
   /**
-   * solids by volume, from the data sheet; after thinning, see thinToSolids.
+   * solids by volume.
    * Takes a share such as "15 %", more than 0 % and at most 100 %.
    * @example 42 %
    */
   readonly volumeSolids: Written<'share'>;
   /**
-   * area that a litre covers in one coat.
+   * coverage.
    * Takes a coverage such as "12 m2/L", at least 0.1 m²/L and at most 200 m²/L.
    * @example 12 m2/L
    */
   readonly spreadingRate?: Written<'coverage'>;
   /**
-   * wet film of one coat, as a comb shows it.
+   * wet film.
    * Takes a film thickness such as "50 um", at least 1 µm and at most 10 000 µm.
    */
   readonly wetFilm?: Written<'thickness'>;
   /**
-   * dry film wanted, all coats together.
+   * dry film wanted.
    * Takes a film thickness such as "50 um", at least 0.1 µm and at most 50 000 µm.
    */
   readonly targetFilm?: Written<'thickness'>;
@@ -4307,23 +4307,23 @@ export interface FilmBuildInput {
 /** What {@link filmBuild} gives, beside workings, cautions, sources and chart. */
 export interface FilmBuildOutput {
   /**
-   * wet film of one coat.
+   * wet film.
    */
   readonly wetFilm: Quantity<'thickness'>;
   /**
-   * dry film, all coats together.
+   * dry film.
    */
   readonly dryFilm: Quantity<'thickness'>;
   /**
-   * area that a litre covers in one coat.
+   * coverage.
    */
   readonly coverage: Quantity<'coverage'>;
   /**
-   * dry film of one coat.
+   * dry film per coat.
    */
   readonly dryPerCoat: Quantity<'thickness'>;
   /**
-   * finish for a square metre, all coats.
+   * finish per square metre.
    */
   readonly perArea: Quantity<'liquid'>;
 }
@@ -4331,7 +4331,7 @@ export interface FilmBuildOutput {
 /** What {@link finishQuantity} takes. How much finish a job takes, coat by coat, and how many tins to buy: from areas or from the dimensions of the pieces. Not for filling grain or for poured coats. */
 export interface FinishQuantityInput {
   /**
-   * what is coated: a list of areas, or the dimensions of a piece or of several.
+   * surfaces.
    * Takes an object with length (length of the piece), width (width of the piece), thickness (thickness of the piece), faces? (which faces are coated), count? (how many such pieces), or a list, each an area such as "1.2 m2", more than 0 mm² and at most 100 000 m², or an object with length (length of the piece), width (width of the piece), thickness (thickness of the piece), faces? (which faces are coated), count? (how many such pieces).
    * @example {"length":"1.95 m","width":"640 mm","thickness":"42 mm"}
    */
@@ -4343,36 +4343,36 @@ export interface FinishQuantityInput {
    */
   readonly coats: Written<'count'>;
   /**
-   * area that a litre covers in one coat, as printed on the tin.
+   * coverage.
    * Takes a coverage such as "12 m2/L", at least 0.5 m²/L and at most 60 m²/L.
    * @example 12 m2/L
    */
   readonly coverage: Written<'coverage'>;
   /**
-   * the same for the first coat, on bare wood; default as the others.
+   * coverage, first coat.
    * Takes a coverage such as "12 m2/L", at least 0.5 m²/L and at most 60 m²/L.
    * @example 8 m2/L
    */
   readonly firstCoverage?: Written<'coverage'>;
   /**
-   * share of what leaves the tin that never reaches the piece; default that of the method, or none.
+   * loss in application.
    * Takes a share such as "15 %", at least 0 % and at most 95 %.
    */
   readonly loss?: Written<'share'>;
   /**
-   * how it is put on, which sets the loss.
+   * method.
    * Takes one of "brush or roller", "HVLP spray", "airless spray", "air-assisted airless spray", "cup gun spray".
    * @example brush or roller
    */
   readonly method?: 'brush or roller' | 'HVLP spray' | 'airless spray' | 'air-assisted airless spray' | 'cup gun spray';
   /**
-   * parts of thinner to one part of finish.
+   * parts of thinner.
    * Takes a number such as 0, at least 0 and at most 20.
    * @default 0
    */
   readonly thinnerParts?: Written<'ratio'>;
   /**
-   * the same for the first coat; default as the others.
+   * thinner, first coat.
    * Takes a number such as 1.5, at least 0 and at most 20.
    * @example 0.5
    */
@@ -4385,20 +4385,20 @@ export interface FinishQuantityInput {
    */
   readonly tinSize?: Written<'liquid'>;
   /**
-   * to put on one coat.
+   * time per coat.
    * Takes a time such as "30 min", at least 0 s and at most 7 day.
    * @default 30 min
    * @example 30 min
    */
   readonly coatTime?: Written<'time'>;
   /**
-   * to wait between coats, as the tin says; with it a time line is drawn.
+   * drying time.
    * Takes a time such as "15 min", more than 0 s and at most 60 day.
    * @example 12 h
    */
   readonly dryTime?: Written<'time'>;
   /**
-   * what it is, such as oil varnish: for the cautions.
+   * kind of finish.
    * Takes a text of 1 to 200 characters.
    * @example oil varnish
    */
@@ -4407,7 +4407,7 @@ export interface FinishQuantityInput {
 /** What {@link finishQuantity} gives, beside workings, cautions, sources and chart. */
 export interface FinishQuantityOutput {
   /**
-   * finish to mix, all coats.
+   * finish to mix.
    */
   readonly volume: Quantity<'liquid'>;
   /**
@@ -4435,11 +4435,11 @@ export interface FinishQuantityOutput {
    */
   readonly bought: Quantity<'liquid'>;
   /**
-   * left over in the tins.
+   * left in the tins.
    */
   readonly spare: Quantity<'liquid'>;
   /**
-   * from the first stroke to the last coat dry.
+   * time in all.
    */
   readonly elapsed?: Quantity<'time'> | undefined;
 }
@@ -4447,7 +4447,7 @@ export interface FinishQuantityOutput {
 /** What {@link gritSequence} takes. Which grits to sand with, the fewest whose steps are small enough to take the last scratches out. For papers of the FEPA (P) series. */
 export interface GritSequenceInput {
   /**
-   * the first grit, coarse enough for the worst scratch.
+   * first grit.
    * Takes a FEPA grit such as "P80", from P12 to P2500.
    * @example P80
    */
@@ -4459,13 +4459,13 @@ export interface GritSequenceInput {
    */
   readonly to: InputOf<(typeof gritSequence)['inputs']['to']>;
   /**
-   * greatest step: how many times finer the next grit may be.
+   * greatest step.
    * Takes a number such as 1.8, at least 1.1 and at most 4.
    * @default 1.8
    */
   readonly stepRatio?: Written<'ratio'>;
   /**
-   * the grits there are; default all of the series.
+   * grits in stock.
    * Takes a list, each a FEPA grit such as "P80", from P12 to P2500.
    */
   readonly grits?: InputOf<(typeof gritSequence)['inputs']['grits']>;
@@ -4493,19 +4493,19 @@ export interface GritSequenceOutput {
 /** What {@link nailHoles} takes. From counts on a few sample pieces: how many nail holes the job has, how many to be ready for, and the filler or plugs they take. */
 export interface NailHolesInput {
   /**
-   * holes counted in each sample piece.
+   * counts.
    * Takes a list, each a whole number such as 4, at least 0 and at most 10 000.
    * @example [7,4,9,5,6]
    */
   readonly counts: InputOf<(typeof nailHoles)['inputs']['counts']>;
   /**
-   * area of one sample piece.
+   * sample area.
    * Takes an area such as "1.2 m2", more than 0 mm² and at most 100 m².
    * @example 0.2 m2
    */
   readonly sampleArea: Written<'area'>;
   /**
-   * area of the whole job.
+   * area.
    * Takes an area such as "1.2 m2", more than 0 mm² and at most 1000 m².
    * @example 1.3 m2
    */
@@ -4531,13 +4531,13 @@ export interface NailHolesInput {
    */
   readonly method?: 'filler' | 'plugs';
   /**
-   * filler left over, scraped off and shrunk.
+   * filler lost.
    * Takes a share such as "50 %", at least 0 % and at most 300 %.
    * @default 50 %
    */
   readonly leftOver?: Written<'share'>;
   /**
-   * chance that what is made suffices.
+   * certainty.
    * Takes a share such as "90 %", at least 50 % and at most 99.9 %.
    * @default 90 %
    */
@@ -4560,7 +4560,7 @@ export interface NailHolesOutput {
    */
   readonly expected: number;
   /**
-   * holes to be ready for.
+   * holes to fill.
    */
   readonly ready: number;
   /**
@@ -4573,11 +4573,11 @@ export interface NailHolesOutput {
    */
   readonly plugs?: number | undefined;
   /**
-   * holes in a square metre.
+   * holes per area.
    */
   readonly perArea: number;
   /**
-   * standard deviation of the holes in all.
+   * standard deviation.
    */
   readonly spread: number;
 }
@@ -4585,7 +4585,7 @@ export interface NailHolesOutput {
 /** What {@link shellacCut} takes. Flakes and alcohol for a cut of shellac, or the alcohol that thins one cut to a weaker. Cuts are by pounds to the US gallon of alcohol, or grams to the litre. */
 export interface ShellacCutInput {
   /**
-   * cut wanted: pounds of flakes to a US gallon of alcohol.
+   * cut wanted.
    * Takes a cut such as 2 (pounds to a US gallon of alcohol) or "240 g/L", from 0.05 to 10 lb/gal.
    * Shown in g/L.
    * @example 2
@@ -4597,18 +4597,18 @@ export interface ShellacCutInput {
    */
   readonly flakes?: Written<'mass'>;
   /**
-   * alcohol to make it with.
+   * alcohol.
    * Takes an amount of liquid such as "2 L", more than 0 mL and at most 10 000 L.
    * @example 500 mL
    */
   readonly volume?: Written<'liquid'>;
   /**
-   * ready-made shellac there is, to thin.
+   * ready-made shellac.
    * Takes an amount of liquid such as "2 L", more than 0 mL and at most 10 000 L.
    */
   readonly existing?: Written<'liquid'>;
   /**
-   * cut of the ready-made shellac.
+   * cut as bought.
    * Takes a cut such as 2 (pounds to a US gallon of alcohol) or "240 g/L", from 0.05 to 10 lb/gal.
    * Shown in g/L.
    */
@@ -4617,7 +4617,7 @@ export interface ShellacCutInput {
 /** What {@link shellacCut} gives, beside workings, cautions, sources and chart. */
 export interface ShellacCutOutput {
   /**
-   * flakes, or those already dissolved.
+   * flakes.
    */
   readonly mass: Quantity<'mass'>;
   /**
@@ -4629,15 +4629,15 @@ export interface ShellacCutOutput {
    */
   readonly made: Quantity<'liquid'>;
   /**
-   * alcohol to add to what there is.
+   * alcohol to add.
    */
   readonly addAlcohol?: Quantity<'liquid'> | undefined;
   /**
-   * parts of alcohol to one part of what there is.
+   * parts of alcohol.
    */
   readonly partsAlcohol?: number | undefined;
   /**
-   * share of the volume that the flakes take.
+   * volume of the flakes.
    */
   readonly solids: Quantity<'share'>;
 }
@@ -4645,7 +4645,7 @@ export interface ShellacCutOutput {
 /** What {@link stainTrials} takes. A ladder of test strips for a stain that is thinned or mixed: strengths in steps that look even, the smallest batch your measure allows, and a strip to label. */
 export interface StainTrialsInput {
   /**
-   * strongest strip, stain in the mix.
+   * strongest strip.
    * Takes a share such as "100 %", more than 0 % and at most 100 %.
    * @default 100 %
    * @example 100 %
@@ -4666,26 +4666,26 @@ export interface StainTrialsInput {
    */
   readonly strips?: Written<'count'>;
   /**
-   * how far the measure may be off, such as half a mark.
+   * tool error.
    * Takes a volume such as "0.25 mL", more than 0 m³ and at most 0.0001 m³.
    * @default 0.25 mL
    * @example 0.25 mL
    */
   readonly toolError?: Written<'volume'>;
   /**
-   * error of a strength that is allowed.
+   * allowed error.
    * Takes a share such as "5 %", at least 0.5 % and at most 50 %.
    * @default 5 %
    */
   readonly strengthError?: Written<'share'>;
   /**
-   * least batch that wets a strip.
+   * least batch.
    * Takes a volume such as "10 mL", more than 0 m³ and at most 0.001 m³.
    * @default 10 mL
    */
   readonly least?: Written<'volume'>;
   /**
-   * what it is thinned or mixed with.
+   * thinner.
    * Takes a text of 1 to 200 characters.
    * @default thinner
    */
@@ -4698,7 +4698,7 @@ export interface StainTrialsOutput {
    */
   readonly sentence: string;
   /**
-   * each strip over the one before.
+   * step.
    */
   readonly step: number;
   /**
@@ -4720,7 +4720,7 @@ export interface StainTrialsOutput {
 /** What {@link thinToSolids} takes. The solids a finish has once thinned, or how much thinner brings it to the solids wanted. By volume; not for two-pack finishes beyond what their maker allows. */
 export interface ThinToSolidsInput {
   /**
-   * solids of the finish as it comes, by volume, from its data sheet.
+   * solids as bought.
    * Takes a share such as "15 %", more than 0 % and at most 100 %.
    * @example 42 %
    */
@@ -4732,7 +4732,7 @@ export interface ThinToSolidsInput {
    */
   readonly target?: Written<'share'>;
   /**
-   * parts of thinner to one part of finish.
+   * parts of thinner.
    * Takes a number such as 1.5, at least 0 and at most 1000.
    */
   readonly thinnerParts?: Written<'ratio'>;
@@ -4740,19 +4740,19 @@ export interface ThinToSolidsInput {
 /** What {@link thinToSolids} gives, beside workings, cautions, sources and chart. */
 export interface ThinToSolidsOutput {
   /**
-   * parts of thinner to one part of finish.
+   * parts of thinner.
    */
   readonly thinnerParts: number;
   /**
-   * solids of the mix, by volume.
+   * solids of the mix.
    */
   readonly solids: Quantity<'share'>;
   /**
-   * thinner as a share of the mix.
+   * share of thinner.
    */
   readonly thinnerShare: Quantity<'share'>;
   /**
-   * thinner to a litre of finish.
+   * thinner per litre.
    */
   readonly perLitre: Quantity<'liquid'>;
 }
@@ -4760,53 +4760,53 @@ export interface ThinToSolidsOutput {
 /** What {@link thinnedVoc} takes. The volatile organic compounds of a finish once thinned, as the rules calculate them, less water and exempt solvent. Not a statement of compliance. */
 export interface ThinnedVocInput {
   /**
-   * VOC of the finish as it comes, less water, from its label.
+   * VOC as bought.
    * Takes a mass per volume such as "350 g/L", at least 0 g/L and at most 1500 g/L.
    * @example 350 g/L
    */
   readonly voc?: Written<'concentration'>;
   /**
-   * parts of thinner to one part of finish.
+   * parts of thinner.
    * Takes a number such as 1.5, at least 0 and at most 100.
    * @example 0.25
    */
   readonly thinnerParts: Written<'ratio'>;
   /**
-   * density of a thinner all of which evaporates.
+   * density of thinner.
    * Takes a density such as "790 g/L", at least 600 kg/m³ and at most 1600 kg/m³.
    * @default 790 g/L
    * @example 6.6 lb/gal
    */
   readonly density?: Written<'density'>;
   /**
-   * VOC of the thinner or second part, where not all of it evaporates; default its density.
+   * VOC of thinner.
    * Takes a mass per volume such as "350 g/L", at least 0 g/L and at most 1600 g/L.
    */
   readonly thinnerVoc?: Written<'concentration'>;
   /**
-   * water and exempt solvent in the finish, by volume.
+   * exempt share, finish.
    * Takes a share such as "0 %", at least 0 % and at most 99 %.
    * @default 0 %
    */
   readonly exempt?: Written<'share'>;
   /**
-   * water and exempt solvent in the thinner, by volume; water is 100 %.
+   * exempt share, thinner.
    * Takes a share such as "0 %", at least 0 % and at most 100 %.
    * @default 0 %
    */
   readonly thinnerExempt?: Written<'share'>;
   /**
-   * solids of the finish by mass, where voc is not given.
+   * solids by mass.
    * Takes a share such as "15 %", at least 0 % and at most 100 %.
    */
   readonly solidsByMass?: Written<'share'>;
   /**
-   * water in the finish by mass, where voc is not given.
+   * water by mass.
    * Takes a share such as "15 %", at least 0 % and at most 100 %.
    */
   readonly waterByMass?: Written<'share'>;
   /**
-   * density of the finish, where voc is not given.
+   * density of finish.
    * Takes a density such as "520 kg/m3", at least 600 kg/m³ and at most 3000 kg/m³.
    */
   readonly finishDensity?: Written<'density'>;
@@ -4814,15 +4814,15 @@ export interface ThinnedVocInput {
 /** What {@link thinnedVoc} gives, beside workings, cautions, sources and chart. */
 export interface ThinnedVocOutput {
   /**
-   * VOC of the mix, less water and exempt solvent.
+   * VOC of the mix.
    */
   readonly voc: Quantity<'concentration'>;
   /**
-   * VOC in a litre of the mix as it stands.
+   * VOC per litre.
    */
   readonly vocAsIs: Quantity<'concentration'>;
   /**
-   * VOC of the finish before thinning.
+   * VOC before thinning.
    */
   readonly before: Quantity<'concentration'>;
   /**
@@ -4834,34 +4834,34 @@ export interface ThinnedVocOutput {
 /** What {@link thinningRatio} takes. How much of each part to pour or weigh for a batch, or the most that what is left in the tins will make. Not for two-pack finishes with a hardener. */
 export interface ThinningRatioInput {
   /**
-   * the parts by name, such as oil 2, varnish 1, spirit 1.
+   * parts of the mix.
    * Takes named parts such as { oil: ... }, each a number such as 1.5, more than 0 and at most 10 000.
    * @example {"oil":2,"varnish":1,"spirit":1}
    */
   readonly parts: InputOf<(typeof thinningRatio)['inputs']['parts']>;
   /**
-   * how much mix is wanted.
+   * amount wanted.
    * Takes an amount of liquid such as "2 L" or a mass such as "500 g", more than nothing and at most 1000 m3 or 1000 t.
    * @example 2 L
    */
   readonly batch?: InputOf<(typeof thinningRatio)['inputs']['batch']>;
   /**
-   * what is left of each part; a part not named can be bought.
+   * in stock.
    * Takes named parts such as { oil: ... }, each an amount of liquid such as "2 L" or a mass such as "500 g", at least nothing and at most 1000 m3 or 1000 t.
    */
   readonly have?: InputOf<(typeof thinningRatio)['inputs']['have']>;
   /**
-   * whether the parts are of volume or of mass; default as the amounts are given.
+   * parts by.
    * Takes one of "volume", "mass".
    */
   readonly by?: 'volume' | 'mass';
   /**
-   * density of each part, to go between volume and mass.
+   * densities.
    * Takes named parts such as { oil: ... }, each a density such as "520 kg/m3", at least 400 kg/m³ and at most 3000 kg/m³.
    */
   readonly densities?: InputOf<(typeof thinningRatio)['inputs']['densities']>;
   /**
-   * which part is the thinner; default the one whose name says so, else the last.
+   * thinner.
    * Takes a text of 1 to 200 characters.
    */
   readonly thinner?: string;
@@ -4877,11 +4877,11 @@ export interface ThinningRatioOutput {
    */
   readonly total: ShownOf<(typeof thinningRatio)['outputs']['total']>;
   /**
-   * part that runs out first.
+   * limiting part.
    */
   readonly limiting?: string | undefined;
   /**
-   * left in the tins afterwards.
+   * left in the tins.
    */
   readonly left?: ShownOf<(typeof thinningRatio)['outputs']['left']> | undefined;
   /**
@@ -4889,15 +4889,15 @@ export interface ThinningRatioOutput {
    */
   readonly toBuy?: ShownOf<(typeof thinningRatio)['outputs']['toBuy']> | undefined;
   /**
-   * thinner added, against what it is added to.
+   * thinner added.
    */
   readonly thinnerAdded?: Quantity<'share'> | undefined;
   /**
-   * thinner as a share of the mix.
+   * share of thinner.
    */
   readonly thinnerShare?: Quantity<'share'> | undefined;
   /**
-   * In the order given, into one jug or on one scale.
+   * Pouring order.
    */
   readonly pour: ShownOf<(typeof thinningRatio)['outputs']['pour']>;
 }
@@ -4905,18 +4905,18 @@ export interface ThinningRatioOutput {
 /** What {@link chamfer} takes. Width of a chamfer from the depth of the cutter, or the depth for the width wanted; the flat left on the edge, the passes, and metres and time for a run of parts. */
 export interface ChamferInput {
   /**
-   * width of the sloping face; or give depth.
+   * width.
    * Takes a length such as "900 mm", more than 0 mm and at most 200 mm.
    * @example 8 mm
    */
   readonly width?: Written<'length'>;
   /**
-   * depth of the cutter down the edge; or give width.
+   * depth.
    * Takes a length such as "900 mm", more than 0 mm and at most 200 mm.
    */
   readonly depth?: Written<'length'>;
   /**
-   * angle of the chamfer to the face.
+   * angle.
    * Takes an angle such as "45 deg", at least 5° and at most 85°.
    * @default 45 deg
    */
@@ -4928,14 +4928,14 @@ export interface ChamferInput {
    */
   readonly thickness: Written<'length'>;
   /**
-   * whether both edges of that side are chamfered.
+   * both edges.
    * Takes yes or no (true or false).
    * @default false
    * @example true
    */
   readonly bothEdges?: boolean | 'yes' | 'no';
   /**
-   * depth that one pass takes.
+   * depth per pass.
    * Takes a length such as "3 mm", more than 0 mm and at most 50 mm.
    * @default 3 mm
    */
@@ -4982,11 +4982,11 @@ export interface ChamferOutput {
    */
   readonly alongFace: Quantity<'length'>;
   /**
-   * depth of the cutter down the edge.
+   * depth.
    */
   readonly depth: Quantity<'length'>;
   /**
-   * flat left on the edge.
+   * flat left.
    */
   readonly flat: Quantity<'length'>;
   /**
@@ -5007,24 +5007,24 @@ export interface ChamferOutput {
 /** What {@link chipVolume} takes. The mass and the loose volume of shavings or sawdust from the wood taken off, and the bags they fill. */
 export interface ChipVolumeInput {
   /**
-   * wood taken off, as solid wood.
+   * wood removed.
    * Takes a volume such as "0.02 m3", more than 0 m³ and at most 1000 m³.
    */
   readonly volumeRemoved?: Written<'volume'>;
   /**
-   * area planed, where the volume is not given.
+   * area planed.
    * Takes an area such as "1.2 m2", more than 0 mm² and at most 100 000 m².
    * @example 2.5 m2
    */
   readonly area?: Written<'area'>;
   /**
-   * depth taken off that area.
+   * depth removed.
    * Takes a length such as "900 mm", more than 0 mm and at most 500 mm.
    * @example 6 mm
    */
   readonly depth?: Written<'length'>;
   /**
-   * density of the timber as it is.
+   * density of timber.
    * Takes a density such as "520 kg/m3", at least 50 kg/m³ and at most 1500 kg/m³.
    * @example 520 kg/m3
    */
@@ -5049,7 +5049,7 @@ export interface ChipVolumeOutput {
    */
   readonly mass: Quantity<'mass'>;
   /**
-   * loose volume of the waste.
+   * loose volume.
    */
   readonly volume: Quantity<'liquid'>;
   /**
@@ -5061,7 +5061,7 @@ export interface ChipVolumeOutput {
    */
   readonly bags: number;
   /**
-   * density of the loose waste.
+   * loose density.
    */
   readonly bulkDensity: Quantity<'density'>;
 }
@@ -5069,13 +5069,13 @@ export interface ChipVolumeOutput {
 /** What {@link cutterMarks} takes. How close the knife marks stand and how deep the ripple is, from speed, knives and feed, and the feed for the marks wanted. Not for spiral blocks. */
 export interface CutterMarksInput {
   /**
-   * speed of the cutter block.
+   * cutter block speed.
    * Takes a speed of rotation such as "6000 rpm", more than 0 rpm and at most 60 000 rpm.
    * @example 6000 rpm
    */
   readonly spindleSpeed: Written<'rotation'>;
   /**
-   * knives that cut on the same circle.
+   * knives.
    * Takes a whole number such as 4, at least 1 and at most 24.
    * @example 4
    */
@@ -5087,13 +5087,13 @@ export interface CutterMarksInput {
    */
   readonly feed: Written<'speed'>;
   /**
-   * diameter of the cutting circle.
+   * cutting diameter.
    * Takes a length such as "72 mm", at least 10 mm and at most 1000 mm.
    * @default 72 mm
    */
   readonly cutterDiameter?: Written<'length'>;
   /**
-   * fastest feed of the machine.
+   * fastest feed.
    * Takes a speed such as "6 m/min", more than 0 m/min and at most 300 m/min.
    */
   readonly mostFeed?: Written<'speed'>;
@@ -5107,7 +5107,7 @@ export interface CutterMarksInput {
 /** What {@link cutterMarks} gives, beside workings, cautions, sources and chart. */
 export interface CutterMarksOutput {
   /**
-   * distance from one knife mark to the next.
+   * knife mark pitch.
    */
   readonly pitch: Quantity<'length'>;
   /**
@@ -5116,16 +5116,16 @@ export interface CutterMarksOutput {
    */
   readonly marksPerInch: Quantity<'marks'>;
   /**
-   * depth of the ripple a knife leaves.
+   * ripple depth.
    * Shown in um.
    */
   readonly waveDepth: Quantity<'length'>;
   /**
-   * feed that gives the marks wanted.
+   * feed for marks wanted.
    */
   readonly feedForWanted: Quantity<'speed'>;
   /**
-   * speed of the cutting edge.
+   * cutting speed.
    * Shown in m/s.
    */
   readonly rimSpeed: Quantity<'speed'>;
@@ -5134,13 +5134,13 @@ export interface CutterMarksOutput {
 /** What {@link planingTime} takes. How long a pile takes through the thicknesser, passes and handling counted. For feed by rollers; not for a hand-fed jointer. */
 export interface PlaningTimeInput {
   /**
-   * length of all pieces together.
+   * total length.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 000 m.
    * @example 31.2 m
    */
   readonly totalLength: Written<'length'>;
   /**
-   * passes of each piece; default from what is to come off.
+   * passes.
    * Takes a whole number such as 4, at least 1 and at most 1000.
    */
   readonly passes?: Written<'count'>;
@@ -5151,7 +5151,7 @@ export interface PlaningTimeInput {
    */
   readonly feed: Written<'speed'>;
   /**
-   * handling a piece, each pass.
+   * handling time.
    * Takes a time such as "15 s", at least 0 s and at most 1 h.
    * @default 15 s
    * @example 15 s
@@ -5165,13 +5165,13 @@ export interface PlaningTimeInput {
    */
   readonly pieces?: Written<'count'>;
   /**
-   * to take off each piece, both faces together.
+   * to take off.
    * Takes a length such as "900 mm", more than 0 mm and at most 500 mm.
    * @example 6 mm
    */
   readonly removal?: Written<'length'>;
   /**
-   * taken off in one pass.
+   * depth per pass.
    * Takes a length such as "1 mm", more than 0 mm and at most 20 mm.
    * @default 1 mm
    * @example 1 mm
@@ -5189,7 +5189,7 @@ export interface PlaningTimeOutput {
    */
   readonly passes: number;
   /**
-   * with timber under the knives.
+   * cutting time.
    */
   readonly cutting: Quantity<'time'>;
   /**
@@ -5206,26 +5206,26 @@ export interface PlaningTimeOutput {
 /** What {@link bill} takes. What a piece costs, weighs and takes in hours: timber, glue, finish, fixings and time in one table. An estimate for the maker, not an invoice. */
 export interface BillInput {
   /**
-   * what goes into the piece, a line each.
+   * lines of the bill.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns item, kind?, quantity, unit?, price?, mass?, massEach?, density?.
    * @example [{"item":"rafters, salvaged","kind":"timber","quantity":"0.062 m3","price":"180/m3","density":"500 kg/m3"},{"item":"battens for the frame","kind":"timber","quantity":"11.4 m","price":"1.20/m","mass":"8.2 kg"},{"item":"wood glue","kind":"glue","quantity":"750 mL","price":"14/L","mass":"0.8 kg"},{"item":"oil varnish","kind":"finish","quantity":2,"unit":"tins","price":16.5,"massEach":"0.45 kg"},{"item":"screws 5 x 60","kind":"fixings","quantity":48,"price":0.11,"massEach":"6 g"},{"item":"bench work","kind":"time","quantity":"14.5 h"}]
    */
   readonly lines: InputOf<(typeof bill)['inputs']['lines']>;
   /**
-   * price of an hour, for lines of time that have none.
+   * price of an hour.
    * Takes a price of 0 or more: for one of the unit the quantity is in, such as 12.50, or with what it is for, such as '4.20/m', '38/m2', '18/L', '9/kg' or '40/h'.
    * @example 24
    */
   readonly hourly?: InputOf<(typeof bill)['inputs']['hourly']>;
   /**
-   * added for what was forgotten.
+   * contingency.
    * Takes a share such as "0 %", at least 0 % and at most 200 %.
    * @default 0 %
    * @example 10 %
    */
   readonly forgotten?: Written<'share'>;
   /**
-   * sales tax on the sum.
+   * sales tax.
    * Takes a share such as "0 %", at least 0 % and at most 100 %.
    * @default 0 %
    */
@@ -5242,7 +5242,7 @@ export interface BillOutput {
    */
   readonly subtotal: Quantity<'money'>;
   /**
-   * added for what was forgotten.
+   * contingency.
    */
   readonly forgotten?: Quantity<'money'> | undefined;
   /**
@@ -5250,7 +5250,7 @@ export interface BillOutput {
    */
   readonly tax?: Quantity<'money'> | undefined;
   /**
-   * mass, of the lines that have one.
+   * mass.
    */
   readonly mass?: Quantity<'mass'> | undefined;
   /**
@@ -5271,13 +5271,13 @@ export interface BillOutput {
 /** What {@link prepTime} takes. Hours of de-nailing, docking, planing and the like, foretold from a few timed pieces, with the range to plan for and what it costs. */
 export interface PrepTimeInput {
   /**
-   * the works, a row each.
+   * operations.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns work?, times, pieces.
    * @example [{"work":"de-nailing","times":"7 min, 11 min, 5 min, 9 min, 8 min","pieces":24},{"work":"docking and planing","times":"4 min, 6 min, 5 min","pieces":24}]
    */
   readonly works: InputOf<(typeof prepTime)['inputs']['works']>;
   /**
-   * chance that the job lies in the range.
+   * certainty.
    * Takes a share such as "80 %", at least 50 % and at most 99 %.
    * @default 80 %
    */
@@ -5311,11 +5311,11 @@ export interface PrepTimeOutput {
    */
   readonly high: Quantity<'time'>;
   /**
-   * cost of the time expected.
+   * cost.
    */
   readonly cost?: Quantity<'money'> | undefined;
   /**
-   * cost of the most of the range.
+   * highest cost.
    */
   readonly costHigh?: Quantity<'money'> | undefined;
   /**
@@ -5339,19 +5339,19 @@ export interface PassageInput {
    */
   readonly width: Written<'length'>;
   /**
-   * height of the piece, or thickness of a top.
+   * height.
    * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
    * @example 60 mm
    */
   readonly height: Written<'length'>;
   /**
-   * what it passes, in order.
+   * passages.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns kind, first, second?, height?.
    * @example [{"kind":"van","first":"2400 mm","second":"1300 mm","height":"1300 mm"},{"kind":"door","first":"780 mm","height":"1980 mm"},{"kind":"corner","first":"900 mm","second":"1000 mm","height":"2300 mm"}]
    */
   readonly gates: InputOf<(typeof passage)['inputs']['gates']>;
   /**
-   * room for hands and padding on each side.
+   * hand room.
    * Takes a length such as "20 mm", at least 0 mm and at most 500 mm.
    * @default 20 mm
    */
@@ -5363,7 +5363,7 @@ export interface PassageInput {
    */
   readonly mass?: Written<'mass'>;
   /**
-   * lifting filter of whom; women carry the lower loads.
+   * carriers.
    * Takes one of "men", "women".
    * @default women
    */
@@ -5376,15 +5376,15 @@ export interface PassageOutput {
    */
   readonly sentence: string;
   /**
-   * whether it goes in whole.
+   * goes in whole.
    */
   readonly fits: boolean;
   /**
-   * longest piece of this width and height.
+   * longest piece.
    */
   readonly longest?: Quantity<'length'> | undefined;
   /**
-   * parts to make it in.
+   * parts.
    */
   readonly parts: number;
   /**
@@ -5396,7 +5396,7 @@ export interface PassageOutput {
    */
   readonly partMass?: Quantity<'mass'> | undefined;
   /**
-   * people to carry one part.
+   * carriers needed.
    */
   readonly people?: number | undefined;
   /**
@@ -5415,7 +5415,7 @@ export interface HeightsForPeopleInput {
    */
   readonly use?: 'standing, light work' | 'standing, heavy work' | 'standing, fine work' | 'seat' | 'room for the knees';
   /**
-   * height; of a table to sit at, the room under it.
+   * height.
    * Takes a length such as "900 mm", more than 0 mm and at most 2000 mm.
    * @example 950 mm
    */
@@ -5433,7 +5433,7 @@ export interface HeightsForPeopleInput {
    */
   readonly shoes?: Written<'length'>;
   /**
-   * stature of a child, for the school size.
+   * stature.
    * Takes a length such as "900 mm", at least 800 mm and at most 2070 mm.
    */
   readonly stature?: Written<'length'>;
@@ -5445,23 +5445,23 @@ export interface HeightsForPeopleOutput {
    */
   readonly sentence: string;
   /**
-   * share of people whom it suits.
+   * share suited.
    */
   readonly share: Quantity<'share'>;
   /**
-   * height that suits the average person.
+   * best height.
    */
   readonly best: Quantity<'length'>;
   /**
-   * share whom that height suits.
+   * share at best.
    */
   readonly bestShare: Quantity<'share'>;
   /**
-   * body measure of the 5th percentile, without shoes.
+   * 5th percentile.
    */
   readonly low: Quantity<'length'>;
   /**
-   * body measure of the 95th percentile, without shoes.
+   * 95th percentile.
    */
   readonly high: Quantity<'length'>;
   /**
@@ -5469,11 +5469,11 @@ export interface HeightsForPeopleOutput {
    */
   readonly access: string;
   /**
-   * school seat for that stature.
+   * school seat.
    */
   readonly schoolSeat?: Quantity<'length'> | undefined;
   /**
-   * school table for that stature.
+   * school table.
    */
   readonly schoolTable?: Quantity<'length'> | undefined;
 }

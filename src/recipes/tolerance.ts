@@ -4,6 +4,6 @@
  */
 export const toleranceSigmas = 2;
 
-/** The meaning in words, for labels. */
+/** The meaning in words, for the help of a field. */
 export const toleranceWords =
-  'standard deviations in a plus-or-minus: 2 where one piece in twenty lies outside it, 3 where one in 370 does';
+  'How many a plus-or-minus stands for: 2 where one piece in twenty lies outside it, 3 where one in 370 does.';

@@ -12,6 +12,8 @@ export interface RecipeCard {
   readonly inputs: readonly {
     readonly name: string;
     readonly label: string;
+    /** One sentence, '' where the label says it all. */
+    readonly help: string;
     readonly expects: string;
     readonly note: string;
   }[];
@@ -39,6 +41,7 @@ export function recipeCard(recipe: AnyRecipe): RecipeCard {
     inputs: Object.entries(recipe.inputs).map(([name, field]) => ({
       name,
       label: field.label,
+      help: field.help ?? '',
       expects: field.expects,
       note: noteOf(field),
     })),

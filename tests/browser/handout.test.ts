@@ -105,9 +105,7 @@ describe('a handout opened from a file, with no network', () => {
     const before = await page.locator('#result-1 svg').getAttribute('aria-label');
     const words = await page.locator('#result-1 svg').innerHTML();
     expect(await answers('result-1')).toMatch(/strips across the top\s+15/);
-    const slider = page
-      .locator('#result-1 .input', { hasText: 'width of the finished top' })
-      .locator('input[type=range]');
+    const slider = page.locator('#result-1 .input', { hasText: 'top width' }).locator('input[type=range]');
     await slider.evaluate((s: HTMLInputElement) => {
       s.value = '900';
       s.dispatchEvent(new Event('input', { bubbles: true }));

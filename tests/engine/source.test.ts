@@ -10,9 +10,9 @@ describe('a citation', () => {
     const handbook = allSources().get('fpl-gtr-190');
     const text = citationText(cite('fpl-gtr-190', 'p. 13-15', { read: 'memory' }));
     expect(text).toContain(handbook?.title);
-    expect(text).toMatch(/, p\. 13-15 \(figure recalled from memory, not seen in print\)$/);
+    expect(text).toMatch(/, p\. 13-15 \(not yet verified\)$/);
     expect(shortCitation(cite('fpl-gtr-190', 'p. 13-15', { read: 'memory' }))).toMatch(
-      /, p\. 13-15, from memory$/,
+      /, p\. 13-15, unverified$/,
     );
     expect(citationText(cite('fpl-gtr-190', 'p. 1', { also: cite('fpl-gtr-282', 'p. 2') }))).toMatch(
       /, p\. 1; also .*, p\. 2$/,

@@ -114,7 +114,7 @@ describe('a timber without the data', () => {
   it('says what there is, and offers the groups', () => {
     const message = refusal(() => movementAcross(given({ timber: 'grey gum' })));
     expect(message).toMatch(
-      /timber: grey gum has no movement coefficients and no green-to-ovendry shrinkage in the data; it has .*density/,
+      /timber: grey gum has no movement coefficients and no green-to-oven-dry shrinkage in the data; it has .*density/,
     );
     expect(message).toMatch(
       /give .*"unknown hardwood".*"eucalypts"|give .*"eucalypts".*"unknown hardwood"|"unknown hardwood"/,
@@ -240,7 +240,7 @@ describe('the other recipes', () => {
   it.each([
     [
       () => moistureByWeight({ wetMass: '90 g', ovenDryMass: '100 g' }),
-      /wetMass: got 90\.0 g, less than the ovendry mass/,
+      /wetMass: got 90\.0 g, less than the oven-dry mass/,
     ],
     [
       () => meterCorrection({ reading: '2 %', woodTemperature: '80 degC' }),

@@ -110,7 +110,7 @@ describe('a note as Markdown', () => {
     expect(text).toContain('## Why');
     for (const w of strips.workings)
       if (w.kind === 'formula') expect(text).toContain(`$$${w.numbersLatex}$$`);
-    expect(text).toContain('| width of the finished top | 640 mm | 25 3/16 in |');
+    expect(text).toContain('| top width | 640 mm | 25 3/16 in |');
   });
   it('points its contents at its headings', async () => {
     const text = await counter().toMarkdown();

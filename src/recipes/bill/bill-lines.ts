@@ -41,12 +41,23 @@ const columns = {
   item: field.text({ label: 'what it is' }),
   kind: field.choice(kinds, { label: 'what sort of thing', default: 'other' }),
   quantity: quantityField({ label: 'how much' }),
-  unit: field.text({ label: 'unit of the quantity, where it is a plain number', optional: true }),
+  unit: field.text({
+    label: 'unit',
+    help: 'Unit of the quantity where it is a plain number.',
+    optional: true,
+  }),
   price: linePriceField({ label: 'price', optional: true }),
-  mass: field.mass({ label: 'mass of the whole line', min: '0 g', max: '1000 t', optional: true }),
+  mass: field.mass({
+    label: 'mass of the line',
+    help: 'Mass of everything in the line.',
+    min: '0 g',
+    max: '1000 t',
+    optional: true,
+  }),
   massEach: field.mass({ label: 'mass of one', min: '0 g', max: '1000 t', optional: true }),
   density: field.density({
-    label: 'density, where the quantity is a volume',
+    label: 'density',
+    help: 'Needed only where the quantity is a volume.',
     min: '10 kg/m3',
     max: '20000 kg/m3',
     optional: true,
@@ -55,7 +66,8 @@ const columns = {
 
 /** The table of lines. */
 export const linesField = tableField(columns, {
-  label: 'what goes into the piece, a line each',
+  label: 'lines of the bill',
+  help: 'One row for each thing that goes into the piece.',
   most: 10_000,
 });
 

@@ -57,15 +57,17 @@ export const prepTime = recipe({
       {
         work: field.text({ label: 'what is done', default: 'work' }),
         times: field.list(field.time({ label: 'time of one piece', above: '0 s', max: '24 h' }), {
-          label: 'times of the pieces timed so far',
+          label: 'times',
+          help: 'Times of the pieces timed so far.',
           most: 200,
         }),
         pieces: field.count({ label: 'pieces still to do', min: 1, max: 100_000 }),
       },
-      { label: 'the works, a row each', most: 50 },
+      { label: 'operations', help: 'One row for each operation.', most: 50 },
     ),
     certainty: field.share({
-      label: 'chance that the job lies in the range',
+      label: 'certainty',
+      help: 'Chance that the job lies in the range.',
       min: '50 %',
       max: '99 %',
       default: '80 %',
@@ -77,8 +79,12 @@ export const prepTime = recipe({
     expected: out.time({ label: 'time expected', unit: 'h' }),
     low: out.time({ label: 'least of the range', unit: 'h' }),
     high: out.time({ label: 'most of the range', unit: 'h' }),
-    cost: out.money({ label: 'cost of the time expected', optional: true }),
-    costHigh: out.money({ label: 'cost of the most of the range', optional: true }),
+    cost: out.money({ label: 'cost', help: 'Cost of the time expected.', optional: true }),
+    costHigh: out.money({
+      label: 'highest cost',
+      help: 'Cost of the longest time of the range.',
+      optional: true,
+    }),
     works: out.table(
       {
         work: out.text({ label: 'work' }),

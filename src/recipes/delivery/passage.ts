@@ -48,32 +48,37 @@ export const passage = recipe({
     width: field.length({ symbol: 'w', label: 'width of the piece', above: '0 mm', max: '10 m' }),
     height: field.length({
       symbol: 'h',
-      label: 'height of the piece, or thickness of a top',
+      label: 'height',
+      help: 'Height of the piece, or thickness of a top.',
       above: '0 mm',
       max: '5 m',
     }),
     gates: tableField(
       {
         kind: field.choice(['corner', 'door', 'landing', 'van'], {
-          label: 'corner of corridors, door, landing or van',
+          label: 'kind',
+          help: 'Corner of corridors, door, landing or van.',
         }),
         first: field.length({
-          label: 'width of the first corridor or of the door; length of landing or van',
+          label: 'first size',
+          help: 'Width of the first corridor or of the door; length of a landing or van.',
           above: '0 mm',
           max: '50 m',
         }),
         second: field.length({
-          label: 'width of the second corridor; width of landing or van',
+          label: 'second size',
+          help: 'Width of the second corridor; width of a landing or van.',
           above: '0 mm',
           max: '50 m',
           optional: true,
         }),
         height: field.length({ label: 'height free', above: '0 mm', max: '20 m', default: '2 m' }),
       },
-      { label: 'what it passes, in order', most: 50 },
+      { label: 'passages', help: 'What the piece passes, in order.', most: 50 },
     ),
     spare: field.length({
-      label: 'room for hands and padding on each side',
+      label: 'hand room',
+      help: 'Room for hands and padding on each side.',
       min: '0 mm',
       max: '500 mm',
       default: '20 mm',
@@ -86,18 +91,23 @@ export const passage = recipe({
       optional: true,
     }),
     carriers: field.choice(['men', 'women'], {
-      label: 'lifting filter of whom; women carry the lower loads',
+      label: 'carriers',
+      help: 'Whose lifting limits are taken; those of women are lower.',
       default: 'women',
     }),
   },
   outputs: {
     sentence: out.text({ label: 'in one sentence' }),
-    fits: out.flag({ label: 'whether it goes in whole' }),
-    longest: out.length({ label: 'longest piece of this width and height', optional: true }),
-    parts: out.count({ label: 'parts to make it in' }),
+    fits: out.flag({ label: 'goes in whole', help: 'Whether the piece passes in one part.' }),
+    longest: out.length({
+      label: 'longest piece',
+      help: 'Longest piece of this width and height that passes.',
+      optional: true,
+    }),
+    parts: out.count({ label: 'parts', help: 'Parts to make the piece in.' }),
     partLength: out.length({ label: 'length of one part' }),
     partMass: out.mass({ label: 'mass of one part', optional: true }),
-    people: out.count({ label: 'people to carry one part', optional: true }),
+    people: out.count({ label: 'carriers needed', help: 'People to carry one part.', optional: true }),
     gates: out.table(
       {
         gate: out.text({ label: 'place' }),

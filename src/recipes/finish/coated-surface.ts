@@ -49,7 +49,7 @@ export const piece = field.group(
     }),
     count: field.count({ label: 'how many such pieces', min: 1, max: 100_000, default: 1 }),
   },
-  { label: 'a piece by its dimensions' },
+  { label: 'dimensions of a piece', help: 'Length, width and thickness of the piece to be coated.' },
 );
 /** An area. */
 export const surface = field.area({ label: 'an area to coat', above: '0 mm2', max: '100000 m2' });

@@ -69,26 +69,30 @@ export const filmBuild = recipe({
   inputs: {
     volumeSolids: field.share({
       symbol: 'S',
-      label: 'solids by volume, from the data sheet; after thinning, see thinToSolids',
+      label: 'solids by volume',
+      help: 'From the data sheet; for a thinned finish use thinToSolids first.',
       above: '0 %',
       max: '100 %',
     }),
     spreadingRate: field.coverage({
       symbol: 'c',
-      label: 'area that a litre covers in one coat',
+      label: 'coverage',
+      help: 'Area that one litre covers in one coat, also called spreading rate.',
       min: '0.1 m2/L',
       max: '200 m2/L',
       optional: true,
     }),
     wetFilm: field.thickness({
       symbol: 'w',
-      label: 'wet film of one coat, as a comb shows it',
+      label: 'wet film',
+      help: 'Thickness of one coat as a wet film comb shows it.',
       min: '1 um',
       max: '10 mm',
       optional: true,
     }),
     targetFilm: field.thickness({
-      label: 'dry film wanted, all coats together',
+      label: 'dry film wanted',
+      help: 'Thickness of all coats together once dry.',
       min: '0.1 um',
       max: '50 mm',
       optional: true,
@@ -96,11 +100,17 @@ export const filmBuild = recipe({
     coats: field.count({ symbol: 'N', label: 'number of like coats', min: 1, max: 100, default: 1 }),
   },
   outputs: {
-    wetFilm: out.thickness({ label: 'wet film of one coat' }),
-    dryFilm: out.thickness({ label: 'dry film, all coats together' }),
-    coverage: out.coverage({ label: 'area that a litre covers in one coat' }),
-    dryPerCoat: out.thickness({ label: 'dry film of one coat' }),
-    perArea: out.liquid({ label: 'finish for a square metre, all coats' }),
+    wetFilm: out.thickness({ label: 'wet film', help: 'Thickness of one coat before it dries.' }),
+    dryFilm: out.thickness({ label: 'dry film', help: 'Thickness of all coats together once dry.' }),
+    coverage: out.coverage({
+      label: 'coverage',
+      help: 'Area that one litre covers in one coat, also called spreading rate.',
+    }),
+    dryPerCoat: out.thickness({ label: 'dry film per coat', help: 'Thickness of one coat once dry.' }),
+    perArea: out.liquid({
+      label: 'finish per square metre',
+      help: 'Finish for one square metre with all its coats.',
+    }),
   },
   formulas: [wetFromRate, dryFromWet, wetFromDry, coverageOf, build],
   solve: (given, trace) => {

@@ -1,10 +1,9 @@
 import { formatQuantity } from '../../units/format-quantity.js';
-import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
-import { lossOf, methods } from './application-loss.js';
+import { lossOf } from './application-loss.js';
 import { coatChart } from './coat-chart.js';
 import { coverageNotes, printedCoverages } from './coverage.js';
 import { finishHazards } from './hazards.js';
@@ -12,12 +11,12 @@ import {
   allFaces,
   piece,
   pieceArea,
-  surface,
   topAndBottom,
   topAndEdges,
   topOnly,
   type Piece,
 } from './coated-surface.js';
+import { finishQuantityFields } from './finish-quantity-fields.js';
 
 // Loss is a share of what leaves the tin, as coatings notes take it; adding it on top of the net volume gives too little.
 const oneCoat = formula({
@@ -66,77 +65,21 @@ export const finishQuantity = recipe({
   about:
     'How much finish a job takes, coat by coat, and how many tins to buy: from areas or from the dimensions of the pieces. Not for filling grain or for poured coats.',
   sources: [],
-  inputs: {
-    surfaces: field.either(
-      [
-        piece,
-        field.list(field.either([surface, piece], { label: 'an area, or a piece by its dimensions' }), {
-          label: 'areas or pieces',
-          most: 2000,
-        }),
-      ],
-      { label: 'what is coated: a list of areas, or the dimensions of a piece or of several' },
-    ),
-    coats: field.count({ symbol: 'N', label: 'number of coats', min: 1, max: 50 }),
-    coverage: field.coverage({
-      symbol: 'c',
-      label: 'area that a litre covers in one coat, as printed on the tin',
-      min: '0.5 m2/L',
-      max: '60 m2/L',
-    }),
-    firstCoverage: field.coverage({
-      label: 'the same for the first coat, on bare wood; default as the others',
-      min: '0.5 m2/L',
-      max: '60 m2/L',
-      optional: true,
-    }),
-    loss: field.share({
-      symbol: 'q',
-      label: 'share of what leaves the tin that never reaches the piece; default that of the method, or none',
-      min: '0 %',
-      max: '95 %',
-      optional: true,
-    }),
-    method: field.choice(methods, { label: 'how it is put on, which sets the loss', optional: true }),
-    thinnerParts: field.ratio({
-      symbol: 'k',
-      label: 'parts of thinner to one part of finish',
-      min: 0,
-      max: 20,
-      default: 0,
-    }),
-    firstThinnerParts: field.ratio({
-      label: 'the same for the first coat; default as the others',
-      min: 0,
-      max: 20,
-      optional: true,
-    }),
-    tinSize: field.liquid({
-      symbol: 'T',
-      label: 'what a tin holds',
-      min: '10 mL',
-      max: '1000 L',
-      default: '1 L',
-    }),
-    coatTime: field.time({ label: 'to put on one coat', min: '0 s', max: '7 day', default: '30 min' }),
-    dryTime: field.time({
-      label: 'to wait between coats, as the tin says; with it a time line is drawn',
-      above: '0 s',
-      max: '60 day',
-      optional: true,
-    }),
-    finish: field.text({ label: 'what it is, such as oil varnish: for the cautions', optional: true }),
-  },
+  inputs: finishQuantityFields,
   outputs: {
-    volume: out.liquid({ label: 'finish to mix, all coats' }),
+    volume: out.liquid({ label: 'finish to mix', help: 'Finish with its thinner for all coats.' }),
     perCoat: out.list(out.liquid({ label: 'mix for the coat' }), { label: 'mix for each coat' }),
     tins: out.count({ label: 'tins to buy' }),
     finish: out.liquid({ label: 'finish from the tins' }),
     thinner: out.liquid({ label: 'thinner' }),
     area: out.area({ label: 'area of one coat' }),
     bought: out.liquid({ label: 'in the tins bought' }),
-    spare: out.liquid({ label: 'left over in the tins' }),
-    elapsed: out.time({ label: 'from the first stroke to the last coat dry', optional: true }),
+    spare: out.liquid({ label: 'left in the tins', help: 'What remains in the tins bought.' }),
+    elapsed: out.time({
+      label: 'time in all',
+      help: 'From the first stroke until the last coat is dry.',
+      optional: true,
+    }),
   },
   formulas: [allFaces, topAndEdges, topAndBottom, topOnly, oneCoat, unthinned, tinCount],
   solve: (given, trace) => {

@@ -44,17 +44,19 @@ export const gritSequence = recipe({
     'Which grits to sand with, the fewest whose steps are small enough to take the last scratches out. For papers of the FEPA (P) series.',
   sources: [],
   inputs: {
-    from: gritField({ label: 'the first grit, coarse enough for the worst scratch' }),
+    from: gritField({ label: 'first grit' }),
     to: gritField({ label: 'the last grit' }),
     stepRatio: field.ratio({
       symbol: 'q',
-      label: 'greatest step: how many times finer the next grit may be',
+      label: 'greatest step',
+      help: 'How many times finer the next grit may be.',
       min: 1.1,
       max: 4,
       default: 1.8,
     }),
     grits: field.list(gritField({ label: 'a grit' }), {
-      label: 'the grits there are; default all of the series',
+      label: 'grits in stock',
+      help: 'Leave it out to choose from all grits of the series.',
       optional: true,
       most: 100,
     }),
@@ -64,7 +66,11 @@ export const gritSequence = recipe({
       {
         grit: out.text({ label: 'grit' }),
         grain: out.thickness({ label: 'average grain' }),
-        finer: out.ratio({ label: 'times finer than the one before', optional: true }),
+        finer: out.ratio({
+          label: 'step',
+          help: 'How many times finer than the grit before.',
+          optional: true,
+        }),
       },
       { label: 'Sand in this order' },
     ),

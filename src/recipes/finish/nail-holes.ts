@@ -59,11 +59,23 @@ export const nailHoles = recipe({
   sources: [],
   inputs: {
     counts: field.list(field.count({ label: 'holes in a sample piece', min: 0, max: 10_000 }), {
-      label: 'holes counted in each sample piece',
+      label: 'counts',
+      help: 'Holes counted in each sample piece.',
       most: 500,
     }),
-    sampleArea: field.area({ label: 'area of one sample piece', above: '0 m2', max: '100 m2' }),
-    area: field.area({ symbol: 'A', label: 'area of the whole job', above: '0 m2', max: '1000 m2' }),
+    sampleArea: field.area({
+      label: 'sample area',
+      help: 'Area of one sample piece.',
+      above: '0 m2',
+      max: '100 m2',
+    }),
+    area: field.area({
+      symbol: 'A',
+      label: 'area',
+      help: 'Area of the whole job.',
+      above: '0 m2',
+      max: '1000 m2',
+    }),
     holeWidth: field.length({
       symbol: 'd',
       label: 'width of a hole',
@@ -81,13 +93,15 @@ export const nailHoles = recipe({
     method: field.choice(['filler', 'plugs'], { label: 'filled or plugged', default: 'filler' }),
     leftOver: field.share({
       symbol: 'w',
-      label: 'filler left over, scraped off and shrunk',
+      label: 'filler lost',
+      help: 'Share of the filler left over, scraped off and shrunk.',
       min: '0 %',
       max: '300 %',
       default: '50 %',
     }),
     certainty: field.share({
-      label: 'chance that what is made suffices',
+      label: 'certainty',
+      help: 'Chance that what is made is enough.',
       min: '50 %',
       max: '99.9 %',
       default: '90 %',
@@ -97,11 +111,11 @@ export const nailHoles = recipe({
   outputs: {
     sentence: out.text({ label: 'in one sentence' }),
     expected: out.count({ label: 'holes expected in all' }),
-    ready: out.count({ label: 'holes to be ready for' }),
+    ready: out.count({ label: 'holes to fill', help: 'Holes to be ready for.' }),
     filler: out.volume({ label: 'filler to mix', unit: 'mL', optional: true }),
     plugs: out.count({ label: 'plugs to cut', optional: true }),
-    perArea: out.ratio({ label: 'holes in a square metre' }),
-    spread: out.ratio({ label: 'standard deviation of the holes in all' }),
+    perArea: out.ratio({ label: 'holes per area', help: 'Holes in a square metre.' }),
+    spread: out.ratio({ label: 'standard deviation', help: 'Standard deviation of the number of holes.' }),
   },
   formulas: [expectedHoles, spreadOf, fillerOf],
   solve: (given, trace) => {

@@ -54,7 +54,8 @@ export const stainTrials = recipe({
   inputs: {
     strongest: field.share({
       symbol: 'c_1',
-      label: 'strongest strip, stain in the mix',
+      label: 'strongest strip',
+      help: 'Share of stain in the mix of the strongest strip.',
       above: '0 %',
       max: '100 %',
       default: '100 %',
@@ -69,29 +70,36 @@ export const stainTrials = recipe({
     strips: field.count({ symbol: 'n', label: 'strips', min: 2, max: 12, default: 4 }),
     toolError: field.volume({
       symbol: 'e',
-      label: 'how far the measure may be off, such as half a mark',
+      label: 'tool error',
+      help: 'How far the measure may be off, such as half a mark.',
       above: '0 mL',
       max: '100 mL',
       default: '0.25 mL',
     }),
     strengthError: field.share({
       symbol: 'p',
-      label: 'error of a strength that is allowed',
+      label: 'allowed error',
+      help: 'Error of a strength that is allowed.',
       min: '0.5 %',
       max: '50 %',
       default: '5 %',
     }),
     least: field.volume({
-      label: 'least batch that wets a strip',
+      label: 'least batch',
+      help: 'Least batch that wets a strip.',
       above: '0 mL',
       max: '1 L',
       default: '10 mL',
     }),
-    thinner: field.text({ label: 'what it is thinned or mixed with', default: 'thinner' }),
+    thinner: field.text({
+      label: 'thinner',
+      help: 'What the stain is thinned or mixed with.',
+      default: 'thinner',
+    }),
   },
   outputs: {
     sentence: out.text({ label: 'in one sentence' }),
-    step: out.ratio({ label: 'each strip over the one before' }),
+    step: out.ratio({ label: 'step', help: 'Strength of each strip over the one before.' }),
     batch: out.volume({ label: 'batch of each strip', unit: 'mL' }),
     stain: out.volume({ label: 'stain for all strips', unit: 'mL' }),
     ladder: out.table(
@@ -100,7 +108,10 @@ export const stainTrials = recipe({
         strength: out.share({ label: 'stain in the mix' }),
         stain: out.volume({ label: 'stain', unit: 'mL' }),
         other: out.volume({ label: 'the other', unit: 'mL' }),
-        off: out.share({ label: 'strength may be off by, of itself' }),
+        off: out.share({
+          label: 'error of strength',
+          help: 'How far the strength may be off, as a share of itself.',
+        }),
       },
       { label: 'The strips, weakest first' },
     ),

@@ -49,7 +49,8 @@ export const thinToSolids = recipe({
   inputs: {
     volumeSolids: field.share({
       symbol: 'S_0',
-      label: 'solids of the finish as it comes, by volume, from its data sheet',
+      label: 'solids as bought',
+      help: 'Solids by volume of the finish as bought, from its data sheet.',
       above: '0 %',
       max: '100 %',
     }),
@@ -62,17 +63,18 @@ export const thinToSolids = recipe({
     }),
     thinnerParts: field.ratio({
       symbol: 'k',
-      label: 'parts of thinner to one part of finish',
+      label: 'parts of thinner',
+      help: 'Parts of thinner to one part of finish.',
       min: 0,
       max: 1000,
       optional: true,
     }),
   },
   outputs: {
-    thinnerParts: out.ratio({ label: 'parts of thinner to one part of finish' }),
-    solids: out.share({ label: 'solids of the mix, by volume' }),
-    thinnerShare: out.share({ label: 'thinner as a share of the mix' }),
-    perLitre: out.liquid({ label: 'thinner to a litre of finish' }),
+    thinnerParts: out.ratio({ label: 'parts of thinner', help: 'Parts of thinner to one part of finish.' }),
+    solids: out.share({ label: 'solids of the mix', help: 'Solids of the mix by volume.' }),
+    thinnerShare: out.share({ label: 'share of thinner', help: 'Thinner as a share of the mix.' }),
+    perLitre: out.liquid({ label: 'thinner per litre', help: 'Thinner to one litre of finish.' }),
   },
   formulas: [solidsAfter, partsFor, share],
   solve: (given, trace) => {

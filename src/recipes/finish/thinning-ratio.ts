@@ -37,46 +37,66 @@ export const thinningRatio = recipe({
     'How much of each part to pour or weigh for a batch, or the most that what is left in the tins will make. Not for two-pack finishes with a hardener.',
   sources: [],
   inputs: {
-    parts: field.record(field.ratio({ label: 'parts of it in the mix', above: 0, max: 10_000 }), {
-      label: 'the parts by name, such as oil 2, varnish 1, spirit 1',
-    }),
-    batch: amountField({ label: 'how much mix is wanted', optional: true }),
-    have: field.record(amountField({ label: 'how much of it is there', orNone: true }), {
-      label: 'what is left of each part; a part not named can be bought',
-      optional: true,
-    }),
+    parts: field.record(
+      field.ratio({ label: 'parts', help: 'Parts of it in the mix.', above: 0, max: 10_000 }),
+      {
+        label: 'parts of the mix',
+        help: 'Names and parts, such as oil 2, varnish 1, spirit 1.',
+      },
+    ),
+    batch: amountField({ label: 'amount wanted', help: 'How much of the mix is wanted.', optional: true }),
+    have: field.record(
+      amountField({ label: 'amount in stock', help: 'How much of it is there.', orNone: true }),
+      {
+        label: 'in stock',
+        help: 'What is left of each part; a part that is not named can be bought.',
+        optional: true,
+      },
+    ),
     by: field.choice(['volume', 'mass'], {
-      label: 'whether the parts are of volume or of mass; default as the amounts are given',
+      label: 'parts by',
+      help: 'Whether the parts are of volume or of mass; leave it out to go by the amounts given.',
       optional: true,
     }),
     densities: field.record(field.density({ label: 'its density', min: '400 kg/m3', max: '3000 kg/m3' }), {
-      label: 'density of each part, to go between volume and mass',
+      label: 'densities',
+      help: 'Density of each part, for going between volume and mass.',
       optional: true,
     }),
     thinner: field.text({
-      label: 'which part is the thinner; default the one whose name says so, else the last',
+      label: 'thinner',
+      help: 'Which part is the thinner; leave it out where its name tells.',
       optional: true,
     }),
   },
   outputs: {
     amounts: out.record(amountOutput({ label: 'amount' }), { label: 'amount of each part' }),
     total: amountOutput({ label: 'the mix in all' }),
-    limiting: out.text({ label: 'part that runs out first', optional: true }),
+    limiting: out.text({ label: 'limiting part', help: 'The part that runs out first.', optional: true }),
     left: out.record(amountOutput({ label: 'left' }), {
-      label: 'left in the tins afterwards',
+      label: 'left in the tins',
+      help: 'What remains of each part afterwards.',
       optional: true,
     }),
     toBuy: out.record(amountOutput({ label: 'to buy' }), { label: 'to buy', optional: true }),
-    thinnerAdded: out.share({ label: 'thinner added, against what it is added to', optional: true }),
-    thinnerShare: out.share({ label: 'thinner as a share of the mix', optional: true }),
+    thinnerAdded: out.share({
+      label: 'thinner added',
+      help: 'Thinner as a share of what it is added to.',
+      optional: true,
+    }),
+    thinnerShare: out.share({
+      label: 'share of thinner',
+      help: 'Thinner as a share of the mix.',
+      optional: true,
+    }),
     pour: out.table(
       {
         part: out.text({ label: 'part' }),
         add: amountOutput({ label: 'to add' }),
-        fillTo: amountOutput({ label: 'the jug or the scale then shows' }),
+        fillTo: amountOutput({ label: 'reading' }),
         share: out.share({ label: 'share of the mix' }),
       },
-      { label: 'In the order given, into one jug or on one scale' },
+      { label: 'Pouring order', help: 'Poured in this order into one jug or on one scale.' },
     ),
   },
   formulas: [shareOfMix, poured, weighed, partPoured, partWeighed, added, ofMix, toMass, toVolume],

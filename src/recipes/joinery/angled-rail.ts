@@ -63,38 +63,54 @@ export const angledRail = recipe({
   inputs: {
     run: field.length({
       symbol: 'R',
-      label: 'level distance between the uprights',
+      label: 'run',
+      help: 'Level distance between the uprights.',
       above: '0 mm',
       max: '20 m',
     }),
     rise: field.length({
       symbol: 'V',
-      label: 'how much the rail rises from face to face',
+      label: 'rise',
+      help: 'How much the rail rises from face to face.',
       min: '0 mm',
       max: '20 m',
     }),
     section: field.group(
       {
-        width: field.length({ label: 'thickness of the rail, across the frame', above: '0 mm', max: '1 m' }),
-        depth: field.length({ label: 'depth of the rail, square to its length', above: '0 mm', max: '1 m' }),
+        width: field.length({
+          label: 'thickness',
+          help: 'Thickness of the rail, across the frame.',
+          above: '0 mm',
+          max: '1 m',
+        }),
+        depth: field.length({
+          label: 'depth',
+          help: 'Depth of the rail, square to its length.',
+          above: '0 mm',
+          max: '1 m',
+        }),
       },
-      { label: 'section of the rail, such as { width: "35 mm", depth: "60 mm" }' },
+      {
+        label: 'section',
+        help: 'Thickness and depth of the rail, such as { width: "35 mm", depth: "60 mm" }.',
+      },
     ),
     recessDepth: field.length({
       symbol: 'r',
-      label: 'how deep it is let into each upright',
+      label: 'housing depth',
+      help: 'How deep the rail is let into each upright.',
       min: '0 mm',
       max: '500 mm',
       default: '0 mm',
     }),
     betweenFaces: field.flag({
-      label:
-        'run and rise are measured from face to face (yes) or from middle to middle of the uprights (no)',
+      label: 'face to face',
+      help: 'Yes where run and rise go from face to face, no from middle to middle of the uprights.',
       default: true,
     }),
     uprightWidth: field.length({
-      label:
-        'width of an upright in the plane of the frame; needed from middle to middle, and for the picture',
+      label: 'upright width',
+      help: 'Width of an upright in the plane of the frame; needed from middle to middle, and for the drawing.',
       above: '0 mm',
       max: '2 m',
       default: '70 mm',
@@ -102,30 +118,43 @@ export const angledRail = recipe({
     picture: pictureField,
   },
   outputs: {
-    angle: out.angle({ label: 'slope of the rail, and of its end cuts off square' }),
-    longPoint: out.length({ label: 'from long point to long point: the least blank' }),
-    shortPoint: out.length({ label: 'from short point to short point, along the rail' }),
-    edgeLength: out.length({ label: 'along each edge, from cut to cut' }),
+    angle: out.angle({ label: 'slope', help: 'Slope of the rail, and of its end cuts off square.' }),
+    longPoint: out.length({
+      label: 'length over points',
+      help: 'From long point to long point, the least blank.',
+    }),
+    shortPoint: out.length({
+      label: 'length inside points',
+      help: 'From short point to short point, along the rail.',
+    }),
+    edgeLength: out.length({ label: 'edge length', help: 'Along each edge, from cut to cut.' }),
     bevels: out.table(
       {
         end: out.text({ label: 'end' }),
         offSquare: out.angle({ label: 'off square' }),
         toEdge: out.angle({ label: 'to the edge' }),
-        longPointOn: out.text({ label: 'edge with the long point' }),
+        longPointOn: out.text({ label: 'long edge', help: 'The edge with the long point.' }),
       },
       { label: 'End cuts' },
     ),
-    seat: out.length({ label: 'height of the rail where it meets an upright' }),
+    seat: out.length({ label: 'plumb height', help: 'Height of the rail where it meets an upright.' }),
     recess: out.table(
       {
         upright: out.text({ label: 'upright' }),
         point: out.count({ label: 'point' }),
-        into: out.length({ label: 'into the upright from its face' }),
-        up: out.length({ label: 'up from the lower edge of the rail at the face of the lower upright' }),
+        into: out.length({ label: 'depth', help: 'Into the upright from its face.' }),
+        up: out.length({
+          label: 'height',
+          help: 'Up from the lower edge of the rail at the face of the lower upright.',
+        }),
       },
-      { label: 'Outline of each recess, seen from the side', optional: true },
+      { label: 'Outline of each recess', help: 'Seen from the side.', optional: true },
     ),
-    recessWidth: out.length({ label: 'width of each recess: the thickness of the rail', optional: true }),
+    recessWidth: out.length({
+      label: 'recess width',
+      help: 'Width of each recess, which is the thickness of the rail.',
+      optional: true,
+    }),
   },
   formulas: [slope, edge, skew, plumb, rises],
   solve: (given, trace) => {

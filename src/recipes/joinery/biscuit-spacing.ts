@@ -62,14 +62,16 @@ export const biscuitSpacing = recipe({
     length: field.length({ symbol: 'L', label: 'length of the joint', above: '0 mm', max: '20 m' }),
     endDistance: field.length({
       symbol: 'e',
-      label: 'from each end to the middle of the first biscuit',
+      label: 'end distance',
+      help: 'From each end to the middle of the first biscuit.',
       above: '0 mm',
       max: '2 m',
       default: '60 mm',
     }),
     spacing: field.length({
       symbol: 's',
-      label: 'greatest spacing, middle to middle',
+      label: 'greatest spacing',
+      help: 'From middle to middle.',
       above: '0 mm',
       max: '2 m',
       default: '200 mm',
@@ -79,11 +81,15 @@ export const biscuitSpacing = recipe({
   outputs: {
     count: out.count({ label: 'biscuits' }),
     positions: out.list(out.length({ label: 'middle of a biscuit' }), {
-      label: 'middle of each biscuit from the left end',
+      label: 'positions',
+      help: 'Middle of each biscuit from the left end.',
     }),
-    spacing: out.length({ label: 'spacing, middle to middle', optional: true }),
-    glueArea: out.area({ label: 'glued face of all the biscuits' }),
-    slotDepth: out.length({ label: 'depth of the slot in each part, with 1 mm of room' }),
+    spacing: out.length({ label: 'spacing', help: 'From middle to middle.', optional: true }),
+    glueArea: out.area({ label: 'glued area', help: 'Glued face of all the biscuits.' }),
+    slotDepth: out.length({
+      label: 'slot depth',
+      help: 'Depth of the slot in each part, with 1 mm to spare.',
+    }),
     biscuitLength: out.length({ label: 'length of a biscuit' }),
   },
   formulas: [gaps, spaced, radius, lens],

@@ -4,7 +4,8 @@ import { field } from '../../engine/field.js';
 
 /** Whether a picture is fitted to the page or drawn at full size, to be printed and pricked through. */
 export const pictureField = field.choice(['fitted', 'full size'], {
-  label: 'picture fitted to the page, or at full size as a template',
+  label: 'scale of drawing',
+  help: 'Fitted to the page, or at full size as a template.',
   default: 'fitted',
 });
 

@@ -55,7 +55,8 @@ export const halfLap = recipe({
       default: '90 deg',
     }),
     at: field.choice(['crossing', 'end', 'corner'], {
-      label: 'whether they cross, one ends on the other, or both end',
+      label: 'kind of halving',
+      help: 'Whether they cross, one ends on the other, or both end.',
       default: 'crossing',
     }),
     picture: pictureField,
@@ -65,13 +66,20 @@ export const halfLap = recipe({
     shoulders: out.table(
       {
         piece: out.text({ label: 'piece' }),
-        between: out.length({ label: 'from shoulder to shoulder, or from the end to the shoulder' }),
-        shoulderAngle: out.angle({ label: 'angle of the shoulder to the edge' }),
+        between: out.length({
+          label: 'shoulder length',
+          help: 'From shoulder to shoulder, or from the end to the shoulder.',
+        }),
+        shoulderAngle: out.angle({ label: 'shoulder angle', help: 'Angle of the shoulder to the edge.' }),
       },
-      { label: 'What to knife across each piece' },
+      { label: 'Shoulder lines to knife', help: 'What to knife across each piece.' },
     ),
     glueArea: out.area({ label: 'glued face' }),
-    removed: out.volume({ label: 'timber to be cut away, both pieces', unit: 'cm3' }),
+    removed: out.volume({
+      label: 'timber removed',
+      help: 'Timber to be cut away from both pieces.',
+      unit: 'cm3',
+    }),
   },
   formulas: [depth, between, glued],
   solve: (given, trace) => {

@@ -1,15 +1,14 @@
 import { cumulativeNormal, densityNormal } from 'vega-statistics';
 import { lineChart } from '../../charts/line-chart.js';
 import { note } from '../../engine/caution.js';
-import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import type { Trace } from '../../engine/trace.js';
 import { InputError } from '../../units/input-error.js';
 import { nanometres } from '../../engine/nanometres.js';
-import { toleranceSigmas, toleranceWords } from '../tolerance.js';
 import { chanceAllFit } from './common-error.js';
+import { jointFitFields } from './joint-fit-fields.js';
 
 const mm = (label: string) => variable('length', label, { unit: 'mm' });
 
@@ -55,15 +54,6 @@ const aimOf = formula({
   basis: 'geometry',
 });
 
-const sized = (label: string) =>
-  field.group(
-    {
-      size: field.length({ label: 'its size', above: '0 mm', max: '5 m' }),
-      plusMinus: field.length({ label: 'how far it comes out over or under', min: '0 mm', max: '100 mm' }),
-    },
-    { label: label },
-  );
-
 /**
  * The chance that a spline, tenon or half lap goes into its slot and holds there, when both come out a little over or
  * under; and the size to aim for.
@@ -75,42 +65,22 @@ export const jointFit = recipe({
   about:
     'The chance that a spline, tenon or lap goes into its slot and is not loose, when both sizes vary a little; and the size to plane to. Sizes are taken to vary normally and apart from each other.',
   sources: [],
-  inputs: {
-    slot: sized('the slot, mortise or housing'),
-    part: sized('the spline, tenon or lap'),
-    tightest: field.length({
-      label: 'least clearance that still goes in; negative for a part that may be pressed',
-      min: '-5 mm',
-      max: '50 mm',
-      default: '0 mm',
-    }),
-    loosest: field.length({
-      label: 'greatest clearance that the glue still bridges',
-      min: '-5 mm',
-      max: '50 mm',
-      default: '0.15 mm',
-    }),
-    setting: field.length({
-      label: 'how far a setting that all the joints share may be off, such as the fence, over or under',
-      min: '0 mm',
-      max: '50 mm',
-      default: '0 mm',
-    }),
-    sigmas: field.ratio({ label: toleranceWords, min: 0.5, max: 6, default: toleranceSigmas }),
-    joints: field.count({ label: 'joints that must all go together', min: 1, max: 10_000, default: 1 }),
-  },
+  inputs: jointFitFields,
   outputs: {
-    chanceFits: out.share({ label: 'chance that it goes in and holds' }),
-    chanceJams: out.share({ label: 'chance that it will not go in' }),
-    chanceLoose: out.share({ label: 'chance that it is loose' }),
-    chanceAll: out.share({ label: 'chance that all the joints fit' }),
-    worstTight: out.length({ label: 'clearance at worst, tight' }),
-    worstLoose: out.length({ label: 'clearance at worst, loose' }),
-    worstCase: out.text({ label: 'whether even the worst pair fits' }),
+    chanceFits: out.share({ label: 'chance of a fit', help: 'Chance that it goes in and holds.' }),
+    chanceJams: out.share({ label: 'chance too tight', help: 'Chance that it will not go in.' }),
+    chanceLoose: out.share({ label: 'chance too loose', help: 'Chance that it is loose.' }),
+    chanceAll: out.share({ label: 'chance all fit', help: 'Chance that all the joints fit.' }),
+    worstTight: out.length({ label: 'tightest clearance', help: 'Clearance of the worst pair, tight.' }),
+    worstLoose: out.length({ label: 'loosest clearance', help: 'Clearance of the worst pair, loose.' }),
+    worstCase: out.text({ label: 'worst pair', help: 'Whether even the worst pair fits.' }),
     clearance: out.length({ label: 'clearance on average' }),
-    spread: out.length({ label: 'standard deviation of the clearance' }),
-    aim: out.length({ label: 'size to plane the part to' }),
-    chanceAtAim: out.share({ label: 'chance that it fits when planed to that size' }),
+    spread: out.length({ label: 'spread of clearance', help: 'Standard deviation of the clearance.' }),
+    aim: out.length({ label: 'size to aim for', help: 'Size to plane the part to.' }),
+    chanceAtAim: out.share({
+      label: 'chance when aimed',
+      help: 'Chance that it fits when planed to that size.',
+    }),
   },
   formulas: [clearance, spreadOf, mostOff, aimOf],
   solve: (given, trace) => {

@@ -1,9 +1,9 @@
 import { danger, note } from '../../engine/caution.js';
-import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { mitreGapDrawing } from './mitre-gap-drawing.js';
+import { mitreGapFields } from './mitre-gap-fields.js';
 
 const mm = (label: string) => variable('length', label, { unit: 'mm' });
 const deg = (label: string) => variable('angle', label, { unit: 'deg' });
@@ -68,97 +68,26 @@ export const mitreGap = recipe({
   about:
     'How far a mitre gapes, and on which side, from an error of the saw’s tilt, of the fence, or of a board that is not flat; how much a spline pulls in; and from a trial cut how to correct the tilt.',
   sources: [],
-  inputs: {
-    thickness: field.length({
-      symbol: 't',
-      label: 'thickness of the boards at the mitre',
-      above: '0 mm',
-      max: '500 mm',
-    }),
-    length: field.length({
-      symbol: 'W',
-      label: 'length of the joint',
-      above: '0 mm',
-      max: '5 m',
-      default: '640 mm',
-    }),
-    turn: field.angle({
-      symbol: 'A',
-      label: 'angle that the joint turns',
-      min: '10 deg',
-      max: '170 deg',
-      default: '90 deg',
-    }),
-    bevelError: field.angle({
-      symbol: 'e',
-      label: 'error of the tilt at each cut; positive where it is too steep',
-      min: '-10 deg',
-      max: '10 deg',
-      default: '0.2 deg',
-    }),
-    fenceError: field.angle({
-      symbol: 'e_f',
-      label: 'error of the fence',
-      min: '-10 deg',
-      max: '10 deg',
-      default: '0 deg',
-    }),
-    outOfFlat: field.length({
-      label: 'how far the boards are out of flat along the joint',
-      min: '0 mm',
-      max: '50 mm',
-      default: '0 mm',
-    }),
-    slabs: field.count({ label: 'slabs mitred one by one and joined later', min: 1, max: 50, default: 1 }),
-    cutVariation: field.angle({
-      symbol: 's',
-      label: 'how far one cut may differ from the next, either way',
-      min: '0 deg',
-      max: '5 deg',
-      default: '0.05 deg',
-    }),
-    splineWidth: field.length({
-      symbol: 'b',
-      label: 'width of the spline across the joint',
-      above: '0 mm',
-      max: '300 mm',
-      optional: true,
-    }),
-    splineClearance: field.length({
-      label: 'clearance of the spline in its slots',
-      min: '0 mm',
-      max: '5 mm',
-      default: '0.1 mm',
-    }),
-    trialGap: field.length({
-      label: 'gap measured at a trial: positive where it is open at the outside',
-      min: '-100 mm',
-      max: '100 mm',
-      optional: true,
-    }),
-    trialLength: field.length({
-      label: 'length over which it was measured',
-      above: '0 mm',
-      max: '5 m',
-      default: '500 mm',
-    }),
-    acceptable: field.length({
-      label: 'gap that glue still bridges',
-      min: '0 mm',
-      max: '5 mm',
-      default: '0.15 mm',
-    }),
-  },
+  inputs: mitreGapFields,
   outputs: {
     sentence: out.text({ label: 'in one sentence' }),
     gap: out.length({ label: 'gap from the tilt' }),
     opensAt: out.text({ label: 'where it opens' }),
-    fenceGap: out.length({ label: 'gap at the far end from the fence' }),
-    worst: out.length({ label: 'gap at worst, all errors together' }),
-    step: out.length({ label: 'difference of the gap from slab to slab, most', optional: true }),
-    splineTakes: out.length({ label: 'gap that the spline lets be pulled shut', optional: true }),
+    fenceGap: out.length({ label: 'fence gap', help: 'Gap at the far end from the error of the fence.' }),
+    worst: out.length({ label: 'worst gap', help: 'Gap with all errors together at their worst.' }),
+    step: out.length({
+      label: 'largest step',
+      help: 'Largest difference of the gap from slab to slab.',
+      optional: true,
+    }),
+    splineTakes: out.length({
+      label: 'spline allowance',
+      help: 'Gap that the spline lets be pulled shut.',
+      optional: true,
+    }),
     correction: out.angle({
-      label: 'turn the tilt at each cut by this; positive is steeper',
+      label: 'correction',
+      help: 'Turn the tilt of each cut by this; positive is steeper.',
       optional: true,
     }),
   },

@@ -51,7 +51,7 @@ const waste = formula({
  */
 export const mitredEnd = recipe({
   name: 'mitredEnd',
-  title: 'A top that folds down at its ends',
+  title: 'Mitred waterfall end',
   topic: 'joinery',
   about:
     'The length of strip to glue up for a top with mitred ends that carry its grain down, where to cut it, and how much grain the saw takes at each fold.',
@@ -59,22 +59,31 @@ export const mitredEnd = recipe({
   inputs: {
     topLength: field.length({
       symbol: 'T',
-      label: 'length of the finished top, outside to outside',
+      label: 'top length',
+      help: 'Length of the finished top, outside to outside.',
       above: '0 mm',
       max: '20 m',
     }),
-    endHeight: field.length({ symbol: 'H', label: 'height of an end, outside', above: '0 mm', max: '10 m' }),
+    endHeight: field.length({
+      symbol: 'H',
+      label: 'end height',
+      help: 'Height of an end, outside.',
+      above: '0 mm',
+      max: '10 m',
+    }),
     thickness: field.length({ symbol: 't', label: 'thickness of the strip', above: '0 mm', max: '300 mm' }),
     kerf: field.length({
       symbol: 'k',
-      label: 'width of the saw cut',
+      label: 'kerf',
+      help: 'Width of the saw cut.',
       min: '0 mm',
       max: '20 mm',
       default: '3 mm',
     }),
     angle: field.angle({
       symbol: 'a',
-      label: 'angle between top and end, inside',
+      label: 'inside angle',
+      help: 'Angle between top and end, inside.',
       min: '60 deg',
       max: '170 deg',
       default: '90 deg',
@@ -82,14 +91,16 @@ export const mitredEnd = recipe({
     ends: field.count({ symbol: 'n', label: 'ends that fold down', min: 1, max: 2, default: 2 }),
     trim: field.length({
       symbol: 'e',
-      label: 'kept at each end of the strip to square it',
+      label: 'squaring allowance',
+      help: 'Kept at each end of the strip for squaring it.',
       min: '0 mm',
       max: '500 mm',
       default: '10 mm',
     }),
     shave: field.length({
       symbol: 'r',
-      label: 'shaved off the mitres of a fold after the saw, both together',
+      label: 'mitre allowance',
+      help: 'Planed off the two mitres of a fold after the saw.',
       min: '0 mm',
       max: '20 mm',
       default: '0 mm',
@@ -97,19 +108,22 @@ export const mitredEnd = recipe({
   },
   outputs: {
     stripLength: out.length({ label: 'length to glue up' }),
-    grainBreak: out.length({ label: 'grain lost on the show face at a fold' }),
+    grainBreak: out.length({ label: 'grain lost', help: 'Length lost on the show face at a fold.' }),
     bevel: out.angle({ label: 'bevel of each cut' }),
-    wedge: out.length({ label: 'width of the waste wedge on the back of a fold' }),
-    insideLength: out.length({ label: 'length of the top inside, between the ends' }),
+    wedge: out.length({ label: 'waste wedge', help: 'Width of the waste wedge on the back of a fold.' }),
+    insideLength: out.length({ label: 'inside length', help: 'Length of the top inside, between the ends.' }),
     cutPositions: out.table(
       {
         order: out.count({ label: 'order' }),
-        position: out.length({ label: 'on the show face, from the left end of the strip' }),
+        position: out.length({
+          label: 'position',
+          help: 'On the show face, from the left end of the strip.',
+        }),
         tilt: out.angle({ label: 'blade off square' }),
-        leans: out.text({ label: 'which way it runs toward the back' }),
+        leans: out.text({ label: 'direction', help: 'Which way the cut runs toward the back.' }),
         makes: out.text({ label: 'what it makes' }),
       },
-      { label: 'Cuts, measured on the show face from the left end of the strip' },
+      { label: 'Cuts', help: 'Measured on the show face from the left end of the strip.' },
     ),
   },
   formulas: [bevel, lost, lengthOf, waste],

@@ -53,61 +53,95 @@ export const screwHold = recipe({
   sources: [cite('structural-handbook-screws', 'Eq. 6.37 and 6.38, p. 170')],
   inputs: {
     timber: timberField({
-      label: 'species that holds the thread, or "unknown softwood"; or give specificGravity',
+      label: 'timber',
+      help: 'Species that holds the thread, or "unknown softwood"; or give the specific gravity.',
       needs: 'gravity',
       optional: true,
     }),
     specificGravity: field.ratio({
       symbol: 'G',
-      label: 'specific gravity, ovendry, of the piece that holds the thread',
+      label: 'specific gravity',
+      help: 'Oven-dry specific gravity of the piece that holds the thread.',
       min: 0.1,
       max: 1.3,
       optional: true,
     }),
-    diameter: screwField({ label: 'diameter of the shank, or gauge' }),
+    diameter: screwField({ label: 'size', help: 'Diameter of the shank, or gauge.' }),
     penetration: field.length({
       symbol: 'L',
-      label: 'length of thread in the piece that holds',
+      label: 'thread length',
+      help: 'Length of thread in the piece that holds.',
       above: '0 mm',
       max: '300 mm',
     }),
-    count: field.count({ label: 'screws that share the load', min: 1, max: 500, default: 1 }),
+    count: field.count({
+      label: 'screws',
+      help: 'Screws that share the load.',
+      min: 1,
+      max: 500,
+      default: 1,
+    }),
     grain: field.choice(['side', 'end'], {
-      label: 'whether the thread is in side grain or end grain',
+      label: 'grain',
+      help: 'Whether the thread is in side grain or end grain.',
       default: 'side',
     }),
     group: field.choice(['I', 'II', 'III', 'IV'], {
-      label:
-        'group of the timber for the older rule sideways: II Douglas fir and southern pine, III hemlock and redwood, IV spruce',
+      label: 'timber group',
+      help: 'For the older rule sideways: II Douglas fir and southern pine, III hemlock and redwood, IV spruce.',
       optional: true,
     }),
     hardwood: field.flag({
-      label: 'whether it is a hardwood, for the pilot hole; read from the timber if one is given',
+      label: 'hardwood',
+      help: 'For the pilot hole; read from the timber if one is given.',
       optional: true,
     }),
     ...screwFields,
   },
   outputs: {
-    withdrawal: out.force({ label: 'load that pulls all the screws out or breaks them' }),
-    allowable: out.force({ label: 'load allowed along the screws, all of them' }),
-    governedBy: out.text({ label: 'what decides the load allowed along the screws' }),
-    lateral: out.force({ label: 'load allowed sideways, all screws', optional: true }),
+    withdrawal: out.force({
+      label: 'breaking load',
+      help: 'Load that pulls all the screws out or breaks them.',
+    }),
+    allowable: out.force({ label: 'allowed pull', help: 'Load allowed along all the screws.' }),
+    governedBy: out.text({ label: 'limited by', help: 'What decides the load allowed along the screws.' }),
+    lateral: out.force({
+      label: 'allowed sideways',
+      help: 'Load allowed sideways on all screws.',
+      optional: true,
+    }),
     sideways: out.text({ label: 'what decides sideways' }),
-    thread: out.force({ label: 'load allowed on the thread of one screw' }),
-    steel: out.force({ label: 'load allowed on the steel of one screw' }),
-    head: out.force({ label: 'load allowed on the head of one screw', optional: true }),
-    root: out.length({ label: 'diameter at the root of the thread' }),
-    pilot: out.length({ label: 'pilot hole for the thread' }),
-    pilotAsPrinted: out.text({ label: 'pilot hole of the printed table', optional: true }),
-    clearance: out.length({ label: 'hole in the piece that is drawn up' }),
+    thread: out.force({ label: 'thread, one screw', help: 'Load allowed on the thread of one screw.' }),
+    steel: out.force({ label: 'steel, one screw', help: 'Load allowed on the steel of one screw.' }),
+    head: out.force({
+      label: 'head, one screw',
+      help: 'Load allowed on the head of one screw.',
+      optional: true,
+    }),
+    root: out.length({ label: 'root diameter', help: 'Diameter at the root of the thread.' }),
+    pilot: out.length({ label: 'pilot hole', help: 'Drill size for the thread.' }),
+    pilotAsPrinted: out.text({
+      label: 'pilot hole, printed',
+      help: 'Pilot hole of the printed table.',
+      optional: true,
+    }),
+    clearance: out.length({ label: 'clearance hole', help: 'Hole in the piece that is drawn up.' }),
     specificGravity: out.ratio({ label: 'specific gravity taken' }),
     distances: out.table(
       {
         place: out.text({ label: 'place' }),
-        sideways: out.length({ label: 'least, loaded sideways', optional: true }),
-        pulled: out.length({ label: 'least, pulled out', optional: true }),
+        sideways: out.length({
+          label: 'least, sideways load',
+          help: 'Least distance of screws loaded sideways.',
+          optional: true,
+        }),
+        pulled: out.length({
+          label: 'least, pull',
+          help: 'Least distance of screws that are pulled.',
+          optional: true,
+        }),
       },
-      { label: 'Least distances between screws, to ends and to edges' },
+      { label: 'Least screw distances', help: 'Between screws, to ends and to edges.' },
     ),
   },
   formulas: [threadBreaks, threadAllowed, steelBreaks, steelAllowed, headAllowed, olderSideways, root, pilot],
@@ -205,7 +239,7 @@ function gravityOf(
     );
   const gravity = timber.isGroup ? g.gravity.low : g.gravity.middle;
   trace.note(
-    `Specific gravity of ${timber.name}, ovendry mass on the volume ${dry ? 'at 12 %' : 'green'}: ${gravity.toFixed(2)}, a little under the ovendry one and so on the safe side.`,
+    `Specific gravity of ${timber.name}, oven-dry mass on the volume ${dry ? 'at 12 %' : 'green'}: ${gravity.toFixed(2)}, a little under the ovendry one and so on the safe side.`,
   );
   return { gravity, hard };
 }

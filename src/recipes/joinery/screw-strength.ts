@@ -28,31 +28,39 @@ import { gaugeOf } from './screw-size.js';
 /** What a screw's strength depends on besides its size and the wood. */
 export const screwFields = {
   boardThickness: field.length({
-    label: 'thickness of the piece under the head',
+    label: 'head-side thickness',
+    help: 'Thickness of the piece under the head.',
     above: '0 mm',
     max: '300 mm',
     optional: true,
   }),
   boardGravity: field.ratio({
-    label: 'specific gravity of the piece under the head; as the other piece without it',
+    label: 'head-side gravity',
+    help: 'Specific gravity of the piece under the head; leave it out where it is that of the other piece.',
     min: 0.1,
     max: 1.3,
     optional: true,
   }),
   headDiameter: field.length({
-    label: 'diameter of the head; twice the shank without it',
+    label: 'head diameter',
+    help: 'Leave it out for twice the shank.',
     above: '0 mm',
     max: '60 mm',
     optional: true,
   }),
   steel: field.choice(screwSteels, { label: 'steel of the screw', default: 'mild steel' }),
   tensile: field.stress({
-    label: 'tensile strength of the steel as declared, instead of that of the kind',
+    label: 'steel strength',
+    help: 'Tensile strength as declared; give it in place of that of the kind.',
     above: '0 MPa',
     max: '2000 MPa',
     optional: true,
   }),
-  drilled: field.flag({ label: 'whether holes are drilled for the screws', default: true }),
+  drilled: field.flag({
+    label: 'predrilled',
+    help: 'Whether holes are drilled for the screws.',
+    default: true,
+  }),
 } as const;
 
 /** Groups of timber of the older rule for screws loaded sideways, with their constants. */

@@ -55,14 +55,24 @@ export const splayedCorner = recipe({
   sources: [cite('saw-manual-compound', 'chart of compound angles, p. 24')],
   inputs: {
     sides: field.count({ symbol: 'n', label: 'number of sides', min: 3, max: 100 }),
-    slope: field.angle({ symbol: 's', label: 'slope of a side from the flat', min: '0 deg', max: '90 deg' }),
+    slope: field.angle({
+      symbol: 's',
+      label: 'slope',
+      help: 'Slope of a side from the flat.',
+      min: '0 deg',
+      max: '90 deg',
+    }),
   },
   steps: [mitre, bevel, lean, dihedral],
   outputs: {
-    mitre: out.angle({ symbol: 'M', label: 'mitre: gauge or saw head off square' }),
-    bevel: out.angle({ symbol: 'B', label: 'bevel: blade off square' }),
-    lean: out.angle({ symbol: 'l', label: 'lean of a side from upright' }),
-    between: out.angle({ symbol: 'D', label: 'angle between the faces of two sides' }),
+    mitre: out.angle({ symbol: 'M', label: 'mitre setting', help: 'Gauge or saw head off square.' }),
+    bevel: out.angle({ symbol: 'B', label: 'bevel setting', help: 'Blade off square.' }),
+    lean: out.angle({ symbol: 'l', label: 'lean', help: 'Lean of a side from upright.' }),
+    between: out.angle({
+      symbol: 'D',
+      label: 'dihedral angle',
+      help: 'Angle between the faces of two sides.',
+    }),
   },
   cautions: [
     danger(

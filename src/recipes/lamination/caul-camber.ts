@@ -7,12 +7,12 @@ import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
 import type { Trace } from '../../engine/trace.js';
 import type { StructuralMaterial } from '../../materials/elastic-properties.js';
-import { stiffWoodField } from '../../materials/timber-field.js';
 import { classStress } from '../../materials/working-stress/strength-class.js';
 import type { LoadCase, SectionSize } from '../../materials/working-stress/load-case.js';
 import { ungradedWood } from '../../materials/working-stress/ungraded-wood.js';
 import { stressFormulas } from '../../materials/working-stress/stress-formulas.js';
 import { mm } from './salvage-caution.js';
+import { caulCamberFields } from './caul-camber-fields.js';
 
 const beamTable = cite('fpl-gtr-190', 'Eq. 9-2 and Table 9-1, p. 9-2');
 const span = variable('length', 'length of the caul between its clamps', { unit: 'mm' });
@@ -84,59 +84,38 @@ function allowedStress(
  */
 export const caulCamber = recipe({
   name: 'caulCamber',
-  title: 'Crown of a caul',
+  title: 'Camber of a caul',
   topic: 'lamination',
   about:
     'How much crown to plane on a caul so that, clamped at its ends, it presses evenly along its whole length.',
   sources: [beamTable],
-  inputs: {
-    length: field.length({
-      symbol: 'L',
-      label: 'length of the caul between its two clamps',
-      above: '0 mm',
-      max: '5 m',
-    }),
-    width: field.length({
-      symbol: 'b',
-      label: 'width of the caul, across its pressing face',
-      min: '5 mm',
-      max: '500 mm',
-    }),
-    depth: field.length({
-      symbol: 'd',
-      label: 'depth of the caul, the way it bends',
-      min: '5 mm',
-      max: '500 mm',
-    }),
-    timber: stiffWoodField({ label: 'timber or grade of the caul' }),
-    examined: field.flag({
-      label: 'examined for knots, sloping grain, holes and rot, and passed; for a species without a grade',
-      default: false,
-    }),
-    clampForceEach: field.force({
-      symbol: 'F',
-      label: 'force of the clamp at each end',
-      above: '0 N',
-      max: '50 kN',
-    }),
-  },
+  inputs: caulCamberFields,
   outputs: {
     camber: out.length({
       symbol: 'y',
-      label: 'crown at the middle, planed off to nothing there and fully at the ends',
+      label: 'camber',
+      help: 'Planed off to nothing at the middle and fully at the ends.',
     }),
-    stress: out.stress({ symbol: 'sigma', label: 'bending stress at the middle' }),
-    ok: out.flag({ label: 'does the caul bear it?' }),
-    allowed: out.stress({ label: 'stress it may be bent to', optional: true }),
-    camberLow: out.length({ label: 'crown if the timber is stiff for its kind', optional: true }),
-    camberHigh: out.length({ label: 'crown if the timber is limber for its kind', optional: true }),
+    stress: out.stress({ symbol: 'sigma', label: 'bending stress', help: 'Bending stress at the middle.' }),
+    ok: out.flag({ label: 'strong enough', help: 'Whether the caul carries the stress.' }),
+    allowed: out.stress({ label: 'allowed stress', help: 'Stress that it may be bent to.', optional: true }),
+    camberLow: out.length({
+      label: 'camber, stiff timber',
+      help: 'Camber if the timber is stiffer than average.',
+      optional: true,
+    }),
+    camberHigh: out.length({
+      label: 'camber, flexible timber',
+      help: 'Camber if the timber is more flexible than average.',
+      optional: true,
+    }),
     press: out.lineLoad({ symbol: 'w', label: 'press along the caul' }),
     marks: out.table(
       {
         position: out.length({ label: 'from the end' }),
         planeOff: out.length({ label: 'planed off there' }),
       },
-      { label: 'How much to plane off along one half; the other half alike' },
+      { label: 'Planing one half', help: 'How much to plane off along one half; the other half is alike.' },
     ),
   },
   formulas: [press, second, crown, bend, ...stressFormulas],

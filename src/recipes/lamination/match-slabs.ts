@@ -10,7 +10,7 @@ import { metalFirst, mm, thicknesserLeast } from './salvage-caution.js';
 
 const columns = {
   name: field.text({ label: 'name of the slab', optional: true }),
-  thickness: field.length({ label: 'thickness where it is thinnest', above: '0 mm', max: '1 m' }),
+  thickness: field.length({ label: 'thickness', help: 'Where it is thinnest.', above: '0 mm', max: '1 m' }),
   width: field.length({ label: 'width', above: '0 mm', max: '5 m', optional: true }),
   length: field.length({ label: 'length', above: '0 mm', max: '50 m', optional: true }),
 } as const;
@@ -42,7 +42,7 @@ const slabsField = makeField<
         : table.read(v);
     },
   },
-  { label: 'the slabs: thicknesses, or a table with names and sizes' },
+  { label: 'slabs' },
   { fields: columns },
 );
 
@@ -86,48 +86,58 @@ const shim = formula({
  */
 export const matchSlabs = recipe({
   name: 'matchSlabs',
-  title: 'Slabs of unlike thickness',
+  title: 'Levelling slabs of different thickness',
   topic: 'lamination',
   about: 'Plane all slabs to the thinnest, or shim them up to the thickest: both ways, with the timber lost.',
   sources: [],
   inputs: {
     slabs: slabsField,
     minimum: field.length({
-      label: 'least thickness that a slab may end with; thinner ones are shimmed or left out',
+      label: 'least thickness',
+      help: 'Least thickness that a slab may end with; thinner ones are shimmed or left out.',
       min: '0 mm',
       max: '1 m',
       default: '0 mm',
     }),
     cleanUp: field.length({
       symbol: 'c',
-      label: 'planed off every slab in any case, both faces together',
+      label: 'clean-up',
+      help: 'Planed off every slab in any case, both faces together.',
       min: '0 mm',
       max: '50 mm',
       default: '0 mm',
     }),
   },
   outputs: {
-    planeAllTo: out.length({ symbol: 'T', label: 'thickness to plane all to' }),
-    loss: out.length({ label: 'planed off all slabs together, when all are planed' }),
-    lossShare: out.share({ label: 'the same as a share of the slabs that are planed' }),
+    planeAllTo: out.length({ symbol: 'T', label: 'plane all to', help: 'Thickness to plane all slabs to.' }),
+    loss: out.length({ label: 'planed off', help: 'Planed off all slabs together, when all are planed.' }),
+    lossShare: out.share({
+      label: 'share planed off',
+      help: 'Planed off as a share of the slabs that are planed.',
+    }),
     lossVolume: out.volume({
-      label: 'the same as timber, where widths and lengths are given',
+      label: 'timber planed off',
+      help: 'Volume planed off, where widths and lengths are given.',
       optional: true,
     }),
-    shimTo: out.length({ label: 'height of the top above the frame when slabs are shimmed instead' }),
+    shimTo: out.length({
+      label: 'shimmed height',
+      help: 'Height of the top above the frame when slabs are shimmed instead.',
+    }),
     shimTotal: out.length({ label: 'all shims together' }),
     shimLoss: out.length({
-      label: 'planed off all slabs together, when they are shimmed: the cleaning up alone',
+      label: 'planed off, shimmed',
+      help: 'Planed off all slabs together when they are shimmed, which is the clean-up alone.',
     }),
     orShims: out.table(
       {
         slab: out.text({ label: 'slab' }),
         thickness: out.length({ label: 'thickness now' }),
-        planeOff: out.length({ label: 'to plane off, when all are planed', optional: true }),
+        planeOff: out.length({ label: 'to plane off', help: 'When all slabs are planed.', optional: true }),
         shim: out.length({ label: 'or to shim' }),
         verdict: out.text({ label: 'against the least thickness' }),
       },
-      { label: 'Slab by slab, both ways' },
+      { label: 'Slab by slab', help: 'Planed and shimmed.' },
     ),
   },
   formulas: [planeTo, planeOff, shim],

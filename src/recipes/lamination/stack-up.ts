@@ -5,22 +5,19 @@ import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
-import { tableField } from '../../engine/table-field.js';
-import { toleranceSigmas, toleranceWords } from '../tolerance.js';
 import { mm } from './salvage-caution.js';
 import {
   chance,
-  columns,
   interval,
   limitsOf,
   noteScores,
   partsOf,
   score,
-  shapes,
   shareInside,
   simulate,
   type Part,
 } from './stack-samples.js';
+import { stackUpFields } from './stack-up-fields.js';
 
 const sumOfSquares = variable('area', 'sum of the squares', { unit: 'mm2' });
 
@@ -64,74 +61,44 @@ const shimOf = formula({
  */
 export const stackUp = recipe({
   name: 'stackUp',
-  title: 'How far a stack may be off',
+  title: 'Tolerance of a glued-up stack',
   topic: 'lamination',
   about:
     'How far a glued-up stack may come out off its size: at worst, most likely, and the chance that it falls inside limits.',
   sources: [],
-  inputs: {
-    parts: tableField(columns, { label: 'the parts of the stack', most: 200 }),
-    target: field.length({
-      symbol: 'G',
-      label: 'size wanted of the whole stack',
-      min: '-100 m',
-      max: '100 m',
+  inputs: stackUpFields,
+  outputs: {
+    nominal: out.length({
+      symbol: 'N',
+      label: 'nominal stack',
+      help: 'Size of the stack when every piece is right.',
+    }),
+    worstCase: out.length({
+      label: 'worst case',
+      help: 'Off by at most, either way, when every piece errs its most.',
+    }),
+    rss: out.length({
+      symbol: 'R',
+      label: 'likely error',
+      help: 'Root of the sum of the squares, either way.',
+    }),
+    low: out.length({ label: 'interval', help: 'Interval that holds that share of stacks.' }),
+    high: out.length({ label: 'most of that interval' }),
+    sd: out.length({ symbol: 'S', label: 'spread of stack', help: 'Standard deviation of the stack.' }),
+    chanceInside: out.share({
+      label: 'chance inside limits',
+      help: 'Chance that the stack falls inside the limits.',
       optional: true,
     }),
-    limits: field.either(
-      [
-        field.length({ label: 'either way of the target', above: '0 mm', max: '10 m' }),
-        field.group(
-          {
-            low: field.length({ label: 'least', min: '-100 m', max: '100 m' }),
-            high: field.length({ label: 'most', min: '-100 m', max: '100 m' }),
-          },
-          { label: 'least and most' },
-        ),
-      ],
-      {
-        label:
-          'limits of the whole stack: a length either way of the target (or, without one, of the nominal size), or { low, high }',
-        optional: true,
-      },
-    ),
-    sigmas: field.ratio({
-      symbol: 'k',
-      label: toleranceWords,
-      min: 1,
-      max: 6,
-      default: toleranceSigmas,
+    chanceSimulated: out.share({
+      label: 'chance, simulated',
+      help: 'Counted in simulated stacks.',
+      optional: true,
     }),
-    shape: field.choice(shapes, {
-      label:
-        'how pieces err: normal (most near the middle) or even (any size between the limits is as likely)',
-      default: 'normal',
-    }),
-    confidence: field.share({
-      label: 'share of stacks that the interval is to hold',
-      min: '50 %',
-      max: '99.9 %',
-      default: '95 %',
-    }),
-    seed: field.count({
-      label: 'seed of the simulation: same seed, same draws',
-      min: 0,
-      max: 4_000_000_000,
-      default: 1,
-    }),
-  },
-  outputs: {
-    nominal: out.length({ symbol: 'N', label: 'size of the stack when every piece is right' }),
-    worstCase: out.length({ label: 'off by at most, either way, when every piece errs its most' }),
-    rss: out.length({ symbol: 'R', label: 'off by, either way: root of the sum of the squares' }),
-    low: out.length({ label: 'least of the interval that holds that share of stacks' }),
-    high: out.length({ label: 'most of that interval' }),
-    sd: out.length({ symbol: 'S', label: 'standard deviation of the stack' }),
-    chanceInside: out.share({ label: 'chance that the stack falls inside the limits', optional: true }),
-    chanceSimulated: out.share({ label: 'the same, counted in simulated stacks', optional: true }),
     shim: out.length({
       symbol: 'h',
-      label: 'to shim (negative: to plane off) so that the middle falls on the target',
+      label: 'shim',
+      help: 'So that the middle falls on the target; negative is to be planed off.',
       optional: true,
     }),
   },
@@ -229,8 +196,8 @@ export const stackUp = recipe({
             { at: limits.high * 1000, label: 'upper limit' },
           ]
         : [
-            { at: answer.low * 1000, label: 'interval, least' },
-            { at: answer.high * 1000, label: 'interval, most' },
+            { at: answer.low * 1000, label: 'interval, low' },
+            { at: answer.high * 1000, label: 'interval, high' },
           ],
     });
   },

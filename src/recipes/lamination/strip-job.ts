@@ -6,9 +6,15 @@ import { wasteOf, type Job, type Stock } from './strip-row.js';
 
 const columns = {
   name: field.text({ label: 'name of the piece', optional: true }),
-  length: field.length({ label: 'usable length, ends square and sound', above: '0 mm', max: '20 m' }),
+  length: field.length({
+    label: 'usable length',
+    help: 'Length with ends square and sound.',
+    above: '0 mm',
+    max: '20 m',
+  }),
   tone: field.either([field.text({ label: 'tone' }), field.ratio({ label: 'tone by number' })], {
-    label: 'its tone, in any words or numbers: light, dark',
+    label: 'tone',
+    help: 'In any words or numbers, such as light or dark.',
     optional: true,
   }),
   count: field.count({ label: 'pieces alike', min: 1, max: 1000, default: 1 }),
@@ -39,7 +45,7 @@ export const piecesField = makeField<
         : table.read(v);
     },
   },
-  { label: 'the pieces to lay: their lengths, or a table with names, tones and counts' },
+  { label: 'pieces' },
   { fields: columns },
 );
 

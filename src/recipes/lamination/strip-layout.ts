@@ -6,20 +6,22 @@ import { asyncRecipe } from '../../engine/recipe.js';
 import { mulberry32 } from '../../engine/random.js';
 import { metalFirst, mm, shortestThroughThicknesser, thicknesserLeast } from './salvage-caution.js';
 
-import { cutsOf, jobOf, piecesField } from './strip-job.js';
+import { cutsOf, jobOf } from './strip-job.js';
 import { layoutDrawing } from './strip-drawing.js';
 import type { Row, Stock } from './strip-row.js';
 import { search, wasteBound } from './strip-search.js';
+import { stripLayoutFields } from './strip-layout-fields.js';
 
 const laidColumns = {
   piece: out.text({ label: 'piece' }),
-  start: out.length({ label: 'where it starts, from the left end' }),
+  start: out.length({ label: 'start', help: 'Where it starts, from the left end.' }),
   length: out.length({ label: 'length laid' }),
   tone: out.text({ label: 'tone', optional: true }),
   cut: out.flag({ label: 'is it cut?' }),
 } as const;
 const rowsOut = out.list(out.table(laidColumns, { label: 'pieces of a row' }), {
-  label: 'the rows, each its pieces from left to right',
+  label: 'rows',
+  help: 'Each row with its pieces from left to right.',
 });
 
 /**
@@ -38,37 +40,7 @@ export const stripLayout = asyncRecipe({
   about:
     'Lays a slab from random lengths: rows filled end to end, joints staggered, like tones kept apart, little wasted.',
   sources: [],
-  inputs: {
-    topLength: field.length({ label: 'length of the slab, and so of every row', above: '0 mm', max: '20 m' }),
-    rows: field.count({ label: 'rows side by side', min: 1, max: 200 }),
-    lengths: piecesField,
-    minStagger: field.length({
-      label: 'least distance of a joint from any joint in the next row',
-      min: '0 mm',
-      max: '5 m',
-    }),
-    kerf: field.length({ label: 'width of a saw cut', min: '0 mm', max: '20 mm', default: '3 mm' }),
-    shortest: field.length({
-      label:
-        'least length of a piece that is cut, and of an offcut worth keeping; when left out, the stagger, 100 mm at most',
-      min: '0 mm',
-      max: '5 m',
-      optional: true,
-    }),
-    rowWidth: field.length({
-      label: 'width of a row, for the picture',
-      above: '0 mm',
-      max: '1 m',
-      default: '45 mm',
-    }),
-    timeLimit: field.time({
-      label: 'how long to search at most',
-      min: '50 ms',
-      max: '10 min',
-      default: '1 s',
-    }),
-    seed: field.count({ label: 'seed of the search', min: 0, max: 4_000_000_000, default: 1 }),
-  },
+  inputs: stripLayoutFields,
   outputs: {
     rows: {
       ...rowsOut,
@@ -80,8 +52,8 @@ export const stripLayout = asyncRecipe({
     plan: out.table(
       {
         row: out.count({ label: 'row' }),
-        pieces: out.text({ label: 'pieces from left to right' }),
-        joints: out.text({ label: 'joints, from the left end' }),
+        pieces: out.text({ label: 'pieces', help: 'From left to right.' }),
+        joints: out.text({ label: 'joints', help: 'Distances from the left end.' }),
       },
       { label: 'The rows in words' },
     ),
@@ -96,14 +68,18 @@ export const stripLayout = asyncRecipe({
       { label: 'Pieces to cut' },
     ),
     cutCount: out.count({ label: 'saw cuts' }),
-    waste: out.length({ label: 'length lost to sawdust and to offcuts too short to keep' }),
-    leastWaste: out.length({ label: 'no layout of these pieces can waste less' }),
+    waste: out.length({ label: 'waste', help: 'Length lost to sawdust and to offcuts too short to keep.' }),
+    leastWaste: out.length({ label: 'least waste', help: 'No layout of these pieces can waste less.' }),
     worstStagger: out.length({
-      label: 'least distance of joints in neighbouring rows; the length of the slab where there are none',
+      label: 'worst stagger',
+      help: 'Least distance of joints in neighbouring rows; the length of the slab where there are none.',
     }),
-    sameTone: out.length({ label: 'length over which like tones lie side by side' }),
-    unused: out.length({ label: 'left on the pile: pieces not used and offcuts kept' }),
-    optimal: out.flag({ label: 'proven: none wastes less, and no like tones touch' }),
+    sameTone: out.length({
+      label: 'like tones touching',
+      help: 'Length over which like tones lie side by side.',
+    }),
+    unused: out.length({ label: 'left over', help: 'Pieces not used and offcuts kept.' }),
+    optimal: out.flag({ label: 'proved', help: 'None wastes less, and no like tones touch.' }),
   },
   search: async (given, trace) => {
     const job = jobOf(given);

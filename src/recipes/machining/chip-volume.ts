@@ -53,7 +53,7 @@ const bagCount = formula({
  */
 export const chipVolume = recipe({
   name: 'chipVolume',
-  title: 'Shavings and dust to carry away',
+  title: 'Shavings and sawdust to dispose of',
   topic: 'machining',
   about:
     'The mass and the loose volume of shavings or sawdust from the wood taken off, and the bags they fill.',
@@ -61,28 +61,32 @@ export const chipVolume = recipe({
   inputs: {
     volumeRemoved: field.volume({
       symbol: 'V',
-      label: 'wood taken off, as solid wood',
+      label: 'wood removed',
+      help: 'Volume taken off, as solid wood.',
       above: '0 m3',
       max: '1000 m3',
       optional: true,
     }),
     area: field.area({
       symbol: 'A',
-      label: 'area planed, where the volume is not given',
+      label: 'area planed',
+      help: 'Needed where the volume is not given.',
       above: '0 mm2',
       max: '100000 m2',
       optional: true,
     }),
     depth: field.length({
       symbol: 'x',
-      label: 'depth taken off that area',
+      label: 'depth removed',
+      help: 'Depth taken off the area.',
       above: '0 mm',
       max: '500 mm',
       optional: true,
     }),
     density: field.density({
       symbol: 'rho',
-      label: 'density of the timber as it is',
+      label: 'density of timber',
+      help: 'Density at the moisture it has.',
       min: '50 kg/m3',
       max: '1500 kg/m3',
     }),
@@ -100,10 +104,10 @@ export const chipVolume = recipe({
   },
   outputs: {
     mass: out.mass({ label: 'mass of the waste' }),
-    volume: out.liquid({ label: 'loose volume of the waste' }),
+    volume: out.liquid({ label: 'loose volume', help: 'Volume of the chips as they fall.' }),
     solid: out.liquid({ label: 'as solid wood' }),
     bags: out.count({ label: 'bags' }),
-    bulkDensity: out.density({ label: 'density of the loose waste' }),
+    bulkDensity: out.density({ label: 'loose density', help: 'Density of the chips as they fall.' }),
   },
   formulas: [planed, weight, loose, bagCount],
   solve: (given, trace) => {

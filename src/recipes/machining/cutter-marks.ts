@@ -64,7 +64,7 @@ const fastestRim = 80;
  */
 export const cutterMarks = recipe({
   name: 'cutterMarks',
-  title: 'Knife marks of a planer',
+  title: 'Knife marks of a thicknesser',
   topic: 'machining',
   about:
     'How close the knife marks stand and how deep the ripple is, from speed, knives and feed, and the feed for the marks wanted. Not for spiral blocks.',
@@ -72,21 +72,30 @@ export const cutterMarks = recipe({
   inputs: {
     spindleSpeed: field.quantity('rotation', {
       symbol: 'n',
-      label: 'speed of the cutter block',
+      label: 'cutter block speed',
+      help: 'Turns of the cutter block in a minute.',
       above: '0 rpm',
       max: '60000 rpm',
     }),
-    knives: field.count({ symbol: 'z', label: 'knives that cut on the same circle', min: 1, max: 24 }),
+    knives: field.count({
+      symbol: 'z',
+      label: 'knives',
+      help: 'Knives that cut on the same circle.',
+      min: 1,
+      max: 24,
+    }),
     feed: field.speed({ symbol: 'v', label: 'feed of the timber', above: '0 m/min', max: '300 m/min' }),
     cutterDiameter: field.length({
       symbol: 'd',
-      label: 'diameter of the cutting circle',
+      label: 'cutting diameter',
+      help: 'Diameter of the circle that the knife edges run on.',
       min: '10 mm',
       max: '1000 mm',
       default: '72 mm',
     }),
     mostFeed: field.speed({
-      label: 'fastest feed of the machine',
+      label: 'fastest feed',
+      help: 'Fastest feed that the machine has.',
       above: '0 m/min',
       max: '300 m/min',
       optional: true,
@@ -101,11 +110,29 @@ export const cutterMarks = recipe({
   },
   steps: [pitch, marks, wave, feedFor, rim],
   outputs: {
-    pitch: out.length({ symbol: 'p', label: 'distance from one knife mark to the next' }),
+    pitch: out.length({
+      symbol: 'p',
+      label: 'knife mark pitch',
+      help: 'Distance from one knife mark to the next.',
+    }),
     marksPerInch: out.marks({ symbol: 'N', label: 'knife marks by length', unit: '1/in' }),
-    waveDepth: out.length({ symbol: 'h', label: 'depth of the ripple a knife leaves', unit: 'um' }),
-    feedForWanted: out.speed({ symbol: 'v_w', label: 'feed that gives the marks wanted' }),
-    rimSpeed: out.speed({ symbol: 'u', label: 'speed of the cutting edge', unit: 'm/s' }),
+    waveDepth: out.length({
+      symbol: 'h',
+      label: 'ripple depth',
+      help: 'Depth of the wave that each knife leaves.',
+      unit: 'um',
+    }),
+    feedForWanted: out.speed({
+      symbol: 'v_w',
+      label: 'feed for marks wanted',
+      help: 'Feed speed that gives the marks wanted.',
+    }),
+    rimSpeed: out.speed({
+      symbol: 'u',
+      label: 'cutting speed',
+      help: 'Speed of the knife edge.',
+      unit: 'm/s',
+    }),
   },
   limits: [
     {

@@ -59,13 +59,15 @@ export const planingTime = recipe({
   inputs: {
     totalLength: field.length({
       symbol: 'L',
-      label: 'length of all pieces together',
+      label: 'total length',
+      help: 'Length of all pieces together.',
       above: '0 mm',
       max: '100 km',
     }),
     passes: field.count({
       symbol: 'P',
-      label: 'passes of each piece; default from what is to come off',
+      label: 'passes',
+      help: 'Passes of each piece; leave it out to work them out from what comes off.',
       min: 1,
       max: 1000,
       optional: true,
@@ -73,7 +75,8 @@ export const planingTime = recipe({
     feed: field.speed({ symbol: 'v', label: 'feed of the machine', above: '0 m/min', max: '300 m/min' }),
     handling: field.time({
       symbol: 'h',
-      label: 'handling a piece, each pass',
+      label: 'handling time',
+      help: 'Time to handle one piece for each pass.',
       min: '0 s',
       max: '1 h',
       default: '15 s',
@@ -81,14 +84,16 @@ export const planingTime = recipe({
     pieces: field.count({ symbol: 'b', label: 'how many pieces', min: 1, max: 100_000, default: 1 }),
     removal: field.length({
       symbol: 'x',
-      label: 'to take off each piece, both faces together',
+      label: 'to take off',
+      help: 'Thickness to take off each piece, both faces together.',
       above: '0 mm',
       max: '500 mm',
       optional: true,
     }),
     depthPerPass: field.length({
       symbol: 'a',
-      label: 'taken off in one pass',
+      label: 'depth per pass',
+      help: 'Thickness taken off in one pass.',
       above: '0 mm',
       max: '20 mm',
       default: '1 mm',
@@ -97,7 +102,7 @@ export const planingTime = recipe({
   outputs: {
     time: out.time({ label: 'in all' }),
     passes: out.count({ label: 'passes of each piece' }),
-    cutting: out.time({ label: 'with timber under the knives' }),
+    cutting: out.time({ label: 'cutting time', help: 'Time with timber under the knives.' }),
     handlingTime: out.time({ label: 'handling' }),
     run: out.length({ label: 'length that runs through', unit: 'm' }),
   },

@@ -38,7 +38,8 @@ const table = tableField(
     }),
     humidity: field.humidity({ label: 'mean relative humidity', min: '0 %', max: '100 %', optional: true }),
     moisture: field.moisture({
-      label: 'moisture that wood comes to, in place of air',
+      label: 'moisture of wood',
+      help: 'Moisture that wood comes to; give it in place of air.',
       min: '0 %',
       max: '40 %',
       optional: true,

@@ -11,7 +11,7 @@ import { airLimits, equilibrium, inTable, outsideTable, sorptionSource, sorption
  */
 export const equilibriumMoisture = recipe({
   name: 'equilibriumMoisture',
-  title: 'Moisture of wood at rest in air',
+  title: 'Equilibrium moisture content (EMC)',
   topic: 'moisture',
   about:
     'The moisture content that wood comes to when it stays in air of one temperature and relative humidity, by the sorption equation of the Wood Handbook.',
@@ -25,14 +25,19 @@ export const equilibriumMoisture = recipe({
     }),
     humidity: field.humidity({
       symbol: 'h',
-      label: 'relative humidity of the air',
+      label: 'relative humidity',
+      help: 'Relative humidity of the air.',
       min: '0 %',
       max: '100 %',
     }),
   },
   steps: sorptionSteps,
   outputs: {
-    moisture: out.moisture({ symbol: 'M', label: 'moisture content the wood comes to' }),
+    moisture: out.moisture({
+      symbol: 'M',
+      label: 'moisture content',
+      help: 'Moisture content that wood comes to in this air.',
+    }),
   },
   limits: [
     { when: (g) => !inTable(g.temperature, g.humidity), message: outsideTable, source: sorptionSource },

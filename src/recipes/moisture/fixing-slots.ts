@@ -6,7 +6,6 @@ import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { nanometres } from '../../engine/nanometres.js';
 import { nullTrace, type Trace } from '../../engine/trace.js';
-import { timberField } from '../../materials/timber-field.js';
 import type { Timber } from '../../materials/timber.js';
 import {
   atEnd,
@@ -19,7 +18,8 @@ import {
 } from './movement-model.js';
 import { heldAt, placesOf } from './fixing-places.js';
 import { slotsDrawing } from './slots-drawing.js';
-import { cutField, moistureOf, optionalStateField, type Cut, type WoodState } from './wood-state.js';
+import { moistureOf, type Cut, type WoodState } from './wood-state.js';
+import { fixingSlotsFields } from './fixing-slots-fields.js';
 
 const shareRule = formula({
   symbol: 'x',
@@ -94,69 +94,14 @@ function wholeMovement(trace: Trace, g: Asked): number {
 /** Slots for screws or bolts that hold a top down and let it move: how far each travels and how long its slot is. */
 export const fixingSlots = recipe({
   name: 'fixingSlots',
-  title: 'Slots that let a top move',
+  title: 'Slotted fixings for a solid top',
   topic: 'moisture',
   about:
     'Travel and slot length at each fixing across a solid top: the top is held along one line, and a fixing travels in proportion to its distance from it. Calculate from the driest to the wettest state it will see.',
   sources: [],
-  inputs: {
-    width: field.length({ label: 'width of the top across the grain', above: '0 mm', max: '100 m' }),
-    positions: field.list(
-      field.length({ label: 'distance of a fixing from one edge', min: '0 mm', max: '100 m' }),
-      { label: 'where the fixings are, from one edge', optional: true, most: 2000 },
-    ),
-    spacing: field.length({
-      label: 'distance between fixings, counted from the held line, in place of positions',
-      above: '0 mm',
-      max: '10 m',
-      optional: true,
-    }),
-    edgeDistance: field.length({
-      label: 'least distance of a fixing from the edge, with spacing',
-      min: '0 mm',
-      max: '1 m',
-      default: '30 mm',
-    }),
-    fixedAt: field.either(
-      [
-        field.choice(['centre', 'edge'], { label: 'middle or edge' }),
-        field.length({ label: 'distance from the edge', min: '0 mm', max: '100 m' }),
-      ],
-      {
-        label:
-          'the line where the top is held: centre, edge (the one measured from), or a distance from that edge',
-        default: 'centre',
-      },
-    ),
-    movement: field.length({
-      label: 'movement of the whole width, in place of timber and moistures',
-      min: '-1 m',
-      max: '1 m',
-      optional: true,
-    }),
-    timber: timberField({ needs: ['movement', 'shrinkage'], label: 'species, or a group', optional: true }),
-    cut: cutField({ label: 'how it was sawn, or the angle of the rings to the face', default: 'flat-sawn' }),
-    from: optionalStateField('moisture at first, or air'),
-    to: optionalStateField('moisture at last, or air'),
-    allowFor: field.choice(['middle', 'most'], {
-      label: 'slots for the middle figure, or for the most that is expected',
-      default: 'middle',
-    }),
-    fastenerDiameter: field.length({
-      label: 'diameter of the screw or bolt',
-      above: '0 mm',
-      max: '100 mm',
-      default: '5 mm',
-    }),
-    margin: field.length({
-      label: 'spare at each end of a slot',
-      min: '0 mm',
-      max: '100 mm',
-      default: '1 mm',
-    }),
-  },
+  inputs: fixingSlotsFields,
   outputs: {
-    movement: out.length({ label: 'movement of the whole width' }),
+    movement: out.length({ label: 'movement', help: 'Movement of the whole width.' }),
     longest: out.length({ label: 'longest slot' }),
     slots: out.table(
       {

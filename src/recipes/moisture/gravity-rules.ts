@@ -33,7 +33,7 @@ export const shrunkRule = formula({
   source: gravitySource,
   expression: 'S_v * (f - M) / f',
   variables: {
-    S_v: variable('share', 'shrinkage of volume from green to ovendry', { unit: '%' }),
+    S_v: variable('share', 'shrinkage of volume from green to oven-dry', { unit: '%' }),
     f: variable('moisture', 'moisture at fibre saturation', { unit: '%' }),
     M,
   },
@@ -50,7 +50,7 @@ export const gravityRule = formula({
 });
 export const usualShrinkRule = formula({
   symbol: 'S_v',
-  result: variable('share', 'shrinkage of volume from green to ovendry, where it is not known', {
+  result: variable('share', 'shrinkage of volume from green to oven-dry, where it is not known', {
     unit: '%',
   }),
   source: gravitySource,
@@ -64,7 +64,7 @@ export const ndsRule = formula({
   source: ndsSource,
   expression: '62.4 G_0 / (1 + 0.009 G_0 M) * (1 + M / 100)',
   empirical: true,
-  variables: { G_0: variable('ratio', 'specific gravity on the ovendry volume'), M },
+  variables: { G_0: variable('ratio', 'specific gravity on the oven-dry volume'), M },
 });
 export const gravityFormulas = [densityRule, shrunkRule, gravityRule, usualShrinkRule, ndsRule] as const;
 

@@ -31,7 +31,7 @@ export function humidityAt(temperature: number, moisture: number): number {
  */
 export const humidityFor = recipe({
   name: 'humidityFor',
-  title: 'Humidity that keeps wood at a moisture',
+  title: 'Humidity for a target moisture content',
   topic: 'moisture',
   about:
     'The relative humidity at which wood rests at a given moisture content: the sorption equation solved the other way round.',
@@ -45,7 +45,7 @@ export const humidityFor = recipe({
     moisture: field.moisture({ label: 'moisture content to hold', min: '0 %', max: '40 %' }),
   },
   outputs: {
-    humidity: out.humidity({ label: 'relative humidity of the air' }),
+    humidity: out.humidity({ label: 'relative humidity', help: 'Relative humidity of the air.' }),
   },
   formulas: sorptionSteps,
   solve: (given, trace) => {

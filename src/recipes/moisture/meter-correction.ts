@@ -50,12 +50,14 @@ export const meterCorrection = recipe({
   inputs: {
     reading: field.moisture({ label: 'what the meter shows', min: '0 %', max: '120 %' }),
     woodTemperature: field.temperature({
-      label: 'temperature of the wood itself',
+      label: 'wood temperature',
+      help: 'Temperature of the wood itself, not of the room.',
       min: '-30 degC',
       max: '90 degC',
     }),
     calibrationTemperature: field.temperature({
-      label: 'temperature the meter is set for, from its leaflet',
+      label: 'meter setting',
+      help: 'Temperature that the meter is set for, from its leaflet.',
       min: '-10 degC',
       max: '60 degC',
       default: '21.1 degC',
@@ -63,7 +65,7 @@ export const meterCorrection = recipe({
   },
   outputs: {
     moisture: out.moisture({ label: 'moisture content' }),
-    correction: out.moisture({ label: 'points added to the reading' }),
+    correction: out.moisture({ label: 'correction', help: 'Points added to the reading.' }),
   },
   formulas: [correctionRule],
   solve: (given, trace) => {

@@ -11,7 +11,7 @@ const dry = variable('mass', 'mass dried in the oven', { unit: 'g' });
 
 const moistureRule = formula({
   symbol: 'M',
-  result: variable('moisture', 'moisture content on ovendry mass', { unit: '%' }),
+  result: variable('moisture', 'moisture content on oven-dry mass', { unit: '%' }),
   source,
   expression: '(m_wet - m_dry) / m_dry',
   variables: { m_wet: variable('mass', 'mass as it is', { unit: 'g' }), m_dry: dry },
@@ -33,25 +33,38 @@ export const moistureByWeight = recipe({
     'The moisture content of a sample from its mass now and its mass dried in an oven; and the mass it will have at a moisture you wait for.',
   sources: [source],
   inputs: {
-    wetMass: field.mass({ label: 'mass of the sample as it is', above: '0 g', max: '10 t' }),
+    wetMass: field.mass({
+      label: 'mass of sample',
+      help: 'Mass of the sample as it is.',
+      above: '0 g',
+      max: '10 t',
+    }),
     ovenDryMass: field.mass({
-      label: 'mass of the same sample dried at 103 °C until it loses no more',
+      label: 'oven-dry mass',
+      help: 'Mass of the same sample dried at 103 °C until it loses no more.',
       above: '0 g',
       max: '10 t',
     }),
     target: field.moisture({ label: 'moisture to wait for', min: '0 %', max: '300 %', optional: true }),
   },
   outputs: {
-    moisture: out.moisture({ label: 'moisture content, of the ovendry mass' }),
+    moisture: out.moisture({
+      label: 'moisture content',
+      help: 'Mass of water as a share of the oven-dry mass.',
+    }),
     water: out.mass({ label: 'water in the sample' }),
-    targetMass: out.mass({ label: 'mass of the sample at the moisture to wait for', optional: true }),
+    targetMass: out.mass({
+      label: 'target mass',
+      help: 'Mass of the sample at the moisture to wait for.',
+      optional: true,
+    }),
   },
   formulas: [moistureRule, targetRule],
   solve: (given, trace) => {
     if (given.wetMass < given.ovenDryMass) {
       throw new InputError({
         field: 'wetMass',
-        message: `got ${(given.wetMass * 1000).toFixed(1)} g, less than the ovendry mass of ${(given.ovenDryMass * 1000).toFixed(1)} g; takes the mass before drying`,
+        message: `got ${(given.wetMass * 1000).toFixed(1)} g, less than the oven-dry mass of ${(given.ovenDryMass * 1000).toFixed(1)} g; takes the mass before drying`,
       });
     }
     const moisture = trace.evaluate(moistureRule, { m_wet: given.wetMass, m_dry: given.ovenDryMass });

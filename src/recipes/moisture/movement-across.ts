@@ -28,19 +28,25 @@ export const movementAcross = recipe({
   sources: [coefficientSource],
   inputs: {
     width: field.length({
-      label: 'width across the grain at the first moisture; left out where strips are given',
+      label: 'starting width',
+      help: 'Width across the grain at the starting moisture; leave it out where strips are given.',
       above: '0 mm',
       max: '100 m',
       optional: true,
     }),
     timber: timberField({
       ...timberNeeds,
-      label: 'species, or a group for a range; left out where strips are given',
+      label: 'timber',
+      help: 'A species, or a group for a range; leave it out where strips are given.',
       optional: true,
     }),
-    cut: cutField({ label: 'how it was sawn, or the angle of the rings to the face', default: 'flat-sawn' }),
-    from: stateField('moisture at first, or the air the timber rests in'),
-    to: stateField('moisture at last, or the air it will come to rest in'),
+    cut: cutField({
+      label: 'cut',
+      help: 'How it was sawn, or the angle of the rings to the face.',
+      default: 'flat-sawn',
+    }),
+    from: stateField('starting moisture content'),
+    to: stateField('final moisture content'),
     strips: tableField(
       {
         timber: timberField({ ...timberNeeds, label: 'species of the strip' }),
@@ -49,58 +55,70 @@ export const movementAcross = recipe({
         count: field.count({ label: 'strips alike', min: 1, max: 10_000, default: 1 }),
       },
       {
-        label:
-          'strips of a glued top, each of its own timber and sawing; each moves by its own and the sum is the top',
+        label: 'strips',
+        help: 'Strips of a glued top, each of its own timber and sawing; their movements are added.',
         optional: true,
       },
     ),
     coefficient: field.ratio({
-      label: 'change of width for each per cent of moisture as a fraction, in place of the published one',
+      label: 'coefficient',
+      help: 'Change of width for each per cent of moisture, as a fraction; give it in place of the published one.',
       above: 0,
       max: 0.02,
       optional: true,
     }),
     shrinkage: field.share({
-      label: 'shrinkage from green to ovendry, in place of the published one',
+      label: 'shrinkage',
+      help: 'Shrinkage from green to oven-dry; give it in place of the published one.',
       above: '0 %',
       max: '40 %',
       optional: true,
     }),
     fibreSaturation: field.moisture({
-      label: 'moisture at fibre saturation that goes with a shrinkage of your own',
+      label: 'fibre saturation',
+      help: 'Moisture at fibre saturation that goes with a shrinkage of your own.',
       min: '15 %',
       max: '45 %',
       default: '30 %',
     }),
     rule: field.choice(sizeRules, {
-      label:
-        "the timber's own figures, the rule for softwood lumber by its green size, or the flat rate of EN 336",
+      label: 'method',
+      help: "The timber's own figures, the rule for softwood lumber by its green size, or the flat rate of EN 336.",
       default: 'timber',
     }),
-    face: field.choice(['width', 'thickness'], { label: 'which size of softwood lumber', default: 'width' }),
+    face: field.choice(['width', 'thickness'], {
+      label: 'size of lumber',
+      help: 'Which size the rule for softwood lumber is for.',
+      default: 'width',
+    }),
     fixedAt: field.either(
       [
         field.choice(['centre', 'edge'], { label: 'middle or edge' }),
         field.length({ label: 'distance from one edge', min: '0 mm', max: '100 m' }),
       ],
       {
-        label: 'where the top is held: along its middle, along one edge, or at a distance from one edge',
+        label: 'held at',
+        help: 'Along its middle, along one edge, or at a distance from one edge.',
         default: 'centre',
       },
     ),
   },
   outputs: {
-    change: out.length({ label: 'change of width, positive when it grows' }),
-    finalWidth: out.length({ label: 'width at the last moisture' }),
-    perSide: out.length({ label: 'movement of the free edge, the farther one of two' }),
-    low: out.length({ label: 'change of width, lower end of what is expected' }),
-    high: out.length({ label: 'change of width, upper end of what is expected' }),
+    change: out.length({ label: 'change of width', help: 'Positive when it grows.' }),
+    finalWidth: out.length({ label: 'final width', help: 'Width at the final moisture.' }),
+    perSide: out.length({
+      label: 'edge movement',
+      help: 'Movement of the free edge, the farther one of two.',
+    }),
+    low: out.length({ label: 'change, low', help: 'Lower end of what is expected.' }),
+    high: out.length({ label: 'change, high', help: 'Upper end of what is expected.' }),
     coefficient: out.ratio({
-      label: 'change of width for each per cent of moisture, as a fraction of the width',
+      label: 'coefficient',
+      help: 'Change of width for each per cent of moisture, as a fraction of the width.',
       optional: true,
     }),
-    fromMoisture: out.moisture({ label: 'moisture at first' }),
-    toMoisture: out.moisture({ label: 'moisture at last' }),
+    fromMoisture: out.moisture({ label: 'starting moisture content' }),
+    toMoisture: out.moisture({ label: 'final moisture content' }),
     ruleUsed: out.text({ label: 'which rule was used' }),
     stripChanges: out.table(
       {

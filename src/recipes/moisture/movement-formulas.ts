@@ -6,8 +6,8 @@ export const coefficientSource = cite('fpl-gtr-190', 'Eq. 13-2, p. 13-15');
 export const greenSource = cite('fpl-gtr-190', 'Eq. 13-3, p. 13-17', { read: 'memory' });
 
 const D = variable('length', 'size across the grain at the first moisture', { unit: 'mm' });
-const first = variable('moisture', 'moisture at first', { unit: '%' });
-const last = variable('moisture', 'moisture at last', { unit: '%' });
+const first = variable('moisture', 'starting moisture content', { unit: '%' });
+const last = variable('moisture', 'final moisture content', { unit: '%' });
 const change = variable('length', 'change of size across the grain', { unit: 'mm' });
 const theta = variable('angle', 'angle of the rings to the face', { unit: 'deg' });
 
@@ -34,7 +34,7 @@ export const greenRule = formula({
     M_F: last,
     M_I: first,
     f: variable('moisture', 'moisture at fibre saturation', { unit: '%' }),
-    S: variable('share', 'shrinkage from green to ovendry', { unit: '%' }),
+    S: variable('share', 'shrinkage from green to oven-dry', { unit: '%' }),
   },
 });
 export const ringRule = formula({

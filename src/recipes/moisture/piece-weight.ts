@@ -44,7 +44,7 @@ const three = field.group(
     width: field.length({ label: 'width', above: '0 mm', max: '100 m' }),
     thickness: field.length({ label: 'thickness', above: '0 mm', max: '100 m' }),
   },
-  { label: 'length, width and thickness' },
+  { label: 'dimensions', help: 'Length, width and thickness.' },
 );
 type Size = string | Quantity<'length'>;
 type Written = string | { readonly length: Size; readonly width: Size; readonly thickness: Size };
@@ -78,7 +78,7 @@ const dimensionsField: Field<Written, Dimensions | undefined, true> = makeField<
       });
     },
   },
-  { label: 'length, width and thickness in one', optional: true },
+  { label: 'dimensions', optional: true },
 );
 
 const sizes = ['length', 'width', 'thickness'] as const;
@@ -110,25 +110,38 @@ export const pieceWeight = recipe({
   sources: [densitySource],
   inputs: {
     dimensions: dimensionsField,
-    length: field.length(size('length, where dimensions is not given')),
-    width: field.length(size('width, where dimensions is not given')),
-    thickness: field.length(size('thickness, where dimensions is not given')),
+    length: field.length(size('length')),
+    width: field.length(size('width')),
+    thickness: field.length(size('thickness')),
     volume: field.volume({
-      label: 'volume, in place of the sizes',
+      label: 'volume',
+      help: 'Give it in place of the sizes.',
       above: '0 m3',
       max: '1000 m3',
       optional: true,
     }),
     count: field.count({ label: 'pieces alike', min: 1, max: 100_000, default: 1 }),
-    timber: timberField({ needs: ['density', 'gravity'], label: 'species, or a group for a range' }),
+    timber: timberField({
+      needs: ['density', 'gravity'],
+      label: 'timber',
+      help: 'A species, or a group for a range.',
+    }),
     moisture: field.moisture({ label: 'moisture content', min: '0 %', max: '300 %', default: '12 %' }),
   },
   outputs: {
-    mass: out.mass({ label: 'mass of all the pieces' }),
-    volume: out.volume({ label: 'volume of all the pieces' }),
+    mass: out.mass({ label: 'mass', help: 'Mass of all pieces.' }),
+    volume: out.volume({ label: 'volume', help: 'Volume of all pieces.' }),
     density: out.density({ label: 'density at this moisture' }),
-    low: out.mass({ label: 'mass, 10th percentile of a group or least printed', optional: true }),
-    high: out.mass({ label: 'mass, 90th percentile of a group or most printed', optional: true }),
+    low: out.mass({
+      label: 'mass, low',
+      help: 'Lower end: 10th percentile of a group, or the least printed.',
+      optional: true,
+    }),
+    high: out.mass({
+      label: 'mass, high',
+      help: 'Upper end: 90th percentile of a group, or the most printed.',
+      optional: true,
+    }),
   },
   formulas: [volumeRule, massRule, ...gravityFormulas],
   solve: (given, trace) => {

@@ -96,7 +96,7 @@ export function verdictOn(change: number, strain: number, used: number): string 
  */
 export const restraintStress = recipe({
   name: 'restraintStress',
-  title: 'A top that is not let move',
+  title: 'Stress in a top held rigid',
   topic: 'moisture',
   about:
     'Strain and stress across the grain of a top held hard along its width while its moisture changes, against the strength of the timber: why a top splits when it is screwed down tight. An estimate that leaves creep out.',
@@ -105,19 +105,30 @@ export const restraintStress = recipe({
     width: field.length({ label: 'width across the grain', above: '0 mm', max: '100 m' }),
     timber: timberField({
       needs: ['movement', 'shrinkage'],
-      label: 'species, or a group for the middle of its range',
+      label: 'timber',
+      help: 'A species, or a group for the middle of its range.',
     }),
-    cut: cutField({ label: 'how it was sawn, or the angle of the rings to the face', default: 'flat-sawn' }),
-    from: stateField('moisture when it was fixed, or air'),
-    to: stateField('moisture it comes to, or air'),
+    cut: cutField({
+      label: 'cut',
+      help: 'How it was sawn, or the angle of the rings to the face.',
+      default: 'flat-sawn',
+    }),
+    from: stateField('moisture when fixed'),
+    to: stateField('final moisture content'),
   },
   outputs: {
-    strain: out.share({ label: 'movement prevented, as a share of the width' }),
+    strain: out.share({
+      label: 'prevented movement',
+      help: 'Movement that is prevented, as a share of the width.',
+    }),
     stress: out.stress({ label: 'stress across the grain' }),
-    strength: out.stress({ label: 'stress at which it splits, or in swelling begins to crush' }),
+    strength: out.stress({
+      label: 'stress at failure',
+      help: 'Stress at which it splits, or in swelling begins to crush.',
+    }),
     used: out.share({ label: 'share of that strength' }),
-    sense: out.text({ label: 'tension as it dries, compression as it swells' }),
-    verdict: out.text({ label: 'what is to be expected' }),
+    sense: out.text({ label: 'type of stress', help: 'Tension as it dries, compression as it swells.' }),
+    verdict: out.text({ label: 'verdict', help: 'What to expect.' }),
   },
   formulas: [strainRule, acrossRule, stressRule, ...movementFormulas],
   solve: (given, trace) => {

@@ -27,47 +27,72 @@ import { yearChart } from './year-chart.js';
  */
 export const seasonalMovement = recipe({
   name: 'seasonalMovement',
-  title: 'The year in a top',
+  title: 'Seasonal movement of a top',
   topic: 'moisture',
   about:
     'Width of a board or top month by month, from twelve months of air: wood follows the air by diffusion across its thickness, slowed by its finish. Give the air of the room it will stand in; the table of places is outdoor air under cover.',
   sources: [coefficientSource],
   inputs: {
-    width: field.length({ label: 'width across the grain, as measured', above: '0 mm', max: '100 m' }),
+    width: field.length({
+      label: 'width',
+      help: 'Width across the grain as measured.',
+      above: '0 mm',
+      max: '100 m',
+    }),
     thickness: field.length({ label: 'thickness', above: '0 mm', max: '1 m' }),
-    timber: timberField({ needs: ['movement', 'shrinkage'], label: 'species, or a group for a range' }),
-    cut: cutField({ label: 'how it was sawn, or the angle of the rings to the face', default: 'flat-sawn' }),
-    climate: climateField('a place in the data, or twelve months of your own'),
+    timber: timberField({
+      needs: ['movement', 'shrinkage'],
+      label: 'timber',
+      help: 'A species, or a group for a range.',
+    }),
+    cut: cutField({
+      label: 'cut',
+      help: 'How it was sawn, or the angle of the rings to the face.',
+      default: 'flat-sawn',
+    }),
+    climate: climateField('climate'),
     sealing: field.choice(Object.keys(sealings) as (keyof typeof sealings)[], {
-      label: 'finish: bare, oiled, varnished on all faces, or open to the air on one face only',
+      label: 'sealing',
+      help: 'Bare, oiled, varnished on all faces, or open to the air on one face only.',
       default: 'bare',
     }),
     lag: field.time({
-      label: 'time constant of the lag, in place of the one calculated from thickness and sealing',
+      label: 'lag',
+      help: 'Time constant; give it in place of the one calculated from thickness and sealing.',
       min: '0 s',
       max: '1e6 day',
       optional: true,
     }),
-    madeAt: optionalStateField(
-      'moisture when the width was measured, or the air of the workshop; left out it is the mean of the year',
-      'the mean of the year',
-    ),
+    madeAt: optionalStateField('moisture when made', 'the mean of the year'),
   },
   outputs: {
-    widest: out.length({ label: 'greatest width in the year' }),
-    narrowest: out.length({ label: 'least width in the year' }),
+    widest: out.length({ label: 'greatest width', help: 'Greatest width in the year.' }),
+    narrowest: out.length({ label: 'least width', help: 'Least width in the year.' }),
     swing: out.length({ label: 'difference between the two' }),
-    swingLow: out.length({ label: 'swing, lower end of what is expected' }),
-    swingHigh: out.length({ label: 'swing, upper end of what is expected' }),
-    widestIn: out.text({ label: 'month in which it is widest' }),
-    narrowestIn: out.text({ label: 'month in which it is narrowest' }),
-    driest: out.moisture({ label: 'least moisture of the wood' }),
-    wettest: out.moisture({ label: 'greatest moisture of the wood' }),
-    timeConstant: out.time({ label: 'time constant of the lag', unit: 'day' }),
+    swingLow: out.length({ label: 'swing, low', help: 'Lower end of what is expected.' }),
+    swingHigh: out.length({ label: 'swing, high', help: 'Upper end of what is expected.' }),
+    widestIn: out.text({ label: 'widest month', help: 'Month in which it is widest.' }),
+    narrowestIn: out.text({ label: 'narrowest month', help: 'Month in which it is narrowest.' }),
+    driest: out.moisture({
+      label: 'least moisture',
+      help: 'Least moisture content of the wood in the year.',
+    }),
+    wettest: out.moisture({
+      label: 'greatest moisture',
+      help: 'Greatest moisture content of the wood in the year.',
+    }),
+    timeConstant: out.time({
+      label: 'lag',
+      help: 'Time constant with which the wood follows the air.',
+      unit: 'day',
+    }),
     months: out.table(
       {
         month: out.text({ label: 'month' }),
-        airMoisture: out.moisture({ label: 'moisture the air asks for' }),
+        airMoisture: out.moisture({
+          label: 'moisture in this air',
+          help: 'Moisture content that the air would bring the wood to.',
+        }),
         moisture: out.moisture({ label: 'moisture of the wood' }),
         width: out.length({ label: 'width' }),
       },

@@ -8,7 +8,7 @@ import { coefficientRange, coefficientRule, coefficientSource, greenRule } from 
 export interface CurveFigures {
   /** Change of size for each fraction of moisture. */
   readonly coefficient: number;
-  /** Shrinkage from green to ovendry, as a fraction. */
+  /** Shrinkage from green to oven-dry, as a fraction. */
   readonly shrinkage: number;
   readonly saturation: number;
 }

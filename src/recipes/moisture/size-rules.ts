@@ -11,8 +11,8 @@ const lumberSource = cite('fpl-rp-489', 'equations for width and thickness', {
 const en336Source = cite('en-336', 'correction of sizes for moisture');
 
 const D = variable('length', 'size at the first moisture', { unit: 'mm' });
-const last = variable('moisture', 'moisture at last', { unit: '%' });
-const first = variable('moisture', 'moisture at first', { unit: '%' });
+const last = variable('moisture', 'final moisture content', { unit: '%' });
+const first = variable('moisture', 'starting moisture content', { unit: '%' });
 
 export const lumberRule = formula({
   symbol: 'Delta_D',

@@ -22,8 +22,18 @@ export const seasonsTake =
   'the humidity of the room in winter and in summer such as "winter 35 %, summer 65 %" (a hygrometer left in the room for a week of each season tells it)';
 
 const parse = makeParser({
-  winter: field.humidity({ label: 'humidity of the room in the coldest month', min: '0 %', max: '100 %' }),
-  summer: field.humidity({ label: 'humidity of the room in the warmest month', min: '0 %', max: '100 %' }),
+  winter: field.humidity({
+    label: 'winter humidity',
+    help: 'Relative humidity indoors in the coldest month.',
+    min: '0 %',
+    max: '100 %',
+  }),
+  summer: field.humidity({
+    label: 'summer humidity',
+    help: 'Relative humidity indoors in the warmest month.',
+    min: '0 %',
+    max: '100 %',
+  }),
   temperature: field.temperature({
     label: 'temperature of the room',
     min: airLimits.coldest,
@@ -31,7 +41,8 @@ const parse = makeParser({
     default: '20 degC',
   }),
   coldest: field.choice(['January', 'July'], {
-    label: 'coldest month: July south of the equator',
+    label: 'coldest month',
+    help: 'January, or July south of the equator.',
     default: 'January',
   }),
 });

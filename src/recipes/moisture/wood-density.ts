@@ -76,22 +76,25 @@ export const woodDensity = recipe({
   inputs: {
     timber: timberField({
       needs: ['density', 'gravity'],
-      label: 'species, or a group for a range',
+      label: 'timber',
+      help: 'A species, or a group for a range.',
       optional: true,
     }),
     specificGravity: field.ratio({
-      label: 'specific gravity on ovendry mass, in place of a timber',
+      label: 'specific gravity',
+      help: 'On oven-dry mass; give it in place of a timber.',
       min: 0.02,
       max: 1.55,
       optional: true,
     }),
     gravityBasis: field.choice(['at this moisture', 'green', 'ovendry'], {
-      label: 'on which volume that specific gravity was taken',
+      label: 'volume basis',
+      help: 'Volume on which that specific gravity was taken.',
       default: 'at this moisture',
     }),
     volumetricShrinkage: field.share({
-      label:
-        'shrinkage of volume from green to ovendry; left out it is the published one, or 26.5 % times the specific gravity',
+      label: 'volume shrinkage',
+      help: 'From green to oven-dry; leave it out to take the published one, or 26.5 % times the specific gravity.',
       min: '0 %',
       max: '40 %',
       optional: true,
@@ -99,10 +102,21 @@ export const woodDensity = recipe({
     moisture: field.moisture({ label: 'moisture content', min: '0 %', max: '300 %', default: '12 %' }),
   },
   outputs: {
-    density: out.density({ label: 'density, with its water' }),
-    specificGravity: out.ratio({ label: 'specific gravity: ovendry mass on the volume at this moisture' }),
-    low: out.density({ label: 'density, 10th percentile of a group or least printed', optional: true }),
-    high: out.density({ label: 'density, 90th percentile of a group or most printed', optional: true }),
+    density: out.density({ label: 'density', help: 'Density of the wood with its water.' }),
+    specificGravity: out.ratio({
+      label: 'specific gravity',
+      help: 'Oven-dry mass on the volume at this moisture.',
+    }),
+    low: out.density({
+      label: 'density, low',
+      help: 'Lower end: 10th percentile of a group, or the least printed.',
+      optional: true,
+    }),
+    high: out.density({
+      label: 'density, high',
+      help: 'Upper end: 90th percentile of a group, or the most printed.',
+      optional: true,
+    }),
     volumePerTonne: out.volume({ label: 'volume of one tonne' }),
   },
   formulas: gravityFormulas,

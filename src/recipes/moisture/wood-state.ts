@@ -32,7 +32,7 @@ export const airField = field.group(
     }),
     humidity: field.humidity({ label: 'relative humidity', min: '0 %', max: '100 %' }),
   },
-  { label: 'air that the wood has come to rest in' },
+  { label: 'air', help: 'Temperature and humidity of the air that the wood has settled in.' },
 );
 const moistureField = field.moisture({ label: 'moisture content', min: '0 %', max: '300 %' });
 
@@ -119,7 +119,12 @@ const cuts: Readonly<Record<string, Cut>> = {
   mixed: { angle: Math.PI / 4, unknown: true },
   unknown: { angle: Math.PI / 4, unknown: true },
 };
-const angleField = field.angle({ label: 'angle of the rings to the face', min: '0 deg', max: '90 deg' });
+const angleField = field.angle({
+  label: 'ring angle',
+  help: 'Angle between the growth rings and the face.',
+  min: '0 deg',
+  max: '90 deg',
+});
 const cutTakes =
   '"flat-sawn", "quarter-sawn", "rift-sawn", "mixed" where it is not known, or the angle of the rings to the face such as "30 deg" (0 flat-sawn, 90 quarter-sawn)';
 

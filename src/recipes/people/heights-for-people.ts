@@ -53,7 +53,8 @@ export const heightsForPeople = recipe({
     use: field.choice(Object.keys(uses) as Use[], { label: 'what it is', default: 'standing, light work' }),
     height: field.length({
       symbol: 'h',
-      label: 'height; of a table to sit at, the room under it',
+      label: 'height',
+      help: 'Height to check; of a table to sit at, the room under it.',
       above: '0 mm',
       max: '2 m',
     }),
@@ -66,7 +67,8 @@ export const heightsForPeople = recipe({
       default: '25 mm',
     }),
     stature: field.length({
-      label: 'stature of a child, for the school size',
+      label: 'stature',
+      help: 'Stature of a child, for the school size.',
       min: '800 mm',
       max: '2070 mm',
       optional: true,
@@ -74,14 +76,25 @@ export const heightsForPeople = recipe({
   },
   outputs: {
     sentence: out.text({ label: 'in one sentence' }),
-    share: out.share({ label: 'share of people whom it suits' }),
-    best: out.length({ label: 'height that suits the average person' }),
-    bestShare: out.share({ label: 'share whom that height suits' }),
-    low: out.length({ label: 'body measure of the 5th percentile, without shoes' }),
-    high: out.length({ label: 'body measure of the 95th percentile, without shoes' }),
+    share: out.share({ label: 'share suited', help: 'Share of people whom the height suits.' }),
+    best: out.length({ label: 'best height', help: 'Height that suits the average person.' }),
+    bestShare: out.share({ label: 'share at best', help: 'Share of people whom the best height suits.' }),
+    low: out.length({ label: '5th percentile', help: 'Body measure of the 5th percentile, without shoes.' }),
+    high: out.length({
+      label: '95th percentile',
+      help: 'Body measure of the 95th percentile, without shoes.',
+    }),
     access: out.text({ label: 'access for wheelchair users' }),
-    schoolSeat: out.length({ label: 'school seat for that stature', optional: true }),
-    schoolTable: out.length({ label: 'school table for that stature', optional: true }),
+    schoolSeat: out.length({
+      label: 'school seat',
+      help: 'Height of a school seat for that stature.',
+      optional: true,
+    }),
+    schoolTable: out.length({
+      label: 'school table',
+      help: 'Height of a school table for that stature.',
+      optional: true,
+    }),
   },
   formulas: [bestHeight],
   solve: (given, trace) => {

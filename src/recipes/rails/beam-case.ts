@@ -16,12 +16,21 @@ import { chosenOf, materialOf, ownWeightPerLength, type Material } from './desig
 import { supportsField } from './support-field.js';
 
 export const beamInputs = {
-  length: field.length({ label: 'length of the beam from end to end', above: '0 mm', max: '100 m' }),
-  supports: supportsField({ label: 'where and how it is held' }),
+  length: field.length({
+    label: 'length',
+    help: 'Length of the beam from end to end.',
+    above: '0 mm',
+    max: '100 m',
+  }),
+  supports: supportsField({ label: 'supports', help: 'Where and how it is held.' }),
   loads: loadsField({ label: 'what stands on it' }),
   section: sectionField({ label: 'its cross-section' }),
   notch: notchField,
-  ownWeight: field.flag({ label: 'whether its own weight counts beside the loads', default: false }),
+  ownWeight: field.flag({
+    label: 'own weight',
+    help: 'Whether its own weight counts beside the loads.',
+    default: false,
+  }),
   ...situationFields,
   ...materialFields,
 } as const;

@@ -37,9 +37,9 @@ const shearStress = formula({
   basis: 'definition',
 });
 const outputs = {
-  maxDeflection: out.length({ label: 'greatest sag when the load comes on' }),
-  longDeflection: out.length({ label: 'greatest sag in the long run' }),
-  deflectionAt: out.length({ label: 'where it sags most, from the left end' }),
+  maxDeflection: out.length({ label: 'first sag', help: 'Greatest sag when the load comes on.' }),
+  longDeflection: out.length({ label: 'long-term sag', help: 'Greatest sag in the long run.' }),
+  deflectionAt: out.length({ label: 'place of greatest sag', help: 'From the left end.' }),
   maxMoment: out.moment({ label: 'greatest bending moment' }),
   momentAt: out.length({ label: 'where that is' }),
   maxShear: out.force({ label: 'greatest shear force' }),
@@ -47,17 +47,30 @@ const outputs = {
   maxSlope: out.angle({ label: 'steepest slope' }),
   bendingStress: out.stress({ label: 'greatest bending stress' }),
   shearStress: out.stress({ label: 'greatest shear stress' }),
-  bendingUse: out.share({ label: 'bending stress as a share of the stress to stay under', optional: true }),
-  shearUse: out.share({ label: 'shear stress as a share of the stress to stay under', optional: true }),
-  notchUse: out.share({
-    label: 'force or moment at the notch as a share of what it carries',
+  bendingUse: out.share({
+    label: 'share of bending',
+    help: 'Bending stress as a share of the stress to stay under.',
     optional: true,
   }),
-  verdict: out.text({ label: 'whether the stresses stay under theirs' }),
-  secondMoment: out.secondMoment({
-    label: 'second moment of area; where moduli differ, as if all had that of the timber',
+  shearUse: out.share({
+    label: 'share of shear',
+    help: 'Shear stress as a share of the stress to stay under.',
+    optional: true,
   }),
-  sectionModulus: out.sectionModulus({ label: 'section modulus: moment over greatest bending stress' }),
+  notchUse: out.share({
+    label: 'share at the notch',
+    help: 'Force or moment at the notch as a share of what it carries.',
+    optional: true,
+  }),
+  verdict: out.text({ label: 'strong enough', help: 'Whether the stresses stay under their limits.' }),
+  secondMoment: out.secondMoment({
+    label: 'second moment',
+    help: 'Second moment of area; where moduli differ, as if all had that of the timber.',
+  }),
+  sectionModulus: out.sectionModulus({
+    label: 'section modulus',
+    help: 'Moment over greatest bending stress.',
+  }),
   basis: out.text({ label: 'the timber’s figures' }),
   reactions: out.table(
     {
@@ -70,12 +83,13 @@ const outputs = {
   diagrams: out.table(
     {
       position: out.length({ label: 'from the left end' }),
-      shear: out.force({ label: 'shear force; up on the left is positive' }),
-      moment: out.moment({ label: 'moment; sagging is positive' }),
-      deflection: out.length({ label: 'sag; down is positive' }),
+      shear: out.force({ label: 'shear force', help: 'Positive where it is up on the left.' }),
+      moment: out.moment({ label: 'moment', help: 'Positive where it bends downward.' }),
+      deflection: out.length({ label: 'sag', help: 'Positive downward.' }),
     },
     {
-      label: 'Shear, moment and first sag at the ends, supports, loads and worst places (just right of each)',
+      label: 'Along the beam',
+      help: 'Shear, moment and first sag at the ends, supports, loads and worst places, just right of each.',
     },
   ),
 } as const;

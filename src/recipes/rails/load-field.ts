@@ -45,7 +45,8 @@ const partialParts = makeParser({
   to: place('where it ends'),
   load: q('by length at its beginning, down'),
   loadTo: field.lineLoad({
-    label: 'by length at its end; default as at its beginning',
+    label: 'load at end',
+    help: 'Load by length at its end; leave it out where it is that at the beginning.',
     min: '-1000 kN/m',
     max: '1000 kN/m',
     optional: true,

@@ -16,20 +16,23 @@ import { creepField } from './sag-limit.js';
 /** How a piece is used, and where it stands: they set the duration of the load, the service class and the creep. */
 export const situationFields = {
   category: field.choice(useCategories, {
-    label:
-      'category of use: home or office, hall or shop, workshop, shelf or store, permanent, or short; without one the whole load is taken as long term',
+    label: 'category of use',
+    help: 'Home or office, hall or shop, workshop, shelf or store, permanent, or short; leave it out to take the whole load as long term.',
     optional: true,
   }),
   place: field.choice(servicePlaces, {
-    label: 'place: service class 1, 2 or 3 of EN 1995-1-1',
+    label: 'place',
+    help: 'Service class 1, 2 or 3 of EN 1995-1-1.',
     default: 'heated room',
   }),
   long: creepField({
-    label: 'creep factor of a load that stays, instead of that of the place',
+    label: 'creep factor',
+    help: 'For a load that stays; give it in place of that of the place.',
     optional: true,
   }),
   longShare: field.share({
-    label: 'share of the imposed load that stays on for months, instead of that of the category',
+    label: 'share that stays',
+    help: 'Share of the imposed load that stays on for months; give it in place of that of the category.',
     min: '0 %',
     max: '100 %',
     optional: true,

@@ -21,31 +21,36 @@ const q = variable('lineLoad', 'load by length', { unit: 'N/mm' });
 export const notchField = field.group(
   {
     at: field.length({
-      label: 'from the nearer support to the notch; 0 at the support itself',
+      label: 'position',
+      help: 'From the nearer support to the notch; 0 at the support itself.',
       min: '0 mm',
       max: '100 m',
       default: '0 mm',
     }),
-    depth: field.length({ label: 'how deep it is cut', above: '0 mm', max: '3 m' }),
+    depth: field.length({ label: 'depth', help: 'How deep the notch is cut.', above: '0 mm', max: '3 m' }),
     side: field.choice(['bottom', 'top'], {
-      label: 'whether it is cut from below or above',
+      label: 'side',
+      help: 'Whether the notch is cut from below or above.',
       default: 'bottom',
     }),
     length: field.length({
-      label: 'how long it is along the rail; as deep as it is, without it',
+      label: 'length',
+      help: 'Length of the notch along the rail; taken as its depth where none is given.',
       above: '0 mm',
       max: '10 m',
       optional: true,
     }),
     taper: field.ratio({
-      label: 'run of the sloping shoulder for each unit of rise; 0 is square',
+      label: 'shoulder slope',
+      help: 'Run of the sloping shoulder for each unit of rise; 0 is square.',
       min: 0,
       max: 20,
       default: 0,
     }),
   },
   {
-    label: 'notch or lap cut into the rail, where there is one',
+    label: 'notch',
+    help: 'Notch or lap cut into the rail, where there is one.',
     optional: true,
   },
 );

@@ -54,7 +54,8 @@ const piece = makeParser({
   width: side('across the load'),
   depth: side('in the direction of the load'),
   modulus: field.modulus({
-    label: 'modulus of elasticity of this piece',
+    label: 'modulus of elasticity',
+    help: 'Modulus of elasticity of this piece.',
     above: '0 MPa',
     max: '100 GPa',
     optional: true,

@@ -12,21 +12,30 @@ import type { Rank } from '../../materials/working-stress/ungraded-wood.js';
 import { chosenOf, materialOf, ownWeightPerLength, type Material } from './design-values.js';
 
 export const spanInputs = {
-  section: sectionField({ label: 'width by depth of the rail, depth in the direction of the load' }),
+  section: sectionField({
+    label: 'section',
+    help: 'Width by depth of the rail, depth in the direction of the load.',
+  }),
   load: field.lineLoad({
     symbol: 'q',
-    label: 'load on the rail by length',
+    label: 'load',
+    help: 'Load on the rail by length.',
     above: '0 N/m',
     max: '1000 kN/m',
   }),
-  limit: sagLimitField({ label: 'how far it may sag: a share of the span or a length', default: 'L/300' }),
+  limit: sagLimitField({ label: 'sag limit', help: 'A share of the span or a length.', default: 'L/300' }),
   permanent: field.lineLoad({
-    label: 'permanent load by length beside the load, such as the top itself',
+    label: 'permanent load',
+    help: 'By length beside the load, such as the top itself.',
     min: '0 N/m',
     max: '1000 kN/m',
     default: '0 N/m',
   }),
-  ownWeight: field.flag({ label: 'whether the rail carries its own weight beside the load', default: false }),
+  ownWeight: field.flag({
+    label: 'own weight',
+    help: 'Whether the rail carries its own weight beside the load.',
+    default: false,
+  }),
   notch: notchField,
   ...situationFields,
   ...materialFields,

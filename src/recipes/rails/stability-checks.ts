@@ -16,35 +16,41 @@ import {
 /** What the situations of a kind of furniture need besides its masses and feet. */
 export const stabilityFields = {
   piece: field.choice(stabilityPieces, {
-    label: 'kind of furniture, for the situations after furniture tests',
+    label: 'kind of furniture',
+    help: 'For the situations after furniture tests.',
     optional: true,
   }),
   topHeight: field.length({
-    label: 'height of the top over the floor; as pushHeight without it',
+    label: 'top height',
+    help: 'Height of the top over the floor; leave it out where it is the height of the push.',
     above: '0 mm',
     max: '10 m',
     optional: true,
   }),
   endBase: field.length({
-    label: 'from the feet at one end to those at the other, lengthwise',
+    label: 'base length',
+    help: 'From the feet at one end to those at the other, lengthwise.',
     above: '0 mm',
     max: '10 m',
     optional: true,
   }),
   endOverhang: field.length({
-    label: 'how far each end stands out past those feet',
+    label: 'end overhang',
+    help: 'How far each end stands out past those feet.',
     min: '0 mm',
     max: '3 m',
     default: '0 mm',
   }),
   openReach: field.length({
-    label: 'how far the fronts of open drawers stand out before the front feet',
+    label: 'open drawers',
+    help: 'How far the fronts of open drawers stand out before the front feet.',
     min: '0 mm',
     max: '2 m',
     default: '0 mm',
   }),
   floorTilt: field.angle({
-    label: 'how far the floor is out of level, for those situations',
+    label: 'floor slope',
+    help: 'How far the floor is out of level, for those situations.',
     min: '0 deg',
     max: '10 deg',
     default: '1 deg',

@@ -26,13 +26,15 @@ const supportParts = makeParser({
   kind: field.choice(kinds, { label: 'how it holds', optional: true }),
   type: field.choice(kinds, { label: 'the same as kind', optional: true }),
   stiffness: field.springRate({
-    label: 'force for each millimetre that a spring gives',
+    label: 'spring stiffness',
+    help: 'Force for each millimetre that a spring gives.',
     above: '0 N/mm',
     max: '1e9 N/mm',
     optional: true,
   }),
   turning: field.quantity('rotationalStiffness', {
-    label: 'moment for each radian that it turns',
+    label: 'turning stiffness',
+    help: 'Moment for each radian that it turns.',
     above: '0 N m/rad',
     max: '1e12 N m/rad',
     optional: true,

@@ -3,18 +3,12 @@ import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
-import { tableField } from '../../engine/table-field.js';
 import { InputError } from '../../units/input-error.js';
 import { loadBearingCautions, g0 } from './loads-and-creep.js';
 import { verdictOf } from './stability.js';
-import {
-  answerOf,
-  checkRow,
-  stabilityCautions,
-  stabilityChecks,
-  stabilityFields,
-} from './stability-checks.js';
+import { answerOf, checkRow, stabilityCautions, stabilityChecks } from './stability-checks.js';
 import { tippingDrawing } from './tipping-drawing.js';
+import { tippingFields } from './tipping-fields.js';
 
 const mass = variable('mass', 'mass of the whole');
 const g = variable('acceleration', 'standard gravity');
@@ -75,91 +69,48 @@ export const tipping = recipe({
   about:
     'Whether a piece of furniture stands when somebody leans on its edge or pushes it, from the masses of its parts and where its feet are. For a level floor and nothing fixed to a wall.',
   sources: [],
-  inputs: {
-    parts: tableField(
-      {
-        name: field.text({ label: 'what it is', optional: true }),
-        mass: field.mass({ label: 'its mass', above: '0 kg', max: '5000 kg' }),
-        position: field.length({
-          label: 'its middle from the front feet, backward; in front of them is negative',
-          min: '-5 m',
-          max: '5 m',
-        }),
-        height: field.length({
-          label: 'height of its middle over the floor',
-          min: '0 m',
-          max: '10 m',
-          optional: true,
-        }),
-      },
-      { label: 'the parts and what stands on them', most: 500 },
-    ),
-    base: field.length({ label: 'from the front feet to the back feet', above: '0 mm', max: '10 m' }),
-    overhang: field.length({
-      label: 'how far the front edge stands out before the front feet',
-      min: '0 mm',
-      max: '3 m',
-      default: '0 mm',
-    }),
-    backOverhang: field.length({
-      label: 'how far the back edge stands out behind the back feet',
-      min: '0 mm',
-      max: '3 m',
-      default: '0 mm',
-    }),
-    edgeLoad: field.force({
-      label: 'load down on the edge, front or back',
-      min: '0 N',
-      max: '100 kN',
-      default: '0 N',
-    }),
-    push: field.force({
-      label: 'push along the floor, forward or back',
-      min: '0 N',
-      max: '100 kN',
-      default: '0 N',
-    }),
-    pushHeight: field.length({
-      label: 'height of the push over the floor',
-      above: '0 mm',
-      max: '10 m',
-      default: '900 mm',
-    }),
-    factor: field.ratio({
-      label: 'how many times the holding moment should be the tipping one, for the forces given',
-      min: 1,
-      max: 10,
-      default: 1.5,
-    }),
-    ...stabilityFields,
-  },
+  inputs: tippingFields,
   outputs: {
-    verdict: out.text({ label: 'stands, tips, or not checked' }),
+    verdict: out.text({ label: 'verdict', help: 'Stands, tips, or not checked.' }),
     answer: out.text({ label: 'what pushes it over' }),
     checks: out.table(
       {
         situation: out.text({ label: 'situation' }),
         side: out.text({ label: 'side' }),
-        factor: out.ratio({ label: 'holding over tipping; none where nothing tips it', optional: true }),
+        factor: out.ratio({
+          label: 'safety',
+          help: 'Restoring over overturning moment; none where nothing tips it.',
+          optional: true,
+        }),
         tipsAt: out.force({ label: 'force that tips it', optional: true }),
         result: out.text({ label: 'result' }),
       },
       { label: 'What was checked', optional: true },
     ),
     margin: out.length({
-      label: 'how far inside the nearer feet the line of weight and loads falls; negative: it tips',
+      label: 'stability margin',
+      help: 'How far inside the nearer feet the line of weight and loads falls; negative means that it tips.',
     }),
     factor: out.ratio({
-      label: 'holding moment over tipping moment, on the worse side; none where nothing tips it',
+      label: 'safety',
+      help: 'Restoring over overturning moment on the worse side; none where nothing tips it.',
       optional: true,
     }),
-    worseSide: out.text({ label: 'the side it tips to first' }),
+    worseSide: out.text({ label: 'weaker side', help: 'The side it tips to first.' }),
     mass: out.mass({ label: 'mass of the whole' }),
-    centre: out.length({ label: 'centre of gravity, behind the front feet' }),
-    forceToTip: out.force({ label: 'push at that height that tips it, with the edge load on' }),
-    edgeLoadToTip: out.force({ label: 'load on the edge alone that tips it', optional: true }),
+    centre: out.length({ label: 'centre of gravity', help: 'Behind the front feet.' }),
+    forceToTip: out.force({
+      label: 'tipping push',
+      help: 'Push at that height that tips it with the edge load on.',
+    }),
+    edgeLoadToTip: out.force({
+      label: 'tipping edge load',
+      help: 'Load on the edge alone that tips it.',
+      optional: true,
+    }),
     tilt: out.angle({
-      label: 'how far it may be tilted before it falls; where heights are given',
+      label: 'tilt angle',
+      help: 'How far it may be tilted before it falls, where heights are given.',
       optional: true,
     }),
   },

@@ -31,42 +31,57 @@ export const shelfUses = ['books', 'general shelf', 'cabinet shelf', 'dwelling f
 const psf = 47.88025898033584;
 
 export const topInputs = {
-  length: field.length({ label: 'length of the top in the direction it spans', above: '0 mm', max: '20 m' }),
+  length: field.length({
+    label: 'span length',
+    help: 'Length of the top in the direction it spans.',
+    above: '0 mm',
+    max: '20 m',
+  }),
   width: field.length({
     symbol: 'B',
-    label: 'width of the top, across the span',
+    label: 'width',
+    help: 'Width of the top across the span.',
     above: '0 mm',
     max: '10 m',
   }),
   thickness: field.length({ label: 'thickness of the top', above: '0 mm', max: '500 mm' }),
   supports: field.list(field.length({ label: 'from the left end', min: '0 mm', max: '20 m' }), {
-    label: 'where rails bear it, from the left end',
+    label: 'supports',
+    help: 'Where rails carry it, from the left end.',
     least: 2,
     most: 40,
   }),
   load: field.areaLoad({
     symbol: 'p',
-    label: 'load by area, where it does most harm',
+    label: 'load',
+    help: 'By area, where it does most harm.',
     min: '0 kPa',
     max: '1000 kPa',
     optional: true,
   }),
   use: field.choice(shelfUses, { label: 'a published load instead', optional: true }),
   edgeLoad: field.force({
-    label: 'one load beside, put where it does most harm: an end that hangs over, or the middle of a bay',
+    label: 'point load',
+    help: 'One load beside, put where it does most harm: an overhanging end, or the middle of a bay.',
     min: '0 N',
     max: '100 kN',
     default: '0 N',
   }),
   grain: field.choice(['along', 'across'], {
-    label: 'whether the grain runs along the span or across it',
+    label: 'grain',
+    help: 'Whether the grain runs along the span or across it.',
     default: 'along',
   }),
   limit: sagLimitField({
-    label: 'how far it may sag between supports; an end that hangs over counts double its length',
+    label: 'sag limit',
+    help: 'How far it may sag between supports; an overhanging end counts double its length.',
     default: 'L/300',
   }),
-  ownWeight: field.flag({ label: 'whether the top carries its own weight beside the load', default: true }),
+  ownWeight: field.flag({
+    label: 'own weight',
+    help: 'Whether the top carries its own weight beside the load.',
+    default: true,
+  }),
   ...situationFields,
   ...materialFields,
 } as const;

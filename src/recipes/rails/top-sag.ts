@@ -13,13 +13,20 @@ import { materialFormulas } from './material-formulas.js';
 import { baysOf, lineOf, topCases, topInputs, type Bay, type TopGiven } from './top-cases.js';
 
 const outputs = {
-  sag: out.length({ label: 'greatest sag in the long run' }),
-  firstSag: out.length({ label: 'greatest sag when the load comes on' }),
-  sagBetween: out.length({ label: 'greatest sag between supports, in the long run' }),
-  sagAtEnd: out.length({ label: 'greatest sag of an end that hangs over, in the long run', optional: true }),
-  allowed: out.length({ label: 'sag allowed where it comes nearest to its limit' }),
+  sag: out.length({ label: 'long-term sag', help: 'Greatest sag in the long run.' }),
+  firstSag: out.length({ label: 'first sag', help: 'Greatest sag when the load comes on.' }),
+  sagBetween: out.length({
+    label: 'sag between supports',
+    help: 'Greatest sag between supports in the long run.',
+  }),
+  sagAtEnd: out.length({
+    label: 'sag of overhang',
+    help: 'Greatest sag of an overhanging end in the long run.',
+    optional: true,
+  }),
+  allowed: out.length({ label: 'sag allowed', help: 'Sag allowed where it comes nearest to its limit.' }),
   stress: out.stress({ label: 'greatest bending stress' }),
-  ok: out.flag({ label: 'whether sag and stress stay under their limits' }),
+  ok: out.flag({ label: 'verdict', help: 'Whether sag and stress stay under their limits.' }),
   verdict: out.text({ label: 'why' }),
   basis: out.text({ label: 'the timber’s figures' }),
 } as const;

@@ -100,16 +100,17 @@ export const boardMeasure = recipe({
     thickness: field.length({ symbol: 't', label: 'thickness of a piece', above: '0 mm', max: '2 m' }),
     count: field.count({ symbol: 'n', label: 'pieces of this size', min: 1, max: 1_000_000, default: 1 }),
     price: priceField({
-      label: 'price as quoted, by board foot, cubic metre, square metre, metre or piece',
+      label: 'price',
+      help: 'As quoted, by board foot, cubic metre, square metre, metre or piece.',
       optional: true,
     }),
   },
   outputs: {
-    boardFeet: out.boardFeet({ label: 'board feet of all pieces' }),
-    superFeet: out.superFeet({ label: 'super feet of all pieces' }),
+    boardFeet: out.boardFeet({ label: 'board feet', help: 'Board feet of all pieces.' }),
+    superFeet: out.superFeet({ label: 'super feet', help: 'Super feet of all pieces.' }),
     volume: out.volume({ label: 'volume of all pieces' }),
-    linealLength: out.length({ label: 'length of all pieces end to end' }),
-    surface: out.area({ label: 'face area of all pieces' }),
+    linealLength: out.length({ label: 'total length', help: 'Length of all pieces end to end.' }),
+    surface: out.area({ label: 'face area', help: 'Face area of all pieces.' }),
     price: out.money({ label: 'price of all pieces', optional: true }),
     pricePerBoardFoot: out.quantity('pricePerVolume', {
       label: 'price by board foot',

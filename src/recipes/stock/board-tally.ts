@@ -59,20 +59,28 @@ export const boardTally = recipe({
         thickness: field.length({ label: 'thickness: nominal for softwood', above: '0 mm', max: '500 mm' }),
         count: field.count({ label: 'boards alike', min: 1, max: 1000, default: 1 }),
       },
-      { label: 'the boards, in the order they are tallied', most: 1000 },
+      { label: 'boards', help: 'In the order in which they are tallied.', most: 1000 },
     ),
     rule: field.choice(['hardwood', 'softwood'], {
-      label: 'which rule the yard goes by',
+      label: 'tally rule',
+      help: 'Rule of measuring that the yard goes by.',
       default: 'hardwood',
     }),
   },
   outputs: {
     sentence: out.text({ label: 'in one sentence' }),
-    boardFeet: out.boardFeet({ label: 'board feet of the tally' }),
-    surfaceMeasure: out.count({ label: 'surface measure of the tally', optional: true }),
+    boardFeet: out.boardFeet({ label: 'board feet', help: 'Board feet of the tally.' }),
+    surfaceMeasure: out.count({
+      label: 'surface measure',
+      help: 'Surface measure of the whole tally.',
+      optional: true,
+    }),
     boards: out.count({ label: 'boards' }),
-    bySize: out.boardFeet({ label: 'board feet by the sizes as they are' }),
-    difference: out.share({ label: 'tally over or under the sizes as they are' }),
+    bySize: out.boardFeet({
+      label: 'exact board feet',
+      help: 'Board feet by the sizes as they are, without rounding.',
+    }),
+    difference: out.share({ label: 'difference', help: 'Tally over or under the sizes as they are.' }),
     rows: out.table(
       {
         size: out.text({ label: 'size' }),
@@ -80,7 +88,7 @@ export const boardTally = recipe({
         surfaceMeasure: out.count({ label: 'surface measure', optional: true }),
         boardFeet: out.boardFeet({ label: 'board feet' }),
       },
-      { label: 'The tally, row by row' },
+      { label: 'Tally', help: 'One row for each board.' },
     ),
   },
   formulas: [bySize],

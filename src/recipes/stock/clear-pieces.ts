@@ -30,17 +30,17 @@ export const clearPieces = asyncRecipe({
         length: field.length({ label: 'length of the part', min: '10 mm', max: '20 m' }),
         count: field.count({ label: 'parts of this kind', min: 1, max: 1000, default: 1 }),
       },
-      { label: 'parts to cut, a row each', most: 100 },
+      { label: 'parts', help: 'Parts to cut with a row for each size.', most: 100 },
     ),
     kerf: field.length({ label: 'saw kerf', min: '0 mm', max: '20 mm', default: '3 mm' }),
     timeLimit: field.time({ label: 'longest to search', min: '0.05 s', max: '30 min', default: '20 s' }),
   },
   outputs: {
     boardsCut: out.count({ label: 'boards cut' }),
-    boardLength: out.length({ label: 'length of the boards cut', unit: 'm' }),
+    boardLength: out.length({ label: 'board length', help: 'Length of all boards cut.', unit: 'm' }),
     lowerBound: out.length({ label: 'no plan cuts less', unit: 'm' }),
-    optimal: out.flag({ label: 'proved to be the best' }),
-    missingLength: out.length({ label: 'length of the parts missing', unit: 'm' }),
+    optimal: out.flag({ label: 'proved best', help: 'Whether the plan is proved to be the best.' }),
+    missingLength: out.length({ label: 'missing length', help: 'Length of all parts missing.', unit: 'm' }),
     plan: out.table(
       {
         board: out.text({ label: 'board' }),
@@ -56,7 +56,7 @@ export const clearPieces = asyncRecipe({
         length: out.length({ label: 'length' }),
         count: out.count({ label: 'count' }),
       },
-      { label: 'Parts that the boards do not give', optional: true },
+      { label: 'Missing parts', help: 'Parts that the boards do not give.', optional: true },
     ),
   },
   search: async (given, trace) => {

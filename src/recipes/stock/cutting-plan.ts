@@ -39,7 +39,7 @@ export const cuttingPlan = asyncRecipe({
   title: 'Cutting plan',
   topic: 'stock',
   about:
-    'Which parts to cut from which boards so that the fewest boards, the least stock or the least money goes, with a proven bound beside it. For straight crosscuts of clear stock; dock faults first.',
+    'Which parts to cut from which boards so that the fewest boards, the least stock or the least cost results, with a proven bound beside it. For straight crosscuts of clear stock; dock faults first.',
   sources: [
     cite('gilmore-gomory-1961', 'patterns by linear programming'),
     cite('martello-toth-1990', 'bounds on the boards needed'),
@@ -52,7 +52,7 @@ export const cuttingPlan = asyncRecipe({
         count: field.count({ label: 'parts of this kind', min: 1, max: 100_000, default: 1 }),
         ...sectionColumns,
       },
-      { label: 'parts to cut, a row each', most: 2000 },
+      { label: 'parts', help: 'One row for each part to cut.', most: 2000 },
     ),
     stock: tableField(
       {
@@ -64,18 +64,20 @@ export const cuttingPlan = asyncRecipe({
             field.choice(['as needed'], { label: 'as many as needed' }),
           ],
           {
-            label: 'boards there are: one without a count, or "as needed" for as many as the plan takes',
+            label: 'count',
+            help: 'One without a count, or "as needed" for as many as the plan takes.',
             default: 1,
           },
         ),
         cost: field.money({ label: 'cost of a board', min: 0, max: 1e6, optional: true }),
         ...sectionColumns,
       },
-      { label: 'stock to cut from, a row each length', most: 500 },
+      { label: 'stock', help: 'One row for each length of board to cut from.', most: 500 },
     ),
     kerf: field.length({ label: 'saw kerf', min: '0 mm', max: '50 mm', default: '3 mm' }),
     trimEachEnd: field.length({
-      label: 'docked from each end of every board before parts are cut',
+      label: 'trim, each end',
+      help: 'Docked from each end of every board before parts are cut.',
       min: '0 mm',
       max: '5 m',
       default: '0 mm',
@@ -87,8 +89,8 @@ export const cuttingPlan = asyncRecipe({
       optional: true,
     }),
     aim: field.choice(['boards', 'length', 'cost'], {
-      label:
-        'what to make least; left out: cost where costs are given, length where lengths differ, else boards',
+      label: 'minimise',
+      help: 'What to keep least; leave it out for cost where costs are given, length where lengths differ, else boards.',
       optional: true,
     }),
     timeLimit: field.time({ label: 'longest to search', min: '0.05 s', max: '2 h', default: '20 s' }),

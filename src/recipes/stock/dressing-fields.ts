@@ -4,14 +4,16 @@ import type { Dressing } from './survey.js';
 /** How a pile is dressed: what planing, sawing and jointing take off, and what is wanted in the end. */
 export const dressingFields = {
   plane: field.length({
-    label: 'planed off each face once it is flat',
+    label: 'planing allowance',
+    help: 'Planed off each face once it is flat.',
     min: '0 mm',
     max: '20 mm',
     default: '1 mm',
   }),
   kerf: field.length({ label: 'saw kerf', min: '0 mm', max: '20 mm', default: '3 mm' }),
   jointing: field.length({
-    label: 'taken off each strip in jointing, both edges together',
+    label: 'jointing allowance',
+    help: 'Taken off each strip in jointing, both edges together.',
     min: '0 mm',
     max: '50 mm',
     default: '3 mm',
@@ -28,7 +30,8 @@ export const dressingFields = {
             optional: true,
           }),
           width: field.length({
-            label: 'finished width of a strip',
+            label: 'strip width',
+            help: 'Finished width of a strip.',
             above: '0 mm',
             max: '3 m',
             optional: true,
@@ -38,9 +41,13 @@ export const dressingFields = {
         { label: 'section and length wanted' },
       ),
     ],
-    { label: 'finished thickness wanted, or thickness, strip width and piece length', optional: true },
+    {
+      label: 'target',
+      help: 'Finished thickness, or thickness, strip width and piece length.',
+      optional: true,
+    },
   ),
-  resaw: field.flag({ label: 'whether thick boards are resawn into layers', default: false }),
+  resaw: field.flag({ label: 'resaw', help: 'Whether thick boards are resawn into layers.', default: false }),
 } as const;
 
 interface Cuts {

@@ -5,6 +5,7 @@ import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
+import { flatteningLossFields } from './flattening-loss-fields.js';
 
 const depth = variable('length', 'depth of the curve as found', { unit: 'mm' });
 
@@ -72,47 +73,19 @@ export const flatteningLoss = recipe({
   about:
     'How thin a cupped, bowed or twisted board gets by planing it flat, and what ripping or crosscutting it first saves. Not for kinks, nor for a bend along the edge.',
   sources: [],
-  inputs: {
-    thickness: field.length({ symbol: 't', label: 'rough thickness', above: '0 mm', max: '500 mm' }),
-    width: field.length({ symbol: 'W', label: 'width as found', above: '0 mm', max: '3 m' }),
-    length: field.length({ symbol: 'L', label: 'length as found', above: '0 mm', max: '30 m' }),
-    cup: field.length({
-      label: 'gap in the middle under a straightedge laid across the width',
-      min: '0 mm',
-      max: '300 mm',
-      default: '0 mm',
-    }),
-    bow: field.length({
-      label: 'gap in the middle under a line along the length',
-      min: '0 mm',
-      max: '2 m',
-      default: '0 mm',
-    }),
-    twist: field.length({
-      label: 'how far the fourth corner stands up when three lie on a flat bench',
-      min: '0 mm',
-      max: '1 m',
-      default: '0 mm',
-    }),
-    rips: field.count({ label: 'cuts along the grain before planing', min: 0, max: 100, default: 0 }),
-    crosscuts: field.count({ label: 'cuts across the grain before planing', min: 0, max: 100, default: 0 }),
-    kerf: field.length({ label: 'saw kerf', min: '0 mm', max: '20 mm', default: '0 mm' }),
-    cleanUp: field.length({
-      label: 'cleaned off each face once flat',
-      min: '0 mm',
-      max: '20 mm',
-      default: '0 mm',
-    }),
-  },
+  inputs: flatteningLossFields,
   outputs: {
-    dressedThickness: out.length({ label: 'thickness once both faces are flat' }),
+    dressedThickness: out.length({
+      label: 'flattened thickness',
+      help: 'Thickness once both faces are flat.',
+    }),
     loss: out.length({ label: 'thickness lost' }),
-    pieceWidth: out.length({ label: 'width of a piece when flattened' }),
-    pieceLength: out.length({ label: 'length of a piece when flattened' }),
+    pieceWidth: out.length({ label: 'piece width', help: 'Width of a piece when flattened.' }),
+    pieceLength: out.length({ label: 'piece length', help: 'Length of a piece when flattened.' }),
     byCause: out.table(
       {
         cause: out.text({ label: 'cause' }),
-        asFound: out.length({ label: 'depth in the whole board' }),
+        asFound: out.length({ label: 'depth in board', help: 'Depth in the whole board.' }),
         lossWhole: out.length({ label: 'loss if planed whole' }),
         loss: out.length({ label: 'loss after the cuts' }),
       },

@@ -62,7 +62,7 @@ function pieces(needed: number, x: number, s: number, n: number, t: number): num
  */
 export const pileSampling = recipe({
   name: 'pileSampling',
-  title: 'How many more to take apart',
+  title: 'How many more pallets or boards to break down',
   topic: 'stock',
   about:
     'How many more pallets or boards to take apart for what is still needed, judged by a few already done. For pieces like those sampled; not for a pile sorted best first.',
@@ -71,21 +71,25 @@ export const pileSampling = recipe({
     sample: sampleField,
     needed: neededField,
     confidence: field.share({
-      label: 'how sure the answer should be',
+      label: 'confidence',
+      help: 'How sure the answer should be.',
       min: '50 %',
       max: '99.9 %',
       default: '90 %',
     }),
   },
   outputs: {
-    piecesToPull: out.count({ label: 'pieces to take apart so that the need is met with this confidence' }),
-    low: out.count({ label: 'pieces that may already do, if luck holds' }),
-    high: out.count({ label: 'pieces that it may take, if luck fails' }),
-    expected: out.count({ label: 'pieces needed at the mean yield' }),
-    meanYield: amountOutput('mean yield of a piece'),
-    spread: amountOutput('standard deviation of the yields'),
-    yieldLow: amountOutput('least that these pieces may give'),
-    yieldHigh: amountOutput('most that these pieces may give'),
+    piecesToPull: out.count({
+      label: 'pieces to break down',
+      help: 'Pieces to take apart so that the need is met with this confidence.',
+    }),
+    low: out.count({ label: 'pieces, low', help: 'Pieces that may already be enough.' }),
+    high: out.count({ label: 'pieces, high', help: 'Pieces that may be needed.' }),
+    expected: out.count({ label: 'pieces, mean', help: 'Pieces needed at the mean yield.' }),
+    meanYield: amountOutput('mean yield'),
+    spread: amountOutput('spread of yields'),
+    yieldLow: amountOutput('yield, low'),
+    yieldHigh: amountOutput('yield, high'),
   },
   formulas: [total, halfWidth],
   solve: (given, trace) => {

@@ -48,14 +48,17 @@ export const pileYield = recipe({
   },
   outputs: {
     commonThickness: out.length({ label: 'common thickness' }),
-    yield: out.share({ label: 'dressed volume as a share of the pile' }),
+    yield: out.share({ label: 'yield', help: 'Dressed volume as a share of the pile.' }),
     pieces: out.count({ label: 'dressed pieces' }),
-    usableLength: out.length({ label: 'length of the dressed pieces', unit: 'm' }),
-    area: out.area({ label: 'face area of the dressed pieces' }),
+    usableLength: out.length({ label: 'usable length', help: 'Length of the dressed pieces.', unit: 'm' }),
+    area: out.area({ label: 'area', help: 'Face area of the dressed pieces.' }),
     volume: out.volume({ label: 'dressed volume' }),
-    roughVolume: out.volume({ label: 'volume of the pile as found' }),
-    boardsLeftOut: out.count({ label: 'boards that give nothing at this thickness' }),
-    peakThickness: out.length({ label: 'thickness at which the yield peaks' }),
+    roughVolume: out.volume({ label: 'rough volume', help: 'Volume of the pile as found.' }),
+    boardsLeftOut: out.count({
+      label: 'boards left out',
+      help: 'Boards that give nothing at this thickness.',
+    }),
+    peakThickness: out.length({ label: 'best thickness', help: 'Thickness at which the yield is greatest.' }),
     peakYield: out.share({ label: 'yield at that thickness' }),
     byGroup: out.table(
       {
@@ -68,7 +71,7 @@ export const pileYield = recipe({
         volume: out.volume({ label: 'dressed volume' }),
         yield: out.share({ label: 'yield' }),
       },
-      { label: 'By group, at the common thickness' },
+      { label: 'By group', help: 'At the common thickness.' },
     ),
     byThickness: out.table(
       {
@@ -77,7 +80,7 @@ export const pileYield = recipe({
         volume: out.volume({ label: 'dressed volume' }),
         yield: out.share({ label: 'yield' }),
       },
-      { label: 'Thicknesses at which boards begin to drop out' },
+      { label: 'By thickness', help: 'Thicknesses at which boards begin to drop out.' },
     ),
   },
   formulas: [curveLeft, dressedVolume, yieldShare],

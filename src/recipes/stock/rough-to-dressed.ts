@@ -96,11 +96,16 @@ export const roughToDressed = recipe({
     'The dressed size a rough board gives, or the rough size to buy for a wanted one, by planing allowances; and the standard dressed size of nominal softwood. For bent boards calculate the flattening loss first.',
   sources: [],
   inputs: {
-    rough: section('rough size, to find the dressed one'),
-    dressed: section('dressed size, to find the rough one'),
-    nominal: field.text({ label: 'nominal softwood size in inches, such as 2x4', optional: true }),
+    rough: section('rough size'),
+    dressed: section('dressed size'),
+    nominal: field.text({
+      label: 'nominal size',
+      help: 'Softwood size in inches, such as 2x4.',
+      optional: true,
+    }),
     faces: field.choice(Object.keys(faces) as [Faces, ...Faces[]], {
-      label: 'sides and edges planed: S1S one side, S1E one edge, S4S all four',
+      label: 'surfacing',
+      help: 'S1S one side, S1E one edge, S4S all four.',
       default: 'S4S',
     }),
     allowances: field.group(
@@ -121,7 +126,7 @@ export const roughToDressed = recipe({
     dressedLength: out.length({ label: 'dressed length', optional: true }),
     greenThickness: out.length({ label: 'thickness if dressed green', optional: true }),
     greenWidth: out.length({ label: 'width if dressed green', optional: true }),
-    planedAway: out.share({ label: 'share of the section planed away' }),
+    planedAway: out.share({ label: 'planed away', help: 'Share of the section that is planed away.' }),
   },
   formulas: [toDressed, toRough, planedAway],
   solve: (given, trace) => {

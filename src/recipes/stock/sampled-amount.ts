@@ -44,7 +44,7 @@ export const sampleField = makeField<string | readonly (string | number)[], Amou
       throw refusals.reduce((a, b) => (b.issues.length < a.issues.length ? b : a));
     },
   },
-  { label: 'usable yield of each piece taken apart so far' },
+  { label: 'sample' },
 );
 
 const singles = measures.map((kind) => ({
@@ -68,7 +68,7 @@ export const neededField = makeField<string | number | Quantity, Amount, { label
       throw new InputError(`got ${inspectValue(v)}, takes ${takesNeed}`);
     },
   },
-  { label: 'usable yield still needed, beyond what the sample gave' },
+  { label: 'still needed' },
 );
 
 /** An amount as an answer: a quantity, or a plain number where plain pieces were counted. */

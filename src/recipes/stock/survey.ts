@@ -5,32 +5,52 @@ import { InputError, type Issue } from '../../units/input-error.js';
 import { curveLeft } from './flattening-loss.js';
 
 const columns = {
-  name: field.text({ label: 'mark chalked on the board', optional: true }),
-  group: field.text({ label: 'what it was: rafter, floorboard', default: 'all' }),
+  name: field.text({ label: 'mark', help: 'Mark chalked on the board.', optional: true }),
+  group: field.text({ label: 'group', help: 'What it was, such as rafter or floorboard.', default: 'all' }),
   count: field.count({ label: 'boards like this one', min: 1, max: 100_000, default: 1 }),
   length: field.length({ label: 'length as found', above: '0 mm', max: '30 m' }),
   width: field.length({ label: 'width as found', above: '0 mm', max: '3 m' }),
-  thickness: field.length({ label: 'thickness as found, at its thinnest', above: '0 mm', max: '500 mm' }),
+  thickness: field.length({
+    label: 'thickness',
+    help: 'As found, at its thinnest.',
+    above: '0 mm',
+    max: '500 mm',
+  }),
   endLoss: field.length({
-    label: 'docked at the two ends together',
+    label: 'end loss',
+    help: 'Docked at the two ends together.',
     min: '0 mm',
     max: '30 m',
     default: '0 mm',
   }),
   faultLength: field.length({
-    label: 'cut out between the ends in all: nail zones, knots, notches',
+    label: 'fault length',
+    help: "All of a board's nail zones, knots and notches added.",
     min: '0 mm',
     max: '30 m',
     default: '0 mm',
   }),
-  faults: field.count({ label: 'places where a fault is cut out', min: 0, max: 1000, optional: true }),
+  faults: field.count({
+    label: 'faults',
+    help: 'Places where a fault is cut out.',
+    min: 0,
+    max: 1000,
+    optional: true,
+  }),
   cup: field.length({
-    label: 'gap under a straightedge across the width',
+    label: 'cup',
+    help: 'Gap under a straightedge across the width.',
     min: '0 mm',
     max: '300 mm',
     default: '0 mm',
   }),
-  bow: field.length({ label: 'gap under a line along the length', min: '0 mm', max: '2 m', default: '0 mm' }),
+  bow: field.length({
+    label: 'bow',
+    help: 'Gap under a line along the length.',
+    min: '0 mm',
+    max: '2 m',
+    default: '0 mm',
+  }),
 } as const;
 
 export type SurveyRow = Parsed<typeof columns>;
@@ -69,7 +89,8 @@ function checkRow(r: SurveyRow): void {
 
 /** The survey of a pile: a list of rows, a data frame or a CSV file; columns are named and may carry their unit. */
 export const surveyField = tableField(columns, {
-  label: 'survey of the pile, a row for each size and state of board',
+  label: 'boards',
+  help: 'Survey of the pile with a row for each size and state of board.',
   row: checkRow,
 });
 

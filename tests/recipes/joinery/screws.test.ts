@@ -150,11 +150,11 @@ describe('gravity', () => {
     const oak = screwHold({ timber: 'white oak', diameter: '#8', penetration: '1 in' });
     // Wood Handbook, Table 5-3a, from memory: 0.60 green, 0.68 at 12 %.
     expect(oak.specificGravity).toBeCloseTo(0.68, 9);
-    expect(oak.toText()).toMatch(/ovendry mass on the volume at 12 %: 0.68/);
+    expect(oak.toText()).toMatch(/oven-dry mass on the volume at 12 %: 0.68/);
     // Teak, Table 5-5a, from memory: 0.55 green and none at 12 %.
     const teak = screwHold({ timber: 'teak', diameter: '#8', penetration: '1 in' });
     expect(teak.specificGravity).toBeCloseTo(0.55, 9);
-    expect(teak.toText()).toMatch(/ovendry mass on the volume green: 0.55/);
+    expect(teak.toText()).toMatch(/oven-dry mass on the volume green: 0.55/);
   });
   it('is asked for where a timber has none', () => {
     expect(() =>

@@ -242,7 +242,7 @@ describe('glueQuantity, caulCamber, matchSlabs and stackUp', () => {
     expect(labelsIn(limited)).toEqual(expect.arrayContaining(['lower limit', 'upper limit']));
     const open = stackUp({ parts }).chart;
     expect(titleOf(open)).toMatch(/95 % lie from 179\.41 mm to 180\.59 mm/);
-    expect(labelsIn(open)).toEqual(expect.arrayContaining(['interval, least', 'interval, most']));
+    expect(labelsIn(open)).toEqual(expect.arrayContaining(['interval, low', 'interval, high']));
     // A page that redraws from numbers alone has counted no stacks.
     const read = stackUp.read({ parts, limits: '0.2 mm' });
     expect(titleOf(stackUp.chartOf(read, stackUp.evaluate(read)))).toMatch(/95 % lie from/);

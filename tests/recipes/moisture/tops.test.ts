@@ -360,7 +360,7 @@ describe('moistureByWeight', () => {
   it('takes dry wood for dry, and refuses wood that gains in the oven', () => {
     expect(moistureByWeight({ wetMass: '100 g', ovenDryMass: '100 g' }).moisture.value).toBe(0);
     expect(() => moistureByWeight({ wetMass: '99.9 g', ovenDryMass: '100 g' })).toThrow(
-      /wetMass: got 99.9 g, less than the ovendry mass of 100.0 g/,
+      /wetMass: got 99.9 g, less than the oven-dry mass of 100.0 g/,
     );
   });
   it('doubts more than 300 %', () => {

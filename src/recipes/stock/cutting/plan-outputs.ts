@@ -4,15 +4,31 @@ import { objectiveOutput } from './objective.js';
 /** The outputs of a cutting plan: totals, the boards with their cuts, the stock used, and what is missing. */
 export const planOutputs = {
   boardsUsed: out.count({ label: 'boards cut' }),
-  waste: out.share({ label: 'share of the boards that is neither part nor offcut worth keeping' }),
+  waste: out.share({
+    label: 'waste share',
+    help: 'Share of the boards that is neither part nor offcut worth keeping.',
+  }),
   achieved: objectiveOutput('what the plan takes'),
-  lowerBound: objectiveOutput('what no plan can go below'),
-  optimal: out.flag({ label: 'whether the plan is proved to be the best' }),
-  stockLength: out.length({ label: 'length of the boards cut', unit: 'm' }),
+  lowerBound: objectiveOutput('lower bound'),
+  optimal: out.flag({ label: 'proved', help: 'Whether the plan is proved to be the best.' }),
+  stockLength: out.length({
+    label: 'length cut',
+    help: 'Length of the boards that the plan cuts.',
+    unit: 'm',
+  }),
   partsLength: out.length({ label: 'length of the parts', unit: 'm' }),
-  wasteLength: out.length({ label: 'length wasted in kerfs, trims and short offcuts', unit: 'm' }),
-  kept: out.length({ label: 'length of the offcuts worth keeping', unit: 'm', optional: true }),
-  totalCost: out.money({ label: 'cost of the boards cut', optional: true }),
+  wasteLength: out.length({
+    label: 'wasted length',
+    help: 'Length lost in kerfs, trims and short offcuts.',
+    unit: 'm',
+  }),
+  kept: out.length({
+    label: 'offcuts kept',
+    help: 'Length of the offcuts worth keeping.',
+    unit: 'm',
+    optional: true,
+  }),
+  totalCost: out.money({ label: 'cost', help: 'Cost of the boards that the plan cuts.', optional: true }),
   plan: out.table(
     {
       board: out.count({ label: 'board' }),
@@ -25,12 +41,12 @@ export const planOutputs = {
           length: out.length({ label: 'length' }),
           from: out.length({ label: 'from the left end' }),
         },
-        { label: 'parts in the order they lie' },
+        { label: 'parts', help: 'Parts in the order they lie on the board.' },
       ),
       offcut: out.length({ label: 'left at the end' }),
-      keep: out.flag({ label: 'whether it is worth keeping' }),
+      keep: out.flag({ label: 'worth keeping', help: 'Whether the offcut is long enough to keep.' }),
     },
-    { label: 'The boards and their cuts (part, length, distance from the left end)' },
+    { label: 'Boards and cuts', help: 'Part, length and distance from the left end.' },
   ),
   stockUsed: out.table(
     {
@@ -39,7 +55,7 @@ export const planOutputs = {
       there: out.text({ label: 'boards there are' }),
       used: out.count({ label: 'boards cut' }),
     },
-    { label: 'How many boards there were, and how many the plan cuts' },
+    { label: 'Boards used', help: 'How many boards there were, and how many the plan cuts.' },
   ),
   missing: out.table(
     {
@@ -47,10 +63,11 @@ export const planOutputs = {
       length: out.length({ label: 'length' }),
       count: out.count({ label: 'count' }),
     },
-    { label: 'Parts that the stock does not give', optional: true },
+    { label: 'Missing parts', help: 'Parts that the stock does not give.', optional: true },
   ),
   boardsShort: out.count({
-    label: 'further boards of the longest kind wanted for the missing parts',
+    label: 'boards to add',
+    help: 'Further boards of the longest kind needed for the missing parts.',
     optional: true,
   }),
 } as const;

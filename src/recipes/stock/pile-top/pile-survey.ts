@@ -11,33 +11,47 @@ const loss = (label: string) => field.length({ label, min: '0 mm', max: '30 m', 
 /** The columns of a survey with the places of faults. */
 export const pileColumns = {
   name: field.text({ label: 'mark on the board', optional: true }),
-  group: field.text({ label: 'what it was: rafter, floorboard', default: 'all' }),
+  group: field.text({ label: 'group', help: 'What it was, such as rafter or floorboard.', default: 'all' }),
   count: field.count({ label: 'boards like this one', min: 1, max: 10_000, default: 1 }),
   length: field.length({ label: 'length as found', above: '0 mm', max: '30 m' }),
   width: field.length({ label: 'width as found', above: '0 mm', max: '3 m' }),
-  thickness: field.length({ label: 'thickness as found, at its thinnest', above: '0 mm', max: '500 mm' }),
-  tone: field.text({ label: 'tone: light, dark', default: 'one' }),
-  endLoss: loss('docked at both ends together, half from each'),
-  endLeft: loss('docked at the left end'),
-  endRight: loss('docked at the right end'),
+  thickness: field.length({
+    label: 'thickness',
+    help: 'As found, at its thinnest.',
+    above: '0 mm',
+    max: '500 mm',
+  }),
+  tone: field.text({ label: 'tone', help: 'Light or dark.', default: 'one' }),
+  endLoss: loss('end loss'),
+  endLeft: loss('left end loss'),
+  endRight: loss('right end loss'),
   faultsAt: field.text({
-    label: 'where faults lie, from the left end: "310-350; 900-2100 edge 15; 400-420 back mm"',
+    label: 'places of faults',
+    help: 'From the left end, such as "310-350; 900-2100 edge 15; 400-420 back mm".',
     optional: true,
   }),
-  faultLength: loss('length of all faults together, where their places were not measured'),
+  faultLength: loss('fault length'),
   faults: field.count({
-    label: 'number of faults, where their places were not measured',
+    label: 'number of faults',
+    help: 'Used where their places were not measured.',
     min: 0,
     max: 100,
     optional: true,
   }),
   cup: field.length({
-    label: 'gap under a straightedge across the width',
+    label: 'cup',
+    help: 'Gap under a straightedge across the width.',
     min: '0 mm',
     max: '300 mm',
     default: '0 mm',
   }),
-  bow: field.length({ label: 'gap under a line along the length', min: '0 mm', max: '2 m', default: '0 mm' }),
+  bow: field.length({
+    label: 'bow',
+    help: 'Gap under a line along the length.',
+    min: '0 mm',
+    max: '2 m',
+    default: '0 mm',
+  }),
 } as const;
 
 export type PileRow = Parsed<typeof pileColumns>;
@@ -64,7 +78,8 @@ function checkRow(r: PileRow): void {
 }
 
 export const pileField = tableField(pileColumns, {
-  label: 'survey of the pile, a row for each board or kind of board',
+  label: 'boards',
+  help: 'Survey of the pile with a row for each board or kind of board.',
   row: checkRow,
   most: 2000,
 });
