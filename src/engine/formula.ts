@@ -8,6 +8,7 @@ import {
   type Tree,
 } from '../units/algebra.js';
 import { dimensionOf, dimensionOfTree, dimensionText } from '../units/dimensions.js';
+import { withoutSlack } from '../units/expression-slack.js';
 import { kinds, type Kind } from '../units/kind.js';
 import { unitOf, unitsOf } from '../units/unit.js';
 import type { UnitName } from '../units/unit-scales.js';
@@ -95,12 +96,11 @@ export function formula<const L extends Variables>(spec: FormulaSpec<L>): Formul
   // Parsing waits until first use: a command that runs one recipe does not pay for all.
   let parsed: Tree | undefined;
   const tree = (): Tree => (parsed ??= parsedTree(spec));
-  // What a reader sees: without the hair's breadth that keeps rounding up from counting an error of the last digit.
   let visible: Tree | undefined;
-  const shown = (): Tree =>
-    (visible ??= tinySlack.test(spec.expression)
-      ? parseTree(spec.expression.replace(tinySlack, ''))
-      : tree());
+  const shown = (): Tree => {
+    const expression = withoutSlack(spec.expression);
+    return (visible ??= expression === spec.expression ? tree() : parseTree(expression));
+  };
   const toJavaScript = (name: (symbol: string) => string): string =>
     spec.empirical
       ? toBase(
@@ -145,16 +145,8 @@ export function formula<const L extends Variables>(spec: FormulaSpec<L>): Formul
     assertBalanced: () => assertBalanced(spec, tree()),
     withUnits: (args) => (spec.empirical ? evaluate(args) : withUnits(spec, tree(), args)),
   };
-  defined.push(made);
   return made;
 }
-
-/** ` - 10^(-9)` inside a ceiling or a floor. */
-const tinySlack = / [-+] 10\^\(-\d+\)/;
-
-const defined: Formula[] = [];
-/** Every formula defined so far, for tests that look at all of them. @internal */
-export const definedFormulas = (): readonly Formula[] => defined;
 
 const variableOf = (spec: FormulaSpec<Variables>, symbol: string): Variable =>
   spec.variables[symbol] as Variable;

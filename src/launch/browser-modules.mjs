@@ -54,7 +54,10 @@ const nodeParts = (root) => ({
 async function formulaCompiler(root, esbuild) {
   const { outputFiles } = await esbuild.build({
     absWorkingDir: root,
-    entryPoints: ['src/units/algebra.ts'],
+    stdin: {
+      contents: `export * from './algebra.js'; export { withoutSlack } from './expression-slack.js';`,
+      resolveDir: join(root, 'src/units'),
+    },
     bundle: true,
     write: false,
     format: 'esm',
@@ -66,7 +69,7 @@ async function formulaCompiler(root, esbuild) {
   const algebra = await import(pathToFileURL(file).href);
   rmSync(file);
   const mark = (name, power) => `\u0001${name}${power ? '^' : ''}\u0002`;
-  return (expression) => {
+  const parsed = (expression) => {
     const tree = algebra.parseTree(expression);
     return {
       node: plainNode(tree.node),
@@ -76,6 +79,9 @@ async function formulaCompiler(root, esbuild) {
       plain: algebra.plainOf(tree, mark),
     };
   };
+  // As it is calculated, and as a reader sees it.
+  return (expression) =>
+    [...new Set([expression, algebra.withoutSlack(expression)])].map((form) => [form, parsed(form)]);
 }
 
 /** A node of a parsed expression as data: what src/units/expression-tree.ts names, and no more. */
@@ -111,10 +117,9 @@ function withData(root, compile) {
         const words = new Set([...text.matchAll(/['"`]([\w.-]+)['"`]/g)].map(([, word]) => word));
         const read = tables.filter((name) => words.has(name) || words.has(name.replace(/\.csv$/, '')));
         const cited = sources.filter(({ id }) => words.has(id));
-        const formulas = [...text.matchAll(/\bexpression:\s*'([^'\n]+)'/g)].map(([, formula]) => [
-          formula,
+        const formulas = [...text.matchAll(/\bexpression:\s*'([^'\n]+)'/g)].flatMap(([, formula]) =>
           compile(formula),
-        ]);
+        );
         if (read.length + cited.length + formulas.length === 0) return undefined;
         const lines = [
           `import { addSources as __addSources, addTable as __addTable } from ${registry};`,

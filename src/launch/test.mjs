@@ -29,7 +29,7 @@ function run(name, args, { live = false } = {}) {
 const checks = [
   ['format', [script('prettier', 'bin', 'prettier.cjs'), '--check', '--log-level=warn', '.']],
   ['lint', [script('eslint', 'bin', 'eslint.js'), '.']],
-  ['types', [script('typescript', 'bin', 'tsc'), '--noEmit', '-p', 'tsconfig.json']],
+  ['types', [script('typescript-native', 'bin', 'tsc'), '--noEmit', '-p', 'tsconfig.json']],
 ];
 
 async function checksInTurn() {

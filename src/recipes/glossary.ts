@@ -41,21 +41,33 @@ export function glossaryEntry(text: string): GlossaryEntry | undefined {
   return glossary().find((e) => is(e.term)) ?? glossary().find((e) => e.also.some(is));
 }
 
-/** Everything a recipe says of itself: title, purpose, labels. */
-function textOf(r: AnyRecipe): string {
-  const labels = [...Object.values(r.inputs), ...Object.values(r.outputs)].map((f) => f.label);
-  return plain([r.name, r.title, r.topic, r.about, ...labels].join(' '));
+/** The value of a function for a recipe, worked out once. */
+function oncePerRecipe<T>(valueOf: (recipe: AnyRecipe) => T): (recipe: AnyRecipe) => T {
+  const known = new Map<AnyRecipe, T>();
+  return (recipe) => {
+    const value = known.get(recipe) ?? valueOf(recipe);
+    known.set(recipe, value);
+    return value;
+  };
 }
+
+/** Everything a recipe says of itself: title, purpose, labels and their help. */
+const textOf = oncePerRecipe((r) => {
+  const labels = [...Object.values(r.inputs), ...Object.values(r.outputs)].map(
+    (f) => `${f.label} ${f.help ?? ''}`,
+  );
+  return plain([r.name, r.title, r.topic, r.about, ...labels].join(' '));
+});
 
 const whole = (words: string, text: string): boolean => ` ${text} `.includes(` ${words} `);
 
 /** Words of the glossary that a recipe uses. */
-export function termsOf(recipe: AnyRecipe): readonly GlossaryEntry[] {
+export const termsOf = oncePerRecipe((recipe): readonly GlossaryEntry[] => {
   const text = textOf(recipe)
     .replace(/[^\p{L}\p{N} ]/gu, ' ')
     .replace(/\s+/g, ' ');
   return glossary().filter((e) => whole(plain(e.term), text) || whole(`${plain(e.term)}s`, text));
-}
+});
 
 /** Recipes that use a word of the glossary. */
 export const recipesUsing = (entry: GlossaryEntry): readonly AnyRecipe[] =>

@@ -15,6 +15,11 @@ for (const name of [
   'porch-bench.piece.json',
 ])
   copyFileSync(join(root, 'data/demo', name), join(folder, name));
+const counter = JSON.parse(readFileSync(join(folder, 'tea-counter.piece.json'), 'utf8')) as {
+  pile: Record<string, unknown>;
+};
+counter.pile['timeLimit'] = '0.3 s';
+writeFileSync(join(folder, 'tea-counter.piece.json'), JSON.stringify(counter));
 
 /** Runs the built command as a person would. */
 function reckoner(...words: string[]): Promise<{ code: number; out: string; err: string }> {

@@ -34,7 +34,9 @@ async function recalledIn(notebook: string): Promise<{ readonly results: number;
     watch:
       (recipe: (...given: unknown[]) => unknown) =>
       (...given: unknown[]): unknown => {
-        const result = recipe(...given);
+        // What a search rests on does not change with its time.
+        const first = recipe.name === 'topFromPile' ? { ...(given[0] as object), timeLimit: '0.1 s' } : given[0];
+        const result = recipe(first, ...given.slice(1));
         if (result instanceof Promise) void result.then(seen);
         else seen(result);
         return result;

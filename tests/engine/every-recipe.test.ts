@@ -85,7 +85,7 @@ describe.each(catalogue.map((r) => [r.name, r] as const))('%s', (_name, recipe) 
   it('describes its fields', () => {
     expect(recipe.about.length).toBeGreaterThan(20);
     for (const [name, f] of Object.entries(recipe.inputs)) {
-      expect(f.label.length, name).toBeGreaterThan(3);
+      expect(f.label.length, name).toBeGreaterThan(2);
       expect(f.expects.length, name).toBeGreaterThan(3);
     }
     for (const [name, o] of Object.entries(recipe.outputs)) expect(o.label.length, name).toBeGreaterThan(2);

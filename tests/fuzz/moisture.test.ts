@@ -53,8 +53,10 @@ describe('moisture out of reach', () => {
   it('says which rule it used, and when the change crosses the range', () => {
     expect(movementAcross(top).ruleUsed).toMatch(/coefficient/);
     const crossing = movementAcross({ ...top, from: '18 %', to: '9 %' });
-    expect(crossing.ruleUsed).toBe('shrinkage from green');
-    expect(crossing.toText()).toMatch(/crosses the range/);
+    expect(crossing.ruleUsed).toBe(
+      'movement coefficient from 6 to 14 % moisture, shrinkage from green outside',
+    );
+    expect(crossing.toText()).toMatch(/18 % to 9 % crosses the end of the 6 to 14 %/);
     const beyond = movementAcross({ ...top, timber: 'blackbutt', from: '18 %', to: '9 %' });
     expect(beyond.cautions.some((c) => c.level === 'range' && /beyond its range/.test(c.text))).toBe(true);
   });

@@ -7,7 +7,7 @@ const bad: readonly (readonly [string, Record<string, unknown>, RegExp])[] = [
   ['a section with one side', { section: '45 mm' }, /section: got "45 mm", takes width by depth/],
   ['a section with three sides', { section: '45 x 95 x 20 mm' }, /section: got/],
   ['a section of zero', { section: '0 x 95 mm' }, /section\.width: got "0 mm".*more than 0 mm/],
-  ['a section without a unit', { section: '45 x 95' }, /section\.(width|depth)/],
+  ['a section without a unit', { section: '45 x 95' }, /section: "45 x 95" has no unit; write "45 x 95 mm"/],
   ['a negative depth', { section: { width: '45 mm', depth: '-95 mm' } }, /section\.depth/],
   [
     'a box whose webs fill it',

@@ -113,10 +113,11 @@ it(`a server killed ${kills} times in the middle of a save loses nothing that wa
       () => false,
       () => true,
     );
-    // Every other time the blow falls just after the temporary file has appeared; else anywhere from before the body has
-    // arrived until after the answer.
+    // Every other time the kill comes just after the temporary file has appeared, every eighth time after the answer; else
+    // anywhere from before the body has arrived until after the answer.
     const kill = (): void => void child.kill('SIGKILL');
-    if (n % 2 === 0) setTimeout(kill, ((n / 2) % 25) * (onePass / 12));
+    if (n % 8 === 0) void saving.finally(kill);
+    else if (n % 2 === 0) setTimeout(kill, ((n / 2) % 25) * (onePass / 12));
     else {
       const eye = watch(above, (_, name) => {
         if (!name?.endsWith('.part')) return;

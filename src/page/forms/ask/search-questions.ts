@@ -81,10 +81,13 @@ export function search(words: string, all: readonly Searched[], most = 6): Found
   const places = wanted.map((word) => ready.map(({ texts }) => bestOf(word, texts)));
   // A word that few things have says more than one that many have.
   const rarity = places.map((scores) => Math.log(1 + all.length / (1 + scores.filter((s) => s > 0).length)));
+  const asks = [...new Set(wanted)].sort().join(' ');
   const scored = ready
     .map(({ thing }, i): Found => {
       const score = places.reduce((sum, scores, j) => sum + (scores[i] ?? 0) * (rarity[j] ?? 1), 0);
-      return { ...thing, score };
+      // The question itself, in whatever order, comes before a title that has one of its words.
+      const same = [...new Set(stems(thing.title))].sort().join(' ') === asks;
+      return { ...thing, score: same ? 2 * score : score };
     })
     .filter(({ score }) => score > 0)
     .sort((a, b) => b.score - a.score);

@@ -1,0 +1,2 @@
+// The bundler takes style sheets as modules.
+declare module '*.css';
