@@ -72,12 +72,8 @@ function rankOf(card: RecipeCard, words: readonly string[]): number {
     [8, card.name],
     [4, card.topic],
     [3, card.about],
-    [
-      2,
-      [...card.inputs, ...card.outputs]
-        .map((field) => `${field.name} ${field.label} ${'help' in field ? field.help : ''}`)
-        .join(' '),
-    ],
+    [2, card.inputs.map((field) => `${field.name} ${field.label} ${field.help}`).join(' ')],
+    [2, card.outputs.map((field) => `${field.name} ${field.label}`).join(' ')],
     [2, card.also],
     [1, card.sources.join(' ')],
   ];

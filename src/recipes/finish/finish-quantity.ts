@@ -7,15 +7,7 @@ import { lossOf } from './application-loss.js';
 import { coatChart } from './coat-chart.js';
 import { coverageNotes, printedCoverages } from './coverage.js';
 import { finishHazards } from './hazards.js';
-import {
-  allFaces,
-  piece,
-  pieceArea,
-  topAndBottom,
-  topAndEdges,
-  topOnly,
-  type Piece,
-} from './coated-surface.js';
+import { allFaces, pieceArea, topAndBottom, topAndEdges, topOnly, type Piece } from './coated-surface.js';
 import { finishQuantityFields } from './finish-quantity-fields.js';
 
 // Loss is a share of what leaves the tin, as coatings notes take it; adding it on top of the net volume gives too little.

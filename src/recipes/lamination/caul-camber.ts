@@ -1,6 +1,5 @@
 import { lineChart } from '../../charts/line-chart.js';
 import { danger, dataCaution, note } from '../../engine/caution.js';
-import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';

@@ -1,7 +1,6 @@
 import { quantileNormal } from 'vega-statistics';
 import { histogram } from '../../charts/bar-chart.js';
 import { note } from '../../engine/caution.js';
-import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';

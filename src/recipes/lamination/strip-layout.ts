@@ -1,6 +1,5 @@
 import { InputError } from '../../units/input-error.js';
 import { danger, note } from '../../engine/caution.js';
-import { field } from '../../engine/field.js';
 import { out } from '../../engine/output.js';
 import { asyncRecipe } from '../../engine/recipe.js';
 import { mulberry32 } from '../../engine/random.js';

@@ -1,6 +1,5 @@
 import { InputError } from '../../units/input-error.js';
 import { estimate, note } from '../../engine/caution.js';
-import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';

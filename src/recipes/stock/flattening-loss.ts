@@ -1,7 +1,6 @@
 import { lineChart } from '../../charts/line-chart.js';
 import { InputError } from '../../units/input-error.js';
 import { danger, note } from '../../engine/caution.js';
-import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
