@@ -8,22 +8,62 @@ export const monthNames: readonly string[] = Array.from({ length: 12 }, (_, i) =
 );
 const columns = monthNames.map((m) => `${m.slice(0, 3).toLowerCase()}_pct`);
 
-/** A place with the moisture that wood outdoors under cover comes to in each month, as fractions, January first. */
+/** Air of a month: °C and relative humidity as a fraction. */
+export interface MonthOfAir {
+  readonly temperature: number;
+  readonly humidity: number;
+}
+
+/**
+ * A place with its twelve months outdoors under cover, January first: the moisture that wood comes to, as a fraction where a table
+ * prints that, else the air.
+ */
 export interface Climate {
   readonly place: string;
-  readonly moisture: readonly number[];
+  readonly months: readonly (number | MonthOfAir)[];
   readonly row: DataRow;
 }
 
 let all: readonly Climate[] | undefined;
 
-/** Every place in data/: outdoor equilibrium moisture by city and month. */
+const placeOf = (row: DataRow): string => `${row.text('place')}, ${row.text('state')}`;
+
+/** Twelve figures of a cell, undefined where it is empty. @throws Error */
+function twelve(row: DataRow, column: string): readonly number[] | undefined {
+  const text = row.text(column);
+  if (text === '') return undefined;
+  const list = text.split(' ').map(Number);
+  if (list.length !== 12 || !list.every(Number.isFinite))
+    throw new Error(`data/${row.table}.csv, line ${row.line}: ${column} takes twelve numbers`);
+  return list;
+}
+
+const middle = (a: number, b: number | undefined): number => (b === undefined ? a : (a + b) / 2);
+
+/** The air of a row: the middle of the day's highest and lowest temperature, and of the morning's and afternoon's humidity. */
+function airOf(row: DataRow): MonthOfAir[] {
+  const [highest, humidity] = [twelve(row, 'max_c'), twelve(row, 'humidity_pct')];
+  if (!highest || !humidity)
+    throw new Error(`data/${row.table}.csv, line ${row.line}: max_c and humidity_pct must be given`);
+  const [lowest, afternoon] = [twelve(row, 'min_c'), twelve(row, 'humidity_pm_pct')];
+  return highest.map((t, i) => ({
+    temperature: middle(t, lowest?.[i]),
+    humidity: middle(humidity[i] as number, afternoon?.[i]) / 100,
+  }));
+}
+
+/** Every place in data/: the USA by the moisture of wood, other countries by their air. */
 export function climates(): readonly Climate[] {
-  return (all ??= tableRows('outdoor-moisture.fpl-gtr-190').map((row) => ({
-    place: `${row.text('place')}, ${row.text('state')}`,
-    moisture: columns.map((c) => (row.number(c) as number) / 100),
-    row,
-  })));
+  return (all ??= [
+    ...tableRows('outdoor-moisture.fpl-gtr-190').map((row) => ({
+      place: placeOf(row),
+      months: columns.map((c) => (row.number(c) as number) / 100),
+      row,
+    })),
+    ...tableRows('outdoor-air.various')
+      .filter((row) => row.preferred)
+      .map((row) => ({ place: placeOf(row), months: airOf(row), row })),
+  ]);
 }
 
 const plain = (s: string): string => s.toLowerCase().replace(/[^a-z]/g, '');

@@ -10,7 +10,7 @@ export type TimberName = 'acacia spp.' | 'African ebony' | 'afrormosia' | 'afzel
 /** Names of structural grades. */
 export type GradeName = 'C14' | 'C16' | 'C18' | 'C20' | 'C22' | 'C24' | 'C27' | 'C30' | 'C35' | 'C40' | 'D30' | 'D40' | 'D50' | 'D60' | 'MGP10' | 'MGP12' | 'MGP15' | 'F5' | 'F7' | 'F8' | 'F11' | 'F14' | 'F17' | 'F27' | 'MGP10 (working stress)' | 'MGP12 (working stress)' | 'MGP15 (working stress)' | 'Hem-Fir No.2 2x-4x' | 'Hem-Fir No.2 Beams & Stringers' | 'Hem-Fir No.2 Posts & Timbers';
 /** Places whose outdoor moisture is tabled. */
-export type ClimateName = 'Phoenix, AZ' | 'Los Angeles, CA' | 'Denver, CO' | 'Washington, DC' | 'Miami, FL' | 'Chicago, IL' | 'New Orleans, LA' | 'Portland, ME' | 'Boston, MA' | 'Minneapolis-St. Paul, MN' | 'Portland, OR' | 'Seattle-Tacoma, WA' | 'Cheyenne, WY';
+export type ClimateName = 'Phoenix, AZ' | 'Los Angeles, CA' | 'Denver, CO' | 'Washington, DC' | 'Miami, FL' | 'Chicago, IL' | 'New Orleans, LA' | 'Portland, ME' | 'Boston, MA' | 'Minneapolis-St. Paul, MN' | 'Portland, OR' | 'Seattle-Tacoma, WA' | 'Cheyenne, WY' | 'London, United Kingdom' | 'Paris, France' | 'Amsterdam, Netherlands' | 'Prague, Czechia' | 'Rome, Italy' | 'Barcelona, Spain' | 'Lisbon, Portugal' | 'Athens, Greece';
 
 /** What {@link cupDepth} takes. Depth of the cup of a flat-sawn board when its moisture changes, because wood moves more along the rings than across them, and which face goes hollow. For narrow strips cut from it the depth falls with the square of the width. */
 export interface CupDepthInput {

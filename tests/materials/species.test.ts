@@ -183,7 +183,7 @@ describe('grades and places', () => {
   });
   it('a place with or without its state', () => {
     // Wood Handbook Table 13-1; June in Phoenix 4.6 % is also quoted from FPL-RN-268.
-    expect(findClimate('Phoenix').moisture[5]).toBeCloseTo(0.046, 12);
+    expect(findClimate('Phoenix').months[5]).toBeCloseTo(0.046, 12);
     expect(findClimate('portland, or').place).toBe('Portland, OR');
     expect(() => findClimate('Portland')).toThrow(/"Portland, ME" or "Portland, OR"/);
     expect(() => findClimate('Seatle-Tacoma')).toThrow(/did you mean "Seattle-Tacoma/);

@@ -116,6 +116,6 @@ describe('equilibrium moisture elsewhere', () => {
     }
   });
   it('the table of places holds what FPL-RN-268 is quoted for', () => {
-    expect(findClimate('Phoenix').moisture[5]).toBeCloseTo(0.046, 9);
+    expect(findClimate('Phoenix').months[5]).toBeCloseTo(0.046, 9);
   });
 });

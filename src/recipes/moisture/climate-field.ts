@@ -2,7 +2,7 @@
 import { InputError, inspectValue } from '../../units/input-error.js';
 import { field, isPlainObject, makeField, type Field } from '../../engine/field.js';
 import { tableField } from '../../engine/table-field.js';
-import { findClimate, monthNames, type Climate } from '../../materials/climate.js';
+import { findClimate, monthNames, type Climate, type MonthOfAir } from '../../materials/climate.js';
 import { airLimits, equilibrium, inTable } from './sorption.js';
 import { seasonsIn, seasonsTake, yearOfSeasons, type SeasonsWritten } from './two-seasons.js';
 import { stateField, type StateWritten } from './wood-state.js';
@@ -66,8 +66,7 @@ export function climateField(label: string): Field<YearWritten, Year, false> {
           const place = findClimate(v);
           return {
             name: `${place.place}, outdoors under cover`,
-            moisture: place.moisture,
-            outside: false,
+            ...yearOf(place.months),
             place,
           };
         }
@@ -82,15 +81,17 @@ export function climateField(label: string): Field<YearWritten, Year, false> {
   );
 }
 
+/** The moisture that wood comes to month by month, and whether some air lies outside the sorption table. */
+const yearOf = (months: readonly (number | MonthOfAir)[]): Pick<Year, 'moisture' | 'outside'> => ({
+  moisture: months.map((m) => (typeof m === 'number' ? m : equilibrium(m.temperature, m.humidity))),
+  outside: months.some((m) => typeof m !== 'number' && !inTable(m.temperature, m.humidity)),
+});
+
 function ofStates(list: readonly unknown[]): Year {
   if (list.length !== 12)
     throw new InputError(`got ${list.length} months, takes 12, January first: ${takes}`);
   const states = field.list(state, { label: 'months' }).read(list);
-  return {
-    name: 'own twelve months',
-    moisture: states.map((s) => (typeof s === 'number' ? s : equilibrium(s.temperature, s.humidity))),
-    outside: states.some((s) => typeof s !== 'number' && !inTable(s.temperature, s.humidity)),
-  };
+  return { name: 'own twelve months', ...yearOf(states) };
 }
 
 function ofRows(v: unknown): Year {

@@ -4,7 +4,7 @@ import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { nullTrace } from '../../engine/trace.js';
 import { timberField } from '../../materials/timber-field.js';
-import { monthNames } from '../../materials/climate.js';
+import { monthNames, type Climate } from '../../materials/climate.js';
 import {
   coefficientSource,
   atEnd,
@@ -20,6 +20,10 @@ import { slabModes, slabMoisture, slowingOf } from './slab-lag.js';
 import { outsideTable, sorptionSource } from './sorption.js';
 import { cutField, cutWords, moistureOf, optionalStateField } from './wood-state.js';
 import { yearChart } from './year-chart.js';
+
+/** How the air of a place was printed, where that is not the mean of the whole day. */
+const placeDoubt = ({ place, months, row }: Climate) =>
+  row.doubt !== '' && months.some((m) => typeof m !== 'number') ? [note(`${place}: ${row.doubt}`)] : [];
 
 /**
  * A year in the life of a board or top: the air of twelve months, the moisture of the wood that lags behind it, and the width it
@@ -114,8 +118,9 @@ export const seasonalMovement = recipe({
     trace.note(
       'The air runs straight from the middle of one month to the middle of the next; the wood closes on it at a rate of the gap divided by the time constant, and the year repeats.',
     );
-    if (given.climate.place) trace.source(given.climate.place.row.citation);
-    else trace.source(sorptionSource);
+    const { place } = given.climate;
+    if (place) trace.source(place.row.citation);
+    if (!place || place.months.some((m) => typeof m !== 'number')) trace.source(sorptionSource);
     const start = given.madeAt === undefined ? mean : moistureOf(trace, given.madeAt, 'madeAt');
     const [dry, wet] = [Math.min(...wood), Math.max(...wood)];
     const f = saturationOf(given.timber);
@@ -163,6 +168,7 @@ export const seasonalMovement = recipe({
           note(
             'the table of places is the air outdoors under cover: a heated room is far drier in winter, so measure the air where the piece will stand',
           ),
+          ...placeDoubt(given.climate.place),
         ]
       : []),
     ...(given.climate.outside ? [outOfRange(outsideTable, sorptionSource)] : []),

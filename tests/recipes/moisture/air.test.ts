@@ -5,6 +5,7 @@ import { lagged } from '../../../src/recipes/moisture/emc-lag.js';
 import { meterCorrection } from '../../../src/recipes/moisture/meter-correction.js';
 import { movementAcross } from '../../../src/recipes/moisture/movement-across.js';
 import { seasonalMovement } from '../../../src/recipes/moisture/seasonal-movement.js';
+import { climates } from '../../../src/materials/climate.js';
 import { dataOf, lines, text } from '../drawn-shapes.js';
 
 const said = (r: { readonly cautions: readonly { readonly text: string }[] }): string =>
@@ -263,6 +264,32 @@ describe('a year of one’s own', () => {
     expect(ids(twelve.map((m) => `${m} %`))).not.toMatch(/Table 13-1/);
     expect(said(of('Denver'))).toMatch(/outdoors under cover/);
     expect(said(of(twelve.map((m) => `${m} %`)))).not.toMatch(/outdoors under cover/);
+  });
+});
+
+describe('places outside the USA', () => {
+  const of = (climate: string) =>
+    seasonalMovement({ width: '1000 mm', thickness: '40 mm', timber: 'white oak', climate });
+  it('works the moisture out from the air as printed, with its source', () => {
+    // The Met Office prints for Paris in July 15.5 to 24.6 °C and 66 %.
+    const july = of('Paris').months[6]!;
+    const same = equilibriumMoisture({ temperature: '20.05 degC', humidity: '66 %' });
+    expect(july.airMoisture.in('%')).toBeCloseTo(same.moisture.in('%'), 9);
+    expect(of('Paris').sources.map((s) => s.id)).toEqual(
+      expect.arrayContaining(['met-office-holiday-weather', 'fpl-gtr-282']),
+    );
+  });
+  it('takes the middle of a morning and an afternoon, and says so', () => {
+    // London in December: 87 and 81 %, 4 to 7 °C.
+    const december = of('London').months[11]!;
+    const same = equilibriumMoisture({ temperature: '5.5 degC', humidity: '84 %' });
+    expect(december.airMoisture.in('%')).toBeCloseTo(same.moisture.in('%'), 9);
+    expect(said(of('London'))).toMatch(/morning and an afternoon/);
+    expect(said(of('Paris'))).not.toMatch(/morning and an afternoon/);
+  });
+  it('uses the wider swing where two readings differ, and names the other', () => {
+    expect(said(of('Rome'))).toMatch(/Met Office prints 71 to 76 %/);
+    expect(climates().filter((c) => c.place === 'Rome, Italy')).toHaveLength(1);
   });
 });
 
