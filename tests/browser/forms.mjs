@@ -105,7 +105,7 @@ export default {
     await box(form, 'timberKind').selectOption('softwood');
     await field(form, 'clampForce').locator('select').nth(1).selectOption({ index: 1 });
     await field(form, 'outerWidth').getByText('Take from…').click();
-    await page.click('.figure-item:has-text("once jointed")');
+    await page.click('.figure-item:has-text("jointed width")');
     await answered(form);
     const strips = stripCount({ topWidth: '800 mm', stripWidth: '48 mm' });
     const kind = await field(form, 'clampForce').locator('select').nth(1).inputValue();

@@ -356,7 +356,7 @@ class Protocol(unittest.TestCase):
         self.client.run("const shelf = { width: 300, depth: 20 }; /** How far it bends. */ function bend(load: number): number { return load }")
         reply = self.client.ask("complete", "shelf.wi")
         self.assertEqual((reply["matches"], reply["cursor_start"], reply["cursor_end"]), (["width"], 6, 8))
-        self.assertEqual(self.client.ask("complete", "ben + 1", 3)["matches"], ["bend"])
+        self.assertEqual(self.client.ask("complete", "bend + 1", 4)["matches"], ["bend"])
         self.assertIn("depth", self.client.ask("complete", "shelf.")["matches"])
         # The cursor counts code points: the emoji is one.
         reply = self.client.ask("complete", "'😀'; shelf.dep")
