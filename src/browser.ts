@@ -30,6 +30,7 @@ export type { Citation } from './engine/source.js';
 export type { Working } from './engine/trace.js';
 export type { Result, ResultMethods } from './engine/result.js';
 export type { Recipe, AsyncRecipe } from './engine/recipe.js';
+export type { DocumentedAsyncRecipe, DocumentedRecipe } from './engine/documented-recipe.js';
 export type { AnyRecipe } from './engine/any-recipe.js';
 export * from './recipes/catalogue.js';
 export type * from './recipes/interfaces.js';

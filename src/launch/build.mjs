@@ -11,6 +11,7 @@ import { writeCatalogue } from './catalogue.mjs';
 import { writeCellCompiler } from './cell-compiler.mjs';
 import { writeCellLib } from './cell-lib.mjs';
 import { writeCellNames } from './cell-names.mjs';
+import { documentDeclarations } from './documented-declarations.mjs';
 import { buildHandoutModules } from './handout-modules.mjs';
 import { buildPage } from './page.mjs';
 import { bundledPackages, writeNotices } from './notices.mjs';
@@ -96,6 +97,7 @@ export async function build({ declarations = true } = {}) {
     });
     if (run.status !== 0) process.stderr.write(run.stdout + run.stderr);
     if (run.status !== 0 && process.env.CI) throw new Error('the declarations did not build');
+    documentDeclarations(root);
     writeCellNames(root);
     await buildSnapshotBuilder(root, parts);
   }

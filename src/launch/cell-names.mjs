@@ -42,7 +42,7 @@ function nameOwnFiles(dist, names) {
     if (!entry.endsWith('.d.ts') || entry === 'index.d.ts') continue;
     const path = join(dist, entry);
     const text = readFileSync(path, 'utf8');
-    const direct = text.replace(/import\("(?:\.\.?\/)+index\.js"\)\.([\w$]+)/g, (whole, name) => {
+    const direct = text.replace(/import\("(?:\.\.?\/)+(?:index|browser)\.js"\)\.([\w$]+)/g, (whole, name) => {
       if (!Object.hasOwn(names, name) || names[name][1] !== name) return whole;
       const to = relative(dirname(path), join(dist, names[name][0]))
         .replaceAll('\\', '/')

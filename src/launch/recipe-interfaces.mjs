@@ -38,6 +38,7 @@ async function loadLists(root) {
 
 const literal = (value) => `'${String(value).replace(/\\/g, '\\\\').replace(/'/g, "\\'")}'`;
 const union = (values) => [...new Set(values)].map(literal).join(' | ');
+const capitalised = (text) => text[0].toUpperCase() + text.slice(1);
 const shown = (value) => (typeof value === 'string' ? value : JSON.stringify(value));
 
 function comment(lines) {
@@ -53,6 +54,8 @@ function typesOf(kinds) {
   const open = (names, path) => `Exclude<${path}, string> | ${names} | (string & {})`;
   const choicesOf = (f) => [...(f.choices ?? []), ...(f.items ?? []).flatMap(choicesOf)];
   const field = (f, path) => {
+    // A concentration is also a cut of shellac, which is a plain number.
+    if (f.kind === 'concentration') return path;
     if (isKind(f.kind)) return `Written<'${f.kind}'>`;
     if (f.kind === 'choice') return union(f.choices);
     if (f.kind === 'flag') return "boolean | 'yes' | 'no'";
@@ -74,7 +77,7 @@ function interfacesOf(r, { field, output }) {
   const name = r.name[0].toUpperCase() + r.name.slice(1);
   const inputs = Object.entries(r.inputs).flatMap(([key, f]) => [
     ...comment([
-      `${f.label}.`,
+      `${capitalised(f.label)}. ${f.help ?? ''}`.trim(),
       `Takes ${f.expects}.`,
       f.unit && `Shown in ${f.unit}.`,
       f.default !== undefined ? `@default ${shown(f.default)}` : undefined,
@@ -83,7 +86,7 @@ function interfacesOf(r, { field, output }) {
     `  readonly ${key}${f.optional ? '?' : ''}: ${field(f, `InputOf<(typeof ${r.name})['inputs']['${key}']>`)};`,
   ]);
   const outputs = Object.entries(r.outputs).flatMap(([key, o]) => [
-    ...comment([`${o.label}.`, o.unit && `Shown in ${o.unit}.`]),
+    ...comment([`${capitalised(o.label)}. ${o.help ?? ''}`.trim(), o.unit && `Shown in ${o.unit}.`]),
     `  readonly ${key}${o.optional ? '?' : ''}: ${output(o, `ShownOf<(typeof ${r.name})['outputs']['${key}']>`)}${o.optional ? ' | undefined' : ''};`,
   ]);
   return [
@@ -94,6 +97,25 @@ function interfacesOf(r, { field, output }) {
     `/** What {@link ${r.name}} gives, beside workings, cautions, sources and chart. */`,
     `export interface ${name}Output {`,
     ...outputs,
+    '}',
+    `/** An answer of {@link ${r.name}}. */`,
+    `export interface ${name}Result extends ${name}Output, ResultMethods {}`,
+    '',
+  ];
+}
+
+/** Each recipe with its interfaces; does not compile where these differ from its fields. */
+function documentedRecipes(catalogue) {
+  const members = catalogue.map((r) => {
+    const name = r.name[0].toUpperCase() + r.name.slice(1);
+    const made = `Documented${r.isAsync ? 'Async' : ''}Recipe`;
+    const own = `typeof ${r.name}`;
+    return `  readonly ${r.name}: InPlaceOf<${own}, ${made}<${name}Input, ${name}Result, (${own})['inputs'], (${own})['outputs']>>;`;
+  });
+  return [
+    '/** Every recipe, its call with the interfaces above. */',
+    'export interface DocumentedRecipes {',
+    ...members,
     '}',
     '',
   ];
@@ -106,7 +128,9 @@ export async function writeInterfaces(root) {
     '// Written by src/launch/recipe-interfaces.mjs from the fields of every recipe; do not edit.',
     "import type { Quantity } from '../units/quantity.js';",
     "import type { InputOf } from '../engine/field.js';",
+    "import type { DocumentedAsyncRecipe, DocumentedRecipe, InPlaceOf } from '../engine/documented-recipe.js';",
     "import type { ShownOf } from '../engine/output.js';",
+    "import type { ResultMethods } from '../engine/result-types.js';",
     "import type { Written } from '../engine/quantity-field.js';",
     `import type { ${catalogue.map((r) => r.name).join(', ')} } from './catalogue.js';`,
     '',
@@ -118,6 +142,7 @@ export async function writeInterfaces(root) {
     `export type ClimateName = ${union(climates().map((c) => c.place))};`,
     '',
     ...catalogue.flatMap((r) => interfacesOf(r, types)),
+    ...documentedRecipes(catalogue),
   ].join('\n');
   const path = join(root, 'src/recipes/interfaces.ts');
   if (!existsSync(path) || readFileSync(path, 'utf8') !== text) writeFileSync(path, text);

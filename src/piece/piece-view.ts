@@ -30,8 +30,9 @@ export interface PieceView {
   readonly plans: Partial<KeptPlans>;
   /** What the last search said of each plan. */
   readonly news: readonly SearchNews[];
+  /** @internal */
   readonly graph: PieceGraph;
   with(changes: PieceChanges): PieceView;
-  /** Another variant whose description was read before. */
+  /** @internal Another variant whose description was read before. */
   withRead(description: Description): PieceView;
 }

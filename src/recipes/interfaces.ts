@@ -1,7 +1,9 @@
 // Written by src/launch/recipe-interfaces.mjs from the fields of every recipe; do not edit.
 import type { Quantity } from '../units/quantity.js';
 import type { InputOf } from '../engine/field.js';
+import type { DocumentedAsyncRecipe, DocumentedRecipe, InPlaceOf } from '../engine/documented-recipe.js';
 import type { ShownOf } from '../engine/output.js';
+import type { ResultMethods } from '../engine/result-types.js';
 import type { Written } from '../engine/quantity-field.js';
 import type { cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, restraintStress, seasonalMovement, woodDensity, boardMeasure, boardTally, clearPieces, cuttingPlan, flatteningLoss, gradeYield, palletBoards, partsCost, pileSampling, pileYield, roughToDressed, topFromPile, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitreGap, mitredEnd, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, nailHoles, shellacCut, stainTrials, thinToSolids, thinnedVoc, thinningRatio, chamfer, chipVolume, cutterMarks, planingTime, bill, prepTime, passage, heightsForPeople } from './catalogue.js';
 
@@ -15,31 +17,31 @@ export type ClimateName = 'Phoenix, AZ' | 'Los Angeles, CA' | 'Denver, CO' | 'Wa
 /** What {@link cupDepth} takes. Depth of the cup of a flat-sawn board when its moisture changes, because wood moves more along the rings than across them, and which face goes hollow. For narrow strips cut from it the depth falls with the square of the width. */
 export interface CupDepthInput {
   /**
-   * width of the board.
+   * Width of the board.
    * Takes a length such as "900 mm", more than 0 mm and at most 2000 mm.
    * @example 200 mm
    */
   readonly width: Written<'length'>;
   /**
-   * timber.
+   * Timber. A species, or a group for the middle of its range.
    * Takes a timber by name, such as "white oak", "spotted gum" or "unknown hardwood".
    * @example white oak
    */
   readonly timber: Exclude<InputOf<(typeof cupDepth)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * ring radius.
+   * Ring radius. Radius of the growth rings at the middle of the board, read off its end.
    * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
    * @example 150 mm
    */
   readonly ringRadius: Written<'length'>;
   /**
-   * starting moisture content.
+   * Starting moisture content.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    * @example 14 %
    */
   readonly from: InputOf<(typeof cupDepth)['inputs']['from']>;
   /**
-   * final moisture content.
+   * Final moisture content.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    * @example 8 %
    */
@@ -48,33 +50,35 @@ export interface CupDepthInput {
 /** What {@link cupDepth} gives, beside workings, cautions, sources and chart. */
 export interface CupDepthOutput {
   /**
-   * depth of cup.
+   * Depth of cup. Depth of the hollow at the middle of the board.
    */
   readonly cup: Quantity<'length'>;
   /**
-   * which face goes hollow.
+   * Which face goes hollow.
    */
   readonly side: string;
   /**
-   * strain along the rings.
+   * Strain along the rings.
    */
   readonly strainTangential: Quantity<'share'>;
   /**
-   * strain across the rings.
+   * Strain across the rings.
    */
   readonly strainRadial: Quantity<'share'>;
 }
+/** An answer of {@link cupDepth}. */
+export interface CupDepthResult extends CupDepthOutput, ResultMethods {}
 
 /** What {@link equilibriumMoisture} takes. The moisture content that wood comes to when it stays in air of one temperature and relative humidity, by the sorption equation of the Wood Handbook. */
 export interface EquilibriumMoistureInput {
   /**
-   * temperature of the air.
+   * Temperature of the air.
    * Takes a temperature such as "21 degC", at least -40 °C and at most 120 °C.
    * @example 21 degC
    */
   readonly temperature: Written<'temperature'>;
   /**
-   * relative humidity.
+   * Relative humidity. Relative humidity of the air.
    * Takes a relative humidity such as "50 %", at least 0 % and at most 100 %.
    * @example 50 %
    */
@@ -83,86 +87,88 @@ export interface EquilibriumMoistureInput {
 /** What {@link equilibriumMoisture} gives, beside workings, cautions, sources and chart. */
 export interface EquilibriumMoistureOutput {
   /**
-   * moisture content.
+   * Moisture content. Moisture content that wood comes to in this air.
    */
   readonly moisture: Quantity<'moisture'>;
 }
+/** An answer of {@link equilibriumMoisture}. */
+export interface EquilibriumMoistureResult extends EquilibriumMoistureOutput, ResultMethods {}
 
 /** What {@link fixingSlots} takes. Travel and slot length at each fixing across a solid top: the top is held along one line, and a fixing travels in proportion to its distance from it. Calculate from the driest to the wettest state it will see. */
 export interface FixingSlotsInput {
   /**
-   * width of top.
+   * Width of top. Width across the grain.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    * @example 640 mm
    */
   readonly width: Written<'length'>;
   /**
-   * positions.
+   * Positions. Distances of the fixings from one edge.
    * Takes a list, each a length such as "900 mm", at least 0 mm and at most 100 m.
    * @example ["60 mm","320 mm","580 mm"]
    */
   readonly positions?: InputOf<(typeof fixingSlots)['inputs']['positions']>;
   /**
-   * spacing.
+   * Spacing. Distance between fixings counted from the held line; give it in place of positions.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    */
   readonly spacing?: Written<'length'>;
   /**
-   * edge distance.
+   * Edge distance. Least distance of a fixing from the edge; used with a spacing.
    * Takes a length such as "30 mm", at least 0 mm and at most 1000 mm.
    * @default 30 mm
    */
   readonly edgeDistance?: Written<'length'>;
   /**
-   * held at.
+   * Held at. Centre, edge (the one measured from), or a distance from that edge.
    * Takes one of "centre", "edge", or a length such as "900 mm", at least 0 mm and at most 100 m.
    * @default centre
    */
   readonly fixedAt?: Exclude<InputOf<(typeof fixingSlots)['inputs']['fixedAt']>, string> | 'centre' | 'edge' | (string & {});
   /**
-   * movement.
+   * Movement. Movement of the whole width; give it in place of timber and moistures.
    * Takes a length such as "900 mm", at least -1000 mm and at most 1000 mm.
    */
   readonly movement?: Written<'length'>;
   /**
-   * timber.
+   * Timber. A species, or a group for a range.
    * Takes a timber by name, such as "white oak", "spotted gum" or "unknown hardwood".
    * @example white oak
    */
   readonly timber?: Exclude<InputOf<(typeof fixingSlots)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * cut.
+   * Cut. How it was sawn, or the angle of the rings to the face.
    * Takes "flat-sawn", "quarter-sawn", "rift-sawn", "mixed" where it is not known, or the angle of the rings to the face such as "30 deg" (0 flat-sawn, 90 quarter-sawn).
    * @default flat-sawn
    */
   readonly cut?: Exclude<InputOf<(typeof fixingSlots)['inputs']['cut']>, string> | 'flat-sawn' | 'quarter-sawn' | 'rift-sawn' | 'mixed' | (string & {});
   /**
-   * starting moisture content.
+   * Starting moisture content.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    * @example 8 %
    */
   readonly from?: InputOf<(typeof fixingSlots)['inputs']['from']>;
   /**
-   * final moisture content.
+   * Final moisture content.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    * @example 13 %
    */
   readonly to?: InputOf<(typeof fixingSlots)['inputs']['to']>;
   /**
-   * slots for.
+   * Slots for. Slots for the middle figure, or for the most that is expected.
    * Takes one of "middle", "most".
    * @default middle
    */
   readonly allowFor?: 'middle' | 'most';
   /**
-   * fastener diameter.
+   * Fastener diameter. Diameter of the screw or bolt.
    * Takes a length such as "5 mm", more than 0 mm and at most 100 mm.
    * @default 5 mm
    * @example 5 mm
    */
   readonly fastenerDiameter?: Written<'length'>;
   /**
-   * spare.
+   * Spare. Free length at each end of a slot.
    * Takes a length such as "1 mm", at least 0 mm and at most 100 mm.
    * @default 1 mm
    */
@@ -171,11 +177,11 @@ export interface FixingSlotsInput {
 /** What {@link fixingSlots} gives, beside workings, cautions, sources and chart. */
 export interface FixingSlotsOutput {
   /**
-   * movement.
+   * Movement. Movement of the whole width.
    */
   readonly movement: Quantity<'length'>;
   /**
-   * longest slot.
+   * Longest slot.
    */
   readonly longest: Quantity<'length'>;
   /**
@@ -183,17 +189,19 @@ export interface FixingSlotsOutput {
    */
   readonly slots: ShownOf<(typeof fixingSlots)['outputs']['slots']>;
 }
+/** An answer of {@link fixingSlots}. */
+export interface FixingSlotsResult extends FixingSlotsOutput, ResultMethods {}
 
 /** What {@link humidityFor} takes. The relative humidity at which wood rests at a given moisture content: the sorption equation solved the other way round. */
 export interface HumidityForInput {
   /**
-   * temperature of the air.
+   * Temperature of the air.
    * Takes a temperature such as "21 degC", at least -40 °C and at most 120 °C.
    * @example 20 degC
    */
   readonly temperature: Written<'temperature'>;
   /**
-   * moisture content to hold.
+   * Moisture content to hold.
    * Takes a moisture content such as "8 %", at least 0 % and at most 40 %.
    * @example 9 %
    */
@@ -202,27 +210,29 @@ export interface HumidityForInput {
 /** What {@link humidityFor} gives, beside workings, cautions, sources and chart. */
 export interface HumidityForOutput {
   /**
-   * relative humidity.
+   * Relative humidity. Relative humidity of the air.
    */
   readonly humidity: Quantity<'humidity'>;
 }
+/** An answer of {@link humidityFor}. */
+export interface HumidityForResult extends HumidityForOutput, ResultMethods {}
 
 /** What {@link meterCorrection} takes. The moisture behind the reading of a resistance meter when the wood is colder or warmer than the meter is set for. Apply the maker's correction for the species as well. */
 export interface MeterCorrectionInput {
   /**
-   * what the meter shows.
+   * What the meter shows.
    * Takes a moisture content such as "8 %", at least 0 % and at most 120 %.
    * @example 12 %
    */
   readonly reading: Written<'moisture'>;
   /**
-   * wood temperature.
+   * Wood temperature. Temperature of the wood itself, not of the room.
    * Takes a temperature such as "21 degC", at least -30 °C and at most 90 °C.
    * @example 9.9 degC
    */
   readonly woodTemperature: Written<'temperature'>;
   /**
-   * meter setting.
+   * Meter setting. Temperature that the meter is set for, from its leaflet.
    * Takes a temperature such as "21.1 degC", at least -10 °C and at most 60 °C.
    * @default 21.1 degC
    */
@@ -231,31 +241,33 @@ export interface MeterCorrectionInput {
 /** What {@link meterCorrection} gives, beside workings, cautions, sources and chart. */
 export interface MeterCorrectionOutput {
   /**
-   * moisture content.
+   * Moisture content.
    */
   readonly moisture: Quantity<'moisture'>;
   /**
-   * correction.
+   * Correction. Points added to the reading.
    */
   readonly correction: Quantity<'moisture'>;
 }
+/** An answer of {@link meterCorrection}. */
+export interface MeterCorrectionResult extends MeterCorrectionOutput, ResultMethods {}
 
 /** What {@link moistureByWeight} takes. The moisture content of a sample from its mass now and its mass dried in an oven; and the mass it will have at a moisture you wait for. */
 export interface MoistureByWeightInput {
   /**
-   * mass of sample.
+   * Mass of sample. Mass of the sample as it is.
    * Takes a mass such as "12 kg", more than 0 g and at most 10 000 kg.
    * @example 136 g
    */
   readonly wetMass: Written<'mass'>;
   /**
-   * oven-dry mass.
+   * Oven-dry mass. Mass of the same sample dried at 103 °C until it loses no more.
    * Takes a mass such as "12 kg", more than 0 g and at most 10 000 kg.
    * @example 100 g
    */
   readonly ovenDryMass: Written<'mass'>;
   /**
-   * moisture to wait for.
+   * Moisture to wait for.
    * Takes a moisture content such as "8 %", at least 0 % and at most 300 %.
    * @example 10 %
    */
@@ -264,87 +276,89 @@ export interface MoistureByWeightInput {
 /** What {@link moistureByWeight} gives, beside workings, cautions, sources and chart. */
 export interface MoistureByWeightOutput {
   /**
-   * moisture content.
+   * Moisture content. Mass of water as a share of the oven-dry mass.
    */
   readonly moisture: Quantity<'moisture'>;
   /**
-   * water in the sample.
+   * Water in the sample.
    */
   readonly water: Quantity<'mass'>;
   /**
-   * target mass.
+   * Target mass. Mass of the sample at the moisture to wait for.
    */
   readonly targetMass?: Quantity<'mass'> | undefined;
 }
+/** An answer of {@link moistureByWeight}. */
+export interface MoistureByWeightResult extends MoistureByWeightOutput, ResultMethods {}
 
 /** What {@link movementAcross} takes. How much a board or a top of strips widens or narrows when its moisture changes: by published coefficients within 6 to 14 % moisture, by shrinkage from green outside. Positive means wider. */
 export interface MovementAcrossInput {
   /**
-   * starting width.
+   * Starting width. Width across the grain at the starting moisture; leave it out where strips are given.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    * @example 900 mm
    */
   readonly width?: Written<'length'>;
   /**
-   * timber.
+   * Timber. A species, or a group for a range; leave it out where strips are given.
    * Takes a timber by name, such as "white oak", "spotted gum" or "unknown hardwood".
    * @example red oak
    */
   readonly timber?: Exclude<InputOf<(typeof movementAcross)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * cut.
+   * Cut. How it was sawn, or the angle of the rings to the face.
    * Takes "flat-sawn", "quarter-sawn", "rift-sawn", "mixed" where it is not known, or the angle of the rings to the face such as "30 deg" (0 flat-sawn, 90 quarter-sawn).
    * @default flat-sawn
    * @example flat-sawn
    */
   readonly cut?: Exclude<InputOf<(typeof movementAcross)['inputs']['cut']>, string> | 'flat-sawn' | 'quarter-sawn' | 'rift-sawn' | 'mixed' | (string & {});
   /**
-   * starting moisture content.
+   * Starting moisture content.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    * @example 8 %
    */
   readonly from: InputOf<(typeof movementAcross)['inputs']['from']>;
   /**
-   * final moisture content.
+   * Final moisture content.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    * @example 12 %
    */
   readonly to: InputOf<(typeof movementAcross)['inputs']['to']>;
   /**
-   * strips.
+   * Strips. Strips of a glued top, each of its own timber and sawing; their movements are added.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns timber, width, cut?, count?.
    */
   readonly strips?: InputOf<(typeof movementAcross)['inputs']['strips']>;
   /**
-   * coefficient.
+   * Coefficient. Change of width for each per cent of moisture, as a fraction; give it in place of the published one.
    * Takes a number such as 1.5, more than 0 and at most 0.02.
    */
   readonly coefficient?: Written<'ratio'>;
   /**
-   * shrinkage.
+   * Shrinkage. Shrinkage from green to oven-dry; give it in place of the published one.
    * Takes a share such as "15 %", more than 0 % and at most 40 %.
    */
   readonly shrinkage?: Written<'share'>;
   /**
-   * fibre saturation.
+   * Fibre saturation. Moisture at fibre saturation that goes with a shrinkage of your own.
    * Takes a moisture content such as "30 %", at least 15 % and at most 45 %.
    * @default 30 %
    */
   readonly fibreSaturation?: Written<'moisture'>;
   /**
-   * method.
+   * Method. The timber's own figures, the rule for softwood lumber by its green size, or the flat rate of EN 336.
    * Takes one of "timber", "softwood lumber", "EN 336".
    * @default timber
    */
   readonly rule?: 'timber' | 'softwood lumber' | 'EN 336';
   /**
-   * size of lumber.
+   * Size of lumber. Which size the rule for softwood lumber is for.
    * Takes one of "width", "thickness".
    * @default width
    */
   readonly face?: 'width' | 'thickness';
   /**
-   * held at.
+   * Held at. Along its middle, along one edge, or at a distance from one edge.
    * Takes one of "centre", "edge", or a length such as "900 mm", at least 0 mm and at most 100 m.
    * @default centre
    */
@@ -353,39 +367,39 @@ export interface MovementAcrossInput {
 /** What {@link movementAcross} gives, beside workings, cautions, sources and chart. */
 export interface MovementAcrossOutput {
   /**
-   * change of width.
+   * Change of width. Positive when it grows.
    */
   readonly change: Quantity<'length'>;
   /**
-   * final width.
+   * Final width. Width at the final moisture.
    */
   readonly finalWidth: Quantity<'length'>;
   /**
-   * edge movement.
+   * Edge movement. Movement of the free edge, the farther one of two.
    */
   readonly perSide: Quantity<'length'>;
   /**
-   * change, low.
+   * Change, low. Lower end of what is expected.
    */
   readonly low: Quantity<'length'>;
   /**
-   * change, high.
+   * Change, high. Upper end of what is expected.
    */
   readonly high: Quantity<'length'>;
   /**
-   * coefficient.
+   * Coefficient. Change of width for each per cent of moisture, as a fraction of the width.
    */
   readonly coefficient?: number | undefined;
   /**
-   * starting moisture content.
+   * Starting moisture content.
    */
   readonly fromMoisture: Quantity<'moisture'>;
   /**
-   * final moisture content.
+   * Final moisture content.
    */
   readonly toMoisture: Quantity<'moisture'>;
   /**
-   * which rule was used.
+   * Which rule was used.
    */
   readonly ruleUsed: string;
   /**
@@ -393,49 +407,51 @@ export interface MovementAcrossOutput {
    */
   readonly stripChanges?: ShownOf<(typeof movementAcross)['outputs']['stripChanges']> | undefined;
 }
+/** An answer of {@link movementAcross}. */
+export interface MovementAcrossResult extends MovementAcrossOutput, ResultMethods {}
 
 /** What {@link pieceWeight} takes. The mass of a board, a pile of boards alike or a glued top, from its size or volume, its timber and its moisture. */
 export interface PieceWeightInput {
   /**
-   * dimensions.
+   * Dimensions.
    * Takes length x width x thickness such as "1950 x 640 x 40 mm", or { length, width, thickness }.
    * @example 1950 x 640 x 40 mm
    */
   readonly dimensions?: InputOf<(typeof pieceWeight)['inputs']['dimensions']>;
   /**
-   * length.
+   * Length.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    */
   readonly length?: Written<'length'>;
   /**
-   * width.
+   * Width.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    */
   readonly width?: Written<'length'>;
   /**
-   * thickness.
+   * Thickness.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    */
   readonly thickness?: Written<'length'>;
   /**
-   * volume.
+   * Volume. Give it in place of the sizes.
    * Takes a volume such as "0.02 m3", more than 0 m³ and at most 1000 m³.
    */
   readonly volume?: Written<'volume'>;
   /**
-   * pieces alike.
+   * Pieces alike.
    * Takes a whole number such as 1, at least 1 and at most 100 000.
    * @default 1
    */
   readonly count?: Written<'count'>;
   /**
-   * timber.
+   * Timber. A species, or a group for a range.
    * Takes a timber by name, such as "white oak", "spotted gum" or "unknown hardwood".
    * @example unknown hardwood
    */
   readonly timber: Exclude<InputOf<(typeof pieceWeight)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * moisture content.
+   * Moisture content.
    * Takes a moisture content such as "12 %", at least 0 % and at most 300 %.
    * @default 12 %
    * @example 12 %
@@ -445,55 +461,57 @@ export interface PieceWeightInput {
 /** What {@link pieceWeight} gives, beside workings, cautions, sources and chart. */
 export interface PieceWeightOutput {
   /**
-   * mass.
+   * Mass. Mass of all pieces.
    */
   readonly mass: Quantity<'mass'>;
   /**
-   * volume.
+   * Volume. Volume of all pieces.
    */
   readonly volume: Quantity<'volume'>;
   /**
-   * density at this moisture.
+   * Density at this moisture.
    */
   readonly density: Quantity<'density'>;
   /**
-   * mass, low.
+   * Mass, low. Lower end: 10th percentile of a group, or the least printed.
    */
   readonly low?: Quantity<'mass'> | undefined;
   /**
-   * mass, high.
+   * Mass, high. Upper end: 90th percentile of a group, or the most printed.
    */
   readonly high?: Quantity<'mass'> | undefined;
 }
+/** An answer of {@link pieceWeight}. */
+export interface PieceWeightResult extends PieceWeightOutput, ResultMethods {}
 
 /** What {@link restraintStress} takes. Strain and stress across the grain of a top held hard along its width while its moisture changes, against the strength of the timber: why a top splits when it is screwed down tight. An estimate that leaves creep out. */
 export interface RestraintStressInput {
   /**
-   * width across the grain.
+   * Width across the grain.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    * @example 640 mm
    */
   readonly width: Written<'length'>;
   /**
-   * timber.
+   * Timber. A species, or a group for the middle of its range.
    * Takes a timber by name, such as "white oak", "spotted gum" or "unknown hardwood".
    * @example white oak
    */
   readonly timber: Exclude<InputOf<(typeof restraintStress)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * cut.
+   * Cut. How it was sawn, or the angle of the rings to the face.
    * Takes "flat-sawn", "quarter-sawn", "rift-sawn", "mixed" where it is not known, or the angle of the rings to the face such as "30 deg" (0 flat-sawn, 90 quarter-sawn).
    * @default flat-sawn
    */
   readonly cut?: Exclude<InputOf<(typeof restraintStress)['inputs']['cut']>, string> | 'flat-sawn' | 'quarter-sawn' | 'rift-sawn' | 'mixed' | (string & {});
   /**
-   * moisture when fixed.
+   * Moisture when fixed.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    * @example 12 %
    */
   readonly from: InputOf<(typeof restraintStress)['inputs']['from']>;
   /**
-   * final moisture content.
+   * Final moisture content.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    * @example 8 %
    */
@@ -502,77 +520,79 @@ export interface RestraintStressInput {
 /** What {@link restraintStress} gives, beside workings, cautions, sources and chart. */
 export interface RestraintStressOutput {
   /**
-   * prevented movement.
+   * Prevented movement. Movement that is prevented, as a share of the width.
    */
   readonly strain: Quantity<'share'>;
   /**
-   * stress across the grain.
+   * Stress across the grain.
    */
   readonly stress: Quantity<'stress'>;
   /**
-   * stress at failure.
+   * Stress at failure. Stress at which it splits, or in swelling begins to crush.
    */
   readonly strength: Quantity<'stress'>;
   /**
-   * share of that strength.
+   * Share of that strength.
    */
   readonly used: Quantity<'share'>;
   /**
-   * type of stress.
+   * Type of stress. Tension as it dries, compression as it swells.
    */
   readonly sense: string;
   /**
-   * verdict.
+   * Verdict. What to expect.
    */
   readonly verdict: string;
 }
+/** An answer of {@link restraintStress}. */
+export interface RestraintStressResult extends RestraintStressOutput, ResultMethods {}
 
 /** What {@link seasonalMovement} takes. Width of a board or top month by month, from twelve months of air: wood follows the air by diffusion across its thickness, slowed by its finish. Give the air of the room it will stand in; the table of places is outdoor air under cover. */
 export interface SeasonalMovementInput {
   /**
-   * width.
+   * Width. Width across the grain as measured.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    * @example 640 mm
    */
   readonly width: Written<'length'>;
   /**
-   * thickness.
+   * Thickness.
    * Takes a length such as "900 mm", more than 0 mm and at most 1000 mm.
    * @example 40 mm
    */
   readonly thickness: Written<'length'>;
   /**
-   * timber.
+   * Timber. A species, or a group for a range.
    * Takes a timber by name, such as "white oak", "spotted gum" or "unknown hardwood".
    * @example white oak
    */
   readonly timber: Exclude<InputOf<(typeof seasonalMovement)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * cut.
+   * Cut. How it was sawn, or the angle of the rings to the face.
    * Takes "flat-sawn", "quarter-sawn", "rift-sawn", "mixed" where it is not known, or the angle of the rings to the face such as "30 deg" (0 flat-sawn, 90 quarter-sawn).
    * @default flat-sawn
    */
   readonly cut?: Exclude<InputOf<(typeof seasonalMovement)['inputs']['cut']>, string> | 'flat-sawn' | 'quarter-sawn' | 'rift-sawn' | 'mixed' | (string & {});
   /**
-   * climate.
+   * Climate.
    * Takes a place such as "Seattle-Tacoma, WA", or the humidity of the room in winter and in summer such as "winter 35 %, summer 65 %" (a hygrometer left in the room for a week of each season tells it), or twelve months of your own: a list of moistures ("9 %"), or a table or CSV with columns month?, and temperature and humidity, or moisture.
    * @example winter 45 %, summer 70 %
    */
   readonly climate: Exclude<InputOf<(typeof seasonalMovement)['inputs']['climate']>, string> | ClimateName | (string & {});
   /**
-   * sealing.
+   * Sealing. Bare, oiled, varnished on all faces, or open to the air on one face only.
    * Takes one of "bare", "oiled", "one face", "varnished".
    * @default bare
    * @example oiled
    */
   readonly sealing?: 'bare' | 'oiled' | 'one face' | 'varnished';
   /**
-   * lag.
+   * Lag. Time constant; give it in place of the one calculated from thickness and sealing.
    * Takes a time such as "15 min", at least 0 s and at most 1 000 000 day.
    */
   readonly lag?: Written<'time'>;
   /**
-   * moisture when made.
+   * Moisture when made.
    * Takes a moisture content from 0 to 300 % such as "8 %", or air such as { temperature: "21 degC", humidity: "50 %" }.
    */
   readonly madeAt?: InputOf<(typeof seasonalMovement)['inputs']['madeAt']>;
@@ -580,43 +600,43 @@ export interface SeasonalMovementInput {
 /** What {@link seasonalMovement} gives, beside workings, cautions, sources and chart. */
 export interface SeasonalMovementOutput {
   /**
-   * greatest width.
+   * Greatest width. Greatest width in the year.
    */
   readonly widest: Quantity<'length'>;
   /**
-   * least width.
+   * Least width. Least width in the year.
    */
   readonly narrowest: Quantity<'length'>;
   /**
-   * difference between the two.
+   * Difference between the two.
    */
   readonly swing: Quantity<'length'>;
   /**
-   * swing, low.
+   * Swing, low. Lower end of what is expected.
    */
   readonly swingLow: Quantity<'length'>;
   /**
-   * swing, high.
+   * Swing, high. Upper end of what is expected.
    */
   readonly swingHigh: Quantity<'length'>;
   /**
-   * widest month.
+   * Widest month. Month in which it is widest.
    */
   readonly widestIn: string;
   /**
-   * narrowest month.
+   * Narrowest month. Month in which it is narrowest.
    */
   readonly narrowestIn: string;
   /**
-   * least moisture.
+   * Least moisture. Least moisture content of the wood in the year.
    */
   readonly driest: Quantity<'moisture'>;
   /**
-   * greatest moisture.
+   * Greatest moisture. Greatest moisture content of the wood in the year.
    */
   readonly wettest: Quantity<'moisture'>;
   /**
-   * lag.
+   * Lag. Time constant with which the wood follows the air.
    * Shown in day.
    */
   readonly timeConstant: Quantity<'time'>;
@@ -625,33 +645,35 @@ export interface SeasonalMovementOutput {
    */
   readonly months: ShownOf<(typeof seasonalMovement)['outputs']['months']>;
 }
+/** An answer of {@link seasonalMovement}. */
+export interface SeasonalMovementResult extends SeasonalMovementOutput, ResultMethods {}
 
 /** What {@link woodDensity} takes. Density of wood with its water in, and its specific gravity on the volume it has at that moisture, from a species or from a specific gravity. */
 export interface WoodDensityInput {
   /**
-   * timber.
+   * Timber. A species, or a group for a range.
    * Takes a timber by name, such as "white oak", "spotted gum" or "unknown hardwood".
    * @example white oak
    */
   readonly timber?: Exclude<InputOf<(typeof woodDensity)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * specific gravity.
+   * Specific gravity. On oven-dry mass; give it in place of a timber.
    * Takes a number such as 1.5, at least 0.02 and at most 1.55.
    */
   readonly specificGravity?: Written<'ratio'>;
   /**
-   * volume basis.
+   * Volume basis. Volume on which that specific gravity was taken.
    * Takes one of "at this moisture", "green", "ovendry".
    * @default at this moisture
    */
   readonly gravityBasis?: 'at this moisture' | 'green' | 'ovendry';
   /**
-   * volume shrinkage.
+   * Volume shrinkage. From green to oven-dry; leave it out to take the published one, or 26.5 % times the specific gravity.
    * Takes a share such as "15 %", at least 0 % and at most 40 %.
    */
   readonly volumetricShrinkage?: Written<'share'>;
   /**
-   * moisture content.
+   * Moisture content.
    * Takes a moisture content such as "12 %", at least 0 % and at most 300 %.
    * @default 12 %
    * @example 12 %
@@ -661,56 +683,58 @@ export interface WoodDensityInput {
 /** What {@link woodDensity} gives, beside workings, cautions, sources and chart. */
 export interface WoodDensityOutput {
   /**
-   * density.
+   * Density. Density of the wood with its water.
    */
   readonly density: Quantity<'density'>;
   /**
-   * specific gravity.
+   * Specific gravity. Oven-dry mass on the volume at this moisture.
    */
   readonly specificGravity: number;
   /**
-   * density, low.
+   * Density, low. Lower end: 10th percentile of a group, or the least printed.
    */
   readonly low?: Quantity<'density'> | undefined;
   /**
-   * density, high.
+   * Density, high. Upper end: 90th percentile of a group, or the most printed.
    */
   readonly high?: Quantity<'density'> | undefined;
   /**
-   * volume of one tonne.
+   * Volume of one tonne.
    */
   readonly volumePerTonne: Quantity<'volume'>;
 }
+/** An answer of {@link woodDensity}. */
+export interface WoodDensityResult extends WoodDensityOutput, ResultMethods {}
 
 /** What {@link boardMeasure} takes. How much timber a stack of equal boards holds, in board feet, super feet, cubic metres and running metres, and what a price comes to by each. Not for round logs. */
 export interface BoardMeasureInput {
   /**
-   * length of a piece.
+   * Length of a piece.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 m.
    * @example 8 ft
    */
   readonly length: Written<'length'>;
   /**
-   * width of a piece.
+   * Width of a piece.
    * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
    * @example 6 in
    */
   readonly width: Written<'length'>;
   /**
-   * thickness of a piece.
+   * Thickness of a piece.
    * Takes a length such as "900 mm", more than 0 mm and at most 2000 mm.
    * @example 2 in
    */
   readonly thickness: Written<'length'>;
   /**
-   * pieces of this size.
+   * Pieces of this size.
    * Takes a whole number such as 1, at least 1 and at most 1 000 000.
    * @default 1
    * @example 12
    */
   readonly count?: Written<'count'>;
   /**
-   * price.
+   * Price. As quoted, by board foot, cubic metre, square metre, metre or piece.
    * Takes a price of 0 or more with what it is for, such as '6.50/bf', '950/m3', '38/m2', '4.20/m' or '12 each'.
    * @example $4.50/bf
    */
@@ -719,60 +743,62 @@ export interface BoardMeasureInput {
 /** What {@link boardMeasure} gives, beside workings, cautions, sources and chart. */
 export interface BoardMeasureOutput {
   /**
-   * board feet.
+   * Board feet. Board feet of all pieces.
    */
   readonly boardFeet: Quantity<'boardFeet'>;
   /**
-   * super feet.
+   * Super feet. Super feet of all pieces.
    */
   readonly superFeet: Quantity<'superFeet'>;
   /**
-   * volume of all pieces.
+   * Volume of all pieces.
    */
   readonly volume: Quantity<'volume'>;
   /**
-   * total length.
+   * Total length. Length of all pieces end to end.
    */
   readonly linealLength: Quantity<'length'>;
   /**
-   * face area.
+   * Face area. Face area of all pieces.
    */
   readonly surface: Quantity<'area'>;
   /**
-   * price of all pieces.
+   * Price of all pieces.
    */
   readonly price?: Quantity<'money'> | undefined;
   /**
-   * price by board foot.
+   * Price by board foot.
    * Shown in money/bf.
    */
   readonly pricePerBoardFoot?: Quantity<'pricePerVolume'> | undefined;
   /**
-   * price by cubic metre.
+   * Price by cubic metre.
    * Shown in money/m3.
    */
   readonly pricePerCubicMetre?: Quantity<'pricePerVolume'> | undefined;
   /**
-   * price by running metre.
+   * Price by running metre.
    * Shown in money/m.
    */
   readonly pricePerMetre?: Quantity<'pricePerLength'> | undefined;
   /**
-   * price of a piece.
+   * Price of a piece.
    */
   readonly pricePerPiece?: Quantity<'money'> | undefined;
 }
+/** An answer of {@link boardMeasure}. */
+export interface BoardMeasureResult extends BoardMeasureOutput, ResultMethods {}
 
 /** What {@link boardTally} takes. Board feet of many boards as a yard counts them, by the hardwood rule of surface measure or the softwood rule of nominal sizes, beside what their sizes hold. */
 export interface BoardTallyInput {
   /**
-   * boards.
+   * Boards. In the order in which they are tallied.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns width, length, thickness, count?.
    * @example [{"width":"6 1/4 in","length":"8 ft","thickness":"2 in"},{"width":"10 in","length":"13 ft","thickness":"1 in","count":2},{"width":"6 in","length":"9 ft","thickness":"5/4 in","count":4}]
    */
   readonly boards: InputOf<(typeof boardTally)['inputs']['boards']>;
   /**
-   * tally rule.
+   * Tally rule. Rule of measuring that the yard goes by.
    * Takes one of "hardwood", "softwood".
    * @default hardwood
    */
@@ -781,57 +807,59 @@ export interface BoardTallyInput {
 /** What {@link boardTally} gives, beside workings, cautions, sources and chart. */
 export interface BoardTallyOutput {
   /**
-   * in one sentence.
+   * In one sentence.
    */
   readonly sentence: string;
   /**
-   * board feet.
+   * Board feet. Board feet of the tally.
    */
   readonly boardFeet: Quantity<'boardFeet'>;
   /**
-   * surface measure.
+   * Surface measure. Surface measure of the whole tally.
    */
   readonly surfaceMeasure?: number | undefined;
   /**
-   * boards.
+   * Boards.
    */
   readonly boards: number;
   /**
-   * exact board feet.
+   * Exact board feet. Board feet by the sizes as they are, without rounding.
    */
   readonly bySize: Quantity<'boardFeet'>;
   /**
-   * difference.
+   * Difference. Tally over or under the sizes as they are.
    */
   readonly difference: Quantity<'share'>;
   /**
-   * Tally.
+   * Tally. One row for each board.
    */
   readonly rows: ShownOf<(typeof boardTally)['outputs']['rows']>;
 }
+/** An answer of {@link boardTally}. */
+export interface BoardTallyResult extends BoardTallyOutput, ResultMethods {}
 
 /** What {@link clearPieces} takes. Which clear parts to cut from which boards with faults at known places, so that the boards cut are as short as can be in all, with a proven bound beside it. For parts of the boards’ own section. */
 export interface ClearPiecesInput {
   /**
-   * boards.
+   * Boards. Survey of the pile with a row for each board or kind of board.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, group?, count?, length, width, thickness, tone?, endLoss?, endLeft?, endRight?, faultsAt?, faultLength?, faults?, cup?, bow?.
    * @example [{"name":"A","length":"2.4 m","width":"95 mm","thickness":"45 mm","faultsAt":"800-860; 1700-1730 mm","count":2},{"name":"B","length":"1.9 m","width":"95 mm","thickness":"45 mm","endLeft":"40 mm","faultsAt":"990-1030 mm"}]
    */
   readonly boards: InputOf<(typeof clearPieces)['inputs']['boards']>;
   /**
-   * parts.
+   * Parts. Parts to cut with a row for each size.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, length, count?.
    * @example [{"name":"rail","length":"780 mm","count":3},{"name":"brace","length":"420 mm","count":4}]
    */
   readonly parts: InputOf<(typeof clearPieces)['inputs']['parts']>;
   /**
-   * saw kerf.
+   * Saw kerf.
    * Takes a length such as "3 mm", at least 0 mm and at most 20 mm.
    * @default 3 mm
    */
   readonly kerf?: Written<'length'>;
   /**
-   * longest to search.
+   * Longest to search.
    * Takes a time such as "20 s", at least 0.05 s and at most 30 min.
    * @default 20 s
    */
@@ -840,25 +868,25 @@ export interface ClearPiecesInput {
 /** What {@link clearPieces} gives, beside workings, cautions, sources and chart. */
 export interface ClearPiecesOutput {
   /**
-   * boards cut.
+   * Boards cut.
    */
   readonly boardsCut: number;
   /**
-   * board length.
+   * Board length. Length of all boards cut.
    * Shown in m.
    */
   readonly boardLength: Quantity<'length'>;
   /**
-   * no plan cuts less.
+   * No plan cuts less.
    * Shown in m.
    */
   readonly lowerBound: Quantity<'length'>;
   /**
-   * proved best.
+   * Proved best. Whether the plan is proved to be the best.
    */
   readonly optimal: boolean;
   /**
-   * missing length.
+   * Missing length. Length of all parts missing.
    * Shown in m.
    */
   readonly missingLength: Quantity<'length'>;
@@ -867,52 +895,54 @@ export interface ClearPiecesOutput {
    */
   readonly plan: ShownOf<(typeof clearPieces)['outputs']['plan']>;
   /**
-   * Missing parts.
+   * Missing parts. Parts that the boards do not give.
    */
   readonly missing?: ShownOf<(typeof clearPieces)['outputs']['missing']> | undefined;
 }
+/** An answer of {@link clearPieces}. */
+export interface ClearPiecesResult extends ClearPiecesOutput, ResultMethods {}
 
 /** What {@link cuttingPlan} takes. Which parts to cut from which boards so that the fewest boards, the least stock or the least cost results, with a proven bound beside it. For straight crosscuts of clear stock; dock faults first. */
 export interface CuttingPlanInput {
   /**
-   * parts.
+   * Parts. One row for each part to cut.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, length, count?, width?, thickness?.
    * @example [{"name":"leg","length":"860 mm","count":4},{"name":"long rail","length":"1780 mm","count":2},{"name":"short rail","length":"520 mm","count":4},{"name":"brace","length":"690 mm","count":4}]
    */
   readonly parts: InputOf<(typeof cuttingPlan)['inputs']['parts']>;
   /**
-   * stock.
+   * Stock. One row for each length of board to cut from.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, length, count?, cost?, width?, thickness?.
    * @example [{"name":"batten, long","length":"2700 mm","count":4},{"name":"batten, short","length":"2100 mm","count":6}]
    */
   readonly stock: InputOf<(typeof cuttingPlan)['inputs']['stock']>;
   /**
-   * saw kerf.
+   * Saw kerf.
    * Takes a length such as "3 mm", at least 0 mm and at most 50 mm.
    * @default 3 mm
    * @example 3 mm
    */
   readonly kerf?: Written<'length'>;
   /**
-   * trim, each end.
+   * Trim, each end. Docked from each end of every board before parts are cut.
    * Takes a length such as "0 mm", at least 0 mm and at most 5000 mm.
    * @default 0 mm
    * @example 15 mm
    */
   readonly trimEachEnd?: Written<'length'>;
   /**
-   * least offcut worth keeping.
+   * Least offcut worth keeping.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    * @example 300 mm
    */
   readonly keepOffcut?: Written<'length'>;
   /**
-   * minimise.
+   * Minimise. What to keep least; leave it out for cost where costs are given, length where lengths differ, else boards.
    * Takes one of "boards", "length", "cost".
    */
   readonly aim?: 'boards' | 'length' | 'cost';
   /**
-   * longest to search.
+   * Longest to search.
    * Takes a time such as "20 s", at least 0.05 s and at most 2 h.
    * @default 20 s
    */
@@ -921,130 +951,132 @@ export interface CuttingPlanInput {
 /** What {@link cuttingPlan} gives, beside workings, cautions, sources and chart. */
 export interface CuttingPlanOutput {
   /**
-   * boards cut.
+   * Boards cut.
    */
   readonly boardsUsed: number;
   /**
-   * waste share.
+   * Waste share. Share of the boards that is neither part nor offcut worth keeping.
    */
   readonly waste: Quantity<'share'>;
   /**
-   * what the plan takes.
+   * What the plan takes.
    */
   readonly achieved: ShownOf<(typeof cuttingPlan)['outputs']['achieved']>;
   /**
-   * lower bound.
+   * Lower bound.
    */
   readonly lowerBound: ShownOf<(typeof cuttingPlan)['outputs']['lowerBound']>;
   /**
-   * proved.
+   * Proved. Whether the plan is proved to be the best.
    */
   readonly optimal: boolean;
   /**
-   * length cut.
+   * Length cut. Length of the boards that the plan cuts.
    * Shown in m.
    */
   readonly stockLength: Quantity<'length'>;
   /**
-   * length of the parts.
+   * Length of the parts.
    * Shown in m.
    */
   readonly partsLength: Quantity<'length'>;
   /**
-   * wasted length.
+   * Wasted length. Length lost in kerfs, trims and short offcuts.
    * Shown in m.
    */
   readonly wasteLength: Quantity<'length'>;
   /**
-   * offcuts kept.
+   * Offcuts kept. Length of the offcuts worth keeping.
    * Shown in m.
    */
   readonly kept?: Quantity<'length'> | undefined;
   /**
-   * cost.
+   * Cost. Cost of the boards that the plan cuts.
    */
   readonly totalCost?: Quantity<'money'> | undefined;
   /**
-   * Boards and cuts.
+   * Boards and cuts. Part, length and distance from the left end.
    */
   readonly plan: ShownOf<(typeof cuttingPlan)['outputs']['plan']>;
   /**
-   * Boards used.
+   * Boards used. How many boards there were, and how many the plan cuts.
    */
   readonly stockUsed: ShownOf<(typeof cuttingPlan)['outputs']['stockUsed']>;
   /**
-   * Missing parts.
+   * Missing parts. Parts that the stock does not give.
    */
   readonly missing?: ShownOf<(typeof cuttingPlan)['outputs']['missing']> | undefined;
   /**
-   * boards to add.
+   * Boards to add. Further boards of the longest kind needed for the missing parts.
    */
   readonly boardsShort?: number | undefined;
 }
+/** An answer of {@link cuttingPlan}. */
+export interface CuttingPlanResult extends CuttingPlanOutput, ResultMethods {}
 
 /** What {@link flatteningLoss} takes. How thin a cupped, bowed or twisted board gets by planing it flat, and what ripping or crosscutting it first saves. Not for kinks, nor for a bend along the edge. */
 export interface FlatteningLossInput {
   /**
-   * rough thickness.
+   * Rough thickness.
    * Takes a length such as "900 mm", more than 0 mm and at most 500 mm.
    * @example 22 mm
    */
   readonly thickness: Written<'length'>;
   /**
-   * width as found.
+   * Width as found.
    * Takes a length such as "900 mm", more than 0 mm and at most 3000 mm.
    * @example 142 mm
    */
   readonly width: Written<'length'>;
   /**
-   * length as found.
+   * Length as found.
    * Takes a length such as "900 mm", more than 0 mm and at most 30 m.
    * @example 1.93 m
    */
   readonly length: Written<'length'>;
   /**
-   * cup.
+   * Cup. Gap in the middle under a straightedge laid across the width.
    * Takes a length such as "0 mm", at least 0 mm and at most 300 mm.
    * @default 0 mm
    * @example 2.5 mm
    */
   readonly cup?: Written<'length'>;
   /**
-   * bow.
+   * Bow. Gap in the middle under a line along the length.
    * Takes a length such as "0 mm", at least 0 mm and at most 2000 mm.
    * @default 0 mm
    * @example 4 mm
    */
   readonly bow?: Written<'length'>;
   /**
-   * twist.
+   * Twist. How far the fourth corner stands up when three lie on a flat bench.
    * Takes a length such as "0 mm", at least 0 mm and at most 1000 mm.
    * @default 0 mm
    * @example 3 mm
    */
   readonly twist?: Written<'length'>;
   /**
-   * rip cuts.
+   * Rip cuts. Cuts along the grain before planing.
    * Takes a whole number such as 0, at least 0 and at most 100.
    * @default 0
    * @example 1
    */
   readonly rips?: Written<'count'>;
   /**
-   * crosscuts.
+   * Crosscuts. Cuts across the grain before planing.
    * Takes a whole number such as 0, at least 0 and at most 100.
    * @default 0
    * @example 1
    */
   readonly crosscuts?: Written<'count'>;
   /**
-   * saw kerf.
+   * Saw kerf.
    * Takes a length such as "0 mm", at least 0 mm and at most 20 mm.
    * @default 0 mm
    */
   readonly kerf?: Written<'length'>;
   /**
-   * clean-up.
+   * Clean-up. Planed off each face once it is flat.
    * Takes a length such as "0 mm", at least 0 mm and at most 20 mm.
    * @default 0 mm
    */
@@ -1053,19 +1085,19 @@ export interface FlatteningLossInput {
 /** What {@link flatteningLoss} gives, beside workings, cautions, sources and chart. */
 export interface FlatteningLossOutput {
   /**
-   * flattened thickness.
+   * Flattened thickness. Thickness once both faces are flat.
    */
   readonly dressedThickness: Quantity<'length'>;
   /**
-   * thickness lost.
+   * Thickness lost.
    */
   readonly loss: Quantity<'length'>;
   /**
-   * piece width.
+   * Piece width. Width of a piece when flattened.
    */
   readonly pieceWidth: Quantity<'length'>;
   /**
-   * piece length.
+   * Piece length. Length of a piece when flattened.
    */
   readonly pieceLength: Quantity<'length'>;
   /**
@@ -1073,28 +1105,30 @@ export interface FlatteningLossOutput {
    */
   readonly byCause: ShownOf<(typeof flatteningLoss)['outputs']['byCause']>;
 }
+/** An answer of {@link flatteningLoss}. */
+export interface FlatteningLossResult extends FlatteningLossOutput, ResultMethods {}
 
 /** What {@link gradeYield} takes. How much clear wood a hardwood grade promises in a board, as cutting units and as an area, and in how many pieces at most. Not for softwood or strength grades. */
 export interface GradeYieldInput {
   /**
-   * grade of the board.
+   * Grade of the board.
    * Takes one of "FAS", "F1F", "Selects", "No.1 Common", "No.2A Common", "No.2B Common", "No.3A Common", "No.3B Common".
    * @example No.1 Common
    */
   readonly grade: 'FAS' | 'F1F' | 'Selects' | 'No.1 Common' | 'No.2A Common' | 'No.2B Common' | 'No.3A Common' | 'No.3B Common';
   /**
-   * surface measure.
+   * Surface measure. Whole square feet of face.
    * Takes a whole number such as 4, at least 1 and at most 200.
    */
   readonly surfaceMeasure?: Written<'count'>;
   /**
-   * width.
+   * Width. Needed where the surface measure is not given.
    * Takes a length such as "900 mm", more than 0 mm and at most 2000 mm.
    * @example 7 in
    */
   readonly width?: Written<'length'>;
   /**
-   * length.
+   * Length. Needed where the surface measure is not given.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 8 ft
    */
@@ -1103,104 +1137,106 @@ export interface GradeYieldInput {
 /** What {@link gradeYield} gives, beside workings, cautions, sources and chart. */
 export interface GradeYieldOutput {
   /**
-   * clear units needed.
+   * Clear units needed. Cutting units of clear wood that the grade requires.
    */
   readonly clearUnits: number;
   /**
-   * their area.
+   * Their area.
    */
   readonly area: Quantity<'area'>;
   /**
-   * clear share.
+   * Clear share. Clear wood as a share of the face.
    */
   readonly yield: Quantity<'share'>;
   /**
-   * surface measure.
+   * Surface measure.
    */
   readonly surfaceMeasure: number;
   /**
-   * units in face.
+   * Units in face. Cutting units in the whole face.
    */
   readonly totalUnits: number;
   /**
-   * most cuttings.
+   * Most cuttings. Most pieces that the clear wood may lie in.
    */
   readonly cuttings?: number | undefined;
   /**
-   * units, extra cutting.
+   * Units, extra cutting. Cutting units required if one more piece is taken.
    */
   readonly unitsWithExtraCut?: number | undefined;
   /**
-   * least cutting.
+   * Least cutting. Least size of a clear piece.
    */
   readonly leastCutting: string;
   /**
-   * least board.
+   * Least board. Least board of the grade.
    */
   readonly leastBoard: string;
   /**
-   * face that decides.
+   * Face that decides.
    */
   readonly face: string;
 }
+/** An answer of {@link gradeYield}. */
+export interface GradeYieldResult extends GradeYieldOutput, ResultMethods {}
 
 /** What {@link palletBoards} takes. What a kind of pallet gives: boards with their nails pulled or sawn between the bearers, clear lengths, area and weight, pallets for a need, and what its treatment mark allows. */
 export interface PalletBoardsInput {
   /**
-   * kind of pallet.
+   * Kind of pallet.
    * Takes one of "48 x 40 pallet", "FIN pallet".
    * @example 48 x 40 pallet
    */
   readonly kind: '48 x 40 pallet' | 'FIN pallet';
   /**
-   * treatment mark.
+   * Treatment mark. Treatment mark stamped on the pallet.
    * Takes one of "HT", "DH", "MB", "SF", "none", "stained".
    * @example HT
    */
   readonly mark: 'HT' | 'DH' | 'MB' | 'SF' | 'none' | 'stained';
   /**
-   * thickness.
+   * Thickness. Thickness of the boards, in place of the published one.
    * Takes a length such as "900 mm", more than 0 mm and at most 60 mm.
    */
   readonly thickness?: Written<'length'>;
   /**
-   * bearers under a board.
+   * Bearers under a board.
    * Takes a whole number such as 3, at least 2 and at most 5.
    * @default 3
    */
   readonly bearers?: Written<'count'>;
   /**
-   * width of a bearer.
+   * Width of a bearer.
    * Takes a length such as "38 mm", more than 0 mm and at most 200 mm.
    * @default 38 mm
    */
   readonly bearerWidth?: Written<'length'>;
   /**
-   * split end.
+   * Split end. Length of split end lost where nails are pulled.
    * Takes a length such as "40 mm", at least 0 mm and at most 300 mm.
    * @default 40 mm
    */
   readonly splitEnd?: Written<'length'>;
   /**
-   * boards broken.
+   * Boards broken. Share of boards that break where nails are pulled.
    * Takes a share such as "20 %", at least 0 % and at most 95 %.
    * @default 20 %
    */
   readonly broken?: Written<'share'>;
   /**
-   * loss per cut.
+   * Loss per cut. Length lost at each cut beside a bearer.
    * Takes a length such as "5 mm", at least 0 mm and at most 50 mm.
    * @default 5 mm
    */
   readonly cutLoss?: Written<'length'>;
   /**
-   * density of the boards.
+   * Density of the boards.
    * Takes a density such as "450 kg/m3", more than 0 kg/m³ and at most 1500 kg/m³.
    * @default 450 kg/m3
    */
   readonly density?: Written<'density'>;
   /**
-   * area of boards needed.
+   * Area of boards needed.
    * Takes an area such as "1.2 m2", more than 0 mm² and at most 1000 m².
    * @example 3 m2
    */
@@ -1209,72 +1245,74 @@ export interface PalletBoardsInput {
 /** What {@link palletBoards} gives, beside workings, cautions, sources and chart. */
 export interface PalletBoardsOutput {
   /**
-   * in one sentence.
+   * In one sentence.
    */
   readonly sentence: string;
   /**
-   * what the mark allows.
+   * What the mark allows.
    */
   readonly allowed: string;
   /**
-   * boards of a pallet.
+   * Boards of a pallet.
    */
   readonly boards: number;
   /**
-   * clear length, nails pulled.
+   * Clear length, nails pulled.
    */
   readonly pulledLength: Quantity<'length'>;
   /**
-   * area, pulled.
+   * Area, pulled. Board area of one pallet where nails are pulled.
    */
   readonly pulledArea: Quantity<'area'>;
   /**
-   * length, sawn.
+   * Length, sawn. Clear length of a board sawn between bearers.
    */
   readonly sawnLength: Quantity<'length'>;
   /**
-   * area, sawn.
+   * Area, sawn. Board area of one pallet sawn between bearers.
    */
   readonly sawnArea: Quantity<'area'>;
   /**
-   * mass of boards.
+   * Mass of boards. Mass of the boards of one pallet.
    */
   readonly mass: Quantity<'mass'>;
   /**
-   * pallets, pulled.
+   * Pallets, pulled. Pallets needed where nails are pulled.
    */
   readonly pallets?: number | undefined;
   /**
-   * pallets, sawn.
+   * Pallets, sawn. Pallets needed where boards are sawn between bearers.
    */
   readonly palletsSawn?: number | undefined;
   /**
-   * Survey.
+   * Survey. The boards as rows of a survey.
    */
   readonly survey: ShownOf<(typeof palletBoards)['outputs']['survey']>;
 }
+/** An answer of {@link palletBoards}. */
+export interface PalletBoardsResult extends PalletBoardsOutput, ResultMethods {}
 
 /** What {@link partsCost} takes. What the timber of a list of parts costs, from one price or a price for each material, with waste added. Glue, finish and time are not in it. */
 export interface PartsCostInput {
   /**
-   * parts.
+   * Parts. One row for each part.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name, count?, length, width?, thickness?, material?, price?.
    * @example [{"name":"rail","count":2,"length":"1.8 m","width":"70 mm","thickness":"34 mm"},{"name":"leg","count":4,"length":"860 mm","width":"70 mm","thickness":"34 mm"},{"name":"brace","count":2,"length":"720 mm","width":"45 mm","thickness":"20 mm"}]
    */
   readonly parts: InputOf<(typeof partsCost)['inputs']['parts']>;
   /**
-   * price.
+   * Price. For parts that name no other.
    * Takes a price of 0 or more with what it is for, such as '6.50/bf', '950/m3', '38/m2', '4.20/m' or '12 each'.
    * @example €680/m3
    */
   readonly price?: InputOf<(typeof partsCost)['inputs']['price']>;
   /**
-   * price of each material.
+   * Price of each material.
    * Takes named parts such as { oil: ... }, each a price of 0 or more with what it is for, such as '6.50/bf', '950/m3', '38/m2', '4.20/m' or '12 each'.
    */
   readonly prices?: InputOf<(typeof partsCost)['inputs']['prices']>;
   /**
-   * waste.
+   * Waste. Share added to the net quantity, or how the timber is sold.
    * Takes a share such as "15 %", at least 0 % and at most 1000 %, or one of "softwood scantlings", "square-edge hardwood", "waney-edge boards", "very wasteful logs", "plywood", "veneers".
    * @default 0 %
    * @example square-edge hardwood
@@ -1284,27 +1322,27 @@ export interface PartsCostInput {
 /** What {@link partsCost} gives, beside workings, cautions, sources and chart. */
 export interface PartsCostOutput {
   /**
-   * cost of all parts.
+   * Cost of all parts.
    */
   readonly total: Quantity<'money'>;
   /**
-   * cost, low waste.
+   * Cost, low waste. Cost at the lower usual waste.
    */
   readonly low?: Quantity<'money'> | undefined;
   /**
-   * net cost.
+   * Net cost. Cost of the parts without waste.
    */
   readonly netCost: Quantity<'money'>;
   /**
-   * added for waste.
+   * Added for waste.
    */
   readonly waste: Quantity<'share'>;
   /**
-   * net volume.
+   * Net volume. Volume of the parts whose section is given.
    */
   readonly volume: Quantity<'volume'>;
   /**
-   * volume to buy.
+   * Volume to buy. Net volume with waste added.
    */
   readonly volumeToBuy: Quantity<'volume'>;
   /**
@@ -1312,23 +1350,25 @@ export interface PartsCostOutput {
    */
   readonly byPart: ShownOf<(typeof partsCost)['outputs']['byPart']>;
 }
+/** An answer of {@link partsCost}. */
+export interface PartsCostResult extends PartsCostOutput, ResultMethods {}
 
 /** What {@link pileSampling} takes. How many more pallets or boards to take apart for what is still needed, judged by a few already done. For pieces like those sampled; not for a pile sorted best first. */
 export interface PileSamplingInput {
   /**
-   * sample.
+   * Sample.
    * Takes two or more amounts of one kind, such as '1.6 m, 1.4 m, 1.7 m' or ['0.8 m2', '0.9 m2'].
    * @example ["1.62 m","1.48 m","1.71 m","1.33 m","1.57 m","1.66 m"]
    */
   readonly sample: InputOf<(typeof pileSampling)['inputs']['sample']>;
   /**
-   * still needed.
+   * Still needed.
    * Takes an amount of the sample's kind and more than nothing, such as '14 m' or '6 m2'.
    * @example 14 m
    */
   readonly needed: InputOf<(typeof pileSampling)['inputs']['needed']>;
   /**
-   * confidence.
+   * Confidence. How sure the answer should be.
    * Takes a share such as "90 %", at least 50 % and at most 99.9 %.
    * @default 90 %
    * @example 90 %
@@ -1338,75 +1378,77 @@ export interface PileSamplingInput {
 /** What {@link pileSampling} gives, beside workings, cautions, sources and chart. */
 export interface PileSamplingOutput {
   /**
-   * pieces to break down.
+   * Pieces to break down. Pieces to take apart so that the need is met with this confidence.
    */
   readonly piecesToPull: number;
   /**
-   * pieces, low.
+   * Pieces, low. Pieces that may already be enough.
    */
   readonly low: number;
   /**
-   * pieces, high.
+   * Pieces, high. Pieces that may be needed.
    */
   readonly high: number;
   /**
-   * pieces, mean.
+   * Pieces, mean. Pieces needed at the mean yield.
    */
   readonly expected: number;
   /**
-   * mean yield.
+   * Mean yield.
    */
   readonly meanYield: ShownOf<(typeof pileSampling)['outputs']['meanYield']>;
   /**
-   * spread of yields.
+   * Spread of yields.
    */
   readonly spread: ShownOf<(typeof pileSampling)['outputs']['spread']>;
   /**
-   * yield, low.
+   * Yield, low.
    */
   readonly yieldLow: ShownOf<(typeof pileSampling)['outputs']['yieldLow']>;
   /**
-   * yield, high.
+   * Yield, high.
    */
   readonly yieldHigh: ShownOf<(typeof pileSampling)['outputs']['yieldHigh']>;
 }
+/** An answer of {@link pileSampling}. */
+export interface PileSamplingResult extends PileSamplingOutput, ResultMethods {}
 
 /** What {@link pileYield} takes. What a surveyed pile of salvaged boards gives as dressed stock of one thickness: length, area, volume, pieces and yield, and the thickness at which the yield peaks. For where to cut, use the cutting plan. */
 export interface PileYieldInput {
   /**
-   * boards.
+   * Boards. Survey of the pile with a row for each size and state of board.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, group?, count?, length, width, thickness, endLoss?, faultLength?, faults?, cup?, bow?.
    * @example [{"name":"R1","group":"rafter","count":3,"length":"2310 mm","width":"97 mm","thickness":"47 mm","endLoss":"110 mm","faultLength":"140 mm","faults":2,"cup":"1 mm","bow":"5 mm"},{"name":"R2","group":"rafter","count":4,"length":"1870 mm","width":"98 mm","thickness":"47 mm","endLoss":"120 mm","faultLength":"80 mm","cup":"0.5 mm","bow":"3 mm"},{"name":"F1","group":"floorboard","count":5,"length":"1620 mm","width":"142 mm","thickness":"22 mm","endLoss":"65 mm","faultLength":"120 mm","faults":2,"cup":"1.5 mm","bow":"2 mm"},{"name":"F2","group":"floorboard","count":1,"length":"1340 mm","width":"138 mm","thickness":"19 mm","endLoss":"75 mm","faultLength":"55 mm","cup":"3.5 mm","bow":"3 mm"}]
    */
   readonly boards: InputOf<(typeof pileYield)['inputs']['boards']>;
   /**
-   * planing allowance.
+   * Planing allowance. Planed off each face once it is flat.
    * Takes a length such as "1 mm", at least 0 mm and at most 20 mm.
    * @default 1 mm
    * @example 1 mm
    */
   readonly plane?: Written<'length'>;
   /**
-   * saw kerf.
+   * Saw kerf.
    * Takes a length such as "3 mm", at least 0 mm and at most 20 mm.
    * @default 3 mm
    * @example 3 mm
    */
   readonly kerf?: Written<'length'>;
   /**
-   * jointing allowance.
+   * Jointing allowance. Taken off each strip in jointing, both edges together.
    * Takes a length such as "3 mm", at least 0 mm and at most 50 mm.
    * @default 3 mm
    */
   readonly jointing?: Written<'length'>;
   /**
-   * target.
+   * Target. Finished thickness, or thickness, strip width and piece length.
    * Takes a length such as "900 mm", more than 0 mm and at most 500 mm, or an object with thickness? (common thickness wanted), width? (strip width), length? (length of a piece).
    * @example {"width":"42 mm"}
    */
   readonly target?: InputOf<(typeof pileYield)['inputs']['target']>;
   /**
-   * resaw.
+   * Resaw. Whether thick boards are resawn into layers.
    * Takes yes or no (true or false).
    * @default false
    */
@@ -1415,83 +1457,85 @@ export interface PileYieldInput {
 /** What {@link pileYield} gives, beside workings, cautions, sources and chart. */
 export interface PileYieldOutput {
   /**
-   * common thickness.
+   * Common thickness.
    */
   readonly commonThickness: Quantity<'length'>;
   /**
-   * yield.
+   * Yield. Dressed volume as a share of the pile.
    */
   readonly yield: Quantity<'share'>;
   /**
-   * dressed pieces.
+   * Dressed pieces.
    */
   readonly pieces: number;
   /**
-   * usable length.
+   * Usable length. Length of the dressed pieces.
    * Shown in m.
    */
   readonly usableLength: Quantity<'length'>;
   /**
-   * area.
+   * Area. Face area of the dressed pieces.
    */
   readonly area: Quantity<'area'>;
   /**
-   * dressed volume.
+   * Dressed volume.
    */
   readonly volume: Quantity<'volume'>;
   /**
-   * rough volume.
+   * Rough volume. Volume of the pile as found.
    */
   readonly roughVolume: Quantity<'volume'>;
   /**
-   * boards left out.
+   * Boards left out. Boards that give nothing at this thickness.
    */
   readonly boardsLeftOut: number;
   /**
-   * best thickness.
+   * Best thickness. Thickness at which the yield is greatest.
    */
   readonly peakThickness: Quantity<'length'>;
   /**
-   * yield at that thickness.
+   * Yield at that thickness.
    */
   readonly peakYield: Quantity<'share'>;
   /**
-   * By group.
+   * By group. At the common thickness.
    */
   readonly byGroup: ShownOf<(typeof pileYield)['outputs']['byGroup']>;
   /**
-   * By thickness.
+   * By thickness. Thicknesses at which boards begin to drop out.
    */
   readonly byThickness: ShownOf<(typeof pileYield)['outputs']['byThickness']>;
 }
+/** An answer of {@link pileYield}. */
+export interface PileYieldResult extends PileYieldOutput, ResultMethods {}
 
 /** What {@link roughToDressed} takes. The dressed size a rough board gives, or the rough size to buy for a wanted one, by planing allowances; and the standard dressed size of nominal softwood. For bent boards calculate the flattening loss first. */
 export interface RoughToDressedInput {
   /**
-   * rough size.
+   * Rough size.
    * Takes an object with thickness (thickness), width (width), length? (length).
    * @example {"thickness":"47 mm","width":"97 mm","length":"1870 mm"}
    */
   readonly rough?: InputOf<(typeof roughToDressed)['inputs']['rough']>;
   /**
-   * dressed size.
+   * Dressed size.
    * Takes an object with thickness (thickness), width (width), length? (length).
    */
   readonly dressed?: InputOf<(typeof roughToDressed)['inputs']['dressed']>;
   /**
-   * nominal size.
+   * Nominal size. Softwood size in inches, such as 2x4.
    * Takes a text of 1 to 200 characters.
    */
   readonly nominal?: string;
   /**
-   * surfacing.
+   * Surfacing. S1S one side, S1E one edge, S4S all four.
    * Takes one of "S1S", "S2S", "S1E", "S2E", "S1S1E", "S2S1E", "S1S2E", "S4S".
    * @default S4S
    * @example S4S
    */
   readonly faces?: 'S1S' | 'S2S' | 'S1E' | 'S2E' | 'S1S1E' | 'S2S1E' | 'S1S2E' | 'S4S';
   /**
-   * planing allowances.
+   * Planing allowances.
    * Takes an object with face? (taken off each face), edge? (taken off each edge), end? (docked from each end).
    * @default {}
    */
@@ -1500,195 +1544,197 @@ export interface RoughToDressedInput {
 /** What {@link roughToDressed} gives, beside workings, cautions, sources and chart. */
 export interface RoughToDressedOutput {
   /**
-   * rough thickness.
+   * Rough thickness.
    */
   readonly roughThickness?: Quantity<'length'> | undefined;
   /**
-   * rough width.
+   * Rough width.
    */
   readonly roughWidth?: Quantity<'length'> | undefined;
   /**
-   * rough length.
+   * Rough length.
    */
   readonly roughLength?: Quantity<'length'> | undefined;
   /**
-   * dressed thickness.
+   * Dressed thickness.
    */
   readonly dressedThickness: Quantity<'length'>;
   /**
-   * dressed width.
+   * Dressed width.
    */
   readonly dressedWidth: Quantity<'length'>;
   /**
-   * dressed length.
+   * Dressed length.
    */
   readonly dressedLength?: Quantity<'length'> | undefined;
   /**
-   * thickness if dressed green.
+   * Thickness if dressed green.
    */
   readonly greenThickness?: Quantity<'length'> | undefined;
   /**
-   * width if dressed green.
+   * Width if dressed green.
    */
   readonly greenWidth?: Quantity<'length'> | undefined;
   /**
-   * planed away.
+   * Planed away. Share of the section that is planed away.
    */
   readonly planedAway: Quantity<'share'>;
 }
+/** An answer of {@link roughToDressed}. */
+export interface RoughToDressedResult extends RoughToDressedOutput, ResultMethods {}
 
 /** What {@link topFromPile} takes. Whether a surveyed pile is enough for a glued top, how thick it can be, and which board goes where, with a proof or the gap to one, and what small changes to pile or rules would free. */
 export interface TopFromPileInput {
   /**
-   * boards.
+   * Boards. Survey of the pile with a row for each board or kind of board.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, group?, count?, length, width, thickness, tone?, endLoss?, endLeft?, endRight?, faultsAt?, faultLength?, faults?, cup?, bow?.
    * @example [{"name":"R1","length":"2.48 m","width":"98 mm","thickness":"48 mm","endLeft":"60 mm","endRight":"70 mm","faultsAt":"1120-1210 mm","count":3},{"name":"R3","length":"2.31 m","width":"97 mm","thickness":"47 mm","endLeft":"50 mm","endRight":"60 mm","count":3},{"name":"R7","length":"1.87 m","width":"98 mm","thickness":"47 mm","endLeft":"60 mm","endRight":"60 mm","bow":"2 mm","count":4},{"name":"R9","length":"1.64 m","width":"97 mm","thickness":"47 mm","endLeft":"40 mm","endRight":"45 mm","count":3}]
    */
   readonly boards: InputOf<(typeof topFromPile)['inputs']['boards']>;
   /**
-   * length of the top.
+   * Length of the top.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 1.95 m
    */
   readonly topLength: Written<'length'>;
   /**
-   * width of the top.
+   * Width of the top.
    * Takes a length such as "900 mm", more than 0 mm and at most 200 m.
    * @example 640 mm
    */
   readonly width: Written<'length'>;
   /**
-   * thickness.
+   * Thickness. Leave it out for a top as thick as the pile allows.
    * Takes a length such as "900 mm", at least 5 mm and at most 500 mm.
    * @example 40 mm
    */
   readonly thickness?: Written<'length'>;
   /**
-   * lay.
+   * Lay. A board's width across the top, its thickness across the top, or whichever is better.
    * Takes one of "flat", "on edge", "either".
    * @default either
    */
   readonly lay?: 'flat' | 'on edge' | 'either';
   /**
-   * layers.
+   * Layers. Layers glued face to face.
    * Takes a whole number such as 1, at least 1 and at most 4.
    * @default 1
    */
   readonly layers?: Written<'count'>;
   /**
-   * squaring allowance.
+   * Squaring allowance.
    * Takes a length such as "40 mm", at least 0 mm and at most 500 mm.
    * @default 40 mm
    */
   readonly spare?: Written<'length'>;
   /**
-   * planed off each face.
+   * Planed off each face.
    * Takes a length such as "1 mm", at least 0 mm and at most 20 mm.
    * @default 1 mm
    */
   readonly plane?: Written<'length'>;
   /**
-   * jointing allowance.
+   * Jointing allowance.
    * Takes a length such as "3 mm", at least 0 mm and at most 50 mm.
    * @default 3 mm
    */
   readonly jointing?: Written<'length'>;
   /**
-   * slab jointing allowance.
+   * Slab jointing allowance.
    * Takes a length such as "3 mm", at least 0 mm and at most 50 mm.
    * @default 3 mm
    */
   readonly slabJointing?: Written<'length'>;
   /**
-   * saw kerf.
+   * Saw kerf.
    * Takes a length such as "3 mm", at least 0 mm and at most 20 mm.
    * @default 3 mm
    */
   readonly kerf?: Written<'length'>;
   /**
-   * thicknesser width.
+   * Thicknesser width. Widest board that the thicknesser takes.
    * Takes a length such as "300 mm", more than 0 mm and at most 5000 mm.
    * @default 300 mm
    */
   readonly widestSlab?: Written<'length'>;
   /**
-   * clamp opening.
+   * Clamp opening. Greatest opening of the clamps owned.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    */
   readonly clampReach?: Written<'length'>;
   /**
-   * least row width.
+   * Least row width.
    * Takes a length such as "20 mm", at least 0 mm and at most 1000 mm.
    * @default 20 mm
    */
   readonly leastRow?: Written<'length'>;
   /**
-   * least piece.
+   * Least piece. Least length of a piece that shows.
    * Takes a length such as "250 mm", at least 20 mm and at most 5000 mm.
    * @default 250 mm
    */
   readonly leastPiece?: Written<'length'>;
   /**
-   * stagger.
+   * Stagger.
    * Takes a length such as "150 mm", at least 0 mm and at most 5000 mm.
    * @default 150 mm
    */
   readonly stagger?: Written<'length'>;
   /**
-   * joints per row.
+   * Joints per row. Most joints in one row.
    * Takes a whole number such as 3, at least 0 and at most 20.
    * @default 3
    */
   readonly maxJoints?: Written<'count'>;
   /**
-   * rip flat boards.
+   * Rip flat boards. Whether a board laid flat may be ripped into several strips; boards on edge always are.
    * Takes one of "no", "yes".
    * @default no
    */
   readonly rip?: 'no' | 'yes';
   /**
-   * tones.
+   * Tones. Mixed, or apart: one tone to a row and rows of a tone together.
    * Takes one of "mixed", "apart".
    * @default mixed
    */
   readonly tones?: 'mixed' | 'apart';
   /**
-   * faces that show.
+   * Faces that show. With one, faults marked "back" stay in a top laid flat.
    * Takes one of "one", "both".
    * @default both
    */
   readonly showFaces?: 'one' | 'both';
   /**
-   * least offcut.
+   * Least offcut. Least offcut worth keeping; leave it out to take the least piece.
    * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
    */
   readonly leastOffcut?: Written<'length'>;
   /**
-   * curves.
+   * Curves. Whether to find the curves over thickness and stagger.
    * Takes yes or no (true or false).
    * @default true
    */
   readonly curves?: boolean | 'yes' | 'no';
   /**
-   * what-ifs.
+   * What-ifs. Whether to find what small changes would give.
    * Takes yes or no (true or false).
    * @default true
    */
   readonly whatIfs?: boolean | 'yes' | 'no';
   /**
-   * rounds.
+   * Rounds. Rounds of the search; leave it out to go by the size of the pile.
    * Takes a whole number such as 4, at least 1 and at most 1 000 000 000.
    * @example 300
    */
   readonly rounds?: Written<'count'>;
   /**
-   * time limit.
+   * Time limit. Longest time to search, a last stop for slow machines.
    * Takes a time such as "60 s", at least 0.05 s and at most 30 min.
    * @default 60 s
    */
   readonly timeLimit?: Written<'time'>;
   /**
-   * seed of the search.
+   * Seed of the search.
    * Takes a whole number such as 1, at least 0 and at most 4 000 000 000.
    * @default 1
    */
@@ -1697,79 +1743,79 @@ export interface TopFromPileInput {
 /** What {@link topFromPile} gives, beside workings, cautions, sources and chart. */
 export interface TopFromPileOutput {
   /**
-   * is the pile enough?.
+   * Is the pile enough?.
    */
   readonly verdict: string;
   /**
-   * in one sentence.
+   * In one sentence.
    */
   readonly sentence: string;
   /**
-   * thickness of the top.
+   * Thickness of the top.
    */
   readonly thickness: Quantity<'length'>;
   /**
-   * width found.
+   * Width found.
    */
   readonly foundWidth: Quantity<'length'>;
   /**
-   * width bound.
+   * Width bound. No lay-up can be wider.
    */
   readonly widthBound: Quantity<'length'>;
   /**
-   * thickness bound.
+   * Thickness bound. No top of this width can be thicker.
    */
   readonly thicknessBound?: Quantity<'length'> | undefined;
   /**
-   * how it is proved.
+   * How it is proved.
    */
   readonly proof: string;
   /**
-   * search done in full.
+   * Search done in full.
    */
   readonly complete: boolean;
   /**
-   * how the strips lie.
+   * How the strips lie.
    */
   readonly lay: string;
   /**
-   * rows.
+   * Rows.
    */
   readonly rowCount: number;
   /**
-   * boards cut.
+   * Boards cut.
    */
   readonly boardsCut: number;
   /**
-   * timber used.
+   * Timber used. Timber used less the offcuts kept.
    */
   readonly timber: Quantity<'volume'>;
   /**
-   * timber bound.
+   * Timber bound. No top of this width takes less timber.
    */
   readonly timberBound?: Quantity<'volume'> | undefined;
   /**
-   * edge trim.
+   * Edge trim. Width ripped off an edge row.
    */
   readonly surplus?: Quantity<'length'> | undefined;
   /**
-   * what is missing.
+   * What is missing.
    */
   readonly missing?: string | undefined;
   /**
-   * least stagger.
+   * Least stagger.
    */
   readonly worstStagger?: Quantity<'length'> | undefined;
   /**
-   * least layer stagger.
+   * Least layer stagger. Least distance of joints between layers.
    */
   readonly layerStagger?: Quantity<'length'> | undefined;
   /**
-   * jointless width.
+   * Jointless width. Share of the width without joints at the worst section.
    */
   readonly bendingShare: Quantity<'share'>;
   /**
-   * bending thickness.
+   * Bending thickness. Thickness to calculate sag and bending with.
    */
   readonly thicknessForBending: Quantity<'length'>;
   /**
@@ -1789,7 +1835,7 @@ export interface TopFromPileOutput {
    */
   readonly glueUps: ShownOf<(typeof topFromPile)['outputs']['glueUps']>;
   /**
-   * Stops and fences.
+   * Stops and fences. Each set once.
    */
   readonly setups: ShownOf<(typeof topFromPile)['outputs']['setups']>;
   /**
@@ -1817,41 +1863,43 @@ export interface TopFromPileOutput {
    */
   readonly useless?: ShownOf<(typeof topFromPile)['outputs']['useless']> | undefined;
 }
+/** An answer of {@link topFromPile}. */
+export interface TopFromPileResult extends TopFromPileOutput, ResultMethods {}
 
 /** What {@link caulCamber} takes. How much crown to plane on a caul so that, clamped at its ends, it presses evenly along its whole length. */
 export interface CaulCamberInput {
   /**
-   * length.
+   * Length. Length of the caul between its two clamps.
    * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
    * @example 640 mm
    */
   readonly length: Written<'length'>;
   /**
-   * width.
+   * Width. Width of the caul across its pressing face.
    * Takes a length such as "900 mm", at least 5 mm and at most 500 mm.
    * @example 45 mm
    */
   readonly width: Written<'length'>;
   /**
-   * depth.
+   * Depth. Depth of the caul in the direction it bends.
    * Takes a length such as "900 mm", at least 5 mm and at most 500 mm.
    * @example 60 mm
    */
   readonly depth: Written<'length'>;
   /**
-   * timber.
+   * Timber. Timber or grade of the caul.
    * Takes a grade such as "C24" or "MGP10", or a timber by name such as "Douglas-fir".
    * @example C24
    */
   readonly timber: Exclude<InputOf<(typeof caulCamber)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * examined.
+   * Examined. Examined for knots, sloping grain, holes and rot, and passed; for a species without a grade.
    * Takes yes or no (true or false).
    * @default false
    */
   readonly examined?: boolean | 'yes' | 'no';
   /**
-   * clamp force.
+   * Clamp force. Force of the clamp at each end.
    * Takes a force such as "2 kN", more than 0 N and at most 50 kN.
    * @example 2 kN
    */
@@ -1860,134 +1908,136 @@ export interface CaulCamberInput {
 /** What {@link caulCamber} gives, beside workings, cautions, sources and chart. */
 export interface CaulCamberOutput {
   /**
-   * camber.
+   * Camber. Planed off to nothing at the middle and fully at the ends.
    */
   readonly camber: Quantity<'length'>;
   /**
-   * bending stress.
+   * Bending stress. Bending stress at the middle.
    */
   readonly stress: Quantity<'stress'>;
   /**
-   * strong enough.
+   * Strong enough. Whether the caul carries the stress.
    */
   readonly ok: boolean;
   /**
-   * allowed stress.
+   * Allowed stress. Stress that it may be bent to.
    */
   readonly allowed?: Quantity<'stress'> | undefined;
   /**
-   * camber, stiff timber.
+   * Camber, stiff timber. Camber if the timber is stiffer than average.
    */
   readonly camberLow?: Quantity<'length'> | undefined;
   /**
-   * camber, flexible timber.
+   * Camber, flexible timber. Camber if the timber is more flexible than average.
    */
   readonly camberHigh?: Quantity<'length'> | undefined;
   /**
-   * press along the caul.
+   * Press along the caul.
    */
   readonly press: Quantity<'lineLoad'>;
   /**
-   * Planing one half.
+   * Planing one half. How much to plane off along one half; the other half is alike.
    */
   readonly marks: ShownOf<(typeof caulCamber)['outputs']['marks']>;
 }
+/** An answer of {@link caulCamber}. */
+export interface CaulCamberResult extends CaulCamberOutput, ResultMethods {}
 
 /** What {@link clampPlan} takes. How many clamps a glue-up takes, by force and by spacing, and where each stands, alternately below and above. */
 export interface ClampPlanInput {
   /**
-   * length of the joint.
+   * Length of the joint.
    * Takes a length such as "900 mm", more than 0 mm and at most 50 m.
    * @example 2 m
    */
   readonly length: Written<'length'>;
   /**
-   * joint height.
+   * Joint height. Thickness of the slab at an edge joint.
    * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
    * @example 40 mm
    */
   readonly jointHeight: Written<'length'>;
   /**
-   * pressure.
+   * Pressure. Clamping pressure on the glue line; or give the kind of timber.
    * Takes a pressure such as "700 kPa", more than 0 kPa and at most 10 MPa.
    */
   readonly pressure?: Written<'pressure'>;
   /**
-   * kind of timber.
+   * Kind of timber. Kind of timber and glue whose printed pressure is taken, at the upper end; or give the pressure.
    * Takes one of "softwood", "hardwood", "low-density", "high-density", "softwood polyurethane", "hardwood polyurethane".
    * @example softwood
    */
   readonly timberKind?: 'softwood' | 'hardwood' | 'low-density' | 'high-density' | 'softwood polyurethane' | 'hardwood polyurethane';
   /**
-   * clamp.
+   * Clamp. Force that one clamp gives, or a kind of clamp whose force was measured.
    * Takes one of "parallel-jaw clamp", "one-hand trigger bar clamp", "aluminium bar clamp", "3/4 in pipe clamp", "I-beam bar (sash) clamp", or a force such as "2 kN", more than 0 N and at most 100 kN.
    * @example I-beam bar (sash) clamp
    */
   readonly clampForce: Exclude<InputOf<(typeof clampPlan)['inputs']['clampForce']>, string> | 'parallel-jaw clamp' | 'one-hand trigger bar clamp' | 'aluminium bar clamp' | '3/4 in pipe clamp' | 'I-beam bar (sash) clamp' | (string & {});
   /**
-   * edge board width.
+   * Edge board width. From the edge that is pressed to the first glue line.
    * Takes a length such as "900 mm", more than 0 mm and at most 2000 mm.
    * @example 45 mm
    */
   readonly outerWidth: Written<'length'>;
   /**
-   * pad thickness.
+   * Pad thickness. Thickness of the pad or batten between clamp and edge.
    * Takes a length such as "0 mm", at least 0 mm and at most 500 mm.
    * @default 0 mm
    * @example 20 mm
    */
   readonly pad?: Written<'length'>;
   /**
-   * pad length.
+   * Pad length. Length of the pad along the joint; 0 for a batten that runs all along.
    * Takes a length such as "0 mm", at least 0 mm and at most 2000 mm.
    * @default 0 mm
    * @example 60 mm
    */
   readonly padLength?: Written<'length'>;
   /**
-   * clamp head width.
+   * Clamp head width. Width of the clamp head along the joint.
    * Takes a length such as "0 mm", at least 0 mm and at most 500 mm.
    * @default 0 mm
    */
   readonly head?: Written<'length'>;
   /**
-   * clamp reach.
+   * Clamp reach. Opening of a bar clamp, or throat of a screw clamp.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 900 mm
    */
   readonly reach?: Written<'length'>;
   /**
-   * reach needed.
+   * Reach needed. Width of the slab with both pads.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 715 mm
    */
   readonly needReach?: Written<'length'>;
   /**
-   * slab width.
+   * Slab width. Between the clamp heads, to check that the slab stays flat.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 675 mm
    */
   readonly slabWidth?: Written<'length'>;
   /**
-   * force offset.
+   * Force offset. How far the force is off the middle of the thickness.
    * Takes a length such as "2 mm", at least 0 mm and at most 500 mm.
    * @default 2 mm
    */
   readonly offset?: Written<'length'>;
   /**
-   * modulus across grain.
+   * Modulus across grain. Modulus of elasticity across the grain.
    * Takes a modulus of elasticity such as "300 MPa", more than 0 MPa and at most 10 GPa.
    * @default 300 MPa
    */
   readonly acrossModulus?: Written<'modulus'>;
   /**
-   * cauls.
+   * Cauls. Whether cauls across the slab hold it flat.
    * Takes yes or no (true or false).
    * @default false
    */
   readonly cauls?: boolean | 'yes' | 'no';
   /**
-   * clamps owned.
+   * Clamps owned. The clamps in the workshop with a row for each kind.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns kind?, force?, count?, reach?.
    */
   readonly owned?: InputOf<(typeof clampPlan)['inputs']['owned']>;
@@ -1995,113 +2045,115 @@ export interface ClampPlanInput {
 /** What {@link clampPlan} gives, beside workings, cautions, sources and chart. */
 export interface ClampPlanOutput {
   /**
-   * clamps.
+   * Clamps.
    */
   readonly clamps: number;
   /**
-   * spacing.
+   * Spacing. From clamp to clamp, and half of it from either end.
    */
   readonly spacing: Quantity<'length'>;
   /**
-   * force needed.
+   * Force needed. Force that the joint needs.
    */
   readonly totalForce: Quantity<'force'>;
   /**
-   * what decides the count.
+   * What decides the count.
    */
   readonly governedBy: string;
   /**
-   * clamps by force.
+   * Clamps by force.
    */
   readonly byForce: number;
   /**
-   * clamps by spacing.
+   * Clamps by spacing.
    */
   readonly bySpacing: number;
   /**
-   * force per clamp.
+   * Force per clamp. Force to tighten each clamp to.
    */
   readonly forceEach: Quantity<'force'>;
   /**
-   * clamping pressure taken.
+   * Clamping pressure taken.
    */
   readonly pressure: Quantity<'pressure'>;
   /**
-   * length per clamp.
+   * Length per clamp. Length of joint that one clamp presses.
    */
   readonly coverEach: Quantity<'length'>;
   /**
-   * do the clamps reach?.
+   * Do the clamps reach?.
    */
   readonly reachOk?: boolean | undefined;
   /**
-   * lifting force.
+   * Lifting force. Force at which the slab opens on one face.
    */
   readonly liftForce?: Quantity<'force'> | undefined;
   /**
-   * buckling force.
+   * Buckling force. Force at which a straight slab bows up.
    */
   readonly bucklingForce?: Quantity<'force'> | undefined;
   /**
-   * pressure reached.
+   * Pressure reached. Pressure that the clamps owned give.
    */
   readonly ownedPressure?: Quantity<'pressure'> | undefined;
   /**
-   * clamps that reach.
+   * Clamps that reach. How many of the clamps owned reach.
    */
   readonly ownedClamps?: number | undefined;
   /**
-   * clamps owned.
+   * Clamps owned. Whether the clamps owned are enough.
    */
   readonly ownedVerdict?: string | undefined;
   /**
-   * Clamps in order.
+   * Clamps in order. Where the clamps stand, in the order to tighten: from the middle outward.
    */
   readonly positions: ShownOf<(typeof clampPlan)['outputs']['positions']>;
 }
+/** An answer of {@link clampPlan}. */
+export interface ClampPlanResult extends ClampPlanOutput, ResultMethods {}
 
 /** What {@link glueQuantity} takes. How much glue the joints take, by mass and by volume, from their area and the spread. */
 export interface GlueQuantityInput {
   /**
-   * length of a joint.
+   * Length of a joint.
    * Takes a length such as "900 mm", more than 0 mm and at most 50 m.
    * @example 2 m
    */
   readonly jointLength: Written<'length'>;
   /**
-   * joint height.
+   * Joint height. Thickness of the slab in edge joints, width of the boards between faces.
    * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
    * @example 40 mm
    */
   readonly jointHeight: Written<'length'>;
   /**
-   * joints.
+   * Joints. One less than the strips or layers.
    * Takes a whole number such as 4, at least 1 and at most 10 000.
    * @example 14
    */
   readonly joints: Written<'count'>;
   /**
-   * spread.
+   * Spread. Glue on each spread face.
    * Takes an application rate such as "200 g/m2", more than 0 g/m² and at most 2000 g/m².
    * @default 200 g/m2
    * @example 200 g/m2
    */
   readonly spread?: Written<'applicationRate'>;
   /**
-   * spread faces.
+   * Spread faces. Faces of a joint that are spread: 1, or 2 when both get the full spread.
    * Takes a whole number such as 1, at least 1 and at most 2.
    * @default 1
    */
   readonly sides?: Written<'count'>;
   /**
-   * waste.
+   * Waste. Added for what is squeezed out or left in the pot.
    * Takes a share such as "0 %", at least 0 % and at most 300 %.
    * @default 0 %
    * @example 10 %
    */
   readonly waste?: Written<'share'>;
   /**
-   * glue density.
+   * Glue density. From the label of the glue.
    * Takes a density such as "1100 kg/m3", at least 500 kg/m³ and at most 2500 kg/m³.
    * @default 1100 kg/m3
    */
@@ -2110,63 +2162,65 @@ export interface GlueQuantityInput {
 /** What {@link glueQuantity} gives, beside workings, cautions, sources and chart. */
 export interface GlueQuantityOutput {
   /**
-   * glue needed.
+   * Glue needed. Glue to have at hand.
    */
   readonly mass: Quantity<'mass'>;
   /**
-   * the same by volume.
+   * The same by volume.
    */
   readonly volume: Quantity<'liquid'>;
   /**
-   * area to spread.
+   * Area to spread.
    */
   readonly area: Quantity<'area'>;
   /**
-   * glue for one joint.
+   * Glue for one joint.
    */
   readonly massPerJoint: Quantity<'mass'>;
 }
+/** An answer of {@link glueQuantity}. */
+export interface GlueQuantityResult extends GlueQuantityOutput, ResultMethods {}
 
 /** What {@link glueTiming} takes. Will the glue skin before the clamps are on? How many joints go in one batch, and how many batches it takes. */
 export interface GlueTimingInput {
   /**
-   * joints.
+   * Joints. Joints in the whole glue-up.
    * Takes a whole number such as 4, at least 1 and at most 10 000.
    * @example 14
    */
   readonly joints: Written<'count'>;
   /**
-   * time per joint.
+   * Time per joint. Time to spread one joint and lay it ready.
    * Takes a time such as "15 min", at least 1 s and at most 2 h.
    * @example 45 s
    */
   readonly perJoint: Written<'time'>;
   /**
-   * open time.
+   * Open time. How long spread glue stays wet in the open, from its data sheet; at 20 °C when a temperature is given.
    * Takes a time such as "15 min", more than 0 s and at most 1 day.
    * @example 10 min
    */
   readonly openTime: Written<'time'>;
   /**
-   * closed time.
+   * Closed time. How long a closed joint may wait for pressure, from the glue’s data sheet.
    * Takes a time such as "15 min", more than 0 s and at most 1 day.
    */
   readonly closedTime?: Written<'time'>;
   /**
-   * temperature.
+   * Temperature. Of air and timber; the times are then taken as printed for 20 °C and corrected.
    * Takes a temperature such as "21 degC", at least 0 °C and at most 45 °C.
    * @example 24 degC
    */
   readonly temperature?: Written<'temperature'>;
   /**
-   * clamping time.
+   * Clamping time. Time to set all clamps of one batch.
    * Takes a time such as "0 min", at least 0 s and at most 2 h.
    * @default 0 min
    * @example 2 min
    */
   readonly clampsUp?: Written<'time'>;
   /**
-   * hold.
+   * Hold. How long the clamps stay on before they serve the next batch.
    * Takes a time such as "30 min", at least 0 s and at most 7 day.
    * @default 30 min
    * @example 40 min
@@ -2176,61 +2230,63 @@ export interface GlueTimingInput {
 /** What {@link glueTiming} gives, beside workings, cautions, sources and chart. */
 export interface GlueTimingOutput {
   /**
-   * batches.
+   * Batches.
    */
   readonly batches: number;
   /**
-   * joints per batch.
+   * Joints per batch. Most joints that one batch may have.
    */
   readonly jointsPerBatch: number;
   /**
-   * spare time.
+   * Spare time. Open time left over when such a batch is closed.
    */
   readonly spare: Quantity<'time'>;
   /**
-   * open time here.
+   * Open time here. Open time at this temperature.
    */
   readonly openHere: Quantity<'time'>;
   /**
-   * time in all.
+   * Time in all. From the first glue to the last clamp off, with one set of clamps.
    */
   readonly total: Quantity<'time'>;
   /**
-   * Batches.
+   * Batches. As equal as whole joints allow.
    */
   readonly plan: ShownOf<(typeof glueTiming)['outputs']['plan']>;
 }
+/** An answer of {@link glueTiming}. */
+export interface GlueTimingResult extends GlueTimingOutput, ResultMethods {}
 
 /** What {@link layerCount} takes. How many boards to glue face to face for a thick top, and how thick to plane each so that the slab is balanced. */
 export interface LayerCountInput {
   /**
-   * top thickness.
+   * Top thickness. Thickness of the finished top.
    * Takes a length such as "900 mm", more than 0 mm and at most 2000 mm.
    * @example 54 mm
    */
   readonly topThickness: Written<'length'>;
   /**
-   * board thickness.
+   * Board thickness. Rough thickness of the thinnest board.
    * Takes a length such as "900 mm", more than 0 mm and at most 1000 mm.
    * @example 22 mm
    */
   readonly stripThickness: Written<'length'>;
   /**
-   * planing per face.
+   * Planing per face. Taken off each of the two faces of a board before gluing.
    * Takes a length such as "1 mm", at least 0 mm and at most 100 mm.
    * @default 1 mm
    * @example 1.5 mm
    */
   readonly planePerFace?: Written<'length'>;
   /**
-   * flattening.
+   * Flattening. Taken off the slab after a glue-up, both faces together.
    * Takes a length such as "2 mm", at least 0 mm and at most 200 mm.
    * @default 2 mm
    * @example 2 mm
    */
   readonly flattenPerGlueUp?: Written<'length'>;
   /**
-   * glue-ups.
+   * Glue-ups. Glue-ups one after another, each followed by a flattening; 1 when all layers are glued at once.
    * Takes a whole number such as 1, at least 1 and at most 999.
    * @default 1
    */
@@ -2239,48 +2295,50 @@ export interface LayerCountInput {
 /** What {@link layerCount} gives, beside workings, cautions, sources and chart. */
 export interface LayerCountOutput {
   /**
-   * layers.
+   * Layers.
    */
   readonly layers: number;
   /**
-   * flattened thickness.
+   * Flattened thickness. Thickness of the slab once flattened, before the spare is planed off.
    */
   readonly finalThickness: Quantity<'length'>;
   /**
-   * spare thickness.
+   * Spare thickness. Thickness to spare over the finished top.
    */
   readonly spare: Quantity<'length'>;
   /**
-   * layer, least planed.
+   * Layer, least planed. Thickness of a layer planed as little as possible.
    */
   readonly layerPlaned: Quantity<'length'>;
   /**
-   * layer, all alike.
+   * Layer, all alike. Thickness to plane every layer to, so that all are alike and nothing is to spare.
    */
   readonly layerBalanced: Quantity<'length'>;
   /**
-   * middle of the slab.
+   * Middle of the slab. Whether a layer or a glue line lies there.
    */
   readonly middle: string;
 }
+/** An answer of {@link layerCount}. */
+export interface LayerCountResult extends LayerCountOutput, ResultMethods {}
 
 /** What {@link matchSlabs} takes. Plane all slabs to the thinnest, or shim them up to the thickest: both ways, with the timber lost. */
 export interface MatchSlabsInput {
   /**
-   * slabs.
+   * Slabs.
    * Takes thicknesses such as '41 mm, 42.5 mm, 40 mm', or a table with columns name?, thickness, width?, length?.
    * @example [{"name":"left","thickness":"41.2 mm","width":"225 mm","length":"2 m"},{"name":"middle","thickness":"43.0 mm","width":"225 mm","length":"2 m"},{"name":"right","thickness":"40.6 mm","width":"225 mm","length":"2 m"}]
    */
   readonly slabs: InputOf<(typeof matchSlabs)['inputs']['slabs']>;
   /**
-   * least thickness.
+   * Least thickness. Least thickness that a slab may end with; thinner ones are shimmed or left out.
    * Takes a length such as "0 mm", at least 0 mm and at most 1000 mm.
    * @default 0 mm
    * @example 38 mm
    */
   readonly minimum?: Written<'length'>;
   /**
-   * clean-up.
+   * Clean-up. Planed off every slab in any case, both faces together.
    * Takes a length such as "0 mm", at least 0 mm and at most 50 mm.
    * @default 0 mm
    * @example 1 mm
@@ -2290,79 +2348,81 @@ export interface MatchSlabsInput {
 /** What {@link matchSlabs} gives, beside workings, cautions, sources and chart. */
 export interface MatchSlabsOutput {
   /**
-   * plane all to.
+   * Plane all to. Thickness to plane all slabs to.
    */
   readonly planeAllTo: Quantity<'length'>;
   /**
-   * planed off.
+   * Planed off. Planed off all slabs together, when all are planed.
    */
   readonly loss: Quantity<'length'>;
   /**
-   * share planed off.
+   * Share planed off. Planed off as a share of the slabs that are planed.
    */
   readonly lossShare: Quantity<'share'>;
   /**
-   * timber planed off.
+   * Timber planed off. Volume planed off, where widths and lengths are given.
    */
   readonly lossVolume?: Quantity<'volume'> | undefined;
   /**
-   * shimmed height.
+   * Shimmed height. Height of the top above the frame when slabs are shimmed instead.
    */
   readonly shimTo: Quantity<'length'>;
   /**
-   * all shims together.
+   * All shims together.
    */
   readonly shimTotal: Quantity<'length'>;
   /**
-   * planed off, shimmed.
+   * Planed off, shimmed. Planed off all slabs together when they are shimmed, which is the clean-up alone.
    */
   readonly shimLoss: Quantity<'length'>;
   /**
-   * Slab by slab.
+   * Slab by slab. Planed and shimmed.
    */
   readonly orShims: ShownOf<(typeof matchSlabs)['outputs']['orShims']>;
 }
+/** An answer of {@link matchSlabs}. */
+export interface MatchSlabsResult extends MatchSlabsOutput, ResultMethods {}
 
 /** What {@link stackUp} takes. How far a glued-up stack may come out off its size: at worst, most likely, and the chance that it falls inside limits. */
 export interface StackUpInput {
   /**
-   * parts.
+   * Parts. Parts of the stack.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, nominal, plusMinus?, sd?, count?, setting?.
    * @example [{"name":"strip","nominal":"45 mm","plusMinus":"0.2 mm","setting":"0.1 mm","count":14},{"name":"edge strip","nominal":"12 mm","sd":"0.2 mm"}]
    */
   readonly parts: InputOf<(typeof stackUp)['inputs']['parts']>;
   /**
-   * target.
+   * Target. Size wanted of the whole stack.
    * Takes a length such as "900 mm", at least -100 m and at most 100 m.
    * @example 642 mm
    */
   readonly target?: Written<'length'>;
   /**
-   * limits.
+   * Limits. A length either way of the target (or, without one, of the nominal size), or { low, high }.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm, or an object with low (least), high (most).
    * @example 1 mm
    */
   readonly limits?: InputOf<(typeof stackUp)['inputs']['limits']>;
   /**
-   * standard deviations.
+   * Standard deviations. How many a plus-or-minus stands for: 2 where one piece in twenty lies outside it, 3 where one in 370 does.
    * Takes a number such as 2, at least 1 and at most 6.
    * @default 2
    */
   readonly sigmas?: Written<'ratio'>;
   /**
-   * distribution.
+   * Distribution. Normal (most near the middle) or even (any size between the limits is as likely).
    * Takes one of "normal", "even".
    * @default normal
    */
   readonly shape?: 'normal' | 'even';
   /**
-   * share held.
+   * Share held. Share of stacks that the interval should hold.
    * Takes a share such as "95 %", at least 50 % and at most 99.9 %.
    * @default 95 %
    */
   readonly confidence?: Written<'share'>;
   /**
-   * seed.
+   * Seed. The same seed gives the same draws.
    * Takes a whole number such as 1, at least 0 and at most 4 000 000 000.
    * @default 1
    */
@@ -2371,73 +2431,75 @@ export interface StackUpInput {
 /** What {@link stackUp} gives, beside workings, cautions, sources and chart. */
 export interface StackUpOutput {
   /**
-   * nominal stack.
+   * Nominal stack. Size of the stack when every piece is right.
    */
   readonly nominal: Quantity<'length'>;
   /**
-   * worst case.
+   * Worst case. Off by at most, either way, when every piece errs its most.
    */
   readonly worstCase: Quantity<'length'>;
   /**
-   * likely error.
+   * Likely error. Root of the sum of the squares, either way.
    */
   readonly rss: Quantity<'length'>;
   /**
-   * interval.
+   * Interval. Interval that holds that share of stacks.
    */
   readonly low: Quantity<'length'>;
   /**
-   * most of that interval.
+   * Most of that interval.
    */
   readonly high: Quantity<'length'>;
   /**
-   * spread of stack.
+   * Spread of stack. Standard deviation of the stack.
    */
   readonly sd: Quantity<'length'>;
   /**
-   * chance inside limits.
+   * Chance inside limits. Chance that the stack falls inside the limits.
    */
   readonly chanceInside?: Quantity<'share'> | undefined;
   /**
-   * chance, simulated.
+   * Chance, simulated. Counted in simulated stacks.
    */
   readonly chanceSimulated?: Quantity<'share'> | undefined;
   /**
-   * shim.
+   * Shim. So that the middle falls on the target; negative is to be planed off.
    */
   readonly shim?: Quantity<'length'> | undefined;
 }
+/** An answer of {@link stackUp}. */
+export interface StackUpResult extends StackUpOutput, ResultMethods {}
 
 /** What {@link stripCount} takes. How many strips a top takes across its width, and in how many slabs to glue them so that each passes the thicknesser. */
 export interface StripCountInput {
   /**
-   * top width.
+   * Top width. Width of the finished top.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 640 mm
    */
   readonly topWidth: Written<'length'>;
   /**
-   * rough strip width.
+   * Rough strip width. Rough width of a strip as it will lie across the top.
    * Takes a length such as "900 mm", more than 0 mm and at most 2000 mm.
    * @example 48 mm
    */
   readonly stripWidth: Written<'length'>;
   /**
-   * jointing allowance.
+   * Jointing allowance. Taken off each strip in jointing, both edges together.
    * Takes a length such as "3 mm", at least 0 mm and at most 100 mm.
    * @default 3 mm
    * @example 3 mm
    */
   readonly jointing?: Written<'length'>;
   /**
-   * trim.
+   * Trim. Kept for trimming the glued top to width, both edges together.
    * Takes a length such as "10 mm", at least 0 mm and at most 500 mm.
    * @default 10 mm
    * @example 10 mm
    */
   readonly finalTrim?: Written<'length'>;
   /**
-   * thicknesser width.
+   * Thicknesser width. Widest board that the thicknesser takes.
    * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
    * @example 330 mm
    */
@@ -2446,79 +2508,81 @@ export interface StripCountInput {
 /** What {@link stripCount} gives, beside workings, cautions, sources and chart. */
 export interface StripCountOutput {
   /**
-   * strips across the top.
+   * Strips across the top.
    */
   readonly strips: number;
   /**
-   * jointed width.
+   * Jointed width. Width of a strip once jointed.
    */
   readonly stripFinished: Quantity<'length'>;
   /**
-   * glued width.
+   * Glued width. Width as glued, before the trim.
    */
   readonly gluedWidth: Quantity<'length'>;
   /**
-   * spare width.
+   * Spare width. Width to spare after the trim.
    */
   readonly spare: Quantity<'length'>;
   /**
-   * Slabs to glue first.
+   * Slabs to glue first. Each narrow enough for the thicknesser.
    */
   readonly slabs: ShownOf<(typeof stripCount)['outputs']['slabs']>;
 }
+/** An answer of {@link stripCount}. */
+export interface StripCountResult extends StripCountOutput, ResultMethods {}
 
 /** What {@link stripLayout} takes. Lays a slab from random lengths: rows filled end to end, joints staggered, like tones kept apart, little wasted. */
 export interface StripLayoutInput {
   /**
-   * top length.
+   * Top length. Length of the slab, and so of every row.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 2 m
    */
   readonly topLength: Written<'length'>;
   /**
-   * rows side by side.
+   * Rows side by side.
    * Takes a whole number such as 4, at least 1 and at most 200.
    * @example 8
    */
   readonly rows: Written<'count'>;
   /**
-   * pieces.
+   * Pieces.
    * Takes lengths such as '640 mm, 815 mm, 590 mm', or a table with columns name?, length, tone?, count?.
    * @example [{"name":"A","length":"940 mm","tone":"dark","count":4},{"name":"B","length":"815 mm","tone":"light","count":5},{"name":"C","length":"640 mm","tone":"dark","count":6},{"name":"D","length":"555 mm","tone":"light","count":6},{"name":"E","length":"470 mm","tone":"dark","count":6},{"name":"F","length":"390 mm","tone":"light","count":8},{"name":"G","length":"310 mm","tone":"dark","count":4}]
    */
   readonly lengths: InputOf<(typeof stripLayout)['inputs']['lengths']>;
   /**
-   * stagger.
+   * Stagger. Least distance of a joint from any joint in the next row.
    * Takes a length such as "900 mm", at least 0 mm and at most 5000 mm.
    * @example 150 mm
    */
   readonly minStagger: Written<'length'>;
   /**
-   * kerf.
+   * Kerf. Width of a saw cut.
    * Takes a length such as "3 mm", at least 0 mm and at most 20 mm.
    * @default 3 mm
    */
   readonly kerf?: Written<'length'>;
   /**
-   * shortest piece.
+   * Shortest piece. Least length of a piece that is cut and of an offcut worth keeping; leave it out to take the stagger, 100 mm at most.
    * Takes a length such as "900 mm", at least 0 mm and at most 5000 mm.
    */
   readonly shortest?: Written<'length'>;
   /**
-   * row width.
+   * Row width. For the drawing.
    * Takes a length such as "45 mm", more than 0 mm and at most 1000 mm.
    * @default 45 mm
    */
   readonly rowWidth?: Written<'length'>;
   /**
-   * time limit.
+   * Time limit. Longest time to search.
    * Takes a time such as "1 s", at least 0.05 s and at most 10 min.
    * @default 1 s
    * @example 500 ms
    */
   readonly timeLimit?: Written<'time'>;
   /**
-   * seed of the search.
+   * Seed of the search.
    * Takes a whole number such as 1, at least 0 and at most 4 000 000 000.
    * @default 1
    */
@@ -2527,7 +2591,7 @@ export interface StripLayoutInput {
 /** What {@link stripLayout} gives, beside workings, cautions, sources and chart. */
 export interface StripLayoutOutput {
   /**
-   * rows.
+   * Rows. Each row with its pieces from left to right.
    */
   readonly rows: ShownOf<(typeof stripLayout)['outputs']['rows']>;
   /**
@@ -2539,77 +2603,79 @@ export interface StripLayoutOutput {
    */
   readonly cuts: ShownOf<(typeof stripLayout)['outputs']['cuts']>;
   /**
-   * saw cuts.
+   * Saw cuts.
    */
   readonly cutCount: number;
   /**
-   * waste.
+   * Waste. Length lost to sawdust and to offcuts too short to keep.
    */
   readonly waste: Quantity<'length'>;
   /**
-   * least waste.
+   * Least waste. No layout of these pieces can waste less.
    */
   readonly leastWaste: Quantity<'length'>;
   /**
-   * worst stagger.
+   * Worst stagger. Least distance of joints in neighbouring rows; the length of the slab where there are none.
    */
   readonly worstStagger: Quantity<'length'>;
   /**
-   * like tones touching.
+   * Like tones touching. Length over which like tones lie side by side.
    */
   readonly sameTone: Quantity<'length'>;
   /**
-   * left over.
+   * Left over. Pieces not used and offcuts kept.
    */
   readonly unused: Quantity<'length'>;
   /**
-   * proved.
+   * Proved. None wastes less, and no like tones touch.
    */
   readonly optimal: boolean;
 }
+/** An answer of {@link stripLayout}. */
+export interface StripLayoutResult extends StripLayoutOutput, ResultMethods {}
 
 /** What {@link angledRail} takes. Slope, end cuts, length from point to point and recess outlines of a rail that rises from one upright to another, butted or let in. */
 export interface AngledRailInput {
   /**
-   * run.
+   * Run. Level distance between the uprights.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 1310 mm
    */
   readonly run: Written<'length'>;
   /**
-   * rise.
+   * Rise. How much the rail rises from face to face.
    * Takes a length such as "900 mm", at least 0 mm and at most 20 m.
    * @example 620 mm
    */
   readonly rise: Written<'length'>;
   /**
-   * section.
+   * Section. Thickness and depth of the rail, such as { width: "35 mm", depth: "60 mm" }.
    * Takes an object with width (thickness), depth (depth).
    * @example {"width":"35 mm","depth":"60 mm"}
    */
   readonly section: InputOf<(typeof angledRail)['inputs']['section']>;
   /**
-   * housing depth.
+   * Housing depth. How deep the rail is let into each upright.
    * Takes a length such as "0 mm", at least 0 mm and at most 500 mm.
    * @default 0 mm
    * @example 12 mm
    */
   readonly recessDepth?: Written<'length'>;
   /**
-   * face to face.
+   * Face to face. Yes where run and rise go from face to face, no from middle to middle of the uprights.
    * Takes yes or no (true or false).
    * @default true
    */
   readonly betweenFaces?: boolean | 'yes' | 'no';
   /**
-   * upright width.
+   * Upright width. Width of an upright in the plane of the frame; needed from middle to middle, and for the drawing.
    * Takes a length such as "70 mm", more than 0 mm and at most 2000 mm.
    * @default 70 mm
    * @example 70 mm
    */
   readonly uprightWidth?: Written<'length'>;
   /**
-   * scale of drawing.
+   * Scale of drawing. Fitted to the page, or at full size as a template.
    * Takes one of "fitted", "full size".
    * @default fitted
    */
@@ -2618,19 +2684,19 @@ export interface AngledRailInput {
 /** What {@link angledRail} gives, beside workings, cautions, sources and chart. */
 export interface AngledRailOutput {
   /**
-   * slope.
+   * Slope. Slope of the rail, and of its end cuts off square.
    */
   readonly angle: Quantity<'angle'>;
   /**
-   * length over points.
+   * Length over points. From long point to long point, the least blank.
    */
   readonly longPoint: Quantity<'length'>;
   /**
-   * length inside points.
+   * Length inside points. From short point to short point, along the rail.
    */
   readonly shortPoint: Quantity<'length'>;
   /**
-   * edge length.
+   * Edge length. Along each edge, from cut to cut.
    */
   readonly edgeLength: Quantity<'length'>;
   /**
@@ -2638,43 +2704,45 @@ export interface AngledRailOutput {
    */
   readonly bevels: ShownOf<(typeof angledRail)['outputs']['bevels']>;
   /**
-   * plumb height.
+   * Plumb height. Height of the rail where it meets an upright.
    */
   readonly seat: Quantity<'length'>;
   /**
-   * Outline of each recess.
+   * Outline of each recess. Seen from the side.
    */
   readonly recess?: ShownOf<(typeof angledRail)['outputs']['recess']> | undefined;
   /**
-   * recess width.
+   * Recess width. Width of each recess, which is the thickness of the rail.
    */
   readonly recessWidth?: Quantity<'length'> | undefined;
 }
+/** An answer of {@link angledRail}. */
+export interface AngledRailResult extends AngledRailOutput, ResultMethods {}
 
 /** What {@link biscuitSpacing} takes. Where the biscuits of a joint go, evenly spaced, how many there are and the glued face they add. Biscuits line a joint up; in an edge joint long grain to long grain the glue holds without them. */
 export interface BiscuitSpacingInput {
   /**
-   * length of the joint.
+   * Length of the joint.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 1950 mm
    */
   readonly length: Written<'length'>;
   /**
-   * end distance.
+   * End distance. From each end to the middle of the first biscuit.
    * Takes a length such as "60 mm", more than 0 mm and at most 2000 mm.
    * @default 60 mm
    * @example 75 mm
    */
   readonly endDistance?: Written<'length'>;
   /**
-   * greatest spacing.
+   * Greatest spacing. From middle to middle.
    * Takes a length such as "200 mm", more than 0 mm and at most 2000 mm.
    * @default 200 mm
    * @example 225 mm
    */
   readonly spacing?: Written<'length'>;
   /**
-   * size of biscuit.
+   * Size of biscuit.
    * Takes one of "0", "10", "20".
    * @default 20
    * @example 20
@@ -2684,66 +2752,68 @@ export interface BiscuitSpacingInput {
 /** What {@link biscuitSpacing} gives, beside workings, cautions, sources and chart. */
 export interface BiscuitSpacingOutput {
   /**
-   * biscuits.
+   * Biscuits.
    */
   readonly count: number;
   /**
-   * positions.
+   * Positions. Middle of each biscuit from the left end.
    */
   readonly positions: ShownOf<(typeof biscuitSpacing)['outputs']['positions']>;
   /**
-   * spacing.
+   * Spacing. From middle to middle.
    */
   readonly spacing?: Quantity<'length'> | undefined;
   /**
-   * glued area.
+   * Glued area. Glued face of all the biscuits.
    */
   readonly glueArea: Quantity<'area'>;
   /**
-   * slot depth.
+   * Slot depth. Depth of the slot in each part, with 1 mm to spare.
    */
   readonly slotDepth: Quantity<'length'>;
   /**
-   * length of a biscuit.
+   * Length of a biscuit.
    */
   readonly biscuitLength: Quantity<'length'>;
 }
+/** An answer of {@link biscuitSpacing}. */
+export interface BiscuitSpacingResult extends BiscuitSpacingOutput, ResultMethods {}
 
 /** What {@link halfLap} takes. How deep to cut a half lap, how far apart its shoulders are and at which angle, and its glued face. Both pieces of one thickness, faces flush. */
 export interface HalfLapInput {
   /**
-   * width of piece A.
+   * Width of piece A.
    * Takes a length such as "900 mm", more than 0 mm and at most 2000 mm.
    * @example 70 mm
    */
   readonly widthA: Written<'length'>;
   /**
-   * width of piece B.
+   * Width of piece B.
    * Takes a length such as "900 mm", more than 0 mm and at most 2000 mm.
    * @example 45 mm
    */
   readonly widthB: Written<'length'>;
   /**
-   * thickness of both.
+   * Thickness of both.
    * Takes a length such as "900 mm", more than 0 mm and at most 500 mm.
    * @example 35 mm
    */
   readonly thickness: Written<'length'>;
   /**
-   * angle between the pieces.
+   * Angle between the pieces.
    * Takes an angle such as "90 deg", at least 10° and at most 90°.
    * @default 90 deg
    * @example 60 deg
    */
   readonly angle?: Written<'angle'>;
   /**
-   * kind of halving.
+   * Kind of halving. Whether they cross, one ends on the other, or both end.
    * Takes one of "crossing", "end", "corner".
    * @default crossing
    */
   readonly at?: 'crossing' | 'end' | 'corner';
   /**
-   * scale of drawing.
+   * Scale of drawing. Fitted to the page, or at full size as a template.
    * Takes one of "fitted", "full size".
    * @default fitted
    */
@@ -2752,66 +2822,68 @@ export interface HalfLapInput {
 /** What {@link halfLap} gives, beside workings, cautions, sources and chart. */
 export interface HalfLapOutput {
   /**
-   * depth of each half.
+   * Depth of each half.
    */
   readonly depth: Quantity<'length'>;
   /**
-   * Shoulder lines to knife.
+   * Shoulder lines to knife. What to knife across each piece.
    */
   readonly shoulders: ShownOf<(typeof halfLap)['outputs']['shoulders']>;
   /**
-   * glued face.
+   * Glued face.
    */
   readonly glueArea: Quantity<'area'>;
   /**
-   * timber removed.
+   * Timber removed. Timber to be cut away from both pieces.
    * Shown in cm3.
    */
   readonly removed: Quantity<'volume'>;
 }
+/** An answer of {@link halfLap}. */
+export interface HalfLapResult extends HalfLapOutput, ResultMethods {}
 
 /** What {@link jointFit} takes. The chance that a spline, tenon or lap goes into its slot and is not loose, when both sizes vary a little; and the size to plane to. Sizes are taken to vary normally and apart from each other. */
 export interface JointFitInput {
   /**
-   * slot.
+   * Slot.
    * Takes an object with size (its size), plusMinus (plus or minus).
    * @example {"size":"6.2 mm","plusMinus":"0.1 mm"}
    */
   readonly slot: InputOf<(typeof jointFit)['inputs']['slot']>;
   /**
-   * part.
+   * Part.
    * Takes an object with size (its size), plusMinus (plus or minus).
    * @example {"size":"6.15 mm","plusMinus":"0.1 mm"}
    */
   readonly part: InputOf<(typeof jointFit)['inputs']['part']>;
   /**
-   * least clearance.
+   * Least clearance. Least clearance that still goes in; negative for a part that may be pressed.
    * Takes a length such as "0 mm", at least -5 mm and at most 50 mm.
    * @default 0 mm
    * @example 0 mm
    */
   readonly tightest?: Written<'length'>;
   /**
-   * greatest clearance.
+   * Greatest clearance. Greatest clearance that the glue still bridges.
    * Takes a length such as "0.15 mm", at least -5 mm and at most 50 mm.
    * @default 0.15 mm
    * @example 0.2 mm
    */
   readonly loosest?: Written<'length'>;
   /**
-   * shared setting.
+   * Shared setting. How far a setting that all the joints share, such as the fence, may be off, over or under.
    * Takes a length such as "0 mm", at least 0 mm and at most 50 mm.
    * @default 0 mm
    */
   readonly setting?: Written<'length'>;
   /**
-   * standard deviations.
+   * Standard deviations. How many a plus-or-minus stands for: 2 where one piece in twenty lies outside it, 3 where one in 370 does.
    * Takes a number such as 2, at least 0.5 and at most 6.
    * @default 2
    */
   readonly sigmas?: Written<'ratio'>;
   /**
-   * joints.
+   * Joints. Joints that must all go together.
    * Takes a whole number such as 1, at least 1 and at most 10 000.
    * @default 1
    * @example 4
@@ -2821,130 +2893,132 @@ export interface JointFitInput {
 /** What {@link jointFit} gives, beside workings, cautions, sources and chart. */
 export interface JointFitOutput {
   /**
-   * chance of a fit.
+   * Chance of a fit. Chance that it goes in and holds.
    */
   readonly chanceFits: Quantity<'share'>;
   /**
-   * chance too tight.
+   * Chance too tight. Chance that it will not go in.
    */
   readonly chanceJams: Quantity<'share'>;
   /**
-   * chance too loose.
+   * Chance too loose. Chance that it is loose.
    */
   readonly chanceLoose: Quantity<'share'>;
   /**
-   * chance all fit.
+   * Chance all fit. Chance that all the joints fit.
    */
   readonly chanceAll: Quantity<'share'>;
   /**
-   * tightest clearance.
+   * Tightest clearance. Clearance of the worst pair, tight.
    */
   readonly worstTight: Quantity<'length'>;
   /**
-   * loosest clearance.
+   * Loosest clearance. Clearance of the worst pair, loose.
    */
   readonly worstLoose: Quantity<'length'>;
   /**
-   * worst pair.
+   * Worst pair. Whether even the worst pair fits.
    */
   readonly worstCase: string;
   /**
-   * clearance on average.
+   * Clearance on average.
    */
   readonly clearance: Quantity<'length'>;
   /**
-   * spread of clearance.
+   * Spread of clearance. Standard deviation of the clearance.
    */
   readonly spread: Quantity<'length'>;
   /**
-   * size to aim for.
+   * Size to aim for. Size to plane the part to.
    */
   readonly aim: Quantity<'length'>;
   /**
-   * chance when aimed.
+   * Chance when aimed. Chance that it fits when planed to that size.
    */
   readonly chanceAtAim: Quantity<'share'>;
 }
+/** An answer of {@link jointFit}. */
+export interface JointFitResult extends JointFitOutput, ResultMethods {}
 
 /** What {@link mitreGap} takes. How far a mitre gapes, and on which side, from an error of the saw’s tilt, of the fence, or of a board that is not flat; how much a spline pulls in; and from a trial cut how to correct the tilt. */
 export interface MitreGapInput {
   /**
-   * thickness.
+   * Thickness. Thickness of the boards at the mitre.
    * Takes a length such as "900 mm", more than 0 mm and at most 500 mm.
    * @example 40 mm
    */
   readonly thickness: Written<'length'>;
   /**
-   * length of the joint.
+   * Length of the joint.
    * Takes a length such as "640 mm", more than 0 mm and at most 5000 mm.
    * @default 640 mm
    * @example 640 mm
    */
   readonly length?: Written<'length'>;
   /**
-   * turn.
+   * Turn. Angle that the joint turns.
    * Takes an angle such as "90 deg", at least 10° and at most 170°.
    * @default 90 deg
    */
   readonly turn?: Written<'angle'>;
   /**
-   * bevel error.
+   * Bevel error. Error of the tilt at each cut; positive where it is too steep.
    * Takes an angle such as "0.2 deg", at least -10° and at most 10°.
    * @default 0.2 deg
    * @example 0.2 deg
    */
   readonly bevelError?: Written<'angle'>;
   /**
-   * error of the fence.
+   * Error of the fence.
    * Takes an angle such as "0 deg", at least -10° and at most 10°.
    * @default 0 deg
    */
   readonly fenceError?: Written<'angle'>;
   /**
-   * out of flat.
+   * Out of flat. How far the boards are out of flat along the joint.
    * Takes a length such as "0 mm", at least 0 mm and at most 50 mm.
    * @default 0 mm
    */
   readonly outOfFlat?: Written<'length'>;
   /**
-   * slabs.
+   * Slabs. Slabs mitred one by one and joined later.
    * Takes a whole number such as 1, at least 1 and at most 50.
    * @default 1
    * @example 2
    */
   readonly slabs?: Written<'count'>;
   /**
-   * cut variation.
+   * Cut variation. How far one cut may differ from the next, either way.
    * Takes an angle such as "0.05 deg", at least 0° and at most 5°.
    * @default 0.05 deg
    */
   readonly cutVariation?: Written<'angle'>;
   /**
-   * spline width.
+   * Spline width. Width of the spline across the joint.
    * Takes a length such as "900 mm", more than 0 mm and at most 300 mm.
    * @example 24 mm
    */
   readonly splineWidth?: Written<'length'>;
   /**
-   * spline clearance.
+   * Spline clearance. Clearance of the spline in its slots.
    * Takes a length such as "0.1 mm", at least 0 mm and at most 5 mm.
    * @default 0.1 mm
    */
   readonly splineClearance?: Written<'length'>;
   /**
-   * trial gap.
+   * Trial gap. Gap measured at a trial; positive where it is open at the outside.
    * Takes a length such as "900 mm", at least -100 mm and at most 100 mm.
    * @example 1.5 mm
    */
   readonly trialGap?: Written<'length'>;
   /**
-   * trial length.
+   * Trial length. Length over which the gap was measured.
    * Takes a length such as "500 mm", more than 0 mm and at most 5000 mm.
    * @default 500 mm
    */
   readonly trialLength?: Written<'length'>;
   /**
-   * acceptable gap.
+   * Acceptable gap. Gap that glue still bridges.
    * Takes a length such as "0.15 mm", at least 0 mm and at most 5 mm.
    * @default 0.15 mm
    */
@@ -2953,86 +3027,88 @@ export interface MitreGapInput {
 /** What {@link mitreGap} gives, beside workings, cautions, sources and chart. */
 export interface MitreGapOutput {
   /**
-   * in one sentence.
+   * In one sentence.
    */
   readonly sentence: string;
   /**
-   * gap from the tilt.
+   * Gap from the tilt.
    */
   readonly gap: Quantity<'length'>;
   /**
-   * where it opens.
+   * Where it opens.
    */
   readonly opensAt: string;
   /**
-   * fence gap.
+   * Fence gap. Gap at the far end from the error of the fence.
    */
   readonly fenceGap: Quantity<'length'>;
   /**
-   * worst gap.
+   * Worst gap. Gap with all errors together at their worst.
    */
   readonly worst: Quantity<'length'>;
   /**
-   * largest step.
+   * Largest step. Largest difference of the gap from slab to slab.
    */
   readonly step?: Quantity<'length'> | undefined;
   /**
-   * spline allowance.
+   * Spline allowance. Gap that the spline lets be pulled shut.
    */
   readonly splineTakes?: Quantity<'length'> | undefined;
   /**
-   * correction.
+   * Correction. Turn the tilt of each cut by this; positive is steeper.
    */
   readonly correction?: Quantity<'angle'> | undefined;
 }
+/** An answer of {@link mitreGap}. */
+export interface MitreGapResult extends MitreGapOutput, ResultMethods {}
 
 /** What {@link mitredEnd} takes. The length of strip to glue up for a top with mitred ends that carry its grain down, where to cut it, and how much grain the saw takes at each fold. */
 export interface MitredEndInput {
   /**
-   * top length.
+   * Top length. Length of the finished top, outside to outside.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 1950 mm
    */
   readonly topLength: Written<'length'>;
   /**
-   * end height.
+   * End height. Height of an end, outside.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    * @example 900 mm
    */
   readonly endHeight: Written<'length'>;
   /**
-   * thickness of the strip.
+   * Thickness of the strip.
    * Takes a length such as "900 mm", more than 0 mm and at most 300 mm.
    * @example 40 mm
    */
   readonly thickness: Written<'length'>;
   /**
-   * kerf.
+   * Kerf. Width of the saw cut.
    * Takes a length such as "3 mm", at least 0 mm and at most 20 mm.
    * @default 3 mm
    * @example 3 mm
    */
   readonly kerf?: Written<'length'>;
   /**
-   * inside angle.
+   * Inside angle. Angle between top and end, inside.
    * Takes an angle such as "90 deg", at least 60° and at most 170°.
    * @default 90 deg
    */
   readonly angle?: Written<'angle'>;
   /**
-   * ends that fold down.
+   * Ends that fold down.
    * Takes a whole number such as 2, at least 1 and at most 2.
    * @default 2
    */
   readonly ends?: Written<'count'>;
   /**
-   * squaring allowance.
+   * Squaring allowance. Kept at each end of the strip for squaring it.
    * Takes a length such as "10 mm", at least 0 mm and at most 500 mm.
    * @default 10 mm
    */
   readonly trim?: Written<'length'>;
   /**
-   * mitre allowance.
+   * Mitre allowance. Planed off the two mitres of a fold after the saw.
    * Takes a length such as "0 mm", at least 0 mm and at most 20 mm.
    * @default 0 mm
    */
@@ -3041,109 +3117,111 @@ export interface MitredEndInput {
 /** What {@link mitredEnd} gives, beside workings, cautions, sources and chart. */
 export interface MitredEndOutput {
   /**
-   * length to glue up.
+   * Length to glue up.
    */
   readonly stripLength: Quantity<'length'>;
   /**
-   * grain lost.
+   * Grain lost. Length lost on the show face at a fold.
    */
   readonly grainBreak: Quantity<'length'>;
   /**
-   * bevel of each cut.
+   * Bevel of each cut.
    */
   readonly bevel: Quantity<'angle'>;
   /**
-   * waste wedge.
+   * Waste wedge. Width of the waste wedge on the back of a fold.
    */
   readonly wedge: Quantity<'length'>;
   /**
-   * inside length.
+   * Inside length. Length of the top inside, between the ends.
    */
   readonly insideLength: Quantity<'length'>;
   /**
-   * Cuts.
+   * Cuts. Measured on the show face from the left end of the strip.
    */
   readonly cutPositions: ShownOf<(typeof mitredEnd)['outputs']['cutPositions']>;
 }
+/** An answer of {@link mitredEnd}. */
+export interface MitredEndResult extends MitredEndOutput, ResultMethods {}
 
 /** What {@link screwHold} takes. The pull that one or more wood screws hold by thread, steel and head, what is allowed on them, what they hold sideways, and their pilot hole. For seasoned timber; not for structural screws with figures of their own. */
 export interface ScrewHoldInput {
   /**
-   * timber.
+   * Timber. Species that holds the thread, or "unknown softwood"; or give the specific gravity.
    * Takes a timber by name, such as "white oak", "spotted gum" or "unknown hardwood".
    * @example Douglas-fir
    */
   readonly timber?: Exclude<InputOf<(typeof screwHold)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * specific gravity.
+   * Specific gravity. Oven-dry specific gravity of the piece that holds the thread.
    * Takes a number such as 1.5, at least 0.1 and at most 1.3.
    */
   readonly specificGravity?: Written<'ratio'>;
   /**
-   * size.
+   * Size. Diameter of the shank, or gauge.
    * Takes a diameter of 1 to 25 mm such as "5 mm", or a gauge from #0 to #24 such as "#8".
    * @example #8
    */
   readonly diameter: InputOf<(typeof screwHold)['inputs']['diameter']>;
   /**
-   * thread length.
+   * Thread length. Length of thread in the piece that holds.
    * Takes a length such as "900 mm", more than 0 mm and at most 300 mm.
    * @example 42 mm
    */
   readonly penetration: Written<'length'>;
   /**
-   * screws.
+   * Screws. Screws that share the load.
    * Takes a whole number such as 1, at least 1 and at most 500.
    * @default 1
    * @example 4
    */
   readonly count?: Written<'count'>;
   /**
-   * grain.
+   * Grain. Whether the thread is in side grain or end grain.
    * Takes one of "side", "end".
    * @default side
    */
   readonly grain?: 'side' | 'end';
   /**
-   * timber group.
+   * Timber group. For the older rule sideways: II Douglas fir and southern pine, III hemlock and redwood, IV spruce.
    * Takes one of "I", "II", "III", "IV".
    * @example II
    */
   readonly group?: 'I' | 'II' | 'III' | 'IV';
   /**
-   * hardwood.
+   * Hardwood. For the pilot hole; read from the timber if one is given.
    * Takes yes or no (true or false).
    */
   readonly hardwood?: boolean | 'yes' | 'no';
   /**
-   * head-side thickness.
+   * Head-side thickness. Thickness of the piece under the head.
    * Takes a length such as "900 mm", more than 0 mm and at most 300 mm.
    * @example 19 mm
    */
   readonly boardThickness?: Written<'length'>;
   /**
-   * head-side gravity.
+   * Head-side gravity. Specific gravity of the piece under the head; leave it out where it is that of the other piece.
    * Takes a number such as 1.5, at least 0.1 and at most 1.3.
    */
   readonly boardGravity?: Written<'ratio'>;
   /**
-   * head diameter.
+   * Head diameter. Leave it out for twice the shank.
    * Takes a length such as "900 mm", more than 0 mm and at most 60 mm.
    */
   readonly headDiameter?: Written<'length'>;
   /**
-   * steel of the screw.
+   * Steel of the screw.
    * Takes one of "mild steel", "brass", "hardened".
    * @default mild steel
    */
   readonly steel?: 'mild steel' | 'brass' | 'hardened';
   /**
-   * steel strength.
+   * Steel strength. Tensile strength as declared; give it in place of that of the kind.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 2000 MPa.
    */
   readonly tensile?: Written<'stress'>;
   /**
-   * predrilled.
+   * Predrilled. Whether holes are drilled for the screws.
    * Takes yes or no (true or false).
    * @default true
    */
@@ -3152,73 +3230,75 @@ export interface ScrewHoldInput {
 /** What {@link screwHold} gives, beside workings, cautions, sources and chart. */
 export interface ScrewHoldOutput {
   /**
-   * breaking load.
+   * Breaking load. Load that pulls all the screws out or breaks them.
    */
   readonly withdrawal: Quantity<'force'>;
   /**
-   * allowed pull.
+   * Allowed pull. Load allowed along all the screws.
    */
   readonly allowable: Quantity<'force'>;
   /**
-   * limited by.
+   * Limited by. What decides the load allowed along the screws.
    */
   readonly governedBy: string;
   /**
-   * allowed sideways.
+   * Allowed sideways. Load allowed sideways on all screws.
    */
   readonly lateral?: Quantity<'force'> | undefined;
   /**
-   * what decides sideways.
+   * What decides sideways.
    */
   readonly sideways: string;
   /**
-   * thread, one screw.
+   * Thread, one screw. Load allowed on the thread of one screw.
    */
   readonly thread: Quantity<'force'>;
   /**
-   * steel, one screw.
+   * Steel, one screw. Load allowed on the steel of one screw.
    */
   readonly steel: Quantity<'force'>;
   /**
-   * head, one screw.
+   * Head, one screw. Load allowed on the head of one screw.
    */
   readonly head?: Quantity<'force'> | undefined;
   /**
-   * root diameter.
+   * Root diameter. Diameter at the root of the thread.
    */
   readonly root: Quantity<'length'>;
   /**
-   * pilot hole.
+   * Pilot hole. Drill size for the thread.
    */
   readonly pilot: Quantity<'length'>;
   /**
-   * pilot hole, printed.
+   * Pilot hole, printed. Pilot hole of the printed table.
    */
   readonly pilotAsPrinted?: string | undefined;
   /**
-   * clearance hole.
+   * Clearance hole. Hole in the piece that is drawn up.
    */
   readonly clearance: Quantity<'length'>;
   /**
-   * specific gravity taken.
+   * Specific gravity taken.
    */
   readonly specificGravity: number;
   /**
-   * Least screw distances.
+   * Least screw distances. Between screws, to ends and to edges.
    */
   readonly distances: ShownOf<(typeof screwHold)['outputs']['distances']>;
 }
+/** An answer of {@link screwHold}. */
+export interface ScrewHoldResult extends ScrewHoldOutput, ResultMethods {}
 
 /** What {@link splayedCorner} takes. Mitre and bevel for the corners of a frame, hopper or box of equal sides that slope; slope 0° is flat on the bench, 90° upright. */
 export interface SplayedCornerInput {
   /**
-   * number of sides.
+   * Number of sides.
    * Takes a whole number such as 4, at least 3 and at most 100.
    * @example 6
    */
   readonly sides: Written<'count'>;
   /**
-   * slope.
+   * Slope. Slope of a side from the flat.
    * Takes an angle such as "45 deg", at least 0° and at most 90°.
    * @example 60 deg
    */
@@ -3227,69 +3307,71 @@ export interface SplayedCornerInput {
 /** What {@link splayedCorner} gives, beside workings, cautions, sources and chart. */
 export interface SplayedCornerOutput {
   /**
-   * mitre setting.
+   * Mitre setting. Gauge or saw head off square.
    */
   readonly mitre: Quantity<'angle'>;
   /**
-   * bevel setting.
+   * Bevel setting. Blade off square.
    */
   readonly bevel: Quantity<'angle'>;
   /**
-   * lean.
+   * Lean. Lean of a side from upright.
    */
   readonly lean: Quantity<'angle'>;
   /**
-   * dihedral angle.
+   * Dihedral angle. Angle between the faces of two sides.
    */
   readonly between: Quantity<'angle'>;
 }
+/** An answer of {@link splayedCorner}. */
+export interface SplayedCornerResult extends SplayedCornerOutput, ResultMethods {}
 
 /** What {@link splineSlot} takes. Depth of a spline’s slot cut square to a mitre face, the walls it leaves to the inside and the outside, and how deep it may be. */
 export interface SplineSlotInput {
   /**
-   * thickness of the pieces.
+   * Thickness of the pieces.
    * Takes a length such as "900 mm", more than 0 mm and at most 300 mm.
    * @example 40 mm
    */
   readonly thickness: Written<'length'>;
   /**
-   * thickness of the spline.
+   * Thickness of the spline.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 mm.
    * @example 6 mm
    */
   readonly splineThickness: Written<'length'>;
   /**
-   * spline width.
+   * Spline width. Width of the spline across the joint.
    * Takes a length such as "900 mm", more than 0 mm and at most 300 mm.
    * @example 24 mm
    */
   readonly splineWidth: Written<'length'>;
   /**
-   * slot position.
+   * Slot position. From the inside corner along the mitre face to the middle of the slot.
    * Takes a length such as "900 mm", more than 0 mm and at most 500 mm.
    * @example 16 mm
    */
   readonly fromInside: Written<'length'>;
   /**
-   * inside angle.
+   * Inside angle. Angle between the two pieces, inside.
    * Takes an angle such as "90 deg", at least 30° and at most 170°.
    * @default 90 deg
    */
   readonly angle?: Written<'angle'>;
   /**
-   * glue space.
+   * Glue space. Space for glue at the bottom of each slot.
    * Takes a length such as "0.5 mm", at least 0 mm and at most 10 mm.
    * @default 0.5 mm
    */
   readonly glueRoom?: Written<'length'>;
   /**
-   * least wall.
+   * Least wall. Least wood to leave on either side.
    * Takes a length such as "5 mm", at least 0 mm and at most 100 mm.
    * @default 5 mm
    */
   readonly leastWall?: Written<'length'>;
   /**
-   * scale of drawing.
+   * Scale of drawing. Fitted to the page, or at full size as a template.
    * Takes one of "fitted", "full size".
    * @default fitted
    */
@@ -3298,68 +3380,70 @@ export interface SplineSlotInput {
 /** What {@link splineSlot} gives, beside workings, cautions, sources and chart. */
 export interface SplineSlotOutput {
   /**
-   * slot depth.
+   * Slot depth. Depth of the slot in each piece.
    */
   readonly depth: Quantity<'length'>;
   /**
-   * inside wall.
+   * Inside wall. Wood left between the slot and the inside face.
    */
   readonly wallInside: Quantity<'length'>;
   /**
-   * outside wall.
+   * Outside wall. Wood left between the slot and the outside face.
    */
   readonly wallOutside: Quantity<'length'>;
   /**
-   * walls thick enough.
+   * Walls thick enough. Whether both walls are as thick as wanted.
    */
   readonly ok: boolean;
   /**
-   * deepest slot.
+   * Deepest slot. Deepest slot that leaves the least wall outside.
    */
   readonly deepest: Quantity<'length'>;
   /**
-   * mitre face.
+   * Mitre face. Length of the mitre face.
    */
   readonly faceLength: Quantity<'length'>;
   /**
-   * bevel of the mitre.
+   * Bevel of the mitre.
    */
   readonly bevel: Quantity<'angle'>;
 }
+/** An answer of {@link splineSlot}. */
+export interface SplineSlotResult extends SplineSlotOutput, ResultMethods {}
 
 /** What {@link squareness} takes. How far a frame or carcase is out of square from its diagonals or from one corner, which way to pull it and how far, and whether the tape’s own error hides it. Opposite sides must be equal. */
 export interface SquarenessInput {
   /**
-   * width.
+   * Width. Corner to corner, as the diagonals are measured.
    * Takes a length such as "900 mm", more than 0 mm and at most 50 m.
    * @example 1200 mm
    */
   readonly width: Written<'length'>;
   /**
-   * height.
+   * Height. Corner to corner, as the diagonals are measured.
    * Takes a length such as "900 mm", more than 0 mm and at most 50 m.
    * @example 800 mm
    */
   readonly height: Written<'length'>;
   /**
-   * diagonal A.
+   * Diagonal A. From bottom left to top right.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    * @example 1444 mm
    */
   readonly diagonalA?: Written<'length'>;
   /**
-   * diagonal B.
+   * Diagonal B. From bottom right to top left.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    * @example 1440.4 mm
    */
   readonly diagonalB?: Written<'length'>;
   /**
-   * lean.
+   * Lean. In place of diagonals: how far the top right corner stands to the right of a true upright.
    * Takes a length such as "900 mm", at least -50 m and at most 50 m.
    */
   readonly cornerOffset?: Written<'length'>;
   /**
-   * tape error.
+   * Tape error. How far one reading of the tape may be out.
    * Takes a length such as "0.5 mm", at least 0 mm and at most 20 mm.
    * @default 0.5 mm
    */
@@ -3368,160 +3452,162 @@ export interface SquarenessInput {
 /** What {@link squareness} gives, beside workings, cautions, sources and chart. */
 export interface SquarenessOutput {
   /**
-   * out of square.
+   * Out of square.
    */
   readonly outOfSquare: Quantity<'angle'>;
   /**
-   * out of square.
+   * Out of square. Out of square, as a length.
    */
   readonly outPerMetre: Quantity<'slope'>;
   /**
-   * push along.
+   * Push along. How far the top must go along the bottom.
    */
   readonly move: Quantity<'length'>;
   /**
-   * what to pull.
+   * What to pull.
    */
   readonly pull: string;
   /**
-   * pull across.
+   * Pull across. By how much the longer diagonal must get shorter.
    */
   readonly shorten: Quantity<'length'>;
   /**
-   * true diagonal.
+   * True diagonal. Both diagonals when it is square.
    */
   readonly trueDiagonal: Quantity<'length'>;
   /**
-   * diagonal A.
+   * Diagonal A. From bottom left to top right, as it is.
    */
   readonly diagonalA: Quantity<'length'>;
   /**
-   * diagonal B.
+   * Diagonal B. From bottom right to top left, as it is.
    */
   readonly diagonalB: Quantity<'length'>;
   /**
-   * error of measuring.
+   * Error of measuring. What the tape’s own error could be mistaken for, as a length.
    */
   readonly readingAngle: Quantity<'slope'>;
   /**
-   * measurable.
+   * Measurable. Whether it is out of square by more than the tape’s own error.
    */
   readonly sure: boolean;
   /**
-   * misfit of readings.
+   * Misfit of readings. How badly sides and diagonals agree, as a length of diagonal.
    */
   readonly sidesDiffer?: Quantity<'length'> | undefined;
 }
+/** An answer of {@link squareness}. */
+export interface SquarenessResult extends SquarenessOutput, ResultMethods {}
 
 /** What {@link beam} takes. Reactions, shear, moment, sag and stresses of a straight beam with any supports and loads: rails, tops, shelves, brackets. A notch is checked where it is cut. Not for frames or tapered beams. */
 export interface BeamInput {
   /**
-   * length.
+   * Length. Length of the beam from end to end.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 m.
    * @example 1950 mm
    */
   readonly length: Written<'length'>;
   /**
-   * supports.
+   * Supports. Where and how it is held.
    * Takes a list of supports such as { position: "0 mm", kind: "pinned" }; kinds are pinned, fixed and spring (with stiffness), and turning is a spring against turning.
    * @example [{"position":"150 mm"},{"position":"1600 mm"}]
    */
   readonly supports: InputOf<(typeof beam)['inputs']['supports']>;
   /**
-   * what stands on it.
+   * What stands on it.
    * Takes a list of loads, as text ("10 kN at 500 mm", "2 kN/m from 0 mm to 600 mm", "450 N/m") or as parts: { position, force }, { load } from end to end, { from, to, load, loadTo? }, or { position, moment }.
    * @example [{"load":"450 N/m"},{"position":"1950 mm","force":"400 N"}]
    */
   readonly loads: InputOf<(typeof beam)['inputs']['loads']>;
   /**
-   * its cross-section.
+   * Its cross-section.
    * Takes width by depth such as "45 x 95 mm" (depth in the direction of the load), { width, depth }, a box { width, depth, web, flange }, a bar { diameter }, or pieces { layers: [{ width, depth, modulus? }] } or { beside: [...] }.
    * @example 45 x 95 mm
    */
   readonly section: InputOf<(typeof beam)['inputs']['section']>;
   /**
-   * notch.
+   * Notch. Notch or lap cut into the rail, where there is one.
    * Takes an object with at? (position), depth (depth), side? (side), length? (length), taper? (shoulder slope).
    */
   readonly notch?: InputOf<(typeof beam)['inputs']['notch']>;
   /**
-   * own weight.
+   * Own weight. Whether its own weight counts beside the loads.
    * Takes yes or no (true or false).
    * @default false
    * @example true
    */
   readonly ownWeight?: boolean | 'yes' | 'no';
   /**
-   * category of use.
+   * Category of use. Home or office, hall or shop, workshop, shelf or store, permanent, or short; leave it out to take the whole load as long term.
    * Takes one of "home", "hall", "workshop", "shelf", "permanent", "short".
    * @example hall
    */
   readonly category?: 'home' | 'hall' | 'workshop' | 'shelf' | 'permanent' | 'short';
   /**
-   * place.
+   * Place. Service class 1, 2 or 3 of EN 1995-1-1.
    * Takes one of "heated room", "under cover", "outdoors".
    * @default heated room
    */
   readonly place?: 'heated room' | 'under cover' | 'outdoors';
   /**
-   * creep factor.
+   * Creep factor. For a load that stays; give it in place of that of the place.
    * Takes a creep factor of 1 to 5, or one of "no creep", "seasoned", "unseasoned", "heated room", "under cover", "outdoors", "seasoned AS", "unseasoned AS", "shelf", "MDF shelf".
    */
   readonly long?: Exclude<InputOf<(typeof beam)['inputs']['long']>, string> | 'no creep' | 'seasoned' | 'unseasoned' | 'heated room' | 'under cover' | 'outdoors' | 'seasoned AS' | 'unseasoned AS' | 'shelf' | 'MDF shelf' | (string & {});
   /**
-   * share that stays.
+   * Share that stays. Share of the imposed load that stays on for months; give it in place of that of the category.
    * Takes a share such as "15 %", at least 0 % and at most 100 %.
    */
   readonly longShare?: Written<'share'>;
   /**
-   * timber.
+   * Timber. Species or grade; for salvaged timber that is not known "unknown softwood".
    * Takes a species such as "white oak", a grade such as "C24", "MGP10" or "F17", or "unknown softwood" or "unknown hardwood" for salvaged timber.
    */
   readonly timber?: Exclude<InputOf<(typeof beam)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * grade.
+   * Grade. Structural grade, if there is one; it goes before the species.
    * Takes a species such as "white oak", a grade such as "C24", "MGP10" or "F17", or "unknown softwood" or "unknown hardwood" for salvaged timber.
    * @example C16
    */
   readonly grade?: Exclude<InputOf<(typeof beam)['inputs']['grade']>, string> | TimberName | GradeName | (string & {});
   /**
-   * modulus of elasticity.
+   * Modulus of elasticity. Give it in place of the published one.
    * Takes a modulus of elasticity such as "9.5 GPa", more than 0 MPa and at most 100 GPa.
    */
   readonly modulus?: Written<'modulus'>;
   /**
-   * shear modulus.
+   * Shear modulus. Give it in place of the published one.
    * Takes a modulus of elasticity such as "9.5 GPa", more than 0 MPa and at most 20 GPa.
    */
   readonly shearModulus?: Written<'modulus'>;
   /**
-   * allowed bending stress.
+   * Allowed bending stress. Bending stress to stay under at the loads given; give it in place of the derived one.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 500 MPa.
    */
   readonly allowableBending?: Written<'stress'>;
   /**
-   * allowed shear stress.
+   * Allowed shear stress. Shear stress along the grain to stay under at the loads given; give it in place of the derived one.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 100 MPa.
    */
   readonly allowableShear?: Written<'stress'>;
   /**
-   * density.
+   * Density. For the own weight; give it in place of the published one.
    * Takes a density such as "520 kg/m3", more than 0 kg/m³ and at most 2000 kg/m³.
    */
   readonly density?: Written<'density'>;
   /**
-   * examined.
+   * Examined. Examined for knots, sloping grain, holes and rot, and passed; for a species without a grade.
    * Takes yes or no (true or false).
    * @default false
    */
   readonly examined?: boolean | 'yes' | 'no';
   /**
-   * graded by.
+   * Graded by. Who graded the piece and how; needed for a strength ratio over 26 %.
    * Takes a text of 1 to 200 characters.
    */
   readonly strengthReason?: string;
   /**
-   * strength ratio.
+   * Strength ratio. Strength that knots, nail holes and sloping grain leave, as a share of clear wood; for a species without a grade.
    * Takes a share such as "15 %", more than 0 % and at most 100 %.
    */
   readonly strengthRatio?: Written<'share'>;
@@ -3529,71 +3615,71 @@ export interface BeamInput {
 /** What {@link beam} gives, beside workings, cautions, sources and chart. */
 export interface BeamOutput {
   /**
-   * first sag.
+   * First sag. Greatest sag when the load comes on.
    */
   readonly maxDeflection: Quantity<'length'>;
   /**
-   * long-term sag.
+   * Long-term sag. Greatest sag in the long run.
    */
   readonly longDeflection: Quantity<'length'>;
   /**
-   * place of greatest sag.
+   * Place of greatest sag. From the left end.
    */
   readonly deflectionAt: Quantity<'length'>;
   /**
-   * greatest bending moment.
+   * Greatest bending moment.
    */
   readonly maxMoment: Quantity<'moment'>;
   /**
-   * where that is.
+   * Where that is.
    */
   readonly momentAt: Quantity<'length'>;
   /**
-   * greatest shear force.
+   * Greatest shear force.
    */
   readonly maxShear: Quantity<'force'>;
   /**
-   * where that is.
+   * Where that is.
    */
   readonly shearAt: Quantity<'length'>;
   /**
-   * steepest slope.
+   * Steepest slope.
    */
   readonly maxSlope: Quantity<'angle'>;
   /**
-   * greatest bending stress.
+   * Greatest bending stress.
    */
   readonly bendingStress: Quantity<'stress'>;
   /**
-   * greatest shear stress.
+   * Greatest shear stress.
    */
   readonly shearStress: Quantity<'stress'>;
   /**
-   * share of bending.
+   * Share of bending. Bending stress as a share of the stress to stay under.
    */
   readonly bendingUse?: Quantity<'share'> | undefined;
   /**
-   * share of shear.
+   * Share of shear. Shear stress as a share of the stress to stay under.
    */
   readonly shearUse?: Quantity<'share'> | undefined;
   /**
-   * share at the notch.
+   * Share at the notch. Force or moment at the notch as a share of what it carries.
    */
   readonly notchUse?: Quantity<'share'> | undefined;
   /**
-   * strong enough.
+   * Strong enough. Whether the stresses stay under their limits.
    */
   readonly verdict: string;
   /**
-   * second moment.
+   * Second moment. Second moment of area; where moduli differ, as if all had that of the timber.
    */
   readonly secondMoment: Quantity<'secondMoment'>;
   /**
-   * section modulus.
+   * Section modulus. Moment over greatest bending stress.
    */
   readonly sectionModulus: Quantity<'sectionModulus'>;
   /**
-   * the timber’s figures.
+   * The timber’s figures.
    */
   readonly basis: string;
   /**
@@ -3601,141 +3687,143 @@ export interface BeamOutput {
    */
   readonly reactions: ShownOf<(typeof beam)['outputs']['reactions']>;
   /**
-   * Along the beam.
+   * Along the beam. Shear, moment and first sag at the ends, supports, loads and worst places, just right of each.
    */
   readonly diagrams: ShownOf<(typeof beam)['outputs']['diagrams']>;
 }
+/** An answer of {@link beam}. */
+export interface BeamResult extends BeamOutput, ResultMethods {}
 
 /** What {@link rackingFrame} takes. How far a frame of two legs and a rail sways when pushed along its top, what push it holds and what gives first: members, glued laps, screws or brace. An estimate to compare joints by. */
 export interface RackingFrameInput {
   /**
-   * rail height.
+   * Rail height. From the floor to the middle of the rail.
    * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
    * @example 850 mm
    */
   readonly height: Written<'length'>;
   /**
-   * leg distance.
+   * Leg distance. Between the legs, middle to middle.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    * @example 560 mm
    */
   readonly width: Written<'length'>;
   /**
-   * section.
+   * Section. Thickness of the frame by depth of its legs in the plane of the frame.
    * Takes width by depth such as "45 x 95 mm", or { width, depth }.
    * @example 35 x 70 mm
    */
   readonly section: InputOf<(typeof rackingFrame)['inputs']['section']>;
   /**
-   * rail section.
+   * Rail section. Thickness by depth of the rail, where it differs from the legs.
    * Takes width by depth such as "45 x 95 mm", or { width, depth }.
    */
   readonly rail?: InputOf<(typeof rackingFrame)['inputs']['rail']>;
   /**
-   * corners.
+   * Corners. How the corners are made.
    * Takes one of "glued half lap", "screwed half lap", "stiff", "braced".
    * @default glued half lap
    * @example glued half lap
    */
   readonly joint?: 'glued half lap' | 'screwed half lap' | 'stiff' | 'braced';
   /**
-   * corner stiffness.
+   * Corner stiffness. Stiffness of one corner against turning; give it in place of the estimate.
    * Takes a rotational stiffness such as "8 kN m/rad", more than 0 N·m/rad and at most 1 000 000 kN·m/rad.
    */
   readonly jointStiffness?: Written<'rotationalStiffness'>;
   /**
-   * screws.
+   * Screws. In each corner, or at each end of the brace.
    * Takes a whole number such as 2, at least 1 and at most 20.
    * @default 2
    */
   readonly screws?: Written<'count'>;
   /**
-   * diameter of those screws.
+   * Diameter of those screws.
    * Takes a length such as "5 mm", at least 2 mm and at most 16 mm.
    * @default 5 mm
    */
   readonly screwDiameter?: Written<'length'>;
   /**
-   * brace section.
+   * Brace section. Section of the brace from a foot to the far corner.
    * Takes width by depth such as "45 x 95 mm", or { width, depth }.
    * @default 20 x 45 mm
    */
   readonly brace?: InputOf<(typeof rackingFrame)['inputs']['brace']>;
   /**
-   * frames.
+   * Frames. Frames that share the push.
    * Takes a whole number such as 1, at least 1 and at most 20.
    * @default 1
    * @example 2
    */
   readonly frames?: Written<'count'>;
   /**
-   * push along the top.
+   * Push along the top.
    * Takes a force such as "100 N", more than 0 N and at most 100 kN.
    * @default 100 N
    * @example 100 N
    */
   readonly push?: Written<'force'>;
   /**
-   * mass.
+   * Mass. For the push of the furniture test.
    * Takes a mass such as "12 kg", more than 0 g and at most 5000 kg.
    * @example 44 kg
    */
   readonly mass?: Written<'mass'>;
   /**
-   * large and high.
+   * Large and high. Whether the top is over 0.46 m² and over 610 mm high.
    * Takes yes or no (true or false).
    * @default true
    */
   readonly largeTop?: boolean | 'yes' | 'no';
   /**
-   * timber.
+   * Timber. Species or grade; for salvaged timber that is not known "unknown softwood".
    * Takes a species such as "white oak", a grade such as "C24", "MGP10" or "F17", or "unknown softwood" or "unknown hardwood" for salvaged timber.
    */
   readonly timber?: Exclude<InputOf<(typeof rackingFrame)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * grade.
+   * Grade. Structural grade, if there is one; it goes before the species.
    * Takes a species such as "white oak", a grade such as "C24", "MGP10" or "F17", or "unknown softwood" or "unknown hardwood" for salvaged timber.
    * @example C16
    */
   readonly grade?: Exclude<InputOf<(typeof rackingFrame)['inputs']['grade']>, string> | TimberName | GradeName | (string & {});
   /**
-   * modulus of elasticity.
+   * Modulus of elasticity. Give it in place of the published one.
    * Takes a modulus of elasticity such as "9.5 GPa", more than 0 MPa and at most 100 GPa.
    */
   readonly modulus?: Written<'modulus'>;
   /**
-   * shear modulus.
+   * Shear modulus. Give it in place of the published one.
    * Takes a modulus of elasticity such as "9.5 GPa", more than 0 MPa and at most 20 GPa.
    */
   readonly shearModulus?: Written<'modulus'>;
   /**
-   * allowed bending stress.
+   * Allowed bending stress. Bending stress to stay under at the loads given; give it in place of the derived one.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 500 MPa.
    */
   readonly allowableBending?: Written<'stress'>;
   /**
-   * allowed shear stress.
+   * Allowed shear stress. Shear stress along the grain to stay under at the loads given; give it in place of the derived one.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 100 MPa.
    */
   readonly allowableShear?: Written<'stress'>;
   /**
-   * density.
+   * Density. For the own weight; give it in place of the published one.
    * Takes a density such as "520 kg/m3", more than 0 kg/m³ and at most 2000 kg/m³.
    */
   readonly density?: Written<'density'>;
   /**
-   * examined.
+   * Examined. Examined for knots, sloping grain, holes and rot, and passed; for a species without a grade.
    * Takes yes or no (true or false).
    * @default false
    */
   readonly examined?: boolean | 'yes' | 'no';
   /**
-   * graded by.
+   * Graded by. Who graded the piece and how; needed for a strength ratio over 26 %.
    * Takes a text of 1 to 200 characters.
    */
   readonly strengthReason?: string;
   /**
-   * strength ratio.
+   * Strength ratio. Strength that knots, nail holes and sloping grain leave, as a share of clear wood; for a species without a grade.
    * Takes a share such as "15 %", more than 0 % and at most 100 %.
    */
   readonly strengthRatio?: Written<'share'>;
@@ -3743,164 +3831,166 @@ export interface RackingFrameInput {
 /** What {@link rackingFrame} gives, beside workings, cautions, sources and chart. */
 export interface RackingFrameOutput {
   /**
-   * verdict.
+   * Verdict. What the frame holds, and what gives first.
    */
   readonly verdict: string;
   /**
-   * sway.
+   * Sway. Sway at the top for the push.
    */
   readonly sway: Quantity<'length'>;
   /**
-   * push allowed.
+   * Push allowed. Push that the weakest part holds.
    */
   readonly pushAllowed?: Quantity<'force'> | undefined;
   /**
-   * share of strength.
+   * Share of strength. Share of the strength that the push uses.
    */
   readonly use?: Quantity<'share'> | undefined;
   /**
-   * sway per 100 N.
+   * Sway per 100 N. Sway at the top for each 100 N.
    */
   readonly swayPerForce: Quantity<'length'>;
   /**
-   * stiffness.
+   * Stiffness. Push for each millimetre of sway.
    */
   readonly stiffness: Quantity<'springRate'>;
   /**
-   * stiffness of one corner.
+   * Stiffness of one corner.
    */
   readonly jointStiffness?: Quantity<'rotationalStiffness'> | undefined;
   /**
-   * share from corners.
+   * Share from corners. Share of the sway that the corners give.
    */
   readonly shareOfJoints?: Quantity<'share'> | undefined;
   /**
-   * test push.
+   * Test push. Push on a leg in the furniture test.
    */
   readonly testForce?: Quantity<'force'> | undefined;
   /**
-   * sway under that push.
+   * Sway under that push.
    */
   readonly testSway?: Quantity<'length'> | undefined;
   /**
-   * Parts.
+   * Parts. What the push uses of the strength of each part.
    */
   readonly parts: ShownOf<(typeof rackingFrame)['outputs']['parts']>;
   /**
-   * the timber’s figures.
+   * The timber’s figures.
    */
   readonly basis: string;
 }
+/** An answer of {@link rackingFrame}. */
+export interface RackingFrameResult extends RackingFrameOutput, ResultMethods {}
 
 /** What {@link railSpan} takes. The longest span of a rail between two supports for a load spread evenly: by sag, by bending and by shear, and which of them decides. For other loads and supports use beam. */
 export interface RailSpanInput {
   /**
-   * section.
+   * Section. Width by depth of the rail, depth in the direction of the load.
    * Takes width by depth such as "45 x 95 mm" (depth in the direction of the load), { width, depth }, a box { width, depth, web, flange }, a bar { diameter }, or pieces { layers: [{ width, depth, modulus? }] } or { beside: [...] }.
    * @example 45 x 95 mm
    */
   readonly section: InputOf<(typeof railSpan)['inputs']['section']>;
   /**
-   * load.
+   * Load. Load on the rail by length.
    * Takes a load by length such as "450 N/m", more than 0 N/m and at most 1000 kN/m.
    * @example 450 N/m
    */
   readonly load: Written<'lineLoad'>;
   /**
-   * sag limit.
+   * Sag limit. A share of the span or a length.
    * Takes a share of the span such as "L/300", a length such as "3 mm", or a published limit: "floor members", "roof with plaster ceiling", "roof with other ceiling", "roof without ceiling", "joists under brittle finishes", "joists without brittle finishes", "beams", "adjustable shelf", "cabinet shelf", "shelf, 1/32 in per foot", "shelf, 0.02 in per foot".
    * @default L/300
    * @example L/300
    */
   readonly limit?: InputOf<(typeof railSpan)['inputs']['limit']>;
   /**
-   * permanent load.
+   * Permanent load. By length beside the load, such as the top itself.
    * Takes a load by length such as "0 N/m", at least 0 N/m and at most 1000 kN/m.
    * @default 0 N/m
    */
   readonly permanent?: Written<'lineLoad'>;
   /**
-   * own weight.
+   * Own weight. Whether the rail carries its own weight beside the load.
    * Takes yes or no (true or false).
    * @default false
    */
   readonly ownWeight?: boolean | 'yes' | 'no';
   /**
-   * notch.
+   * Notch. Notch or lap cut into the rail, where there is one.
    * Takes an object with at? (position), depth (depth), side? (side), length? (length), taper? (shoulder slope).
    */
   readonly notch?: InputOf<(typeof railSpan)['inputs']['notch']>;
   /**
-   * category of use.
+   * Category of use. Home or office, hall or shop, workshop, shelf or store, permanent, or short; leave it out to take the whole load as long term.
    * Takes one of "home", "hall", "workshop", "shelf", "permanent", "short".
    * @example hall
    */
   readonly category?: 'home' | 'hall' | 'workshop' | 'shelf' | 'permanent' | 'short';
   /**
-   * place.
+   * Place. Service class 1, 2 or 3 of EN 1995-1-1.
    * Takes one of "heated room", "under cover", "outdoors".
    * @default heated room
    */
   readonly place?: 'heated room' | 'under cover' | 'outdoors';
   /**
-   * creep factor.
+   * Creep factor. For a load that stays; give it in place of that of the place.
    * Takes a creep factor of 1 to 5, or one of "no creep", "seasoned", "unseasoned", "heated room", "under cover", "outdoors", "seasoned AS", "unseasoned AS", "shelf", "MDF shelf".
    */
   readonly long?: Exclude<InputOf<(typeof railSpan)['inputs']['long']>, string> | 'no creep' | 'seasoned' | 'unseasoned' | 'heated room' | 'under cover' | 'outdoors' | 'seasoned AS' | 'unseasoned AS' | 'shelf' | 'MDF shelf' | (string & {});
   /**
-   * share that stays.
+   * Share that stays. Share of the imposed load that stays on for months; give it in place of that of the category.
    * Takes a share such as "15 %", at least 0 % and at most 100 %.
    */
   readonly longShare?: Written<'share'>;
   /**
-   * timber.
+   * Timber. Species or grade; for salvaged timber that is not known "unknown softwood".
    * Takes a species such as "white oak", a grade such as "C24", "MGP10" or "F17", or "unknown softwood" or "unknown hardwood" for salvaged timber.
    */
   readonly timber?: Exclude<InputOf<(typeof railSpan)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * grade.
+   * Grade. Structural grade, if there is one; it goes before the species.
    * Takes a species such as "white oak", a grade such as "C24", "MGP10" or "F17", or "unknown softwood" or "unknown hardwood" for salvaged timber.
    * @example C24
    */
   readonly grade?: Exclude<InputOf<(typeof railSpan)['inputs']['grade']>, string> | TimberName | GradeName | (string & {});
   /**
-   * modulus of elasticity.
+   * Modulus of elasticity. Give it in place of the published one.
    * Takes a modulus of elasticity such as "9.5 GPa", more than 0 MPa and at most 100 GPa.
    */
   readonly modulus?: Written<'modulus'>;
   /**
-   * shear modulus.
+   * Shear modulus. Give it in place of the published one.
    * Takes a modulus of elasticity such as "9.5 GPa", more than 0 MPa and at most 20 GPa.
    */
   readonly shearModulus?: Written<'modulus'>;
   /**
-   * allowed bending stress.
+   * Allowed bending stress. Bending stress to stay under at the loads given; give it in place of the derived one.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 500 MPa.
    */
   readonly allowableBending?: Written<'stress'>;
   /**
-   * allowed shear stress.
+   * Allowed shear stress. Shear stress along the grain to stay under at the loads given; give it in place of the derived one.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 100 MPa.
    */
   readonly allowableShear?: Written<'stress'>;
   /**
-   * density.
+   * Density. For the own weight; give it in place of the published one.
    * Takes a density such as "520 kg/m3", more than 0 kg/m³ and at most 2000 kg/m³.
    */
   readonly density?: Written<'density'>;
   /**
-   * examined.
+   * Examined. Examined for knots, sloping grain, holes and rot, and passed; for a species without a grade.
    * Takes yes or no (true or false).
    * @default false
    */
   readonly examined?: boolean | 'yes' | 'no';
   /**
-   * graded by.
+   * Graded by. Who graded the piece and how; needed for a strength ratio over 26 %.
    * Takes a text of 1 to 200 characters.
    */
   readonly strengthReason?: string;
   /**
-   * strength ratio.
+   * Strength ratio. Strength that knots, nail holes and sloping grain leave, as a share of clear wood; for a species without a grade.
    * Takes a share such as "15 %", more than 0 % and at most 100 %.
    */
   readonly strengthRatio?: Written<'share'>;
@@ -3908,140 +3998,142 @@ export interface RailSpanInput {
 /** What {@link railSpan} gives, beside workings, cautions, sources and chart. */
 export interface RailSpanOutput {
   /**
-   * longest span.
+   * Longest span.
    */
   readonly span: Quantity<'length'>;
   /**
-   * what decides.
+   * What decides.
    */
   readonly governedBy: string;
   /**
-   * span by sag.
+   * Span by sag. Longest span for the sag.
    */
   readonly spanByDeflection: Quantity<'length'>;
   /**
-   * span by bending.
+   * Span by bending. Longest span for the bending stress.
    */
   readonly spanByBending?: Quantity<'length'> | undefined;
   /**
-   * span by shear.
+   * Span by shear. Longest span for the shear stress.
    */
   readonly spanByShear?: Quantity<'length'> | undefined;
   /**
-   * span by notch.
+   * Span by notch. Longest span for what the notch leaves.
    */
   readonly spanByNotch?: Quantity<'length'> | undefined;
   /**
-   * first sag.
+   * First sag. Sag at that span when the load comes on.
    */
   readonly firstSag: Quantity<'length'>;
   /**
-   * long-term sag.
+   * Long-term sag. Sag at that span in the long run.
    */
   readonly sag: Quantity<'length'>;
   /**
-   * bending stress.
+   * Bending stress. Bending stress at that span.
    */
   readonly bendingStress: Quantity<'stress'>;
   /**
-   * shear stress.
+   * Shear stress. Shear stress at that span.
    */
   readonly shearStress: Quantity<'stress'>;
   /**
-   * the timber’s figures.
+   * The timber’s figures.
    */
   readonly basis: string;
   /**
-   * Species of the group.
+   * Species of the group. Over the species of the group.
    */
   readonly range?: ShownOf<(typeof railSpan)['outputs']['range']> | undefined;
 }
+/** An answer of {@link railSpan}. */
+export interface RailSpanResult extends RailSpanOutput, ResultMethods {}
 
 /** What {@link tipping} takes. Whether a piece of furniture stands when somebody leans on its edge or pushes it, from the masses of its parts and where its feet are. For a level floor and nothing fixed to a wall. */
 export interface TippingInput {
   /**
-   * parts.
+   * Parts. Parts of the piece and what stands on them.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns name?, mass, position, height?.
    * @example [{"name":"top","mass":"26 kg","position":"200 mm","height":"890 mm"},{"name":"frame","mass":"18 kg","position":"240 mm","height":"450 mm"}]
    */
   readonly parts: InputOf<(typeof tipping)['inputs']['parts']>;
   /**
-   * base.
+   * Base. From the front feet to the back feet.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    * @example 480 mm
    */
   readonly base: Written<'length'>;
   /**
-   * front overhang.
+   * Front overhang. How far the front edge stands out before the front feet.
    * Takes a length such as "0 mm", at least 0 mm and at most 3000 mm.
    * @default 0 mm
    * @example 120 mm
    */
   readonly overhang?: Written<'length'>;
   /**
-   * back overhang.
+   * Back overhang. How far the back edge stands out behind the back feet.
    * Takes a length such as "0 mm", at least 0 mm and at most 3000 mm.
    * @default 0 mm
    * @example 40 mm
    */
   readonly backOverhang?: Written<'length'>;
   /**
-   * edge load.
+   * Edge load. Load down on the edge, front or back.
    * Takes a force such as "0 N", at least 0 N and at most 100 kN.
    * @default 0 N
    * @example 400 N
    */
   readonly edgeLoad?: Written<'force'>;
   /**
-   * push.
+   * Push. Level push, forward or back.
    * Takes a force such as "0 N", at least 0 N and at most 100 kN.
    * @default 0 N
    * @example 60 N
    */
   readonly push?: Written<'force'>;
   /**
-   * push height.
+   * Push height. Height of the push over the floor.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    * @default 900 mm
    * @example 900 mm
    */
   readonly pushHeight?: Written<'length'>;
   /**
-   * safety factor.
+   * Safety factor. How many times the restoring moment should be the overturning moment, for the forces given.
    * Takes a number such as 1.5, at least 1 and at most 10.
    * @default 1.5
    */
   readonly factor?: Written<'ratio'>;
   /**
-   * kind of furniture.
+   * Kind of furniture. For the situations after furniture tests.
    * Takes one of "table", "bench", "low cabinet", "tall cabinet", "drawers".
    * @example table
    */
   readonly piece?: 'table' | 'bench' | 'low cabinet' | 'tall cabinet' | 'drawers';
   /**
-   * top height.
+   * Top height. Height of the top over the floor; leave it out where it is the height of the push.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    */
   readonly topHeight?: Written<'length'>;
   /**
-   * base length.
+   * Base length. From the feet at one end to those at the other, lengthwise.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    */
   readonly endBase?: Written<'length'>;
   /**
-   * end overhang.
+   * End overhang. How far each end stands out past those feet.
    * Takes a length such as "0 mm", at least 0 mm and at most 3000 mm.
    * @default 0 mm
    */
   readonly endOverhang?: Written<'length'>;
   /**
-   * open drawers.
+   * Open drawers. How far the fronts of open drawers stand out before the front feet.
    * Takes a length such as "0 mm", at least 0 mm and at most 2000 mm.
    * @default 0 mm
    */
   readonly openReach?: Written<'length'>;
   /**
-   * floor slope.
+   * Floor slope. How far the floor is out of level, for those situations.
    * Takes an angle such as "1 deg", at least 0° and at most 10°.
    * @default 1 deg
    */
@@ -4050,11 +4142,11 @@ export interface TippingInput {
 /** What {@link tipping} gives, beside workings, cautions, sources and chart. */
 export interface TippingOutput {
   /**
-   * verdict.
+   * Verdict. Stands, tips, or not checked.
    */
   readonly verdict: string;
   /**
-   * what pushes it over.
+   * What pushes it over.
    */
   readonly answer: string;
   /**
@@ -4062,172 +4154,174 @@ export interface TippingOutput {
    */
   readonly checks?: ShownOf<(typeof tipping)['outputs']['checks']> | undefined;
   /**
-   * stability margin.
+   * Stability margin. How far inside the nearer feet the line of weight and loads falls; negative means that it tips.
    */
   readonly margin: Quantity<'length'>;
   /**
-   * safety.
+   * Safety. Restoring over overturning moment on the worse side; none where nothing tips it.
    */
   readonly factor?: number | undefined;
   /**
-   * weaker side.
+   * Weaker side. The side it tips to first.
    */
   readonly worseSide: string;
   /**
-   * mass of the whole.
+   * Mass of the whole.
    */
   readonly mass: Quantity<'mass'>;
   /**
-   * centre of gravity.
+   * Centre of gravity. Behind the front feet.
    */
   readonly centre: Quantity<'length'>;
   /**
-   * tipping push.
+   * Tipping push. Push at that height that tips it with the edge load on.
    */
   readonly forceToTip: Quantity<'force'>;
   /**
-   * tipping edge load.
+   * Tipping edge load. Load on the edge alone that tips it.
    */
   readonly edgeLoadToTip?: Quantity<'force'> | undefined;
   /**
-   * tilt angle.
+   * Tilt angle. How far it may be tilted before it falls, where heights are given.
    */
   readonly tilt?: Quantity<'angle'> | undefined;
 }
+/** An answer of {@link tipping}. */
+export interface TippingResult extends TippingOutput, ResultMethods {}
 
 /** What {@link topSag} takes. How far a top or shelf sags between its rails and past the last of them, and the stress in it. The load stands where it does most harm. For other supports use beam. */
 export interface TopSagInput {
   /**
-   * span length.
+   * Span length. Length of the top in the direction it spans.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 1950 mm
    */
   readonly length: Written<'length'>;
   /**
-   * width.
+   * Width. Width of the top across the span.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    * @example 640 mm
    */
   readonly width: Written<'length'>;
   /**
-   * thickness of the top.
+   * Thickness of the top.
    * Takes a length such as "900 mm", more than 0 mm and at most 500 mm.
    * @example 40 mm
    */
   readonly thickness: Written<'length'>;
   /**
-   * supports.
+   * Supports. Where rails carry it, from the left end.
    * Takes a list, each a length such as "900 mm", at least 0 mm and at most 20 m.
    * @example ["200 mm","1600 mm"]
    */
   readonly supports: InputOf<(typeof topSag)['inputs']['supports']>;
   /**
-   * load.
+   * Load. By area, where it does most harm.
    * Takes a load by area such as "1.5 kPa", at least 0 kPa and at most 1000 kPa.
    * @example 1.5 kPa
    */
   readonly load?: Written<'areaLoad'>;
   /**
-   * a published load instead.
+   * A published load instead.
    * Takes one of "books", "general shelf", "cabinet shelf", "dwelling floor".
    */
   readonly use?: 'books' | 'general shelf' | 'cabinet shelf' | 'dwelling floor';
   /**
-   * point load.
+   * Point load. One load beside, put where it does most harm: an overhanging end, or the middle of a bay.
    * Takes a force such as "0 N", at least 0 N and at most 100 kN.
    * @default 0 N
    * @example 800 N
    */
   readonly edgeLoad?: Written<'force'>;
   /**
-   * grain.
+   * Grain. Whether the grain runs along the span or across it.
    * Takes one of "along", "across".
    * @default along
    */
   readonly grain?: 'along' | 'across';
   /**
-   * sag limit.
+   * Sag limit. How far it may sag between supports; an overhanging end counts double its length.
    * Takes a share of the span such as "L/300", a length such as "3 mm", or a published limit: "floor members", "roof with plaster ceiling", "roof with other ceiling", "roof without ceiling", "joists under brittle finishes", "joists without brittle finishes", "beams", "adjustable shelf", "cabinet shelf", "shelf, 1/32 in per foot", "shelf, 0.02 in per foot".
    * @default L/300
    */
   readonly limit?: InputOf<(typeof topSag)['inputs']['limit']>;
   /**
-   * own weight.
+   * Own weight. Whether the top carries its own weight beside the load.
    * Takes yes or no (true or false).
    * @default true
    */
   readonly ownWeight?: boolean | 'yes' | 'no';
   /**
-   * category of use.
+   * Category of use. Home or office, hall or shop, workshop, shelf or store, permanent, or short; leave it out to take the whole load as long term.
    * Takes one of "home", "hall", "workshop", "shelf", "permanent", "short".
    * @example hall
    */
   readonly category?: 'home' | 'hall' | 'workshop' | 'shelf' | 'permanent' | 'short';
   /**
-   * place.
+   * Place. Service class 1, 2 or 3 of EN 1995-1-1.
    * Takes one of "heated room", "under cover", "outdoors".
    * @default heated room
    */
   readonly place?: 'heated room' | 'under cover' | 'outdoors';
   /**
-   * creep factor.
+   * Creep factor. For a load that stays; give it in place of that of the place.
    * Takes a creep factor of 1 to 5, or one of "no creep", "seasoned", "unseasoned", "heated room", "under cover", "outdoors", "seasoned AS", "unseasoned AS", "shelf", "MDF shelf".
    */
   readonly long?: Exclude<InputOf<(typeof topSag)['inputs']['long']>, string> | 'no creep' | 'seasoned' | 'unseasoned' | 'heated room' | 'under cover' | 'outdoors' | 'seasoned AS' | 'unseasoned AS' | 'shelf' | 'MDF shelf' | (string & {});
   /**
-   * share that stays.
+   * Share that stays. Share of the imposed load that stays on for months; give it in place of that of the category.
    * Takes a share such as "15 %", at least 0 % and at most 100 %.
    */
   readonly longShare?: Written<'share'>;
   /**
-   * timber.
+   * Timber. Species or grade; for salvaged timber that is not known "unknown softwood".
    * Takes a species such as "white oak", a grade such as "C24", "MGP10" or "F17", or "unknown softwood" or "unknown hardwood" for salvaged timber.
    */
   readonly timber?: Exclude<InputOf<(typeof topSag)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
   /**
-   * grade.
+   * Grade. Structural grade, if there is one; it goes before the species.
    * Takes a species such as "white oak", a grade such as "C24", "MGP10" or "F17", or "unknown softwood" or "unknown hardwood" for salvaged timber.
    * @example C16
    */
   readonly grade?: Exclude<InputOf<(typeof topSag)['inputs']['grade']>, string> | TimberName | GradeName | (string & {});
   /**
-   * modulus of elasticity.
+   * Modulus of elasticity. Give it in place of the published one.
    * Takes a modulus of elasticity such as "9.5 GPa", more than 0 MPa and at most 100 GPa.
    */
   readonly modulus?: Written<'modulus'>;
   /**
-   * shear modulus.
+   * Shear modulus. Give it in place of the published one.
    * Takes a modulus of elasticity such as "9.5 GPa", more than 0 MPa and at most 20 GPa.
    */
   readonly shearModulus?: Written<'modulus'>;
   /**
-   * allowed bending stress.
+   * Allowed bending stress. Bending stress to stay under at the loads given; give it in place of the derived one.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 500 MPa.
    */
   readonly allowableBending?: Written<'stress'>;
   /**
-   * allowed shear stress.
+   * Allowed shear stress. Shear stress along the grain to stay under at the loads given; give it in place of the derived one.
    * Takes a stress such as "10 MPa", more than 0 MPa and at most 100 MPa.
    */
   readonly allowableShear?: Written<'stress'>;
   /**
-   * density.
+   * Density. For the own weight; give it in place of the published one.
    * Takes a density such as "520 kg/m3", more than 0 kg/m³ and at most 2000 kg/m³.
    */
   readonly density?: Written<'density'>;
   /**
-   * examined.
+   * Examined. Examined for knots, sloping grain, holes and rot, and passed; for a species without a grade.
    * Takes yes or no (true or false).
    * @default false
    */
   readonly examined?: boolean | 'yes' | 'no';
   /**
-   * graded by.
+   * Graded by. Who graded the piece and how; needed for a strength ratio over 26 %.
    * Takes a text of 1 to 200 characters.
    */
   readonly strengthReason?: string;
   /**
-   * strength ratio.
+   * Strength ratio. Strength that knots, nail holes and sloping grain leave, as a share of clear wood; for a species without a grade.
    * Takes a share such as "15 %", more than 0 % and at most 100 %.
    */
   readonly strengthRatio?: Written<'share'>;
@@ -4235,69 +4329,71 @@ export interface TopSagInput {
 /** What {@link topSag} gives, beside workings, cautions, sources and chart. */
 export interface TopSagOutput {
   /**
-   * long-term sag.
+   * Long-term sag. Greatest sag in the long run.
    */
   readonly sag: Quantity<'length'>;
   /**
-   * first sag.
+   * First sag. Greatest sag when the load comes on.
    */
   readonly firstSag: Quantity<'length'>;
   /**
-   * sag between supports.
+   * Sag between supports. Greatest sag between supports in the long run.
    */
   readonly sagBetween: Quantity<'length'>;
   /**
-   * sag of overhang.
+   * Sag of overhang. Greatest sag of an overhanging end in the long run.
    */
   readonly sagAtEnd?: Quantity<'length'> | undefined;
   /**
-   * sag allowed.
+   * Sag allowed. Sag allowed where it comes nearest to its limit.
    */
   readonly allowed: Quantity<'length'>;
   /**
-   * greatest bending stress.
+   * Greatest bending stress.
    */
   readonly stress: Quantity<'stress'>;
   /**
-   * verdict.
+   * Verdict. Whether sag and stress stay under their limits.
    */
   readonly ok: boolean;
   /**
-   * why.
+   * Why.
    */
   readonly verdict: string;
   /**
-   * the timber’s figures.
+   * The timber’s figures.
    */
   readonly basis: string;
 }
+/** An answer of {@link topSag}. */
+export interface TopSagResult extends TopSagOutput, ResultMethods {}
 
 /** What {@link filmBuild} takes. How thick a film a finish leaves, wet and dry, and how far a litre goes, from its solids. For film finishes; not for oils that soak in. */
 export interface FilmBuildInput {
   /**
-   * solids by volume.
+   * Solids by volume. From the data sheet; for a thinned finish use thinToSolids first.
    * Takes a share such as "15 %", more than 0 % and at most 100 %.
    * @example 42 %
    */
   readonly volumeSolids: Written<'share'>;
   /**
-   * coverage.
+   * Coverage. Area that one litre covers in one coat, also called spreading rate.
    * Takes a coverage such as "12 m2/L", at least 0.1 m²/L and at most 200 m²/L.
    * @example 12 m2/L
    */
   readonly spreadingRate?: Written<'coverage'>;
   /**
-   * wet film.
+   * Wet film. Thickness of one coat as a wet film comb shows it.
    * Takes a film thickness such as "50 um", at least 1 µm and at most 10 000 µm.
    */
   readonly wetFilm?: Written<'thickness'>;
   /**
-   * dry film wanted.
+   * Dry film wanted. Thickness of all coats together once dry.
    * Takes a film thickness such as "50 um", at least 0.1 µm and at most 50 000 µm.
    */
   readonly targetFilm?: Written<'thickness'>;
   /**
-   * number of like coats.
+   * Number of like coats.
    * Takes a whole number such as 1, at least 1 and at most 100.
    * @default 1
    * @example 3
@@ -4307,98 +4403,100 @@ export interface FilmBuildInput {
 /** What {@link filmBuild} gives, beside workings, cautions, sources and chart. */
 export interface FilmBuildOutput {
   /**
-   * wet film.
+   * Wet film. Thickness of one coat before it dries.
    */
   readonly wetFilm: Quantity<'thickness'>;
   /**
-   * dry film.
+   * Dry film. Thickness of all coats together once dry.
    */
   readonly dryFilm: Quantity<'thickness'>;
   /**
-   * coverage.
+   * Coverage. Area that one litre covers in one coat, also called spreading rate.
    */
   readonly coverage: Quantity<'coverage'>;
   /**
-   * dry film per coat.
+   * Dry film per coat. Thickness of one coat once dry.
    */
   readonly dryPerCoat: Quantity<'thickness'>;
   /**
-   * finish per square metre.
+   * Finish per square metre. Finish for one square metre with all its coats.
    */
   readonly perArea: Quantity<'liquid'>;
 }
+/** An answer of {@link filmBuild}. */
+export interface FilmBuildResult extends FilmBuildOutput, ResultMethods {}
 
 /** What {@link finishQuantity} takes. How much finish a job takes, coat by coat, and how many tins to buy: from areas or from the dimensions of the pieces. Not for filling grain or for poured coats. */
 export interface FinishQuantityInput {
   /**
-   * surfaces.
+   * Surfaces. A list of areas, or the dimensions of a piece or of several.
    * Takes an object with length (length of the piece), width (width of the piece), thickness (thickness of the piece), faces? (which faces are coated), count? (how many such pieces), or a list, each an area such as "1.2 m2", more than 0 mm² and at most 100 000 m², or an object with length (length of the piece), width (width of the piece), thickness (thickness of the piece), faces? (which faces are coated), count? (how many such pieces).
    * @example {"length":"1.95 m","width":"640 mm","thickness":"42 mm"}
    */
   readonly surfaces: InputOf<(typeof finishQuantity)['inputs']['surfaces']>;
   /**
-   * number of coats.
+   * Number of coats.
    * Takes a whole number such as 4, at least 1 and at most 50.
    * @example 3
    */
   readonly coats: Written<'count'>;
   /**
-   * coverage.
+   * Coverage. Area that one litre covers in one coat, as printed on the tin; also called spreading rate.
    * Takes a coverage such as "12 m2/L", at least 0.5 m²/L and at most 60 m²/L.
    * @example 12 m2/L
    */
   readonly coverage: Written<'coverage'>;
   /**
-   * coverage, first coat.
+   * Coverage, first coat. Coverage on bare wood; leave it out where it is that of the other coats.
    * Takes a coverage such as "12 m2/L", at least 0.5 m²/L and at most 60 m²/L.
    * @example 8 m2/L
    */
   readonly firstCoverage?: Written<'coverage'>;
   /**
-   * loss in application.
+   * Loss in application. Share of what leaves the tin that never reaches the piece; leave it out to take that of the method.
    * Takes a share such as "15 %", at least 0 % and at most 95 %.
    */
   readonly loss?: Written<'share'>;
   /**
-   * method.
+   * Method. How the finish is put on, which sets the usual loss.
    * Takes one of "brush or roller", "HVLP spray", "airless spray", "air-assisted airless spray", "cup gun spray".
    * @example brush or roller
    */
   readonly method?: 'brush or roller' | 'HVLP spray' | 'airless spray' | 'air-assisted airless spray' | 'cup gun spray';
   /**
-   * parts of thinner.
+   * Parts of thinner. Parts of thinner to one part of finish.
    * Takes a number such as 0, at least 0 and at most 20.
    * @default 0
    */
   readonly thinnerParts?: Written<'ratio'>;
   /**
-   * thinner, first coat.
+   * Thinner, first coat. Parts of thinner in the first coat; leave it out where it is that of the other coats.
    * Takes a number such as 1.5, at least 0 and at most 20.
    * @example 0.5
    */
   readonly firstThinnerParts?: Written<'ratio'>;
   /**
-   * what a tin holds.
+   * What a tin holds.
    * Takes an amount of liquid such as "1 L", at least 10 mL and at most 1000 L.
    * @default 1 L
    * @example 500 mL
    */
   readonly tinSize?: Written<'liquid'>;
   /**
-   * time per coat.
+   * Time per coat. Time to put on one coat.
    * Takes a time such as "30 min", at least 0 s and at most 7 day.
    * @default 30 min
    * @example 30 min
    */
   readonly coatTime?: Written<'time'>;
   /**
-   * drying time.
+   * Drying time. Time to wait between coats as the tin says; with it a time line is drawn.
    * Takes a time such as "15 min", more than 0 s and at most 60 day.
    * @example 12 h
    */
   readonly dryTime?: Written<'time'>;
   /**
-   * kind of finish.
+   * Kind of finish. Such as "oil varnish"; it chooses the cautions.
    * Takes a text of 1 to 200 characters.
    * @example oil varnish
    */
@@ -4407,65 +4505,67 @@ export interface FinishQuantityInput {
 /** What {@link finishQuantity} gives, beside workings, cautions, sources and chart. */
 export interface FinishQuantityOutput {
   /**
-   * finish to mix.
+   * Finish to mix. Finish with its thinner for all coats.
    */
   readonly volume: Quantity<'liquid'>;
   /**
-   * mix for each coat.
+   * Mix for each coat.
    */
   readonly perCoat: ShownOf<(typeof finishQuantity)['outputs']['perCoat']>;
   /**
-   * tins to buy.
+   * Tins to buy.
    */
   readonly tins: number;
   /**
-   * finish from the tins.
+   * Finish from the tins.
    */
   readonly finish: Quantity<'liquid'>;
   /**
-   * thinner.
+   * Thinner.
    */
   readonly thinner: Quantity<'liquid'>;
   /**
-   * area of one coat.
+   * Area of one coat.
    */
   readonly area: Quantity<'area'>;
   /**
-   * in the tins bought.
+   * In the tins bought.
    */
   readonly bought: Quantity<'liquid'>;
   /**
-   * left in the tins.
+   * Left in the tins. What remains in the tins bought.
    */
   readonly spare: Quantity<'liquid'>;
   /**
-   * time in all.
+   * Time in all. From the first stroke until the last coat is dry.
    */
   readonly elapsed?: Quantity<'time'> | undefined;
 }
+/** An answer of {@link finishQuantity}. */
+export interface FinishQuantityResult extends FinishQuantityOutput, ResultMethods {}
 
 /** What {@link gritSequence} takes. Which grits to sand with, the fewest whose steps are small enough to take the last scratches out. For papers of the FEPA (P) series. */
 export interface GritSequenceInput {
   /**
-   * first grit.
+   * First grit.
    * Takes a FEPA grit such as "P80", from P12 to P2500.
    * @example P80
    */
   readonly from: InputOf<(typeof gritSequence)['inputs']['from']>;
   /**
-   * the last grit.
+   * The last grit.
    * Takes a FEPA grit such as "P80", from P12 to P2500.
    * @example P220
    */
   readonly to: InputOf<(typeof gritSequence)['inputs']['to']>;
   /**
-   * greatest step.
+   * Greatest step. How many times finer the next grit may be.
    * Takes a number such as 1.8, at least 1.1 and at most 4.
    * @default 1.8
    */
   readonly stepRatio?: Written<'ratio'>;
   /**
-   * grits in stock.
+   * Grits in stock. Leave it out to choose from all grits of the series.
    * Takes a list, each a FEPA grit such as "P80", from P12 to P2500.
    */
   readonly grits?: InputOf<(typeof gritSequence)['inputs']['grits']>;
@@ -4477,73 +4577,75 @@ export interface GritSequenceOutput {
    */
   readonly steps: ShownOf<(typeof gritSequence)['outputs']['steps']>;
   /**
-   * the sequence.
+   * The sequence.
    */
   readonly grades: string;
   /**
-   * grits.
+   * Grits.
    */
   readonly count: number;
   /**
-   * the largest step.
+   * The largest step.
    */
   readonly largestStep: number;
 }
+/** An answer of {@link gritSequence}. */
+export interface GritSequenceResult extends GritSequenceOutput, ResultMethods {}
 
 /** What {@link nailHoles} takes. From counts on a few sample pieces: how many nail holes the job has, how many to be ready for, and the filler or plugs they take. */
 export interface NailHolesInput {
   /**
-   * counts.
+   * Counts. Holes counted in each sample piece.
    * Takes a list, each a whole number such as 4, at least 0 and at most 10 000.
    * @example [7,4,9,5,6]
    */
   readonly counts: InputOf<(typeof nailHoles)['inputs']['counts']>;
   /**
-   * sample area.
+   * Sample area. Area of one sample piece.
    * Takes an area such as "1.2 m2", more than 0 mm² and at most 100 m².
    * @example 0.2 m2
    */
   readonly sampleArea: Written<'area'>;
   /**
-   * area.
+   * Area. Area of the whole job.
    * Takes an area such as "1.2 m2", more than 0 mm² and at most 1000 m².
    * @example 1.3 m2
    */
   readonly area: Written<'area'>;
   /**
-   * width of a hole.
+   * Width of a hole.
    * Takes a length such as "5 mm", more than 0 mm and at most 30 mm.
    * @default 5 mm
    * @example 5 mm
    */
   readonly holeWidth?: Written<'length'>;
   /**
-   * depth that is filled.
+   * Depth that is filled.
    * Takes a length such as "10 mm", more than 0 mm and at most 100 mm.
    * @default 10 mm
    * @example 12 mm
    */
   readonly depth?: Written<'length'>;
   /**
-   * filled or plugged.
+   * Filled or plugged.
    * Takes one of "filler", "plugs".
    * @default filler
    */
   readonly method?: 'filler' | 'plugs';
   /**
-   * filler lost.
+   * Filler lost. Share of the filler left over, scraped off and shrunk.
    * Takes a share such as "50 %", at least 0 % and at most 300 %.
    * @default 50 %
    */
   readonly leftOver?: Written<'share'>;
   /**
-   * certainty.
+   * Certainty. Chance that what is made is enough.
    * Takes a share such as "90 %", at least 50 % and at most 99.9 %.
    * @default 90 %
    */
   readonly certainty?: Written<'share'>;
   /**
-   * what goes over it.
+   * What goes over it.
    * Takes one of "clear", "stain", "paint".
    * @default clear
    */
@@ -4552,140 +4654,144 @@ export interface NailHolesInput {
 /** What {@link nailHoles} gives, beside workings, cautions, sources and chart. */
 export interface NailHolesOutput {
   /**
-   * in one sentence.
+   * In one sentence.
    */
   readonly sentence: string;
   /**
-   * holes expected in all.
+   * Holes expected in all.
    */
   readonly expected: number;
   /**
-   * holes to fill.
+   * Holes to fill. Holes to be ready for.
    */
   readonly ready: number;
   /**
-   * filler to mix.
+   * Filler to mix.
    * Shown in mL.
    */
   readonly filler?: Quantity<'volume'> | undefined;
   /**
-   * plugs to cut.
+   * Plugs to cut.
    */
   readonly plugs?: number | undefined;
   /**
-   * holes per area.
+   * Holes per area. Holes in a square metre.
    */
   readonly perArea: number;
   /**
-   * standard deviation.
+   * Standard deviation. Standard deviation of the number of holes.
    */
   readonly spread: number;
 }
+/** An answer of {@link nailHoles}. */
+export interface NailHolesResult extends NailHolesOutput, ResultMethods {}
 
 /** What {@link shellacCut} takes. Flakes and alcohol for a cut of shellac, or the alcohol that thins one cut to a weaker. Cuts are by pounds to the US gallon of alcohol, or grams to the litre. */
 export interface ShellacCutInput {
   /**
-   * cut wanted.
+   * Cut wanted. Pounds of flakes to a US gallon of alcohol.
    * Takes a cut such as 2 (pounds to a US gallon of alcohol) or "240 g/L", from 0.05 to 10 lb/gal.
    * Shown in g/L.
    * @example 2
    */
-  readonly cut: Written<'concentration'>;
+  readonly cut: InputOf<(typeof shellacCut)['inputs']['cut']>;
   /**
-   * flakes there are.
+   * Flakes there are.
    * Takes a mass such as "12 kg", more than 0 g and at most 1000 kg.
    */
   readonly flakes?: Written<'mass'>;
   /**
-   * alcohol.
+   * Alcohol. Alcohol to dissolve the flakes in.
    * Takes an amount of liquid such as "2 L", more than 0 mL and at most 10 000 L.
    * @example 500 mL
    */
   readonly volume?: Written<'liquid'>;
   /**
-   * ready-made shellac.
+   * Ready-made shellac. Volume of ready-made shellac to be thinned.
    * Takes an amount of liquid such as "2 L", more than 0 mL and at most 10 000 L.
    */
   readonly existing?: Written<'liquid'>;
   /**
-   * cut as bought.
+   * Cut as bought. Cut of the ready-made shellac.
    * Takes a cut such as 2 (pounds to a US gallon of alcohol) or "240 g/L", from 0.05 to 10 lb/gal.
    * Shown in g/L.
    */
-  readonly existingCut?: Written<'concentration'>;
+  readonly existingCut?: InputOf<(typeof shellacCut)['inputs']['existingCut']>;
 }
 /** What {@link shellacCut} gives, beside workings, cautions, sources and chart. */
 export interface ShellacCutOutput {
   /**
-   * flakes.
+   * Flakes. Flakes to weigh out, or those already dissolved.
    */
   readonly mass: Quantity<'mass'>;
   /**
-   * alcohol in all.
+   * Alcohol in all.
    */
   readonly volume: Quantity<'liquid'>;
   /**
-   * shellac made.
+   * Shellac made.
    */
   readonly made: Quantity<'liquid'>;
   /**
-   * alcohol to add.
+   * Alcohol to add. Alcohol to add to what is there.
    */
   readonly addAlcohol?: Quantity<'liquid'> | undefined;
   /**
-   * parts of alcohol.
+   * Parts of alcohol. Parts of alcohol to one part of what is there.
    */
   readonly partsAlcohol?: number | undefined;
   /**
-   * volume of the flakes.
+   * Volume of the flakes. Share of the volume that the flakes take up.
    */
   readonly solids: Quantity<'share'>;
 }
+/** An answer of {@link shellacCut}. */
+export interface ShellacCutResult extends ShellacCutOutput, ResultMethods {}
 
 /** What {@link stainTrials} takes. A ladder of test strips for a stain that is thinned or mixed: strengths in steps that look even, the smallest batch your measure allows, and a strip to label. */
 export interface StainTrialsInput {
   /**
-   * strongest strip.
+   * Strongest strip. Share of stain in the mix of the strongest strip.
    * Takes a share such as "100 %", more than 0 % and at most 100 %.
    * @default 100 %
    * @example 100 %
    */
   readonly strongest?: Written<'share'>;
   /**
-   * weakest strip.
+   * Weakest strip.
    * Takes a share such as "12.5 %", more than 0 % and at most 100 %.
    * @default 12.5 %
    * @example 12.5 %
    */
   readonly weakest?: Written<'share'>;
   /**
-   * strips.
+   * Strips.
    * Takes a whole number such as 4, at least 2 and at most 12.
    * @default 4
    * @example 4
    */
   readonly strips?: Written<'count'>;
   /**
-   * tool error.
+   * Tool error. How far the measure may be off, such as half a mark.
    * Takes a volume such as "0.25 mL", more than 0 m³ and at most 0.0001 m³.
    * @default 0.25 mL
    * @example 0.25 mL
    */
   readonly toolError?: Written<'volume'>;
   /**
-   * allowed error.
+   * Allowed error. Error of a strength that is allowed.
    * Takes a share such as "5 %", at least 0.5 % and at most 50 %.
    * @default 5 %
    */
   readonly strengthError?: Written<'share'>;
   /**
-   * least batch.
+   * Least batch. Least batch that wets a strip.
    * Takes a volume such as "10 mL", more than 0 m³ and at most 0.001 m³.
    * @default 10 mL
    */
   readonly least?: Written<'volume'>;
   /**
-   * thinner.
+   * Thinner. What the stain is thinned or mixed with.
    * Takes a text of 1 to 200 characters.
    * @default thinner
    */
@@ -4694,20 +4800,20 @@ export interface StainTrialsInput {
 /** What {@link stainTrials} gives, beside workings, cautions, sources and chart. */
 export interface StainTrialsOutput {
   /**
-   * in one sentence.
+   * In one sentence.
    */
   readonly sentence: string;
   /**
-   * step.
+   * Step. Strength of each strip over the one before.
    */
   readonly step: number;
   /**
-   * batch of each strip.
+   * Batch of each strip.
    * Shown in mL.
    */
   readonly batch: Quantity<'volume'>;
   /**
-   * stain for all strips.
+   * Stain for all strips.
    * Shown in mL.
    */
   readonly stain: Quantity<'volume'>;
@@ -4716,23 +4822,25 @@ export interface StainTrialsOutput {
    */
   readonly ladder: ShownOf<(typeof stainTrials)['outputs']['ladder']>;
 }
+/** An answer of {@link stainTrials}. */
+export interface StainTrialsResult extends StainTrialsOutput, ResultMethods {}
 
 /** What {@link thinToSolids} takes. The solids a finish has once thinned, or how much thinner brings it to the solids wanted. By volume; not for two-pack finishes beyond what their maker allows. */
 export interface ThinToSolidsInput {
   /**
-   * solids as bought.
+   * Solids as bought. Solids by volume of the finish as bought, from its data sheet.
    * Takes a share such as "15 %", more than 0 % and at most 100 %.
    * @example 42 %
    */
   readonly volumeSolids: Written<'share'>;
   /**
-   * solids wanted after thinning.
+   * Solids wanted after thinning.
    * Takes a share such as "15 %", more than 0 % and at most 100 %.
    * @example 28 %
    */
   readonly target?: Written<'share'>;
   /**
-   * parts of thinner.
+   * Parts of thinner. Parts of thinner to one part of finish.
    * Takes a number such as 1.5, at least 0 and at most 1000.
    */
   readonly thinnerParts?: Written<'ratio'>;
@@ -4740,73 +4848,75 @@ export interface ThinToSolidsInput {
 /** What {@link thinToSolids} gives, beside workings, cautions, sources and chart. */
 export interface ThinToSolidsOutput {
   /**
-   * parts of thinner.
+   * Parts of thinner. Parts of thinner to one part of finish.
    */
   readonly thinnerParts: number;
   /**
-   * solids of the mix.
+   * Solids of the mix. Solids of the mix by volume.
    */
   readonly solids: Quantity<'share'>;
   /**
-   * share of thinner.
+   * Share of thinner. Thinner as a share of the mix.
    */
   readonly thinnerShare: Quantity<'share'>;
   /**
-   * thinner per litre.
+   * Thinner per litre. Thinner to one litre of finish.
    */
   readonly perLitre: Quantity<'liquid'>;
 }
+/** An answer of {@link thinToSolids}. */
+export interface ThinToSolidsResult extends ThinToSolidsOutput, ResultMethods {}
 
 /** What {@link thinnedVoc} takes. The volatile organic compounds of a finish once thinned, as the rules calculate them, less water and exempt solvent. Not a statement of compliance. */
 export interface ThinnedVocInput {
   /**
-   * VOC as bought.
+   * VOC as bought. VOC of the finish as bought, less water, from its label.
    * Takes a mass per volume such as "350 g/L", at least 0 g/L and at most 1500 g/L.
    * @example 350 g/L
    */
-  readonly voc?: Written<'concentration'>;
+  readonly voc?: InputOf<(typeof thinnedVoc)['inputs']['voc']>;
   /**
-   * parts of thinner.
+   * Parts of thinner. Parts of thinner to one part of finish.
    * Takes a number such as 1.5, at least 0 and at most 100.
    * @example 0.25
    */
   readonly thinnerParts: Written<'ratio'>;
   /**
-   * density of thinner.
+   * Density of thinner. For a thinner that evaporates completely.
    * Takes a density such as "790 g/L", at least 600 kg/m³ and at most 1600 kg/m³.
    * @default 790 g/L
    * @example 6.6 lb/gal
    */
   readonly density?: Written<'density'>;
   /**
-   * VOC of thinner.
+   * VOC of thinner. For a thinner or second part that does not evaporate completely.
    * Takes a mass per volume such as "350 g/L", at least 0 g/L and at most 1600 g/L.
    */
-  readonly thinnerVoc?: Written<'concentration'>;
+  readonly thinnerVoc?: InputOf<(typeof thinnedVoc)['inputs']['thinnerVoc']>;
   /**
-   * exempt share, finish.
+   * Exempt share, finish. Water and exempt solvent in the finish, by volume.
    * Takes a share such as "0 %", at least 0 % and at most 99 %.
    * @default 0 %
    */
   readonly exempt?: Written<'share'>;
   /**
-   * exempt share, thinner.
+   * Exempt share, thinner. Water and exempt solvent in the thinner by volume; for water 100 %.
    * Takes a share such as "0 %", at least 0 % and at most 100 %.
    * @default 0 %
    */
   readonly thinnerExempt?: Written<'share'>;
   /**
-   * solids by mass.
+   * Solids by mass. Needed where the VOC is not given.
    * Takes a share such as "15 %", at least 0 % and at most 100 %.
    */
   readonly solidsByMass?: Written<'share'>;
   /**
-   * water by mass.
+   * Water by mass. Needed where the VOC is not given.
    * Takes a share such as "15 %", at least 0 % and at most 100 %.
    */
   readonly waterByMass?: Written<'share'>;
   /**
-   * density of finish.
+   * Density of finish. Needed where the VOC is not given.
    * Takes a density such as "520 kg/m3", at least 600 kg/m³ and at most 3000 kg/m³.
    */
   readonly finishDensity?: Written<'density'>;
@@ -4814,54 +4924,56 @@ export interface ThinnedVocInput {
 /** What {@link thinnedVoc} gives, beside workings, cautions, sources and chart. */
 export interface ThinnedVocOutput {
   /**
-   * VOC of the mix.
+   * VOC of the mix. Less water and exempt solvent, the figure that rules set a limit to.
    */
   readonly voc: Quantity<'concentration'>;
   /**
-   * VOC per litre.
+   * VOC per litre. VOC in one litre of the mix with its water.
    */
   readonly vocAsIs: Quantity<'concentration'>;
   /**
-   * VOC before thinning.
+   * VOC before thinning. VOC of the finish as bought.
    */
   readonly before: Quantity<'concentration'>;
   /**
-   * what the thinner adds.
+   * What the thinner adds.
    */
   readonly rise: Quantity<'concentration'>;
 }
+/** An answer of {@link thinnedVoc}. */
+export interface ThinnedVocResult extends ThinnedVocOutput, ResultMethods {}
 
 /** What {@link thinningRatio} takes. How much of each part to pour or weigh for a batch, or the most that what is left in the tins will make. Not for two-pack finishes with a hardener. */
 export interface ThinningRatioInput {
   /**
-   * parts of the mix.
+   * Parts of the mix. Names and parts, such as oil 2, varnish 1, spirit 1.
    * Takes named parts such as { oil: ... }, each a number such as 1.5, more than 0 and at most 10 000.
    * @example {"oil":2,"varnish":1,"spirit":1}
    */
   readonly parts: InputOf<(typeof thinningRatio)['inputs']['parts']>;
   /**
-   * amount wanted.
+   * Amount wanted. How much of the mix is wanted.
    * Takes an amount of liquid such as "2 L" or a mass such as "500 g", more than nothing and at most 1000 m3 or 1000 t.
    * @example 2 L
    */
   readonly batch?: InputOf<(typeof thinningRatio)['inputs']['batch']>;
   /**
-   * in stock.
+   * In stock. What is left of each part; a part that is not named can be bought.
    * Takes named parts such as { oil: ... }, each an amount of liquid such as "2 L" or a mass such as "500 g", at least nothing and at most 1000 m3 or 1000 t.
    */
   readonly have?: InputOf<(typeof thinningRatio)['inputs']['have']>;
   /**
-   * parts by.
+   * Parts by. Whether the parts are of volume or of mass; leave it out to go by the amounts given.
    * Takes one of "volume", "mass".
    */
   readonly by?: 'volume' | 'mass';
   /**
-   * densities.
+   * Densities. Density of each part, for going between volume and mass.
    * Takes named parts such as { oil: ... }, each a density such as "520 kg/m3", at least 400 kg/m³ and at most 3000 kg/m³.
    */
   readonly densities?: InputOf<(typeof thinningRatio)['inputs']['densities']>;
   /**
-   * thinner.
+   * Thinner. Which part is the thinner; leave it out where its name tells.
    * Takes a text of 1 to 200 characters.
    */
   readonly thinner?: string;
@@ -4869,99 +4981,101 @@ export interface ThinningRatioInput {
 /** What {@link thinningRatio} gives, beside workings, cautions, sources and chart. */
 export interface ThinningRatioOutput {
   /**
-   * amount of each part.
+   * Amount of each part.
    */
   readonly amounts: ShownOf<(typeof thinningRatio)['outputs']['amounts']>;
   /**
-   * the mix in all.
+   * The mix in all.
    */
   readonly total: ShownOf<(typeof thinningRatio)['outputs']['total']>;
   /**
-   * limiting part.
+   * Limiting part. The part that runs out first.
    */
   readonly limiting?: string | undefined;
   /**
-   * left in the tins.
+   * Left in the tins. What remains of each part afterwards.
    */
   readonly left?: ShownOf<(typeof thinningRatio)['outputs']['left']> | undefined;
   /**
-   * to buy.
+   * To buy.
    */
   readonly toBuy?: ShownOf<(typeof thinningRatio)['outputs']['toBuy']> | undefined;
   /**
-   * thinner added.
+   * Thinner added. Thinner as a share of what it is added to.
    */
   readonly thinnerAdded?: Quantity<'share'> | undefined;
   /**
-   * share of thinner.
+   * Share of thinner. Thinner as a share of the mix.
    */
   readonly thinnerShare?: Quantity<'share'> | undefined;
   /**
-   * Pouring order.
+   * Pouring order. Poured in this order into one jug or on one scale.
    */
   readonly pour: ShownOf<(typeof thinningRatio)['outputs']['pour']>;
 }
+/** An answer of {@link thinningRatio}. */
+export interface ThinningRatioResult extends ThinningRatioOutput, ResultMethods {}
 
 /** What {@link chamfer} takes. Width of a chamfer from the depth of the cutter, or the depth for the width wanted; the flat left on the edge, the passes, and metres and time for a run of parts. */
 export interface ChamferInput {
   /**
-   * width.
+   * Width. Width of the sloping face; or give the depth.
    * Takes a length such as "900 mm", more than 0 mm and at most 200 mm.
    * @example 8 mm
    */
   readonly width?: Written<'length'>;
   /**
-   * depth.
+   * Depth. Depth of the chamfer down the edge; or give the width.
    * Takes a length such as "900 mm", more than 0 mm and at most 200 mm.
    */
   readonly depth?: Written<'length'>;
   /**
-   * angle.
+   * Angle. Angle of the chamfer to the face.
    * Takes an angle such as "45 deg", at least 5° and at most 85°.
    * @default 45 deg
    */
   readonly angle?: Written<'angle'>;
   /**
-   * thickness at the edge.
+   * Thickness at the edge.
    * Takes a length such as "900 mm", more than 0 mm and at most 1000 mm.
    * @example 40 mm
    */
   readonly thickness: Written<'length'>;
   /**
-   * both edges.
+   * Both edges. Whether both edges of that side are chamfered.
    * Takes yes or no (true or false).
    * @default false
    * @example true
    */
   readonly bothEdges?: boolean | 'yes' | 'no';
   /**
-   * depth per pass.
+   * Depth per pass. Depth that one pass takes.
    * Takes a length such as "3 mm", more than 0 mm and at most 50 mm.
    * @default 3 mm
    */
   readonly passDepth?: Written<'length'>;
   /**
-   * length of a chamfer.
+   * Length of a chamfer.
    * Takes a length such as "1 m", more than 0 mm and at most 50 m.
    * @default 1 m
    * @example 1950 mm
    */
   readonly length?: Written<'length'>;
   /**
-   * chamfers on each part.
+   * Chamfers on each part.
    * Takes a whole number such as 1, at least 1 and at most 100.
    * @default 1
    * @example 4
    */
   readonly each?: Written<'count'>;
   /**
-   * parts.
+   * Parts.
    * Takes a whole number such as 1, at least 1 and at most 100 000.
    * @default 1
    */
   readonly parts?: Written<'count'>;
   /**
-   * feed by hand.
+   * Feed by hand.
    * Takes a speed such as "2 m/min", more than 0 m/min and at most 60 m/min.
    * @default 2 m/min
    */
@@ -4970,73 +5084,75 @@ export interface ChamferInput {
 /** What {@link chamfer} gives, beside workings, cautions, sources and chart. */
 export interface ChamferOutput {
   /**
-   * in one sentence.
+   * In one sentence.
    */
   readonly sentence: string;
   /**
-   * width of the chamfer.
+   * Width of the chamfer.
    */
   readonly width: Quantity<'length'>;
   /**
-   * taken off the face.
+   * Taken off the face.
    */
   readonly alongFace: Quantity<'length'>;
   /**
-   * depth.
+   * Depth. Depth of the chamfer down the edge.
    */
   readonly depth: Quantity<'length'>;
   /**
-   * flat left.
+   * Flat left. Flat left on the edge.
    */
   readonly flat: Quantity<'length'>;
   /**
-   * passes.
+   * Passes.
    */
   readonly passes: number;
   /**
-   * run of all chamfers.
+   * Run of all chamfers.
    * Shown in m.
    */
   readonly run: Quantity<'length'>;
   /**
-   * time at the cutter.
+   * Time at the cutter.
    */
   readonly time: Quantity<'time'>;
 }
+/** An answer of {@link chamfer}. */
+export interface ChamferResult extends ChamferOutput, ResultMethods {}
 
 /** What {@link chipVolume} takes. The mass and the loose volume of shavings or sawdust from the wood taken off, and the bags they fill. */
 export interface ChipVolumeInput {
   /**
-   * wood removed.
+   * Wood removed. Volume taken off, as solid wood.
    * Takes a volume such as "0.02 m3", more than 0 m³ and at most 1000 m³.
    */
   readonly volumeRemoved?: Written<'volume'>;
   /**
-   * area planed.
+   * Area planed. Needed where the volume is not given.
    * Takes an area such as "1.2 m2", more than 0 mm² and at most 100 000 m².
    * @example 2.5 m2
    */
   readonly area?: Written<'area'>;
   /**
-   * depth removed.
+   * Depth removed. Depth taken off the area.
    * Takes a length such as "900 mm", more than 0 mm and at most 500 mm.
    * @example 6 mm
    */
   readonly depth?: Written<'length'>;
   /**
-   * density of timber.
+   * Density of timber. Density at the moisture it has.
    * Takes a density such as "520 kg/m3", at least 50 kg/m³ and at most 1500 kg/m³.
    * @example 520 kg/m3
    */
   readonly density: Written<'density'>;
   /**
-   * what it becomes.
+   * What it becomes.
    * Takes one of "planer shavings", "sawdust".
    * @default planer shavings
    */
   readonly waste?: 'planer shavings' | 'sawdust';
   /**
-   * what a bag holds.
+   * What a bag holds.
    * Takes an amount of liquid such as "100 L", at least 1 L and at most 10 000 L.
    * @default 100 L
    */
@@ -5045,60 +5161,62 @@ export interface ChipVolumeInput {
 /** What {@link chipVolume} gives, beside workings, cautions, sources and chart. */
 export interface ChipVolumeOutput {
   /**
-   * mass of the waste.
+   * Mass of the waste.
    */
   readonly mass: Quantity<'mass'>;
   /**
-   * loose volume.
+   * Loose volume. Volume of the chips as they fall.
    */
   readonly volume: Quantity<'liquid'>;
   /**
-   * as solid wood.
+   * As solid wood.
    */
   readonly solid: Quantity<'liquid'>;
   /**
-   * bags.
+   * Bags.
    */
   readonly bags: number;
   /**
-   * loose density.
+   * Loose density. Density of the chips as they fall.
    */
   readonly bulkDensity: Quantity<'density'>;
 }
+/** An answer of {@link chipVolume}. */
+export interface ChipVolumeResult extends ChipVolumeOutput, ResultMethods {}
 
 /** What {@link cutterMarks} takes. How close the knife marks stand and how deep the ripple is, from speed, knives and feed, and the feed for the marks wanted. Not for spiral blocks. */
 export interface CutterMarksInput {
   /**
-   * cutter block speed.
+   * Cutter block speed. Turns of the cutter block in a minute.
    * Takes a speed of rotation such as "6000 rpm", more than 0 rpm and at most 60 000 rpm.
    * @example 6000 rpm
    */
   readonly spindleSpeed: Written<'rotation'>;
   /**
-   * knives.
+   * Knives. Knives that cut on the same circle.
    * Takes a whole number such as 4, at least 1 and at most 24.
    * @example 4
    */
   readonly knives: Written<'count'>;
   /**
-   * feed of the timber.
+   * Feed of the timber.
    * Takes a speed such as "6 m/min", more than 0 m/min and at most 300 m/min.
    * @example 60 ft/min
    */
   readonly feed: Written<'speed'>;
   /**
-   * cutting diameter.
+   * Cutting diameter. Diameter of the circle that the knife edges run on.
    * Takes a length such as "72 mm", at least 10 mm and at most 1000 mm.
    * @default 72 mm
    */
   readonly cutterDiameter?: Written<'length'>;
   /**
-   * fastest feed.
+   * Fastest feed. Fastest feed that the machine has.
    * Takes a speed such as "6 m/min", more than 0 m/min and at most 300 m/min.
    */
   readonly mostFeed?: Written<'speed'>;
   /**
-   * marks wanted.
+   * Marks wanted.
    * Takes marks by length such as "20 1/in", at least 1 1/in and at most 200 1/in.
    * @default 20 1/in
    */
@@ -5107,71 +5225,73 @@ export interface CutterMarksInput {
 /** What {@link cutterMarks} gives, beside workings, cautions, sources and chart. */
 export interface CutterMarksOutput {
   /**
-   * knife mark pitch.
+   * Knife mark pitch. Distance from one knife mark to the next.
    */
   readonly pitch: Quantity<'length'>;
   /**
-   * knife marks by length.
+   * Knife marks by length.
    * Shown in 1/in.
    */
   readonly marksPerInch: Quantity<'marks'>;
   /**
-   * ripple depth.
+   * Ripple depth. Depth of the wave that each knife leaves.
    * Shown in um.
    */
   readonly waveDepth: Quantity<'length'>;
   /**
-   * feed for marks wanted.
+   * Feed for marks wanted. Feed speed that gives the marks wanted.
    */
   readonly feedForWanted: Quantity<'speed'>;
   /**
-   * cutting speed.
+   * Cutting speed. Speed of the knife edge.
    * Shown in m/s.
    */
   readonly rimSpeed: Quantity<'speed'>;
 }
+/** An answer of {@link cutterMarks}. */
+export interface CutterMarksResult extends CutterMarksOutput, ResultMethods {}
 
 /** What {@link planingTime} takes. How long a pile takes through the thicknesser, passes and handling counted. For feed by rollers; not for a hand-fed jointer. */
 export interface PlaningTimeInput {
   /**
-   * total length.
+   * Total length. Length of all pieces together.
    * Takes a length such as "900 mm", more than 0 mm and at most 100 000 m.
    * @example 31.2 m
    */
   readonly totalLength: Written<'length'>;
   /**
-   * passes.
+   * Passes. Passes of each piece; leave it out to work them out from what comes off.
    * Takes a whole number such as 4, at least 1 and at most 1000.
    */
   readonly passes?: Written<'count'>;
   /**
-   * feed of the machine.
+   * Feed of the machine.
    * Takes a speed such as "6 m/min", more than 0 m/min and at most 300 m/min.
    * @example 6 m/min
    */
   readonly feed: Written<'speed'>;
   /**
-   * handling time.
+   * Handling time. Time to handle one piece for each pass.
    * Takes a time such as "15 s", at least 0 s and at most 1 h.
    * @default 15 s
    * @example 15 s
    */
   readonly handling?: Written<'time'>;
   /**
-   * how many pieces.
+   * How many pieces.
    * Takes a whole number such as 1, at least 1 and at most 100 000.
    * @default 1
    * @example 16
    */
   readonly pieces?: Written<'count'>;
   /**
-   * to take off.
+   * To take off. Thickness to take off each piece, both faces together.
    * Takes a length such as "900 mm", more than 0 mm and at most 500 mm.
    * @example 6 mm
    */
   readonly removal?: Written<'length'>;
   /**
-   * depth per pass.
+   * Depth per pass. Thickness taken off in one pass.
    * Takes a length such as "1 mm", more than 0 mm and at most 20 mm.
    * @default 1 mm
    * @example 1 mm
@@ -5181,51 +5301,53 @@ export interface PlaningTimeInput {
 /** What {@link planingTime} gives, beside workings, cautions, sources and chart. */
 export interface PlaningTimeOutput {
   /**
-   * in all.
+   * In all.
    */
   readonly time: Quantity<'time'>;
   /**
-   * passes of each piece.
+   * Passes of each piece.
    */
   readonly passes: number;
   /**
-   * cutting time.
+   * Cutting time. Time with timber under the knives.
    */
   readonly cutting: Quantity<'time'>;
   /**
-   * handling.
+   * Handling.
    */
   readonly handlingTime: Quantity<'time'>;
   /**
-   * length that runs through.
+   * Length that runs through.
    * Shown in m.
    */
   readonly run: Quantity<'length'>;
 }
+/** An answer of {@link planingTime}. */
+export interface PlaningTimeResult extends PlaningTimeOutput, ResultMethods {}
 
 /** What {@link bill} takes. What a piece costs, weighs and takes in hours: timber, glue, finish, fixings and time in one table. An estimate for the maker, not an invoice. */
 export interface BillInput {
   /**
-   * lines of the bill.
+   * Lines of the bill. One row for each thing that goes into the piece.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns item, kind?, quantity, unit?, price?, mass?, massEach?, density?.
    * @example [{"item":"rafters, salvaged","kind":"timber","quantity":"0.062 m3","price":"180/m3","density":"500 kg/m3"},{"item":"battens for the frame","kind":"timber","quantity":"11.4 m","price":"1.20/m","mass":"8.2 kg"},{"item":"wood glue","kind":"glue","quantity":"750 mL","price":"14/L","mass":"0.8 kg"},{"item":"oil varnish","kind":"finish","quantity":2,"unit":"tins","price":16.5,"massEach":"0.45 kg"},{"item":"screws 5 x 60","kind":"fixings","quantity":48,"price":0.11,"massEach":"6 g"},{"item":"bench work","kind":"time","quantity":"14.5 h"}]
    */
   readonly lines: InputOf<(typeof bill)['inputs']['lines']>;
   /**
-   * price of an hour.
+   * Price of an hour. Used for lines of time that have no price of their own.
    * Takes a price of 0 or more: for one of the unit the quantity is in, such as 12.50, or with what it is for, such as '4.20/m', '38/m2', '18/L', '9/kg' or '40/h'.
    * @example 24
    */
   readonly hourly?: InputOf<(typeof bill)['inputs']['hourly']>;
   /**
-   * contingency.
+   * Contingency. A share added to the sum for what was forgotten.
    * Takes a share such as "0 %", at least 0 % and at most 200 %.
    * @default 0 %
    * @example 10 %
    */
   readonly forgotten?: Written<'share'>;
   /**
-   * sales tax.
+   * Sales tax. Share of the sum.
    * Takes a share such as "0 %", at least 0 % and at most 100 %.
    * @default 0 %
    */
@@ -5234,27 +5356,27 @@ export interface BillInput {
 /** What {@link bill} gives, beside workings, cautions, sources and chart. */
 export interface BillOutput {
   /**
-   * cost in all.
+   * Cost in all.
    */
   readonly total: Quantity<'money'>;
   /**
-   * the lines together.
+   * The lines together.
    */
   readonly subtotal: Quantity<'money'>;
   /**
-   * contingency.
+   * Contingency. A share added to the sum for what was forgotten.
    */
   readonly forgotten?: Quantity<'money'> | undefined;
   /**
-   * sales tax.
+   * Sales tax.
    */
   readonly tax?: Quantity<'money'> | undefined;
   /**
-   * mass.
+   * Mass. Mass of the lines that have one.
    */
   readonly mass?: Quantity<'mass'> | undefined;
   /**
-   * hours of work.
+   * Hours of work.
    * Shown in h.
    */
   readonly time?: Quantity<'time'> | undefined;
@@ -5267,23 +5389,25 @@ export interface BillOutput {
    */
   readonly lines: ShownOf<(typeof bill)['outputs']['lines']>;
 }
+/** An answer of {@link bill}. */
+export interface BillResult extends BillOutput, ResultMethods {}
 
 /** What {@link prepTime} takes. Hours of de-nailing, docking, planing and the like, foretold from a few timed pieces, with the range to plan for and what it costs. */
 export interface PrepTimeInput {
   /**
-   * operations.
+   * Operations. One row for each operation.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns work?, times, pieces.
    * @example [{"work":"de-nailing","times":"7 min, 11 min, 5 min, 9 min, 8 min","pieces":24},{"work":"docking and planing","times":"4 min, 6 min, 5 min","pieces":24}]
    */
   readonly works: InputOf<(typeof prepTime)['inputs']['works']>;
   /**
-   * certainty.
+   * Certainty. Chance that the job lies in the range.
    * Takes a share such as "80 %", at least 50 % and at most 99 %.
    * @default 80 %
    */
   readonly certainty?: Written<'share'>;
   /**
-   * cost of an hour.
+   * Cost of an hour.
    * Takes an amount of money such as 12.50, at least 0.00 and at most 10 000.00.
    * @example 18
    */
@@ -5292,30 +5416,30 @@ export interface PrepTimeInput {
 /** What {@link prepTime} gives, beside workings, cautions, sources and chart. */
 export interface PrepTimeOutput {
   /**
-   * in one sentence.
+   * In one sentence.
    */
   readonly sentence: string;
   /**
-   * time expected.
+   * Time expected.
    * Shown in h.
    */
   readonly expected: Quantity<'time'>;
   /**
-   * least of the range.
+   * Least of the range.
    * Shown in h.
    */
   readonly low: Quantity<'time'>;
   /**
-   * most of the range.
+   * Most of the range.
    * Shown in h.
    */
   readonly high: Quantity<'time'>;
   /**
-   * cost.
+   * Cost. Cost of the time expected.
    */
   readonly cost?: Quantity<'money'> | undefined;
   /**
-   * highest cost.
+   * Highest cost. Cost of the longest time of the range.
    */
   readonly costHigh?: Quantity<'money'> | undefined;
   /**
@@ -5323,47 +5447,49 @@ export interface PrepTimeOutput {
    */
   readonly works: ShownOf<(typeof prepTime)['outputs']['works']>;
 }
+/** An answer of {@link prepTime}. */
+export interface PrepTimeResult extends PrepTimeOutput, ResultMethods {}
 
 /** What {@link passage} takes. Whether a counter, top or bench goes round corners, through doors and into a van: lying, on edge or tilted; where to divide it if not, and how many people carry it. */
 export interface PassageInput {
   /**
-   * length of the piece.
+   * Length of the piece.
    * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
    * @example 1950 mm
    */
   readonly length: Written<'length'>;
   /**
-   * width of the piece.
+   * Width of the piece.
    * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
    * @example 640 mm
    */
   readonly width: Written<'length'>;
   /**
-   * height.
+   * Height. Height of the piece, or thickness of a top.
    * Takes a length such as "900 mm", more than 0 mm and at most 5000 mm.
    * @example 60 mm
    */
   readonly height: Written<'length'>;
   /**
-   * passages.
+   * Passages. What the piece passes, in order.
    * Takes a table (a list of rows, a data frame or a CSV file) with columns kind, first, second?, height?.
    * @example [{"kind":"van","first":"2400 mm","second":"1300 mm","height":"1300 mm"},{"kind":"door","first":"780 mm","height":"1980 mm"},{"kind":"corner","first":"900 mm","second":"1000 mm","height":"2300 mm"}]
    */
   readonly gates: InputOf<(typeof passage)['inputs']['gates']>;
   /**
-   * hand room.
+   * Hand room. Room for hands and padding on each side.
    * Takes a length such as "20 mm", at least 0 mm and at most 500 mm.
    * @default 20 mm
    */
   readonly spare?: Written<'length'>;
   /**
-   * mass of the piece.
+   * Mass of the piece.
    * Takes a mass such as "12 kg", more than 0 g and at most 2000 kg.
    * @example 38 kg
    */
   readonly mass?: Written<'mass'>;
   /**
-   * carriers.
+   * Carriers. Whose lifting limits are taken; those of women are lower.
    * Takes one of "men", "women".
    * @default women
    */
@@ -5372,31 +5498,31 @@ export interface PassageInput {
 /** What {@link passage} gives, beside workings, cautions, sources and chart. */
 export interface PassageOutput {
   /**
-   * in one sentence.
+   * In one sentence.
    */
   readonly sentence: string;
   /**
-   * goes in whole.
+   * Goes in whole. Whether the piece passes in one part.
    */
   readonly fits: boolean;
   /**
-   * longest piece.
+   * Longest piece. Longest piece of this width and height that passes.
    */
   readonly longest?: Quantity<'length'> | undefined;
   /**
-   * parts.
+   * Parts. Parts to make the piece in.
    */
   readonly parts: number;
   /**
-   * length of one part.
+   * Length of one part.
    */
   readonly partLength: Quantity<'length'>;
   /**
-   * mass of one part.
+   * Mass of one part.
    */
   readonly partMass?: Quantity<'mass'> | undefined;
   /**
-   * carriers needed.
+   * Carriers needed. People to carry one part.
    */
   readonly people?: number | undefined;
   /**
@@ -5404,36 +5530,38 @@ export interface PassageOutput {
    */
   readonly gates: ShownOf<(typeof passage)['outputs']['gates']>;
 }
+/** An answer of {@link passage}. */
+export interface PassageResult extends PassageOutput, ResultMethods {}
 
 /** What {@link heightsForPeople} takes. Whom a height of counter, bench, stool or table suits, by published body measures; the height that suits most; access for wheelchair users; school sizes by stature. */
 export interface HeightsForPeopleInput {
   /**
-   * what it is.
+   * What it is.
    * Takes one of "standing, light work", "standing, heavy work", "standing, fine work", "seat", "room for the knees".
    * @default standing, light work
    * @example standing, light work
    */
   readonly use?: 'standing, light work' | 'standing, heavy work' | 'standing, fine work' | 'seat' | 'room for the knees';
   /**
-   * height.
+   * Height. Height to check; of a table to sit at, the room under it.
    * Takes a length such as "900 mm", more than 0 mm and at most 2000 mm.
    * @example 950 mm
    */
   readonly height: Written<'length'>;
   /**
-   * for whom.
+   * For whom.
    * Takes one of "adults", "men", "women".
    * @default adults
    */
   readonly people?: 'adults' | 'men' | 'women';
   /**
-   * thickness of the shoes.
+   * Thickness of the shoes.
    * Takes a length such as "25 mm", at least 0 mm and at most 100 mm.
    * @default 25 mm
    */
   readonly shoes?: Written<'length'>;
   /**
-   * stature.
+   * Stature. Stature of a child, for the school size.
    * Takes a length such as "900 mm", at least 800 mm and at most 2070 mm.
    */
   readonly stature?: Written<'length'>;
@@ -5441,39 +5569,109 @@ export interface HeightsForPeopleInput {
 /** What {@link heightsForPeople} gives, beside workings, cautions, sources and chart. */
 export interface HeightsForPeopleOutput {
   /**
-   * in one sentence.
+   * In one sentence.
    */
   readonly sentence: string;
   /**
-   * share suited.
+   * Share suited. Share of people whom the height suits.
    */
   readonly share: Quantity<'share'>;
   /**
-   * best height.
+   * Best height. Height that suits the average person.
    */
   readonly best: Quantity<'length'>;
   /**
-   * share at best.
+   * Share at best. Share of people whom the best height suits.
    */
   readonly bestShare: Quantity<'share'>;
   /**
-   * 5th percentile.
+   * 5th percentile. Body measure of the 5th percentile, without shoes.
    */
   readonly low: Quantity<'length'>;
   /**
-   * 95th percentile.
+   * 95th percentile. Body measure of the 95th percentile, without shoes.
    */
   readonly high: Quantity<'length'>;
   /**
-   * access for wheelchair users.
+   * Access for wheelchair users.
    */
   readonly access: string;
   /**
-   * school seat.
+   * School seat. Height of a school seat for that stature.
    */
   readonly schoolSeat?: Quantity<'length'> | undefined;
   /**
-   * school table.
+   * School table. Height of a school table for that stature.
    */
   readonly schoolTable?: Quantity<'length'> | undefined;
+}
+/** An answer of {@link heightsForPeople}. */
+export interface HeightsForPeopleResult extends HeightsForPeopleOutput, ResultMethods {}
+
+/** Every recipe, its call with the interfaces above. */
+export interface DocumentedRecipes {
+  readonly cupDepth: InPlaceOf<typeof cupDepth, DocumentedRecipe<CupDepthInput, CupDepthResult, (typeof cupDepth)['inputs'], (typeof cupDepth)['outputs']>>;
+  readonly equilibriumMoisture: InPlaceOf<typeof equilibriumMoisture, DocumentedRecipe<EquilibriumMoistureInput, EquilibriumMoistureResult, (typeof equilibriumMoisture)['inputs'], (typeof equilibriumMoisture)['outputs']>>;
+  readonly fixingSlots: InPlaceOf<typeof fixingSlots, DocumentedRecipe<FixingSlotsInput, FixingSlotsResult, (typeof fixingSlots)['inputs'], (typeof fixingSlots)['outputs']>>;
+  readonly humidityFor: InPlaceOf<typeof humidityFor, DocumentedRecipe<HumidityForInput, HumidityForResult, (typeof humidityFor)['inputs'], (typeof humidityFor)['outputs']>>;
+  readonly meterCorrection: InPlaceOf<typeof meterCorrection, DocumentedRecipe<MeterCorrectionInput, MeterCorrectionResult, (typeof meterCorrection)['inputs'], (typeof meterCorrection)['outputs']>>;
+  readonly moistureByWeight: InPlaceOf<typeof moistureByWeight, DocumentedRecipe<MoistureByWeightInput, MoistureByWeightResult, (typeof moistureByWeight)['inputs'], (typeof moistureByWeight)['outputs']>>;
+  readonly movementAcross: InPlaceOf<typeof movementAcross, DocumentedRecipe<MovementAcrossInput, MovementAcrossResult, (typeof movementAcross)['inputs'], (typeof movementAcross)['outputs']>>;
+  readonly pieceWeight: InPlaceOf<typeof pieceWeight, DocumentedRecipe<PieceWeightInput, PieceWeightResult, (typeof pieceWeight)['inputs'], (typeof pieceWeight)['outputs']>>;
+  readonly restraintStress: InPlaceOf<typeof restraintStress, DocumentedRecipe<RestraintStressInput, RestraintStressResult, (typeof restraintStress)['inputs'], (typeof restraintStress)['outputs']>>;
+  readonly seasonalMovement: InPlaceOf<typeof seasonalMovement, DocumentedRecipe<SeasonalMovementInput, SeasonalMovementResult, (typeof seasonalMovement)['inputs'], (typeof seasonalMovement)['outputs']>>;
+  readonly woodDensity: InPlaceOf<typeof woodDensity, DocumentedRecipe<WoodDensityInput, WoodDensityResult, (typeof woodDensity)['inputs'], (typeof woodDensity)['outputs']>>;
+  readonly boardMeasure: InPlaceOf<typeof boardMeasure, DocumentedRecipe<BoardMeasureInput, BoardMeasureResult, (typeof boardMeasure)['inputs'], (typeof boardMeasure)['outputs']>>;
+  readonly boardTally: InPlaceOf<typeof boardTally, DocumentedRecipe<BoardTallyInput, BoardTallyResult, (typeof boardTally)['inputs'], (typeof boardTally)['outputs']>>;
+  readonly clearPieces: InPlaceOf<typeof clearPieces, DocumentedAsyncRecipe<ClearPiecesInput, ClearPiecesResult, (typeof clearPieces)['inputs'], (typeof clearPieces)['outputs']>>;
+  readonly cuttingPlan: InPlaceOf<typeof cuttingPlan, DocumentedAsyncRecipe<CuttingPlanInput, CuttingPlanResult, (typeof cuttingPlan)['inputs'], (typeof cuttingPlan)['outputs']>>;
+  readonly flatteningLoss: InPlaceOf<typeof flatteningLoss, DocumentedRecipe<FlatteningLossInput, FlatteningLossResult, (typeof flatteningLoss)['inputs'], (typeof flatteningLoss)['outputs']>>;
+  readonly gradeYield: InPlaceOf<typeof gradeYield, DocumentedRecipe<GradeYieldInput, GradeYieldResult, (typeof gradeYield)['inputs'], (typeof gradeYield)['outputs']>>;
+  readonly palletBoards: InPlaceOf<typeof palletBoards, DocumentedRecipe<PalletBoardsInput, PalletBoardsResult, (typeof palletBoards)['inputs'], (typeof palletBoards)['outputs']>>;
+  readonly partsCost: InPlaceOf<typeof partsCost, DocumentedRecipe<PartsCostInput, PartsCostResult, (typeof partsCost)['inputs'], (typeof partsCost)['outputs']>>;
+  readonly pileSampling: InPlaceOf<typeof pileSampling, DocumentedRecipe<PileSamplingInput, PileSamplingResult, (typeof pileSampling)['inputs'], (typeof pileSampling)['outputs']>>;
+  readonly pileYield: InPlaceOf<typeof pileYield, DocumentedRecipe<PileYieldInput, PileYieldResult, (typeof pileYield)['inputs'], (typeof pileYield)['outputs']>>;
+  readonly roughToDressed: InPlaceOf<typeof roughToDressed, DocumentedRecipe<RoughToDressedInput, RoughToDressedResult, (typeof roughToDressed)['inputs'], (typeof roughToDressed)['outputs']>>;
+  readonly topFromPile: InPlaceOf<typeof topFromPile, DocumentedAsyncRecipe<TopFromPileInput, TopFromPileResult, (typeof topFromPile)['inputs'], (typeof topFromPile)['outputs']>>;
+  readonly caulCamber: InPlaceOf<typeof caulCamber, DocumentedRecipe<CaulCamberInput, CaulCamberResult, (typeof caulCamber)['inputs'], (typeof caulCamber)['outputs']>>;
+  readonly clampPlan: InPlaceOf<typeof clampPlan, DocumentedRecipe<ClampPlanInput, ClampPlanResult, (typeof clampPlan)['inputs'], (typeof clampPlan)['outputs']>>;
+  readonly glueQuantity: InPlaceOf<typeof glueQuantity, DocumentedRecipe<GlueQuantityInput, GlueQuantityResult, (typeof glueQuantity)['inputs'], (typeof glueQuantity)['outputs']>>;
+  readonly glueTiming: InPlaceOf<typeof glueTiming, DocumentedRecipe<GlueTimingInput, GlueTimingResult, (typeof glueTiming)['inputs'], (typeof glueTiming)['outputs']>>;
+  readonly layerCount: InPlaceOf<typeof layerCount, DocumentedRecipe<LayerCountInput, LayerCountResult, (typeof layerCount)['inputs'], (typeof layerCount)['outputs']>>;
+  readonly matchSlabs: InPlaceOf<typeof matchSlabs, DocumentedRecipe<MatchSlabsInput, MatchSlabsResult, (typeof matchSlabs)['inputs'], (typeof matchSlabs)['outputs']>>;
+  readonly stackUp: InPlaceOf<typeof stackUp, DocumentedRecipe<StackUpInput, StackUpResult, (typeof stackUp)['inputs'], (typeof stackUp)['outputs']>>;
+  readonly stripCount: InPlaceOf<typeof stripCount, DocumentedRecipe<StripCountInput, StripCountResult, (typeof stripCount)['inputs'], (typeof stripCount)['outputs']>>;
+  readonly stripLayout: InPlaceOf<typeof stripLayout, DocumentedAsyncRecipe<StripLayoutInput, StripLayoutResult, (typeof stripLayout)['inputs'], (typeof stripLayout)['outputs']>>;
+  readonly angledRail: InPlaceOf<typeof angledRail, DocumentedRecipe<AngledRailInput, AngledRailResult, (typeof angledRail)['inputs'], (typeof angledRail)['outputs']>>;
+  readonly biscuitSpacing: InPlaceOf<typeof biscuitSpacing, DocumentedRecipe<BiscuitSpacingInput, BiscuitSpacingResult, (typeof biscuitSpacing)['inputs'], (typeof biscuitSpacing)['outputs']>>;
+  readonly halfLap: InPlaceOf<typeof halfLap, DocumentedRecipe<HalfLapInput, HalfLapResult, (typeof halfLap)['inputs'], (typeof halfLap)['outputs']>>;
+  readonly jointFit: InPlaceOf<typeof jointFit, DocumentedRecipe<JointFitInput, JointFitResult, (typeof jointFit)['inputs'], (typeof jointFit)['outputs']>>;
+  readonly mitreGap: InPlaceOf<typeof mitreGap, DocumentedRecipe<MitreGapInput, MitreGapResult, (typeof mitreGap)['inputs'], (typeof mitreGap)['outputs']>>;
+  readonly mitredEnd: InPlaceOf<typeof mitredEnd, DocumentedRecipe<MitredEndInput, MitredEndResult, (typeof mitredEnd)['inputs'], (typeof mitredEnd)['outputs']>>;
+  readonly screwHold: InPlaceOf<typeof screwHold, DocumentedRecipe<ScrewHoldInput, ScrewHoldResult, (typeof screwHold)['inputs'], (typeof screwHold)['outputs']>>;
+  readonly splayedCorner: InPlaceOf<typeof splayedCorner, DocumentedRecipe<SplayedCornerInput, SplayedCornerResult, (typeof splayedCorner)['inputs'], (typeof splayedCorner)['outputs']>>;
+  readonly splineSlot: InPlaceOf<typeof splineSlot, DocumentedRecipe<SplineSlotInput, SplineSlotResult, (typeof splineSlot)['inputs'], (typeof splineSlot)['outputs']>>;
+  readonly squareness: InPlaceOf<typeof squareness, DocumentedRecipe<SquarenessInput, SquarenessResult, (typeof squareness)['inputs'], (typeof squareness)['outputs']>>;
+  readonly beam: InPlaceOf<typeof beam, DocumentedRecipe<BeamInput, BeamResult, (typeof beam)['inputs'], (typeof beam)['outputs']>>;
+  readonly rackingFrame: InPlaceOf<typeof rackingFrame, DocumentedRecipe<RackingFrameInput, RackingFrameResult, (typeof rackingFrame)['inputs'], (typeof rackingFrame)['outputs']>>;
+  readonly railSpan: InPlaceOf<typeof railSpan, DocumentedRecipe<RailSpanInput, RailSpanResult, (typeof railSpan)['inputs'], (typeof railSpan)['outputs']>>;
+  readonly tipping: InPlaceOf<typeof tipping, DocumentedRecipe<TippingInput, TippingResult, (typeof tipping)['inputs'], (typeof tipping)['outputs']>>;
+  readonly topSag: InPlaceOf<typeof topSag, DocumentedRecipe<TopSagInput, TopSagResult, (typeof topSag)['inputs'], (typeof topSag)['outputs']>>;
+  readonly filmBuild: InPlaceOf<typeof filmBuild, DocumentedRecipe<FilmBuildInput, FilmBuildResult, (typeof filmBuild)['inputs'], (typeof filmBuild)['outputs']>>;
+  readonly finishQuantity: InPlaceOf<typeof finishQuantity, DocumentedRecipe<FinishQuantityInput, FinishQuantityResult, (typeof finishQuantity)['inputs'], (typeof finishQuantity)['outputs']>>;
+  readonly gritSequence: InPlaceOf<typeof gritSequence, DocumentedRecipe<GritSequenceInput, GritSequenceResult, (typeof gritSequence)['inputs'], (typeof gritSequence)['outputs']>>;
+  readonly nailHoles: InPlaceOf<typeof nailHoles, DocumentedRecipe<NailHolesInput, NailHolesResult, (typeof nailHoles)['inputs'], (typeof nailHoles)['outputs']>>;
+  readonly shellacCut: InPlaceOf<typeof shellacCut, DocumentedRecipe<ShellacCutInput, ShellacCutResult, (typeof shellacCut)['inputs'], (typeof shellacCut)['outputs']>>;
+  readonly stainTrials: InPlaceOf<typeof stainTrials, DocumentedRecipe<StainTrialsInput, StainTrialsResult, (typeof stainTrials)['inputs'], (typeof stainTrials)['outputs']>>;
+  readonly thinToSolids: InPlaceOf<typeof thinToSolids, DocumentedRecipe<ThinToSolidsInput, ThinToSolidsResult, (typeof thinToSolids)['inputs'], (typeof thinToSolids)['outputs']>>;
+  readonly thinnedVoc: InPlaceOf<typeof thinnedVoc, DocumentedRecipe<ThinnedVocInput, ThinnedVocResult, (typeof thinnedVoc)['inputs'], (typeof thinnedVoc)['outputs']>>;
+  readonly thinningRatio: InPlaceOf<typeof thinningRatio, DocumentedRecipe<ThinningRatioInput, ThinningRatioResult, (typeof thinningRatio)['inputs'], (typeof thinningRatio)['outputs']>>;
+  readonly chamfer: InPlaceOf<typeof chamfer, DocumentedRecipe<ChamferInput, ChamferResult, (typeof chamfer)['inputs'], (typeof chamfer)['outputs']>>;
+  readonly chipVolume: InPlaceOf<typeof chipVolume, DocumentedRecipe<ChipVolumeInput, ChipVolumeResult, (typeof chipVolume)['inputs'], (typeof chipVolume)['outputs']>>;
+  readonly cutterMarks: InPlaceOf<typeof cutterMarks, DocumentedRecipe<CutterMarksInput, CutterMarksResult, (typeof cutterMarks)['inputs'], (typeof cutterMarks)['outputs']>>;
+  readonly planingTime: InPlaceOf<typeof planingTime, DocumentedRecipe<PlaningTimeInput, PlaningTimeResult, (typeof planingTime)['inputs'], (typeof planingTime)['outputs']>>;
+  readonly bill: InPlaceOf<typeof bill, DocumentedRecipe<BillInput, BillResult, (typeof bill)['inputs'], (typeof bill)['outputs']>>;
+  readonly prepTime: InPlaceOf<typeof prepTime, DocumentedRecipe<PrepTimeInput, PrepTimeResult, (typeof prepTime)['inputs'], (typeof prepTime)['outputs']>>;
+  readonly passage: InPlaceOf<typeof passage, DocumentedRecipe<PassageInput, PassageResult, (typeof passage)['inputs'], (typeof passage)['outputs']>>;
+  readonly heightsForPeople: InPlaceOf<typeof heightsForPeople, DocumentedRecipe<HeightsForPeopleInput, HeightsForPeopleResult, (typeof heightsForPeople)['inputs'], (typeof heightsForPeople)['outputs']>>;
 }

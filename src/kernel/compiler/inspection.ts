@@ -38,9 +38,10 @@ function inspectNode(
   const path = dottedName(ts, isProperty ? node.parent : node);
   const value = path && valueOf(session, path);
   if (isRecipe(value)) return recipeCard(value);
+  const declared = program.describe(file, node.getStart(file));
   const parts = [
-    program.describe(file, node.getStart(file)),
-    describeField(session, node),
+    declared,
+    describeField(session, node, declared),
     path && describeValue(value, inDepth),
   ].filter((part) => part !== undefined);
   const [type, ...rest] = parts;
@@ -57,8 +58,15 @@ function describeValue(value: unknown, inDepth: boolean): string | undefined {
   return value === undefined ? undefined : `value: ${textOf(value).slice(0, 2000)}`;
 }
 
-/** The label, form and unit of a recipe's field, for the name of one in a call of the recipe. */
-function describeField(session: SessionView, node: TS.Node): string | undefined {
+/**
+ * The label, form and unit of a recipe's field, for the name of one in a call of the recipe; undefined where the comment
+ * of its declaration says so already.
+ */
+function describeField(
+  session: SessionView,
+  node: TS.Node,
+  declared: string | undefined,
+): string | undefined {
   const { ts } = session.program;
   if (!ts.isPropertyAssignment(node.parent) || node.parent.name !== node) return undefined;
   const found = fieldPath(ts, node);
@@ -66,7 +74,9 @@ function describeField(session: SessionView, node: TS.Node): string | undefined 
   const recipe = callee && valueOf(session, callee);
   const [name, ...deeper] = found?.fields ?? [];
   if (name === undefined || deeper.length > 0 || !isRecipe(recipe)) return undefined;
-  return fieldLines(recipe.inputs[name]).join('\n') || undefined;
+  const field = recipe.inputs[name];
+  if (field?.expects !== undefined && declared?.includes(field.expects)) return undefined;
+  return fieldLines(field).join('\n') || undefined;
 }
 
 const fieldLines = ({ label, expects, unit }: RecipeField = {}): string[] => [

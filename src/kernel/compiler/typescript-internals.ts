@@ -9,6 +9,13 @@ interface Internals {
   isExpressionNode(node: TS.Node): boolean;
   getTouchingPropertyName(file: TS.SourceFile, position: number): TS.Node;
   getContainerNode(node: TS.Node): TS.Node | undefined;
+  getContainingObjectLiteralElement(node: TS.Node): TS.ObjectLiteralElement | undefined;
+  getPropertySymbolsFromContextualType(
+    node: TS.ObjectLiteralElement,
+    checker: TS.TypeChecker,
+    type: TS.Type,
+    ofEachOfUnion: boolean,
+  ): readonly TS.Symbol[];
   SymbolDisplay: {
     getSymbolDisplayPartsDocumentationAndSymbolKind(
       checker: TS.TypeChecker,
@@ -42,6 +49,8 @@ export const internalMembers = [
   'isExpressionNode',
   'getTouchingPropertyName',
   'getContainerNode',
+  'getContainingObjectLiteralElement',
+  'getPropertySymbolsFromContextualType',
   'SymbolDisplay.getSymbolDisplayPartsDocumentationAndSymbolKind',
   'Completions.getCompletionsAtPosition',
 ] as const;
@@ -164,6 +173,16 @@ export function completionsAt(
   );
 }
 
+/** The member that a name in an object literal stands for: its documentation is with the type that is expected there. */
+function expectedMember(ts: Compiler, checker: TS.TypeChecker, node: TS.Node): TS.Symbol | undefined {
+  const element = ts.getContainingObjectLiteralElement(node);
+  if (!element || !ts.isObjectLiteralExpression(element.parent)) return undefined;
+  const expected = checker.getContextualType(element.parent);
+  if (!expected) return undefined;
+  const members = ts.getPropertySymbolsFromContextualType(element, checker, expected, false);
+  return members.length === 1 ? members[0] : undefined;
+}
+
 /** Type and documentation of the name at a position as plain text; undefined where there is no name. */
 export function describeSymbolAt(
   ts: Compiler,
@@ -172,7 +191,9 @@ export function describeSymbolAt(
   position: number,
 ): string | undefined {
   const node = ts.getTouchingPropertyName(file, position);
-  const symbol = ts.isSourceFile(node) ? undefined : checker.getSymbolAtLocation(node);
+  const symbol = ts.isSourceFile(node)
+    ? undefined
+    : (expectedMember(ts, checker, node) ?? checker.getSymbolAtLocation(node));
   if (!symbol) return undefined;
   const info = ts.SymbolDisplay.getSymbolDisplayPartsDocumentationAndSymbolKind(
     checker,
