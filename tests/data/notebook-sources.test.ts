@@ -71,12 +71,10 @@ const unverified = [
   'en-1990, Table A1.1, psi_2, places of assembly and shops',
   'en-1995-1-1, 2.2.3 and Table 3.2',
   'en-1995-1-1, 8.7.2 with the steel rules of EN 1993-1-8',
-  'fpl-gtr-190, Eq. 13-3, p. 13-17',
   'fpl-gtr-190, Table 5-1',
   'fpl-gtr-190, Table 5-1, elastic ratios',
   'fpl-gtr-190, ch. 4, specific gravity and volumetric shrinkage',
   'fpl-gtr-190, ch. 8, wood screws, withdrawal',
-  'fpl-gtr-282, Eq. 4-5',
   'super-foot, one twelfth of a cubic foot',
 ];
 

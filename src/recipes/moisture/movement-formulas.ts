@@ -3,7 +3,7 @@ import { formula, variable } from '../../engine/formula.js';
 import { cite } from '../../engine/source.js';
 
 export const coefficientSource = cite('fpl-gtr-190', 'Eq. 13-2, p. 13-15');
-export const greenSource = cite('fpl-gtr-190', 'Eq. 13-3, p. 13-17', { read: 'memory' });
+export const greenSource = cite('fpl-gtr-190', 'Eq. 13-3, p. 13-17, by Tables 4-3 and 13-5');
 
 const D = variable('length', 'size across the grain at the first moisture', { unit: 'mm' });
 const first = variable('moisture', 'starting moisture content', { unit: '%' });

@@ -276,7 +276,7 @@ describe('places outside the USA', () => {
     const same = equilibriumMoisture({ temperature: '20.05 degC', humidity: '66 %' });
     expect(july.airMoisture.in('%')).toBeCloseTo(same.moisture.in('%'), 9);
     expect(of('Paris').sources.map((s) => s.id)).toEqual(
-      expect.arrayContaining(['met-office-holiday-weather', 'fpl-gtr-282']),
+      expect.arrayContaining(['met-office-holiday-weather', 'fpl-gtr-190']),
     );
   });
   it('takes the middle of a morning and an afternoon, and says so', () => {
