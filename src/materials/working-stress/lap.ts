@@ -64,3 +64,33 @@ export const frameSway = formula({
   },
   basis: 'estimate',
 });
+
+/** Twist of a glued crossing at the loads as they are, with the share kept for glue-ups of the shop. */
+export const workingTorsion = formula({
+  symbol: 'tau',
+  result: variable('stress', 'working torsional shear of a glued crossing', { unit: 'MPa' }),
+  expression: 'n k_mod f_tor / (gamma_M gamma)',
+  variables: {
+    n: variable('ratio', 'share kept for a joint glued in the shop'),
+    k_mod: variable('ratio', 'duration of load and service class'),
+    f_tor: variable('stress', 'characteristic torsional shear of a factory-glued crossing', { unit: 'MPa' }),
+    gamma_M: variable('ratio', 'partial factor'),
+    gamma: variable('ratio', 'factored load over the load as it is'),
+  },
+  basis: 'estimate',
+});
+/** Both at once: twist and rolling shear add up, on the safe side. */
+export const crossingUse = formula({
+  symbol: 'u',
+  result: variable('ratio', 'share of the glued face’s strength that is used'),
+  expression: 'M / T + R / (a b f_R)',
+  variables: {
+    M: variable('moment', 'moment in the plane of the glued face', { unit: 'N mm' }),
+    T: variable('moment', 'twist that the crossing carries', { unit: 'N mm' }),
+    R: variable('force', 'force across the glued face'),
+    a: mm('one side of the glued face'),
+    b: mm('other side of the glued face'),
+    f_R: variable('stress', 'working rolling shear', { unit: 'MPa' }),
+  },
+  basis: 'estimate',
+});

@@ -6,6 +6,8 @@ import { recipe } from '../../engine/recipe.js';
 import { InputError } from '../../units/input-error.js';
 import { pictureField } from './full-size-drawing.js';
 import { halfLapDrawing } from './half-lap-drawing.js';
+import { lapStrengthFields, lapStrengthOutputs } from './half-lap-fields.js';
+import { lapCautions, lapStrength, lapStrengthFormulas } from './half-lap-strength.js';
 
 const mm = (label: string) => variable('length', label, { unit: 'mm' });
 const angle = variable('angle', 'angle between the pieces', { unit: 'deg' });
@@ -34,14 +36,16 @@ const glued = formula({
 
 /**
  * A half lap where two pieces cross or meet, square or at an angle: how deep, how far apart the shoulders, how much
- * glued face. For pieces of one thickness whose faces come flush.
+ * glued face, and what the cut pieces and the glued face carry: net section, rolling shear and twist. For pieces of one
+ * thickness whose faces come flush. Lengths in; lengths, newtons and N·m out. Source: geometry, and the working stresses
+ * of every recipe.
  */
 export const halfLap = recipe({
   name: 'halfLap',
   title: 'Half lap',
   topic: 'joinery',
   about:
-    'How deep to cut a half lap, how far apart its shoulders are and at which angle, and its glued face. Both pieces of one thickness, faces flush.',
+    'How deep to cut a half lap, how far apart its shoulders are at which angle, and what the cut pieces and the glued face carry. Both pieces of one thickness, faces flush.',
   sources: [],
   inputs: {
     widthA: field.length({ label: 'width of piece A', above: '0 mm', max: '2 m' }),
@@ -59,6 +63,7 @@ export const halfLap = recipe({
       help: 'Whether they cross, one ends on the other, or both end.',
       default: 'crossing',
     }),
+    ...lapStrengthFields,
     picture: pictureField,
   },
   outputs: {
@@ -80,8 +85,9 @@ export const halfLap = recipe({
       help: 'Timber to be cut away from both pieces.',
       unit: 'cm3',
     }),
+    ...lapStrengthOutputs,
   },
-  formulas: [depth, between, glued],
+  formulas: [depth, between, glued, ...lapStrengthFormulas],
   solve: (given, trace) => {
     const { widthA, widthB, thickness, angle: a } = given;
     if (given.at === 'corner' && Math.round(((a * 180) / Math.PI) * 1e6) !== 90e6)
@@ -101,9 +107,11 @@ export const halfLap = recipe({
       ],
       glueArea,
       removed: 2 * d * glueArea,
+      ...lapStrength(given, glueArea, trace),
     };
   },
-  cautions: (given) => [
+  cautions: (given, answer) => [
+    ...lapCautions(answer),
     danger(
       'clear salvaged pieces of nails before cutting; hold small pieces in a vice or a sled, not by hand',
     ),
@@ -115,5 +123,12 @@ export const halfLap = recipe({
       : [note('a lap at an end holds by glue alone: add a screw or a peg where it may be pulled open')]),
   ],
   chart: (given, answer) => halfLapDrawing({ ...given, ...answer }),
-  example: { widthA: '70 mm', widthB: '45 mm', thickness: '35 mm', angle: '60 deg' },
+  example: {
+    widthA: '70 mm',
+    widthB: '45 mm',
+    thickness: '35 mm',
+    angle: '60 deg',
+    category: 'hall',
+    moment: '8 N m',
+  },
 });

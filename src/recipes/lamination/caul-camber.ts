@@ -4,12 +4,9 @@ import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
-import type { Trace } from '../../engine/trace.js';
-import type { StructuralMaterial } from '../../materials/elastic-properties.js';
-import { classStress } from '../../materials/working-stress/strength-class.js';
-import type { LoadCase, SectionSize } from '../../materials/working-stress/load-case.js';
-import { ungradedWood } from '../../materials/working-stress/ungraded-wood.js';
+import type { LoadCase } from '../../materials/working-stress/load-case.js';
 import { stressFormulas } from '../../materials/working-stress/stress-formulas.js';
+import { woodStress } from '../../materials/working-stress/wood-stress.js';
 import { mm } from './salvage-caution.js';
 import { caulCamberFields } from './caul-camber-fields.js';
 
@@ -58,22 +55,6 @@ const bend = formula({
 
 /** Clamps stay on for hours: a load of short duration, all of it imposed, in a heated room. */
 const clamped: LoadCase = { mix: { permanent: 0, imposed: 1 }, duration: 'short', serviceClass: 1 };
-
-/**
- * The bending stress a caul may be bent to, pascals, by the rule of every recipe: a grade by its own standard, a species
- * without one by green clear wood and the ratio of an unexamined piece. Undefined where no strength is known.
- */
-function allowedStress(
-  wood: StructuralMaterial,
-  size: SectionSize,
-  examined: boolean,
-  trace: Trace,
-): number | undefined {
-  if (wood.grade) return classStress(wood.grade, size, clamped, trace).bending;
-  return wood.timber
-    ? ungradedWood(wood.timber, { examined, size, load: clamped }, trace).stress.bending
-    : undefined;
-}
 
 /**
  * How much crown to plane on a caul so that, clamped at its two ends, it comes straight and presses evenly all along.
@@ -137,7 +118,7 @@ export const caulCamber = recipe({
     const y = trace.evaluate(crown, { w, L: given.length, E: wood.modulus.middle, I });
     const stress = trace.evaluate(bend, { w, L: given.length, b: given.width, d: given.depth });
     const size = { width: given.width, depth: given.depth };
-    const allowed = allowedStress(wood, size, given.examined, trace);
+    const { bending: allowed } = woodStress(wood, { examined: given.examined, size, load: clamped }, trace);
     if (allowed !== undefined)
       trace.note(
         `Stress allowed for some hours under clamps: ${Number((allowed / 1e6).toPrecision(3))} MPa. The crown itself follows from the mean stiffness, since too soft a figure makes too much crown.`,

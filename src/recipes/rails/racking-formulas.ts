@@ -1,5 +1,6 @@
 import { formula, variable } from '../../engine/formula.js';
 import { cite } from '../../engine/source.js';
+import { crossingUse, workingTorsion } from '../../materials/working-stress/lap.js';
 
 const E = variable('modulus', 'modulus of elasticity', { unit: 'MPa' });
 const F = variable('force', 'force along the top of one frame');
@@ -110,35 +111,6 @@ export const braceBuckling = formula({
     ...frame,
   },
   source: cite('gere-mechanics', 'Euler’s column, hinged ends', { read: 'memory' }),
-});
-/** Twist of a glued crossing at the loads as they are, with the share kept for glue-ups of the shop. */
-export const workingTorsion = formula({
-  symbol: 'tau',
-  result: variable('stress', 'working torsional shear of a glued crossing', { unit: 'MPa' }),
-  expression: 'n k_mod f_tor / (gamma_M gamma)',
-  variables: {
-    n: variable('ratio', 'share kept for a joint glued in the shop'),
-    k_mod: variable('ratio', 'duration of load and service class'),
-    f_tor: variable('stress', 'characteristic torsional shear of a factory-glued crossing', { unit: 'MPa' }),
-    gamma_M: variable('ratio', 'partial factor'),
-    gamma: variable('ratio', 'factored load over the load as it is'),
-  },
-  basis: 'estimate',
-});
-/** Both at once: twist and rolling shear add up, on the safe side. */
-export const crossingUse = formula({
-  symbol: 'u',
-  result: variable('ratio', 'share of the glued corner’s strength that is used'),
-  expression: 'M / T + R / (a b f_R)',
-  variables: {
-    M: variable('moment', 'moment on one corner', { unit: 'N mm' }),
-    T: variable('moment', 'twist that the crossing carries', { unit: 'N mm' }),
-    R: variable('force', 'force across one corner'),
-    a: mm('one side of the glued face'),
-    b: mm('other side of the glued face'),
-    f_R: variable('stress', 'working rolling shear', { unit: 'MPa' }),
-  },
-  basis: 'estimate',
 });
 /** The screw loaded most: turning and side load added up. */
 export const screwForce = formula({

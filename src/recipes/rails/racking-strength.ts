@@ -4,18 +4,16 @@ import { cite } from '../../engine/source.js';
 import type { Trace } from '../../engine/trace.js';
 import { bendingYieldOf, penetrationFactor, weakestMode } from '../../materials/fasteners/screw-lateral.js';
 import { durationFactor, factor } from '../../materials/working-stress/factors.js';
-import { crossingPolar, crossingTorque, rollingShear } from '../../materials/working-stress/lap.js';
+import {
+  crossingPolar,
+  crossingTorque,
+  crossingUse,
+  rollingShear,
+  workingTorsion,
+} from '../../materials/working-stress/lap.js';
 import { netMoment } from '../../materials/working-stress/notch.js';
 import type { Material } from './design-values.js';
-import {
-  braceBuckling,
-  braceForce,
-  cornerForce,
-  cornerMoment,
-  crossingUse,
-  screwForce,
-  workingTorsion,
-} from './racking-formulas.js';
+import { braceBuckling, braceForce, cornerForce, cornerMoment, screwForce } from './racking-formulas.js';
 
 type Rectangle = { readonly width: number; readonly depth: number };
 
