@@ -72,6 +72,23 @@ export const clampPlan = recipe({
       help: 'Whether the clamps owned are enough.',
       optional: true,
     }),
+    stages: out.table(
+      {
+        work: out.text({ label: 'glue-up' }),
+        width: out.length({ label: 'slab width', help: 'Width of the slab that comes out.' }),
+        reach: out.length({ label: 'reach needed' }),
+        clamps: out.count({ label: 'clamps', help: 'Clamps on one slab; a pair counts as one.' }),
+        pairs: out.count({ label: 'pairs', help: 'Clamps of these that are two joined head to head.' }),
+        pressure: out.pressure({ label: 'pressure reached' }),
+        glueUps: out.count({ label: 'glue-ups', help: 'How often the clamps are set.' }),
+        enough: out.text({ label: 'enough' }),
+      },
+      {
+        label: 'Glue-up in stages',
+        help: 'Where too few of the clamps owned reach over the whole slab.',
+        optional: true,
+      },
+    ),
     positions: out.table(
       {
         clamp: out.count({ label: 'clamp' }),

@@ -3,7 +3,7 @@ import { note, type Caution } from '../../engine/caution.js';
 import type { Trace } from '../../engine/trace.js';
 import { InputError } from '../../units/input-error.js';
 import { forceOf } from './clamp-pressure.js';
-import { mm } from './salvage-caution.js';
+import { reaching, stagesInWords, stagesOf, type ClampRow, type Stage } from './staged-glue-up.js';
 
 /** A row of clamps that there are. */
 export interface OwnedRow {
@@ -16,17 +16,18 @@ export interface OwnedRow {
 interface Given {
   readonly length: number;
   readonly jointHeight: number;
+  readonly outerWidth: number;
+  readonly pad: number;
+  readonly slabWidth?: number | undefined;
   readonly needReach?: number | undefined;
   readonly owned?: readonly OwnedRow[] | undefined;
 }
 
 const slack = 1e-9;
-const reaches = (row: OwnedRow, need: number | undefined): boolean =>
-  need === undefined || row.reach === undefined || row.reach >= need - slack;
 
 /**
  * The pressure that the clamps there are reach, and whether they will do by force and by spacing; where they are too
- * short, how wide the slabs may be that they glue first. Nothing without clamps. @throws InputError for a row with
+ * short, the stages of narrower slabs that they glue first. Nothing without clamps. @throws InputError for a row with
  * neither or both of kind and force
  */
 export function ownedAnswer(
@@ -36,21 +37,48 @@ export function ownedAnswer(
 ) {
   if (given.owned === undefined) return {};
   const rows = given.owned.map((row, i) => ({ ...row, each: forceOfRow(row, i, trace) }));
-  const used = rows.filter((row) => reaches(row, given.needReach));
-  const count = used.reduce((n, row) => n + row.count, 0);
-  const force = used.reduce((sum, row) => sum + row.count * row.each, 0);
-  const pressure = force / (given.length * given.jointHeight);
+  const { clamps, force } = reaching(rows, given.needReach ?? 0);
+  const jointArea = given.length * given.jointHeight;
   trace.note(
-    `Clamps that reach: ${count}, together ${Math.round(force)} N on ${(given.length * given.jointHeight * 1e4).toFixed(0)} cm² of joint.`,
+    `Clamps that reach: ${clamps}, together ${Math.round(force)} N on ${(jointArea * 1e4).toFixed(0)} cm² of joint.`,
   );
-  const enough = force >= need.force * (1 - slack) && count >= need.bySpacing;
+  const enough = force >= need.force * (1 - slack) && clamps >= need.bySpacing;
+  const stages = enough ? undefined : stagesFor(given, rows, { ...need, jointArea }, trace);
   return {
-    ownedPressure: pressure,
-    ownedClamps: count,
+    ownedPressure: force / jointArea,
+    ownedClamps: clamps,
     ownedVerdict: enough
       ? 'They will do.'
-      : `Not enough: ${lacks(force, count, need)}.${staged(given, rows, need)}`,
+      : `Not enough: ${lacks(force, clamps, need)}.${stages ? stagesInWords(stages) : ''}`,
+    ...(stages
+      ? {
+          stages: stages.map(({ enough: does, ...stage }) => ({ ...stage, enough: does ? 'yes' : 'no' })),
+        }
+      : {}),
   };
+}
+
+/** Narrower slabs first, where the reach is what is missing. */
+function stagesFor(
+  given: Given,
+  rows: readonly ClampRow[],
+  need: { readonly force: number; readonly bySpacing: number; readonly jointArea: number },
+  trace: Trace,
+): readonly Stage[] | undefined {
+  const whole = given.needReach;
+  if (whole === undefined) return undefined;
+  return stagesOf(
+    rows,
+    {
+      whole,
+      pads: given.slabWidth === undefined ? 2 * given.pad : Math.max(0, whole - given.slabWidth),
+      narrowest: 2 * given.outerWidth,
+      force: need.force,
+      count: need.bySpacing,
+      jointArea: need.jointArea,
+    },
+    trace,
+  );
 }
 
 function forceOfRow(row: OwnedRow, i: number, trace: Trace): number {
@@ -75,27 +103,6 @@ const lacks = (
   ]
     .filter(Boolean)
     .join(', and ');
-
-/** Where shorter clamps would do: the widest slabs to glue first, and what the last joint then takes. */
-function staged(
-  given: Given,
-  rows: readonly (OwnedRow & { readonly each: number })[],
-  need: { readonly force: number; readonly bySpacing: number },
-): string {
-  const whole = given.needReach;
-  if (whole === undefined) return '';
-  const lengths = rows.flatMap((row) => row.reach ?? []).sort((a, b) => b - a);
-  const widest = lengths.find((length) => {
-    const those = rows.filter((row) => reaches(row, length));
-    return (
-      those.reduce((n, row) => n + row.count, 0) >= need.bySpacing &&
-      those.reduce((sum, row) => sum + row.count * row.each, 0) >= need.force
-    );
-  });
-  if (widest === undefined || widest >= whole) return '';
-  const parts = Math.ceil(whole / widest - slack);
-  return ` In stages: glue ${parts} slabs of ${mm(Math.floor((whole / parts) * 1000) / 1000)} with their pads first; the joints between them still take clamps of ${mm(whole)}, two joined head to head.`;
-}
 
 /** A dry joint is weaker than a crowded bench. */
 export const ownedCautions = (answer: { readonly ownedVerdict?: string | undefined }): Caution[] =>

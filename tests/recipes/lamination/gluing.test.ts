@@ -116,8 +116,20 @@ describe('clampPlan', () => {
     const wide = clampPlan({ ...good, owned, needReach: '700 mm' });
     expect(wide.ownedClamps).toBe(3);
     expect(wide.ownedVerdict).toBe(
-      'Not enough: 75 % of the force, and 3 of the 5 clamps that the spread of pressure takes. In stages: glue 2 slabs of 350 mm with their pads first; the joints between them still take clamps of 700 mm, two joined head to head.',
+      'Not enough: 75 % of the force, and 3 of the 5 clamps that the spread of pressure takes. In stages: glue 2 slabs, 1 at once, each 350 mm wide, then join them with 5 clamps over 700 mm, 2 of them two joined head to head.',
     );
+    // Two slabs of 350 mm without pads: all seven clamps reach 350 mm, one slab at a time. Over 700 mm three reach
+    // alone and the four of 400 mm make two pairs: 3 kN and twice 800 N on 400 cm².
+    expect(
+      wide.stages!.map((s) => [s.width.in('mm'), s.reach.in('mm'), s.clamps, s.pairs, s.glueUps, s.enough]),
+    ).toEqual([
+      [350, 350, 7, 0, 2, 'yes'],
+      [700, 700, 5, 2, 1, 'yes'],
+    ]);
+    near(wide.stages![0]!.pressure.value, 6200 / 0.04);
+    near(wide.stages![1]!.pressure.value, 4600 / 0.04);
+    // Three of them alone cannot press any slab, however narrow.
+    expect(clampPlan({ ...good, owned: [owned[0]!], needReach: '700 mm' }).stages).toBeUndefined();
     expect(() => clampPlan({ ...good, owned: [{ count: 2 }] })).toThrow(
       /owned\[1\]\.force: got neither kind nor force/,
     );
