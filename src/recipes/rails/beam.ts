@@ -7,6 +7,7 @@ import { nullTrace } from '../../engine/trace.js';
 import { both, Quantity } from '../../units/quantity.js';
 import { beamCase, beamInputs } from './beam-case.js';
 import { beamChart } from './beam-chart.js';
+import { glueLineCautions, glueLineFormulas, glueLineUse } from './glue-lines.js';
 import { forceOf } from './beam-loads.js';
 import { worstOf } from './beam-worst.js';
 import { longTermFactor } from '../../materials/working-stress/use-category.js';
@@ -62,6 +63,16 @@ const outputs = {
     help: 'Force or moment at the notch as a share of what it carries.',
     optional: true,
   }),
+  glueStress: out.stress({
+    label: 'glue-line stress',
+    help: 'Greatest shear stress at a glue line of glued layers or a box.',
+    optional: true,
+  }),
+  glueUse: out.share({
+    label: 'share of glue line',
+    help: 'Glue-line stress as a share of half of the wood’s shear stress to stay under.',
+    optional: true,
+  }),
   verdict: out.text({ label: 'strong enough', help: 'Whether the stresses stay under their limits.' }),
   secondMoment: out.secondMoment({
     label: 'second moment',
@@ -108,7 +119,15 @@ export const beam = recipe({
   sources: [cite('fpl-gtr-190', 'ch. 9, Eq. 9-2, Table 9-1, p. 9-2')],
   inputs: beamInputs,
   outputs,
-  formulas: [ownWeightOf, longTermFactor, bendingStress, shearStress, ...notchFormulas, ...materialFormulas],
+  formulas: [
+    ownWeightOf,
+    longTermFactor,
+    bendingStress,
+    shearStress,
+    ...glueLineFormulas,
+    ...notchFormulas,
+    ...materialFormulas,
+  ],
   solve: (given, trace): RawOutput<typeof outputs> => {
     const { solved, lasting, material, facts } = beamCase(given, trace);
     const worst = worstOf(solved);
@@ -123,6 +142,7 @@ export const beam = recipe({
     const sigma = trace.evaluate(bendingStress, { M: Math.abs(worst.M.value), W: 1 / facts.stressByMoment });
     const tau = trace.evaluate(shearStress, { V: Math.abs(worst.V.value), A_v: 1 / facts.stressByShear });
     const notchUse = given.notch && notchUseOf(given.notch, given.section, solved, material, trace);
+    const glue = glueLineUse(given.section, Math.abs(worst.V.value), material, trace);
     const size = { V: Math.abs(worst.V.value), M: Math.abs(worst.M.value) };
     const places = [...new Set([...solved.breaks, worst.sag.at, worst.M.at])].sort((a, b) => a - b);
     return {
@@ -139,7 +159,8 @@ export const beam = recipe({
       bendingUse: material.bending === undefined ? undefined : sigma / material.bending,
       shearUse: material.shear === undefined ? undefined : tau / material.shear,
       notchUse,
-      verdict: verdict(sigma, tau, notchUse, material),
+      ...glue,
+      verdict: verdict(sigma, tau, { notch: notchUse, glue: glue.glueUse }, material),
       secondMoment: facts.EI / material.E,
       sectionModulus: 1 / facts.stressByMoment,
       basis: material.basis,
@@ -169,9 +190,7 @@ export const beam = recipe({
     ...loadBearingCautions,
     ...lifting(answer),
     ...(given.notch ? notchCautions(given.notch, given.section, shortestBay(given)) : []),
-    ...(given.section.shape === 'layers' && !given.section.loose
-      ? [note('glued layers are taken as one: the glue must carry the shear between them')]
-      : []),
+    ...glueLineCautions(given.section),
     ...(given.section.shape === 'beside'
       ? [note('pieces side by side are taken as fastened so that they sag alike')]
       : []),
@@ -196,11 +215,17 @@ export const beam = recipe({
 /** Takes away the dust of the last binary digits. */
 const clean = (n: number, size: number): number => (Math.abs(n) < 1e-11 * size ? 0 : n);
 
-function verdict(sigma: number, tau: number, notchUse: number | undefined, material: Material): string {
+function verdict(
+  sigma: number,
+  tau: number,
+  uses: { readonly notch: number | undefined; readonly glue: number | undefined },
+  material: Material,
+): string {
   const over = [
     sigma > (material.bending ?? Infinity) ? 'bending' : '',
     tau > (material.shear ?? Infinity) ? 'shear' : '',
-    (notchUse ?? 0) > 1 ? 'at the notch' : '',
+    (uses.notch ?? 0) > 1 ? 'at the notch' : '',
+    (uses.glue ?? 0) > 1 ? 'at the glue line' : '',
   ].filter(Boolean);
   if (over.length > 0) return `no: too much ${over.join(' and ')}`;
   const unchecked = [

@@ -5,6 +5,7 @@ import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
 import { nullTrace } from '../../engine/trace.js';
+import { glueLineCautions } from './glue-lines.js';
 import { loadBearingCautions, uniformOnly } from './loads-and-creep.js';
 import type { Section } from './section.js';
 import { sectionFacts } from './section-properties.js';
@@ -39,6 +40,11 @@ export const railSpan = recipe({
       help: 'Longest span for the shear stress.',
       optional: true,
     }),
+    spanByGlue: out.length({
+      label: 'span by glue line',
+      help: 'Longest span for the shear at a glue line of glued layers or a box.',
+      optional: true,
+    }),
     spanByNotch: out.length({
       label: 'span by notch',
       help: 'Longest span for what the notch leaves.',
@@ -65,8 +71,7 @@ export const railSpan = recipe({
       trace.evaluate(secondMoment, { b: given.section.width, h: given.section.depth });
     else trace.note(`Section worked out by strips: E I = ${(facts.EI / 1e3).toPrecision(4)} kN·m².`);
     if (given.limit.source) trace.source(given.limit.source);
-    const notched = given.notch && { notch: given.notch, section: given.section };
-    const spans = spansOf(facts, material, load, given.limit, creep, trace, notched);
+    const spans = spansOf(facts, material, load, given.limit, creep, trace, given);
     const [longest, governedBy] = leastOf(spans);
     const sag = sagAt(facts, material, load, longest, creep, trace);
     if (material.bending === undefined || material.shear === undefined)
@@ -81,6 +86,7 @@ export const railSpan = recipe({
       spanByDeflection: spans.deflection,
       spanByBending: spans.bending,
       spanByShear: spans.shear,
+      spanByGlue: spans['glue line'],
       spanByNotch: spans.notch,
       firstSag: sag / creep,
       sag,
@@ -100,6 +106,7 @@ export const railSpan = recipe({
   cautions: (given, answer) => [
     ...loadBearingCautions,
     uniformOnly,
+    ...glueLineCautions(given.section),
     ...(given.notch
       ? notchCautions(given.notch, given.section, answer.span)
       : [note('cut for a lap or a notch? Give notch: a rail half cut away carries a quarter or less')]),

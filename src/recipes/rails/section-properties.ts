@@ -18,7 +18,7 @@ export interface SectionFacts {
 }
 
 /** A horizontal strip of a section: all its timber at one height. */
-interface Strip {
+export interface Strip {
   readonly bottom: number;
   readonly top: number;
   readonly width: number;
@@ -50,29 +50,36 @@ export function sectionFacts(section: Section, E: number, G: number = Infinity):
       };
     }
     case 'solid':
-      return stacked([{ bottom: 0, top: section.depth, width: section.width, E, G }]);
-    case 'box': {
-      const { width, depth, web, flange } = section;
-      return stacked([
-        { bottom: 0, top: flange, width, E, G },
-        { bottom: flange, top: depth - flange, width: 2 * web, E, G },
-        { bottom: depth - flange, top: depth, width, E, G },
-      ]);
-    }
-    case 'layers': {
-      if (section.loose) return alike(section.pieces, E, G, true);
-      let top = section.pieces.reduce((s, p) => s + p.depth, 0);
-      return stacked(
-        section.pieces.map((p) => {
-          const strip = { bottom: top - p.depth, top, width: p.width, E: p.modulus ?? E, G: ownG(p, E, G) };
-          top -= p.depth;
-          return strip;
-        }),
-      );
-    }
+    case 'box':
+      return stacked(stripsOf(section, E, G));
+    case 'layers':
+      return section.loose ? alike(section.pieces, E, G, true) : stacked(stripsOf(section, E, G));
     case 'beside':
       return alike(section.pieces, E, G, false);
   }
+}
+
+/** The strips of a solid section, a box or glued layers, in any order; the lowest stands on zero. */
+export function stripsOf(
+  section: Extract<Section, { shape: 'solid' | 'box' | 'layers' }>,
+  E: number,
+  G: number = Infinity,
+): readonly Strip[] {
+  if (section.shape === 'solid') return [{ bottom: 0, top: section.depth, width: section.width, E, G }];
+  if (section.shape === 'box') {
+    const { width, depth, web, flange } = section;
+    return [
+      { bottom: 0, top: flange, width, E, G },
+      { bottom: flange, top: depth - flange, width: 2 * web, E, G },
+      { bottom: depth - flange, top: depth, width, E, G },
+    ];
+  }
+  let top = section.pieces.reduce((s, p) => s + p.depth, 0);
+  return section.pieces.map((p) => {
+    const strip = { bottom: top - p.depth, top, width: p.width, E: p.modulus ?? E, G: ownG(p, E, G) };
+    top -= p.depth;
+    return strip;
+  });
 }
 
 const ownG = (p: Piece, E: number, G: number): number => (G * (p.modulus ?? E)) / E;

@@ -1,6 +1,7 @@
 import { formula, variable } from '../../engine/formula.js';
 import { cite } from '../../engine/source.js';
 import { longTermFactor } from '../../materials/working-stress/use-category.js';
+import { glueLineFormulas } from './glue-lines.js';
 import { ownWeightOf } from './loads-and-creep.js';
 import { materialFormulas } from './material-formulas.js';
 import { notchFormulas } from './notched-rail.js';
@@ -91,6 +92,7 @@ export const spanFormulas = [
   spanByShear,
   sagBent,
   sagWhole,
+  ...glueLineFormulas,
   ...notchFormulas,
   ...materialFormulas,
 ];

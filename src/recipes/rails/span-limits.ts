@@ -1,6 +1,7 @@
 import { field, type Parsed } from '../../engine/field.js';
 import { nullTrace, type Trace } from '../../engine/trace.js';
 import { longTermFactor } from '../../materials/working-stress/use-category.js';
+import { glueAllowed, glueLineAreaOf } from './glue-lines.js';
 import { situationFields, situationOf } from './load-situation.js';
 import { notchField, notchStrength, spanByNotch, type Notch } from './notched-rail.js';
 import { sagLimitField, type SagLimit } from './sag-limit.js';
@@ -46,6 +47,8 @@ export interface Spans {
   readonly deflection: number;
   readonly bending: number | undefined;
   readonly shear: number | undefined;
+  /** Of a section with glue lines. */
+  readonly 'glue line'?: number | undefined;
   /** Where the rail is notched. */
   readonly notch?: number | undefined;
 }
@@ -77,10 +80,10 @@ export function spanCase(given: SpanGiven, section: Section, trace: Trace, rank?
   return { material, facts: sectionFacts(section, material.E, material.G), load, creep };
 }
 
-/** A notch, and the section it is cut into. */
-export interface Notched {
-  readonly notch: Notch;
+/** A section, and the notch cut into it where there is one. */
+export interface Cut {
   readonly section: Section;
+  readonly notch: Notch | undefined;
 }
 
 /** The longest spans for the sag, the stresses and the notch. */
@@ -91,12 +94,10 @@ export function spansOf(
   limit: SagLimit,
   creep: number,
   trace: Trace,
-  notched?: Notched,
+  { section, notch }: Cut,
 ): Spans {
   return {
-    notch:
-      notched &&
-      spanByNotch(notched.notch, notchStrength(notched.notch, notched.section, material, trace), load, trace),
+    notch: notch && spanByNotch(notch, notchStrength(notch, section, material, trace), load, trace),
     deflection: byDeflection(facts, material, load, limit, creep, trace),
     bending:
       material.bending === undefined
@@ -106,7 +107,22 @@ export function spansOf(
       material.shear === undefined
         ? undefined
         : trace.evaluate(spanByShear, { f_v: material.shear, A_v: 1 / facts.stressByShear, q: load }),
+    'glue line': byGlueLine(section, material, load, trace),
   };
+}
+
+/** Undefined without glue lines, or where no shear strength is known. */
+function byGlueLine(section: Section, material: Material, load: number, trace: Trace): number | undefined {
+  const A_v = glueLineAreaOf(section, material.E);
+  if (A_v === undefined) return undefined;
+  const f_v = glueAllowed(material, trace);
+  return f_v === undefined
+    ? undefined
+    : trace.evaluate(
+        spanByShear,
+        { f_v, A_v, q: load },
+        'span at which the shear at the glue line is the one allowed',
+      );
 }
 
 /** The formula of the sag turned round, with its shear where the shear modulus is known. */
@@ -158,7 +174,7 @@ export function sagAt(
 
 export function leastOf(spans: Spans): [number, string] {
   let best: [number, string] = [spans.deflection, 'deflection'];
-  for (const by of ['bending', 'shear', 'notch'] as const) {
+  for (const by of ['bending', 'shear', 'glue line', 'notch'] as const) {
     const L = spans[by] ?? Infinity;
     if (L < best[0]) best = [L, by];
   }
@@ -168,6 +184,7 @@ export function leastOf(spans: Spans): [number, string] {
 /** The least of the spans and what it is for, without workings: for charts and ranges. */
 export function leastSpan(given: SpanGiven, section: Section, rank?: Rank): [number, string] {
   const { facts, material, load, creep } = spanCase(given, section, nullTrace, rank);
-  const notched = given.notch && { notch: given.notch, section };
-  return leastOf(spansOf(facts, material, load, given.limit, creep, nullTrace, notched));
+  return leastOf(
+    spansOf(facts, material, load, given.limit, creep, nullTrace, { section, notch: given.notch }),
+  );
 }

@@ -88,7 +88,7 @@ describe('what is said beside the answer', () => {
   ];
   it('glued layers, loose ones and pieces side by side', () => {
     const text = (section: object) => texts(beam({ ...simple, section } as never));
-    expect(text({ layers })).toMatch(/glued layers are taken as one/);
+    expect(text({ layers })).toMatch(/glued layers and boxes are taken as one/);
     expect(text({ layers, loose: true })).not.toMatch(/glued layers/);
     expect(text({ beside: layers })).toMatch(/pieces side by side/);
     expect(text({ width: '20 mm', depth: '10 mm' })).not.toMatch(/glued layers|side by side/);
