@@ -2105,6 +2105,10 @@ export interface ClampPlanOutput {
    */
   readonly ownedVerdict?: string | undefined;
   /**
+   * Glue-up in stages. Where too few of the clamps owned reach over the whole slab.
+   */
+  readonly stages?: ShownOf<(typeof clampPlan)['outputs']['stages']> | undefined;
+  /**
    * Clamps in order. Where the clamps stand, in the order to tighten: from the middle outward.
    */
   readonly positions: ShownOf<(typeof clampPlan)['outputs']['positions']>;
@@ -2779,7 +2783,7 @@ export interface BiscuitSpacingOutput {
 /** An answer of {@link biscuitSpacing}. */
 export interface BiscuitSpacingResult extends BiscuitSpacingOutput, ResultMethods {}
 
-/** What {@link halfLap} takes. How deep to cut a half lap, how far apart its shoulders are and at which angle, and its glued face. Both pieces of one thickness, faces flush. */
+/** What {@link halfLap} takes. How deep to cut a half lap, how far apart its shoulders are at which angle, and what the cut pieces and the glued face carry. Both pieces of one thickness, faces flush. */
 export interface HalfLapInput {
   /**
    * Width of piece A.
@@ -2813,6 +2817,41 @@ export interface HalfLapInput {
    */
   readonly at?: 'crossing' | 'end' | 'corner';
   /**
+   * Timber. Timber or structural grade of both pieces; salvaged timber that is not known is "unknown softwood".
+   * Takes a grade such as "C24" or "MGP10", or a timber by name such as "Douglas-fir".
+   * @default unknown softwood
+   */
+  readonly timber?: Exclude<InputOf<(typeof halfLap)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
+  /**
+   * Examined. Examined for knots, sloping grain, holes and rot, and passed; for a species without a grade.
+   * Takes yes or no (true or false).
+   * @default false
+   */
+  readonly examined?: boolean | 'yes' | 'no';
+  /**
+   * Category of use. How the piece is used; leave it out to take the load as permanent.
+   * Takes one of "home", "hall", "workshop", "shelf", "permanent", "short".
+   * @example hall
+   */
+  readonly category?: 'home' | 'hall' | 'workshop' | 'shelf' | 'permanent' | 'short';
+  /**
+   * Place. Where the piece stands.
+   * Takes one of "heated room", "under cover", "outdoors".
+   * @default heated room
+   */
+  readonly place?: 'heated room' | 'under cover' | 'outdoors';
+  /**
+   * Moment in plane. Moment that turns one piece on the other, from a push along the frame.
+   * Takes a moment such as "120 N m", at least 0 N·m and at most 100 kN·m.
+   * @example 8 N m
+   */
+  readonly moment?: Written<'moment'>;
+  /**
+   * Force across. Force that shifts one piece on the other.
+   * Takes a force such as "2 kN", at least 0 N and at most 1000 kN.
+   */
+  readonly force?: Written<'force'>;
+  /**
    * Scale of drawing. Fitted to the page, or at full size as a template.
    * Takes one of "fitted", "full size".
    * @default fitted
@@ -2838,6 +2877,26 @@ export interface HalfLapOutput {
    * Shown in cm3.
    */
   readonly removed: Quantity<'volume'>;
+  /**
+   * Moments at the lap. Working moments, where the strength is known.
+   */
+  readonly strength?: ShownOf<(typeof halfLap)['outputs']['strength']> | undefined;
+  /**
+   * Force, glued face. Force across the glued face by rolling shear, glue sound.
+   */
+  readonly shearForce?: Quantity<'force'> | undefined;
+  /**
+   * Twist, glued face. Moment in the plane that the glued face carries.
+   */
+  readonly twist?: Quantity<'moment'> | undefined;
+  /**
+   * Share of strength. Largest share of strength that the moment and force given use.
+   */
+  readonly use?: Quantity<'share'> | undefined;
+  /**
+   * Strong enough.
+   */
+  readonly verdict: string;
 }
 /** An answer of {@link halfLap}. */
 export interface HalfLapResult extends HalfLapOutput, ResultMethods {}
@@ -3667,6 +3726,14 @@ export interface BeamOutput {
    */
   readonly notchUse?: Quantity<'share'> | undefined;
   /**
+   * Glue-line stress. Greatest shear stress at a glue line of glued layers or a box.
+   */
+  readonly glueStress?: Quantity<'stress'> | undefined;
+  /**
+   * Share of glue line. Glue-line stress as a share of half of the wood’s shear stress to stay under.
+   */
+  readonly glueUse?: Quantity<'share'> | undefined;
+  /**
    * Strong enough. Whether the stresses stay under their limits.
    */
   readonly verdict: string;
@@ -4017,6 +4084,10 @@ export interface RailSpanOutput {
    * Span by shear. Longest span for the shear stress.
    */
   readonly spanByShear?: Quantity<'length'> | undefined;
+  /**
+   * Span by glue line. Longest span for the shear at a glue line of glued layers or a box.
+   */
+  readonly spanByGlue?: Quantity<'length'> | undefined;
   /**
    * Span by notch. Longest span for what the notch leaves.
    */
