@@ -68,8 +68,13 @@ export function drawing(picture: Drawing): ChartSpec {
     view: { stroke: null },
     layer: layersOf(picture.shapes, { scale, stretch, domainX, domainY }),
     resolve: { scale: { x: 'shared', y: 'shared' } },
+    ...(picture.scale === undefined ? {} : { usermeta: { reckoner: { pxPerMm: scale } } }),
   };
 }
+
+/** Whether a chart is a drawing at full size. */
+export const isFullSize = (chart: ChartSpec): boolean =>
+  (chart['usermeta'] as { reckoner?: { pxPerMm?: number } } | undefined)?.reckoner?.pxPerMm === pxPerMm;
 
 /** CSS px in a millimetre, 96 to the inch: a picture in mm drawn at this scale prints at full size. */
 export const pxPerMm = 96 / 25.4;

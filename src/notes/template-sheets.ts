@@ -1,5 +1,5 @@
 // Full-size templates on paper: a drawing in real millimetres, tiled over sheets that overlap and carry marks to join them by.
-import { pxPerMm } from '../charts/drawing.js';
+import { isFullSize, pxPerMm } from '../charts/drawing.js';
 import type { ChartSpec } from '../charts/chart-spec.js';
 import { renderSvg } from '../charts/svg.js';
 import { resultInternals } from '../engine/result.js';
@@ -40,6 +40,13 @@ export function templateSheets(thing: unknown, options: TemplateOptions = {}): T
       message: `got ${inspectValue(paper)}, takes ${templatePapers.map((p) => inspectValue(p)).join(' or ')}`,
     });
   const { title, charts } = chartsOf(thing, options.title);
+  // A drawing fitted to the page would be marked out wrong.
+  if (!charts.every(isFullSize))
+    throw new InputError({
+      field: 'result',
+      message:
+        'is too large to draw at full size, takes a joint at most 1.5 m wide; mark it out from its numbers',
+    });
   const made: TemplateSheets = {
     title,
     toHtml: async () =>

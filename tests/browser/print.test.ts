@@ -104,8 +104,10 @@ describe('bench cards in print', () => {
         { paper },
       );
       const pdf = await printed(await cards.toHtml(), `cards-${paper}`);
+      // A long list of steps goes over two cards on A5.
+      expect(cards.cards).toHaveLength(paper === 'A5' ? 3 : 2);
       expect(Number(/Pages:\s+(\d+)/.exec(execFileSync('pdfinfo', [pdf], { encoding: 'utf8' }))?.[1])).toBe(
-        2,
+        cards.cards.length,
       );
       // Poppler's box of a word is about 1.16 times its size high in this face; the size itself stands in the fonts of the page.
       const words = [

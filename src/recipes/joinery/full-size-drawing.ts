@@ -9,8 +9,8 @@ export const pictureField = field.choice(['fitted', 'full size'], {
   default: 'fitted',
 });
 
-/** Wider than this it does not go on the long side of an A3 sheet. */
-const widest = 400;
+/** A wider one takes more than eight sheets side by side, mm. */
+const widest = 1500;
 
 /** What a joint is drawn with. */
 export type JointShape = Exclude<Shape, { readonly kind: 'circle' | 'arc' }>;
@@ -28,7 +28,7 @@ export function jointDrawing(
   if (right - left > widest)
     return drawing({
       ...picture,
-      subtitle: `Too large for a sheet at full size (${Math.round(right - left)} mm), so fitted.`,
+      subtitle: `Too large to print at full size (${Math.round(right - left)} mm, at most ${widest}), so fitted.`,
     });
   const y = bottom - 22;
   const bar: JointShape[] = [

@@ -131,12 +131,14 @@ describe('a rail that rises 3 in 4', () => {
         ]),
       ).toBe(true);
   });
-  it('goes on the long side of an A3 sheet up to 400 mm, and is fitted from there', () => {
+  it('is drawn at full size up to 1500 mm, and fitted from there', () => {
     const wide = (uprightWidth: string) => rail({ picture: 'full size', uprightWidth });
-    expect(text(wide('200 mm'))).toContain('Full size');
-    expect(scaleOf(wide('200 mm'))).toBeCloseTo(96 / 25.4, 1);
-    expect(text(wide('201 mm'))).toContain('Too large for a sheet at full size (402 mm), so fitted.');
-    expect(scaleOf(wide('201 mm'))).toBeLessThan(2);
+    expect(text(wide('750 mm'))).toContain('Full size');
+    expect(scaleOf(wide('750 mm'))).toBeCloseTo(96 / 25.4, 1);
+    expect(text(wide('751 mm'))).toContain(
+      'Too large to print at full size (1502 mm, at most 1500), so fitted.',
+    );
+    expect(scaleOf(wide('751 mm'))).toBeLessThan(2);
   });
 });
 
