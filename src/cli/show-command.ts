@@ -1,8 +1,9 @@
 import type { Field } from '../engine/field.js';
 import type { AnyRecipe } from '../engine/any-recipe.js';
 import { recipeJsonSchema } from '../engine/json-schema.js';
+import type { Formula } from '../engine/formula.js';
 import { callOf } from '../engine/recipe-call.js';
-import { referencePage } from '../engine/reference-page.js';
+import { limitsOf, referencePage, relatedTo } from '../engine/reference-page.js';
 import { catalogue } from '../recipes/catalogue.js';
 import { citationText } from '../engine/source.js';
 import { evidenceOf, evidenceText } from '../recipes/evidence.js';
@@ -24,7 +25,7 @@ export async function show(words: Words): Promise<number> {
   const recipe = findRecipe(words.plain[0]);
   if (form === 'json') process.stdout.write(`${JSON.stringify(recipeJsonSchema(recipe), null, 2)}\n`);
   else if (form === 'markdown') process.stdout.write(`${await referencePage(recipe, catalogue)}\n`);
-  else process.stdout.write(`${describe(recipe)}\n`);
+  else process.stdout.write(`${await describe(recipe)}\n`);
   return 0;
 }
 
@@ -42,7 +43,7 @@ export function termText(entry: GlossaryEntry): string {
 }
 
 /** The recipe as text for a terminal. */
-export function describe(r: AnyRecipe): string {
+async function describe(r: AnyRecipe): Promise<string> {
   const lines = [`${r.name}: ${r.title}  (${r.topic})`, '', r.about, '', 'Takes'];
   for (const [name, f] of Object.entries(r.inputs)) lines.push(...fieldLines(name, f, '  '));
   lines.push('', 'Gives');
@@ -50,31 +51,36 @@ export function describe(r: AnyRecipe): string {
     lines.push(
       `  ${name}${o.optional ? '?' : ''}: ${o.label} (${o.kind})${o.help === undefined ? '' : `. ${o.help}`}`,
     );
-  if (r.formulas.length > 0) {
-    lines.push('', 'Formulas');
-    for (const f of r.formulas) {
-      lines.push(
-        `  ${f.plain}`,
-        `      ${f.result.label}${f.source ? `  [${citationText(f.source)}]` : `  [${f.basis}]`}`,
-      );
-      const letters = Object.entries(f.variables).map(
-        ([s, l]) => `${s} ${l.label}${f.empirical && l.unit ? ` in ${l.unit}` : ''}`,
-      );
-      lines.push(
-        `      ${letters.join('; ')}${f.empirical ? `; empirical: numbers in these units${f.result.unit ? `, the answer in ${f.result.unit}` : ''}` : ''}`,
-      );
-    }
-  }
-  const sources = [
-    ...new Set([...r.sources, ...r.formulas.flatMap((f) => f.source ?? [])].map(citationText)),
-  ];
+  if (r.formulas.length > 0) lines.push('', 'Formulas', ...r.formulas.flatMap(formulaLines));
+  const example = await r(r.example);
+  const cited = [...r.sources, ...r.formulas.flatMap((f) => f.source ?? []), ...example.sources];
+  const sources = [...new Set(cited.map(citationText))];
   if (sources.length > 0) lines.push('', 'Sources', ...sources.map((s) => `  ${s}`));
+  const limits = limitsOf(r, example);
+  if (limits.length > 0) lines.push('', 'Limits', ...limits.map((l) => `  ${l}`));
   const evidence = evidenceOf(r.name);
   if (evidence) lines.push('', 'Evidence', `  ${evidenceText(evidence)}`);
   const terms = termsOf(r);
   if (terms.length > 0) lines.push('', 'Words', ...terms.map((e) => `  ${e.term}: ${e.meaning}`));
   lines.push('', 'Example', `  reckoner work ${r.name} ${wordsOf(r.example)}`, '', `  ${callOf(r)}`);
+  lines.push('', 'Result of the example', ...indented(example.toText()));
+  const related = relatedTo(r, catalogue).map((x) => `  ${x.name}: ${x.title}`);
+  if (related.length > 0) lines.push('', 'Related', ...related);
   return lines.join('\n');
+}
+
+const indented = (text: string): string[] => text.split('\n').map((line) => (line === '' ? '' : `  ${line}`));
+
+function formulaLines(f: Formula): string[] {
+  const letters = Object.entries(f.variables).map(
+    ([s, l]) => `${s} ${l.label}${f.empirical && l.unit ? ` in ${l.unit}` : ''}`,
+  );
+  const answer = f.result.unit ? `, the answer in ${f.result.unit}` : '';
+  return [
+    `  ${f.plain}`,
+    `      ${f.result.label}  [${f.source ? citationText(f.source) : f.basis}]`,
+    `      ${letters.join('; ')}${f.empirical ? `; empirical: numbers in these units${answer}` : ''}`,
+  ];
 }
 
 function fieldLines(name: string, f: Field, indent: string): string[] {

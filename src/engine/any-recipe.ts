@@ -7,7 +7,7 @@ import type { Result } from './result.js';
 /** A recipe seen without its own types: for lists, the command and pages, which read names and fields at run time. */
 export interface AnyRecipe extends Omit<
   RecipeMetadata<never, never>,
-  'inputs' | 'outputs' | 'example' | 'read' | 'chartOf' | 'cautionsOf' | 'formulas' | 'schema'
+  'inputs' | 'outputs' | 'example' | 'read' | 'chartOf' | 'cautionsOf' | 'limitsOf' | 'formulas' | 'schema'
 > {
   (
     given: Readonly<Record<string, unknown>>,
@@ -30,4 +30,8 @@ export interface AnyRecipe extends Omit<
     given: Readonly<Record<string, unknown>>,
     out: Readonly<Record<string, unknown>>,
   ): { readonly [key: string]: unknown } | undefined;
+  limitsOf(
+    given: Readonly<Record<string, unknown>>,
+    out: Readonly<Record<string, unknown>>,
+  ): readonly string[];
 }

@@ -5,6 +5,7 @@ import {
   latexOf,
   parseTree,
   plainOf,
+  type Dialect,
   type Tree,
 } from '../units/algebra.js';
 import { dimensionOf, dimensionOfTree, dimensionText } from '../units/dimensions.js';
@@ -60,8 +61,8 @@ export interface Formula<L extends Readonly<Record<string, Variable>> = Readonly
    * @throws Error when the dimensions of the two sides differ
    */
   withUnits(args: Readonly<Record<string, number>>): number;
-  /** JavaScript source of the formula over variables that hold base-unit numbers. @internal */
-  readonly toJavaScript: (name: (symbol: string) => string) => string;
+  /** JavaScript source of the formula over variables that hold base-unit numbers, or that of another language. @internal */
+  readonly toJavaScript: (name: (symbol: string) => string, dialect?: Dialect) => string;
 }
 
 /** Describes a variable: `variable('length', 'width of the top', { unit: 'mm' })`. A unit of another kind does not compile. */
@@ -101,13 +102,13 @@ export function formula<const L extends Variables>(spec: FormulaSpec<L>): Formul
     const expression = withoutSlack(spec.expression);
     return (visible ??= expression === spec.expression ? tree() : parseTree(expression));
   };
-  const toJavaScript = (name: (symbol: string) => string): string =>
+  const toJavaScript: Formula['toJavaScript'] = (name, dialect) =>
     spec.empirical
       ? toBase(
           spec.result,
-          javascriptOf(tree(), (s) => toFormulaUnit(variableOf(spec, s), name(s))),
+          javascriptOf(tree(), (s) => toFormulaUnit(variableOf(spec, s), name(s)), dialect),
         )
-      : javascriptOf(tree(), name);
+      : javascriptOf(tree(), name, dialect);
   let compiled: ((args: Numbers) => number) | undefined;
   const evaluate = (args: Numbers): number => (compiled ??= compile(spec, tree(), toJavaScript))(args);
   const left = (): string => texSymbol(spec.symbol, spec.result);

@@ -35,8 +35,6 @@ export interface BaseDefinition<F extends Fields, O extends Outputs> {
   /** A Vega-Lite specification; undefined where there is nothing to draw. Called only when somebody looks. */
   readonly chart?: (given: Parsed<F>, out: RawOutput<O>) => ChartSpec | undefined;
   readonly example: Input<F>;
-  /** A lettered sketch of what is measured, for the reference page. */
-  readonly sketch?: () => ChartSpec;
 }
 
 /** A recipe that is a chain of formulas: letters are inputs' and earlier formulas' symbols; each output names its symbol. */
@@ -72,8 +70,6 @@ export interface RecipeMetadata<F extends Fields, O extends Outputs> {
   readonly example: Input<F>;
   readonly formulas: readonly Formula[];
   readonly isAsync: boolean;
-  /** A lettered sketch of what is measured; undefined where there is none. */
-  readonly sketch?: () => ChartSpec;
   /** Zod schema of what it takes: gives numbers in base units, defaults filled in, or the fields' own sentences. */
   readonly schema: FieldsSchema<F>;
   /** JSON Schema of what it takes. */
@@ -84,4 +80,6 @@ export interface RecipeMetadata<F extends Fields, O extends Outputs> {
   chartOf(given: Parsed<F>, out: RawOutput<O>): ChartSpec | undefined;
   /** Cautions of an evaluated answer. */
   cautionsOf(given: Parsed<F>, out: RawOutput<O>): readonly Caution[];
+  /** What is said outside each range that its sources cover; a text made of the answer only where that lies outside. */
+  limitsOf(given: Parsed<F>, out: RawOutput<O>): readonly string[];
 }

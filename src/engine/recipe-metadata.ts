@@ -4,8 +4,8 @@ import { fieldsSchema, makeParser, type Fields, type Parsed } from './field.js';
 import type { Formula } from './formula.js';
 import { forgetCurrency } from './quantity-field.js';
 import { inputsJsonSchema } from './json-schema.js';
-import type { Outputs } from './output.js';
-import type { BaseDefinition, RecipeMetadata } from './recipe-definition.js';
+import type { Outputs, RawOutput } from './output.js';
+import type { BaseDefinition, Limit, RecipeMetadata } from './recipe-definition.js';
 
 /** Members of every result, which no output may hide. */
 const reserved = new Set([
@@ -45,7 +45,6 @@ export function recipeMetadata<F extends Fields, O extends Outputs>(
     example: def.example,
     formulas,
     isAsync,
-    ...(def.sketch ? { sketch: def.sketch } : {}),
     get schema() {
       return fieldsSchema(def.inputs, forgetCurrency);
     },
@@ -54,18 +53,29 @@ export function recipeMetadata<F extends Fields, O extends Outputs>(
     },
     read: (given) => named(def.name, () => accepted(def, parse(given))),
     chartOf: (given, out) => def.chart?.(given, out),
+    limitsOf: (given, out) =>
+      (def.limits ?? [])
+        // A text made of the answer says nothing true of another one.
+        .filter((l) => typeof l.message === 'string' || l.when(given, out))
+        .map((l) => limitText(l, given, out)),
     cautionsOf: (given, out) => [
       ...(typeof def.cautions === 'function' ? def.cautions(given, out) : (def.cautions ?? [])),
       ...(def.limits ?? [])
         .filter((l) => l.when(given, out))
         .map((l): Caution => ({
           level: 'range',
-          text: typeof l.message === 'function' ? l.message(given, out) : l.message,
+          text: limitText(l, given, out),
           ...(l.source ? { source: l.source } : {}),
         })),
     ],
   };
 }
+
+const limitText = <F extends Fields, O extends Outputs>(
+  limit: Limit<F, O>,
+  given: Parsed<F>,
+  out: RawOutput<O>,
+): string => (typeof limit.message === 'function' ? limit.message(given, out) : limit.message);
 
 /** Inputs that were read one by one, once the recipe's own `refuse` has nothing against them. @throws InputError */
 export function accepted<F extends Fields, O extends Outputs>(

@@ -1,8 +1,11 @@
+import type { ChartSpec } from '../charts/chart-spec.js';
 import { renderSvg } from '../charts/svg.js';
 import type { AnyRecipe } from './any-recipe.js';
 import type { Field } from './field.js';
 import type { Formula } from './formula.js';
+import { letteredSketch } from './lettered-sketch.js';
 import { callOf } from './recipe-call.js';
+import { resultInternals, type Result } from './result.js';
 import { citationText } from './source.js';
 
 const cell = (s: string): string => s.replace(/\|/g, '\\|').replace(/\s*\n\s*/g, ' ');
@@ -13,6 +16,9 @@ function table(head: readonly string[], rows: readonly (readonly string[])[]): s
   return [line(head), `|${head.map(() => '---').join('|')}|`, ...rows.map(line), ''];
 }
 
+const meaning = ({ label, help }: { readonly label: string; readonly help?: string }): string =>
+  help === undefined ? label : `${label}. ${help}`;
+
 const defaultOf = (f: Field): string =>
   f.default !== undefined
     ? typeof f.default === 'string'
@@ -22,24 +28,56 @@ const defaultOf = (f: Field): string =>
       ? 'optional'
       : '';
 
+/** The other recipes of its topic. */
+export const relatedTo = (r: AnyRecipe, all: readonly AnyRecipe[]): readonly AnyRecipe[] =>
+  all.filter((x) => x.topic === r.topic && x.name !== r.name);
+
+/** What is said outside each range that its sources cover; `example` is its answer to its example. */
+export const limitsOf = (r: AnyRecipe, example: Result): readonly string[] => [
+  ...new Set(r.limitsOf(r.read(r.example), resultInternals(example)?.raw ?? {})),
+];
+
+/** The drawing of the example, with letters for what is measured and a list of what they stand for. */
+async function sketchLines(r: AnyRecipe, example: Result): Promise<string[]> {
+  const internals = resultInternals(example);
+  const outputs = Object.entries(r.outputs).flatMap(([name, o]) => {
+    const raw = internals?.raw[name];
+    return raw === undefined ? [] : [{ name, label: o.label, ...o.format(raw) }];
+  });
+  const sketch = letteredSketch(example.chart, [...(internals?.inputs ?? []), ...outputs]);
+  if (!sketch) return [];
+  return [
+    '## Sketch',
+    '',
+    await picture('Sketch of what is measured', sketch.spec),
+    '',
+    ...table(
+      ['Letter', 'Name', 'Meaning'],
+      sketch.letters.map(({ letter, name, label }) => [letter, `\`${name}\``, label]),
+    ),
+  ];
+}
+
+/** A chart as a picture in Markdown. */
+async function picture(says: string, spec: ChartSpec): Promise<string> {
+  const svg = await renderSvg(spec);
+  return `![${says}](data:image/svg+xml;base64,${Buffer.from(svg).toString('base64')})`;
+}
+
 /**
  * The reference page of a recipe as Markdown: what it answers, inputs, outputs, formulas, the example with its result and
  * cautions, sources, and the recipes of the same topic given as `related`.
  */
 export async function referencePage(r: AnyRecipe, related: readonly AnyRecipe[] = []): Promise<string> {
   const result = await r(r.example);
-  const inputs = Object.entries(r.inputs).map(([n, f]) => [
-    `\`${n}\``,
-    f.help ?? f.label,
-    f.expects,
-    defaultOf(f),
-  ]);
+  const inputs = Object.entries(r.inputs).map(([n, f]) => [`\`${n}\``, meaning(f), f.expects, defaultOf(f)]);
   const outputs = Object.entries(r.outputs).map(([n, o]) => [
     `\`${n}\`${o.optional ? ' (not always)' : ''}`,
-    o.label,
+    meaning(o),
     o.unit ? `${o.kind}, in ${o.unit}` : o.kind,
   ]);
-  const others = related.filter((x) => x.topic === r.topic && x.name !== r.name);
+  const others = relatedTo(r, related);
+  const limits = limitsOf(r, result);
   const sources = new Set(
     [...r.sources, ...r.formulas.flatMap((f) => f.source ?? []), ...result.sources].map(citationText),
   );
@@ -48,7 +86,7 @@ export async function referencePage(r: AnyRecipe, related: readonly AnyRecipe[] 
     '',
     r.about,
     '',
-    ...(r.sketch ? [await renderSvg(r.sketch()), ''] : []),
+    ...(await sketchLines(r, result)),
     '## Inputs',
     '',
     ...table(['Name', 'Meaning', 'Takes', 'Default'], inputs),
@@ -62,7 +100,9 @@ export async function referencePage(r: AnyRecipe, related: readonly AnyRecipe[] 
     callOf(r),
     '```',
     '',
+    ...(result.chart === undefined ? [] : [await picture('Chart of the example', result.chart), '']),
     result.toMarkdown().replace(/^#/gm, '##'),
+    ...(limits.length > 0 ? ['## Limits', '', ...limits.map((l) => `- ${l}`), ''] : []),
     ...(sources.size > 0 ? ['## Sources', '', ...[...sources].map((s) => `- ${s}`), ''] : []),
     ...(others.length > 0 ? ['## Related', '', ...others.map((x) => `- \`${x.name}\`: ${x.title}`), ''] : []),
   ].join('\n');

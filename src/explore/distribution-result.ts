@@ -71,7 +71,7 @@ export function makeDistribution(sampled: Sampled): Distribution {
       return displayableChart(histogramOf(sampled, o, unit));
     },
     get tornado() {
-      return sensitivity.length === 0 ? undefined : displayableChart(tornadoOf(output, sensitivity));
+      return sensitivity.length === 0 ? undefined : displayableChart(tornadoOf(r, output, sensitivity));
     },
     toMarkdown: () => ['| | |', '|---|---|', ...lines.map(([a, b]) => `| ${a} | ${b} |`)].join('\n'),
     toJSON: () => ({
@@ -131,17 +131,20 @@ function linesOf(sampled: Sampled, unit: string, mean: number, chance: number | 
     ['mean', text(mean)],
     ...(chance === undefined ? [] : [[`chance of ${wanted}`, `${number(chance * 100, 3)} %`] as const]),
     ...sensitivity.map((x): Line => [
-      `share of the variance from ${factorWords(x.input)}`,
+      `share of the variance from ${factorWords(r, x.input)}`,
       `${number(x.total * 100, 2)} %`,
     ]),
-    ...spreads.map((s): Line => [`taken of ${words(s.name)}`, s.label]),
+    ...spreads.map((s): Line => [`taken of ${labelOf(r, s.name)}`, s.label]),
   ];
 }
 
+/** An input by its label; a part of one, such as a width in a table, by its name. */
+const labelOf = (r: AnyRecipe, input: string): string => r.inputs[input]?.label ?? words(input);
+
 /** `leftWidth + rightWidth`: left width and right width together. */
-function factorWords(input: string): string {
-  const names = input.split(' + ').map(words);
-  return names.length === 1 ? words(input) : `${names.join(' and ')} together`;
+function factorWords(r: AnyRecipe, input: string): string {
+  const names = input.split(' + ').map((name) => labelOf(r, name));
+  return names.length === 1 ? labelOf(r, input) : `${names.join(' and ')} together`;
 }
 
 const htmlOf = (lines: readonly Line[]): string =>
@@ -166,14 +169,14 @@ function histogramOf({ recipe: r, output, values }: Sampled, o: Output, unit: st
   });
 }
 
-function tornadoOf(output: string, sensitivity: readonly Sensitivity[]): ChartSpec {
+function tornadoOf(r: AnyRecipe, output: string, sensitivity: readonly Sensitivity[]): ChartSpec {
   return barChart({
     title: `What matters most to ${words(output)}`,
     subtitle: 'Share of the variance (total Sobol index)',
     of: 'Input',
     value: { title: 'Share', unit: '%' },
     bars: sensitivity.map((x) => ({
-      name: factorWords(x.input),
+      name: factorWords(r, x.input),
       value: x.total * 100,
       label: x.total < 0.001 ? 'below 0.1 %' : `${number(x.total * 100, 2)} %`,
     })),

@@ -1,4 +1,5 @@
 import { Quantity } from '../units/quantity.js';
+import { withoutTail } from '../units/clean-number.js';
 import { InputError, inspectValue } from '../units/input-error.js';
 import { resultInternals } from '../engine/result.js';
 import { danfo } from './danfo.js';
@@ -22,6 +23,16 @@ export interface Frame {
   column(name: string): FrameColumn;
   addColumn(name: string, values: FrameColumn | readonly unknown[], options?: { inplace?: boolean }): Frame;
   query(condition: unknown): Frame;
+  rename(names: Readonly<Record<string, string>>, options?: { inplace?: boolean }): Frame;
+  drop(which: { columns?: string[]; index?: (string | number)[] }): Frame;
+  /** CSV as text; with a path it writes the file and gives nothing. */
+  toCSV(options: { filePath: string; header?: boolean; sep?: string }): void;
+  toCSV(options?: { header?: boolean; sep?: string }): string;
+  /** Rows as objects, or columns as lists. */
+  toJSON(): Record<string, unknown>[];
+  toJSON(options: { format: 'row' }): Record<string, unknown[]>;
+  /** @deprecated danfojs draws in a page alone, and gives no picture here; `sweep(...).chart` and Vega-Lite do. */
+  plot(element: string): unknown;
   print(): void;
   toString(): string;
 }
@@ -94,8 +105,10 @@ export function flatRows(rows: readonly object[]): Record<string, string | numbe
     for (const [name, value] of row) {
       const unit = units.get(name)?.unit;
       if (value instanceof Quantity)
-        out[`${name} (${unit})`] = value.currency ? value.value : value.in(unit as string);
-      else if (typeof value === 'number' || typeof value === 'boolean' || typeof value === 'string')
+        out[`${name} (${unit})`] = withoutTail(value.currency ? value.value : value.in(unit as string));
+      else if (typeof value === 'number')
+        out[unit === undefined ? name : `${name} (${unit})`] = withoutTail(value);
+      else if (typeof value === 'boolean' || typeof value === 'string')
         out[unit === undefined ? name : `${name} (${unit})`] = value;
     }
     return out;

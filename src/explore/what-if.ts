@@ -16,6 +16,7 @@ import type { NumberOutput, SweepInputs } from './explore-types.js';
 import { outputNamed } from './option-names.js';
 import { axisUnit, columnUnit, isNumberField } from './frame-columns.js';
 import { axesOf } from './sweep-axes.js';
+import { vegaExpressions } from './vega-expressions.js';
 import { shownAt, sliders, tidy, type Slid } from './what-if-sliders.js';
 
 /** A chart with sliders. */
@@ -118,14 +119,8 @@ function live(
   const transforms: object[] = [];
   for (const f of r.formulas) {
     const known = new Map(expression);
-    // Vega spells functions without "Math."; the compiled source uses nothing else of JavaScript.
-    const js = f
-      .toJavaScript((s) => known.get(s) ?? `datum.v_${s}`)
-      .replace(/Math\.PI/g, 'PI')
-      .replace(/Math\.(cbrt)\(/g, 'pow(1/3, ')
-      .replace(/Math\.(\w+)\(/g, '$1(')
-      .replace(/\blog10\(([^()]*)\)/g, '(log($1) / LN10)');
-    transforms.push({ calculate: js, as: `v_${f.symbol}` });
+    const calculate = f.toJavaScript((s) => known.get(s) ?? `datum.v_${s}`, vegaExpressions);
+    transforms.push({ calculate, as: `v_${f.symbol}` });
     expression.delete(f.symbol);
   }
   const o = r.outputs[output] as Output;

@@ -123,6 +123,7 @@ function detailNodes(
     el('p', {}, card.about),
     el('button', { ...fill, onclick: () => fillIn(card.name) }, icon('edit'), 'Fill in its form'),
     el('button', { ...add, onclick: () => insert(card.cell) }, icon('plus'), 'Put a cell into the notebook'),
+    el('p', {}, el('a', referenceLink(card.name), 'Reference page')),
     el('h4', {}, 'Takes'),
     el(
       'dl',
@@ -150,6 +151,14 @@ function detailNodes(
     ...section('Sources', sourceList(card.sources)),
   ];
 }
+
+/** A link to the page that holds all there is to know of a recipe, beside the notebook. */
+const referenceLink = (recipe: string): Record<string, string> => ({
+  href: `/reference/${recipe}.html`,
+  target: '_blank',
+  rel: 'noopener',
+  'data-reference': recipe,
+});
 
 /** A heading over its nodes; nothing where there are none. */
 const section = (title: string, nodes: readonly HTMLElement[]): HTMLElement[] =>

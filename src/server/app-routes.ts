@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { extname, join } from 'node:path';
+import { referenceHtml, referenceIndexHtml } from '../notes/reference-html.js';
 import { catalogue } from '../recipes/catalogue.js';
 import { savedShop, saveShop, shopPath } from '../shop/shop-file.js';
 import { InputError } from '../units/input-error.js';
@@ -96,7 +97,18 @@ function addPageRoutes(routes: Router, { contents, folder }: AppServices): void 
       contents.root.split(params['path'] ?? '');
       return pageResponse('notebook', params['path'] ?? '');
     })
+    .on('GET', '/reference/:page', ({ params }) => referenceResponse(params['page'] ?? ''))
     .on('GET', '/page/*path', ({ params }) => pageFile(folder, params['path'] ?? ''));
+}
+
+/** A page of the reference, or its index: `movementAcross.html`. */
+async function referenceResponse(page: string): Promise<Response> {
+  const name = page.replace(/\.html$/, '');
+  const recipe = catalogue.find((r) => r.name === name);
+  if (recipe === undefined && name !== 'index')
+    throw new HttpError(404, `page: no recipe ${JSON.stringify(name)}`);
+  const body = recipe ? await referenceHtml(recipe, catalogue) : referenceIndexHtml(catalogue);
+  return { headers: { ...html, ...documentHeaders }, body };
 }
 
 function addKeyRoutes(routes: Router, { contents, keys }: AppServices): void {

@@ -113,7 +113,7 @@ const ignore = (): void => undefined;
 /** What holds nothing of the user's and needs no key: the empty pages, their code, and the exchange of an opening key. */
 function isOpen(method: string | undefined, path: string): boolean {
   if (method === 'POST') return path === '/reckoner/open';
-  return path === '/' || path.startsWith('/page/') || path.startsWith('/notebook/');
+  return path === '/' || ['/page/', '/notebook/', '/reference/'].some((start) => path.startsWith(start));
 }
 
 function errorResponse(request: IncomingMessage, error: HttpError): Response {

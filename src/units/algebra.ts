@@ -40,7 +40,7 @@ import {
 } from 'mathjs';
 import type { ExpressionNode, Tree } from './expression-tree.js';
 
-export { closureOf, javascriptOf } from './expression-code.js';
+export { closureOf, javascriptOf, type Dialect } from './expression-code.js';
 export type { Tree } from './expression-tree.js';
 
 const parts = {

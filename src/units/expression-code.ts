@@ -7,25 +7,37 @@ const relations: Readonly<Record<string, string>> = {
   largerEq: '>=',
 };
 
-const constants: Readonly<Record<string, { readonly code: string; readonly value: number }>> = {
-  pi: { code: 'Math.PI', value: Math.PI },
-  deg: { code: '(Math.PI / 180)', value: Math.PI / 180 },
+/** How a language writes what differs from one to another. */
+export interface Dialect {
+  readonly pi: string;
+  /** A function of those that formulas may hold, applied to arguments in code. */
+  readonly call: (name: string, args: readonly string[]) => string;
+}
+const javascript: Dialect = {
+  pi: 'Math.PI',
+  call: (name, args) => `Math.${name}(${args.join(', ')})`,
 };
 
-/** JavaScript source of the tree; each symbol is written by `name`. */
-export function javascriptOf(tree: Tree, name: (symbol: string) => string): string {
+const constants: Readonly<Record<string, { readonly code: (pi: string) => string; readonly value: number }>> =
+  {
+    pi: { code: (pi) => pi, value: Math.PI },
+    deg: { code: (pi) => `(${pi} / 180)`, value: Math.PI / 180 },
+  };
+
+/** JavaScript source of the tree, or that of another `dialect`; each symbol is written by `name`. */
+export function javascriptOf(tree: Tree, name: (symbol: string) => string, dialect = javascript): string {
   const go = (n: ExpressionNode): string => {
     switch (n.type) {
       case 'ConstantNode':
         return String(n.value);
       case 'SymbolNode':
-        return constants[n.name]?.code ?? name(n.name);
+        return constants[n.name]?.code(dialect.pi) ?? name(n.name);
       case 'ParenthesisNode':
         return `(${go(n.content)})`;
       case 'ConditionalNode':
         return `(${go(n.condition)} ? ${go(n.trueExpr)} : ${go(n.falseExpr)})`;
       case 'FunctionNode':
-        return `Math.${n.fn.name}(${n.args.map(go).join(', ')})`;
+        return dialect.call(n.fn.name, n.args.map(go));
       case 'OperatorNode': {
         const [a, b] = n.args.map(go) as [string, string | undefined];
         if (b === undefined) return `(${n.op}${a})`;
@@ -34,7 +46,7 @@ export function javascriptOf(tree: Tree, name: (symbol: string) => string): stri
           // Small whole powers multiply: several times faster than Math.pow and as exact.
           if ([2, 3, 4].includes(e.value) && /^[A-Za-z_$][\w$]*$/.test(a))
             return `(${Array(e.value).fill(a).join(' * ')})`;
-          return `Math.pow(${a}, ${b})`;
+          return dialect.call('pow', [a, b]);
         }
         return `(${a} ${relations[n.fn] ?? n.op} ${b})`;
       }

@@ -2,7 +2,7 @@
 // where the letters stand, so that no library of algebra is needed.
 import type { ExpressionNode, Tree } from './expression-tree.js';
 
-export { closureOf, javascriptOf } from './expression-code.js';
+export { closureOf, javascriptOf, type Dialect } from './expression-code.js';
 export type { Tree } from './expression-tree.js';
 
 /** A parsed formula and its printed forms, each letter between marks: \u0001name\u0002, or \u0001name^\u0002 where it is raised. */

@@ -48,7 +48,8 @@ function lookUp(kind: Kind, written: string): Unit {
     ...Object.keys(unitAliases).filter((a) => Object.hasOwn(table, unitAliases[a] as string)),
   ]);
   const hint = near ? `; did you mean ${inspectValue(near)}?` : '';
-  throw new InputError(`got the unit ${inspectValue(written)}, ${takes}${hint}`);
+  const spread = /\+-|\+\/-|±/.test(written) ? '; values with a spread go to uncertain' : hint;
+  throw new InputError(`got the unit ${inspectValue(written)}, ${takes}${spread}`);
 }
 
 /** Names of the units that `kind` knows by heart. */

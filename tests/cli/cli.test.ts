@@ -47,8 +47,16 @@ describe('reckoner', () => {
       'width',
       'timber',
       'reckoner work movementAcross',
+      // By hand: 900 mm x 0.00369 x 4 is 13.284 mm.
+      '13.3 mm',
+      'Cautions',
+      'a finish slows the movement',
+      'Related',
+      'seasonalMovement:',
     ])
       expect(shown.out).toContain(part);
+    const cup = await reckoner('show', 'cupDepth');
+    expect(cup.out).toMatch(/^Limits\n {2}.*wider than its ring radius/m);
   });
 
   it('works a recipe and prints values with units in JSON at full precision', async () => {
@@ -194,5 +202,45 @@ describe('reckoner', () => {
     expect(bad.code).toBe(1);
     expect(bad.err).toMatch(/cell 1, line 2.*no glue left/);
     expect(existsSync(join(folder, 'bad.html'))).toBe(false);
+  }, 120_000);
+
+  it('runs a notebook with the values of -p in the place of those in its cell tagged parameters', async () => {
+    const cell = (source: string, ...tags: string[]): object => ({
+      cell_type: 'code',
+      id: `c${tags.length}`,
+      metadata: { tags },
+      execution_count: null,
+      outputs: [],
+      source,
+    });
+    const notebook = {
+      nbformat: 4,
+      nbformat_minor: 5,
+      metadata: {},
+      cells: [
+        cell("let width = '900 mm', pieces = 1;", 'parameters'),
+        cell('`${width} in ${pieces * 2} halves`'),
+      ],
+    };
+    writeFileSync(join(folder, 'wide.ipynb'), JSON.stringify(notebook));
+    const run = (...words: string[]): ReturnType<typeof reckoner> =>
+      reckoner('run', 'wide.ipynb', '-o', 'wide-run.ipynb', ...words);
+    expect((await run('-p', 'width=640 mm', '-p', 'pieces=3')).code).toBe(0);
+    const text = readFileSync(join(folder, 'wide-run.ipynb'), 'utf8');
+    expect(text).toContain('640 mm in 6 halves');
+    expect(text).toContain('injected-parameters');
+    // A run of the run replaces the values, and adds no second cell.
+    expect((await reckoner('run', 'wide-run.ipynb', '-o', 'again.ipynb', '-p', 'pieces=4')).code).toBe(0);
+    const again = readFileSync(join(folder, 'again.ipynb'), 'utf8');
+    expect(again).toContain('900 mm in 8 halves');
+    expect(again.match(/injected-parameters/g)).toHaveLength(1);
+    for (const [words, message] of [
+      [['-p', 'widht=640 mm'], /does not declare widht with let/],
+      [['-p', 'width'], /takes NAME=VALUE/],
+    ] as const) {
+      const { code, err } = await run(...words);
+      expect(code).toBe(2);
+      expect(err).toMatch(message);
+    }
   }, 120_000);
 });

@@ -19,7 +19,11 @@ it('the reference is one page a recipe and an index, each complete and linked', 
     const page = readFileSync(join(folder, `${r.name}.html`), 'utf8');
     for (const part of ['Inputs', 'Outputs', 'Example', 'index.html']) expect(page, r.name).toContain(part);
     for (const input of Object.keys(r.inputs)) expect(page, r.name).toContain(input);
+    // Drawn, not stripped as raw SVG would be.
+    if ((await r(r.example)).chart) expect(page, r.name).toContain('src="data:image/svg+xml;base64,');
   }
+  const square = readFileSync(join(folder, 'squareness.html'), 'utf8');
+  expect(square).toMatch(/<td>A<\/td>\s*<td><code>\w+<\/code><\/td>/);
   const screws = readFileSync(join(folder, 'screwHold.html'), 'utf8');
   expect(screws).toContain('An empirical formula: numbers enter in these units, the answer is in lbf.');
   expect(readFileSync(join(folder, 'index.html'), 'utf8')).toContain('href="movementAcross.html"');

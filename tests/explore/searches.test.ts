@@ -151,7 +151,7 @@ describe('what is known of the draws', () => {
     const [a, b] = [await shown(one), await shown(two)];
     expect(a['image/svg+xml']).not.toContain('What matters most');
     expect(b['image/svg+xml']).toContain('What matters most');
-    expect(b['text/plain']).toMatch(/share of the variance from h: \d/);
+    expect(b['text/plain']).toMatch(/share of the variance from height: \d/);
   });
 
   it('is refused where some draws have no answer', async () => {

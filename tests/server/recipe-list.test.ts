@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { exampleCell, type RecipeCard } from '../../src/server/recipe-list.js';
 import { catalogue } from '../../src/recipes/catalogue.js';
-import { openBench, type Bench } from './server-bench.js';
+import { openBench, raw, type Bench } from './server-bench.js';
 
 let bench: Bench;
 let cards: RecipeCard[];
@@ -20,6 +20,18 @@ describe('the drawer of recipes', () => {
       expect(card.about.length, card.name).toBeGreaterThan(20);
       for (const source of card.sources) expect(source, card.name).not.toMatch(/undefined|\[object/);
     }
+  });
+
+  it('leads to a page of the reference for each, which needs no key and runs nothing', async () => {
+    const page = await raw(bench.server.port, '/reference/cupDepth.html', {});
+    expect(page.status).toBe(200);
+    expect(page.headers['content-type']).toBe('text/html; charset=utf-8');
+    expect(page.headers['content-security-policy']).toContain("default-src 'none'");
+    for (const part of ['Sketch', 'Inputs', 'Formulas', 'Limits', 'Related', 'href="index.html"'])
+      expect(page.text).toContain(part);
+    const index = await raw(bench.server.port, '/reference/index.html', {});
+    for (const { name } of catalogue) expect(index.text).toContain(`href="${name}.html"`);
+    expect((await raw(bench.server.port, '/reference/noSuch.html', {})).status).toBe(404);
   });
 
   it.each(catalogue.map((recipe) => [recipe.name, recipe] as const))(
