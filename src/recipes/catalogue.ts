@@ -29,6 +29,7 @@ import { glueQuantity } from './lamination/glue-quantity.js';
 import { glueTiming } from './lamination/glue-timing.js';
 import { layerCount } from './lamination/layer-count.js';
 import { matchSlabs } from './lamination/match-slabs.js';
+import { slabStack } from './lamination/slab-stack.js';
 import { stackUp } from './lamination/stack-up.js';
 import { stripCount } from './lamination/strip-count.js';
 import { stripLayout } from './lamination/strip-layout.js';
@@ -38,6 +39,7 @@ import { halfLap } from './joinery/half-lap.js';
 import { jointFit } from './joinery/joint-fit.js';
 import { mitreGap } from './joinery/mitre-gap.js';
 import { mitredEnd } from './joinery/mitred-end.js';
+import { postCasing } from './joinery/post-casing.js';
 import { screwHold } from './joinery/screw-hold.js';
 import { splayedCorner } from './joinery/splayed-corner.js';
 import { splineSlot } from './joinery/spline-slot.js';
@@ -65,7 +67,7 @@ import { prepTime } from './bill/prep-time.js';
 import { passage } from './delivery/passage.js';
 import { heightsForPeople } from './people/heights-for-people.js';
 
-export { cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, restraintStress, seasonalMovement, woodDensity, boardMeasure, boardTally, clearPieces, cuttingPlan, flatteningLoss, gradeYield, palletBoards, partsCost, pileSampling, pileYield, roughToDressed, topFromPile, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitreGap, mitredEnd, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, nailHoles, shellacCut, stainTrials, thinToSolids, thinnedVoc, thinningRatio, chamfer, chipVolume, cutterMarks, planingTime, bill, prepTime, passage, heightsForPeople };
+export { cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, restraintStress, seasonalMovement, woodDensity, boardMeasure, boardTally, clearPieces, cuttingPlan, flatteningLoss, gradeYield, palletBoards, partsCost, pileSampling, pileYield, roughToDressed, topFromPile, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, slabStack, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitreGap, mitredEnd, postCasing, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, nailHoles, shellacCut, stainTrials, thinToSolids, thinnedVoc, thinningRatio, chamfer, chipVolume, cutterMarks, planingTime, bill, prepTime, passage, heightsForPeople };
 
 /** Every recipe, by topic and file. */
-export const catalogue: readonly AnyRecipe[] = [cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, restraintStress, seasonalMovement, woodDensity, boardMeasure, boardTally, clearPieces, cuttingPlan, flatteningLoss, gradeYield, palletBoards, partsCost, pileSampling, pileYield, roughToDressed, topFromPile, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitreGap, mitredEnd, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, nailHoles, shellacCut, stainTrials, thinToSolids, thinnedVoc, thinningRatio, chamfer, chipVolume, cutterMarks, planingTime, bill, prepTime, passage, heightsForPeople] as unknown as readonly AnyRecipe[];
+export const catalogue: readonly AnyRecipe[] = [cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, restraintStress, seasonalMovement, woodDensity, boardMeasure, boardTally, clearPieces, cuttingPlan, flatteningLoss, gradeYield, palletBoards, partsCost, pileSampling, pileYield, roughToDressed, topFromPile, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, slabStack, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitreGap, mitredEnd, postCasing, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, nailHoles, shellacCut, stainTrials, thinToSolids, thinnedVoc, thinningRatio, chamfer, chipVolume, cutterMarks, planingTime, bill, prepTime, passage, heightsForPeople] as unknown as readonly AnyRecipe[];

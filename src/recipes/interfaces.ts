@@ -5,7 +5,7 @@ import type { DocumentedAsyncRecipe, DocumentedRecipe, InPlaceOf } from '../engi
 import type { ShownOf } from '../engine/output.js';
 import type { ResultMethods } from '../engine/result-types.js';
 import type { Written } from '../engine/quantity-field.js';
-import type { cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, restraintStress, seasonalMovement, woodDensity, boardMeasure, boardTally, clearPieces, cuttingPlan, flatteningLoss, gradeYield, palletBoards, partsCost, pileSampling, pileYield, roughToDressed, topFromPile, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitreGap, mitredEnd, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, nailHoles, shellacCut, stainTrials, thinToSolids, thinnedVoc, thinningRatio, chamfer, chipVolume, cutterMarks, planingTime, bill, prepTime, passage, heightsForPeople } from './catalogue.js';
+import type { cupDepth, equilibriumMoisture, fixingSlots, humidityFor, meterCorrection, moistureByWeight, movementAcross, pieceWeight, restraintStress, seasonalMovement, woodDensity, boardMeasure, boardTally, clearPieces, cuttingPlan, flatteningLoss, gradeYield, palletBoards, partsCost, pileSampling, pileYield, roughToDressed, topFromPile, caulCamber, clampPlan, glueQuantity, glueTiming, layerCount, matchSlabs, slabStack, stackUp, stripCount, stripLayout, angledRail, biscuitSpacing, halfLap, jointFit, mitreGap, mitredEnd, postCasing, screwHold, splayedCorner, splineSlot, squareness, beam, rackingFrame, railSpan, tipping, topSag, filmBuild, finishQuantity, gritSequence, nailHoles, shellacCut, stainTrials, thinToSolids, thinnedVoc, thinningRatio, chamfer, chipVolume, cutterMarks, planingTime, bill, prepTime, passage, heightsForPeople } from './catalogue.js';
 
 /** Names of timbers and of groups of timbers. */
 export type TimberName = 'acacia spp.' | 'African ebony' | 'afrormosia' | 'afzelia' | 'ailanthus' | 'Alaska paper birch' | 'Alaska yellow-cedar' | 'albarco' | 'alder spp.' | 'allegheny chinkapin' | 'allegheny plum' | 'alligator juniper' | 'alpine ash' | 'American basswood' | 'American beech' | 'American chestnut' | 'American elm' | 'American holly' | 'American hornbeam, musclewood' | 'American mangrove' | 'American mountain-ash' | 'American plum' | 'American sycamore' | 'anacua knockaway' | 'andiroba' | 'angelin' | 'angelique' | 'apache pine' | 'apple' | 'apple spp.' | 'arizona alder' | 'arizona cypress' | 'arizona madrone' | 'arizona pine' | 'arizona pinyon pine' | 'arizona sycamore' | 'arizona walnut' | 'arizona white oak' | 'ash spp.' | 'ashe juniper' | 'Atlantic white-cedar' | 'Australian cypress' | 'austrian pine' | 'avodire' | 'azobe' | 'baker or Modoc cypress' | 'balata' | 'balau' | 'baldcypress' | 'baldcypress spp.' | 'balsa' | 'balsam fir' | 'balsam poplar' | 'balsam willow' | 'banak' | 'bangkirai' | 'basswood spp.' | 'bay spp.' | 'bebb willow' | 'beeftree, longleaf blolly' | 'beefwood' | 'belah' | 'belian' | 'benge' | 'bigcone Douglas-fir' | 'bigleaf magnolia' | 'bigleaf maple' | 'bigtooth aspen' | 'bigtooth maple' | 'birch spp.' | 'bishop pine' | 'bitter cherry' | 'bitternut hickory' | 'black ash' | 'black cherry' | 'black cottonwood' | 'black hickory' | 'black locust' | 'black mangrove' | 'black maple' | 'black morrel' | 'black mulberry' | 'black oak' | 'black spruce' | 'black walnut' | 'black willow' | 'blackbead ebony' | 'blackbutt' | 'blackgum' | 'blackjack oak' | 'blue ash' | 'blue oak' | 'blue spruce' | 'bluejack oak' | 'bluewood' | 'bonpland willow' | 'border pinyon' | 'boxelder' | 'brainerd\'s hawthorn' | 'Brazilian rosewood' | 'brewer spruce' | 'broadleaf hawthorn' | 'brush box' | 'bubinga' | 'buckeye, horsechestnut spp.' | 'bur oak' | 'butterbough, inkwood' | 'butternut' | 'buttonwood-mangrove' | 'cabbage palmetto' | 'California black oak' | 'California buckeye' | 'California juniper' | 'California laurel' | 'California live oak' | 'California red fir' | 'California sycamore' | 'California torreya (nutmeg)' | 'California white oak' | 'camphortree' | 'canada plum' | 'canyon live oak' | 'Caribbean pine' | 'carolina ash' | 'carolina basswood' | 'carolina hemlock' | 'carolina silverbell' | 'carrotwood' | 'catalpa spp.' | 'catclaw acacia' | 'cativo' | 'cedar elm' | 'ceiba' | 'chalk maple' | 'cherry and plum spp.' | 'cherrybark oak' | 'chestnut oak' | 'chestnut spp.' | 'chickasaw plum' | 'chihuahuan pine' | 'chinaberry' | 'chinese chestnut' | 'chinese tallowtree' | 'chinkapin oak' | 'chisos oak' | 'chittamwood, gum bumelia' | 'chokecherry' | 'citrus spp.' | 'coastal plain willow' | 'cockspur hawthorn' | 'cocobolo' | 'coconut palm' | 'common persimmon' | 'common pinyon' | 'common serviceberry' | 'corkbark fir' | 'cottonwood and poplar spp.' | 'coulter pine' | 'courbaril' | 'Crow\'s ash' | 'cuangare' | 'cucumbertree' | 'curlleaf mountain-mahogany' | 'cypress' | 'dark red lauan' | 'dark red meranti' | 'degame' | 'delta post oak' | 'desert ironwood' | 'determa' | 'dogwood spp.' | 'Douglas-fir' | 'Douglas-fir spp.' | 'downy hawthorn' | 'drooping juniper' | 'Dundas blackbutt' | 'durand oak' | 'dwarf chinkapin oak' | 'dwarf live oak' | 'dwarf post oak' | 'East Indian ebony' | 'eastern cottonwood' | 'eastern hemlock' | 'eastern hophornbeam' | 'eastern redbud' | 'eastern redcedar' | 'eastern white pine' | 'ekop' | 'elm spp.' | 'emory oak' | 'Engelmann oak' | 'Engelmann spruce' | 'eucalyptus spp.' | 'European alder' | 'European ash' | 'European beech' | 'European birch' | 'European cherry' | 'European elm' | 'European larch' | 'European lime' | 'European maple' | 'European mountain-ash' | 'European oak' | 'European plum' | 'European poplar' | 'European spruce' | 'European sycamore' | 'European walnut' | 'European willow' | 'European-grown Douglas fir' | 'everglades palm, paurotis-palm' | 'false mastic' | 'false tamarind' | 'fanleaf hawthorn' | 'fir spp.' | 'fireberry hawthorn' | 'fishpoison tree' | 'florida fiddlewood' | 'florida maple' | 'florida poisontree' | 'florida silver palm' | 'florida strangler fig' | 'florida thatch palm' | 'florida torreya (nutmeg)' | 'florida yew' | 'flowering dogwood' | 'four-leaf or Parry pinyon pine' | 'foxtail pine' | 'fraser fir' | 'fremont cottonwood' | 'gambel oak' | 'giant chinkapin, golden chinkapin' | 'giant sequoia' | 'ginkgo, maidenhair tree' | 'goncalo alves' | 'grand fir' | 'gray birch' | 'gray oak' | 'gray or California foothill pine' | 'gray sheoak' | 'great Basin bristlecone pine' | 'great leucaene' | 'green ash' | 'greenheart' | 'grey box' | 'grey gum' | 'grey ironbark' | 'gumbo limbo' | 'Gympie messmate' | 'hackberry' | 'hackberry spp.' | 'hawthorn spp.' | 'heart pine' | 'hemlock spp.' | 'hickory spp.' | 'honduras pine' | 'honey mesquite' | 'honeylocust' | 'honeylocust spp.' | 'hoop pine' | 'hura' | 'ilomba' | 'incense-cedar' | 'Indian rosewood' | 'interior live oak' | 'interior north Douglas-fir' | 'interior south Douglas-fir' | 'interior west Douglas-fir' | 'ipe' | 'iroko' | 'jack pine' | 'japanese larch' | 'jarrah' | 'java plum' | 'Jeffrey pine' | 'jelutong' | 'joshua tree' | 'kaneelhart' | 'kapur' | 'karri' | 'kempas' | 'kentucky coffeetree' | 'keruing' | 'key thatch palm' | 'khaya' | 'knobcone pine' | 'larch spp.' | 'largeleaf geigertree' | 'laurel oak' | 'light red lauan' | 'light red meranti' | 'limba' | 'limber pine' | 'little silverbell' | 'live oak' | 'loblolly pine' | 'loblolly-bay' | 'lodgepole pine' | 'lombardy poplar' | 'longleaf pine' | 'low-rainfall eucalypts' | 'macawood' | 'macNab\'s cypress' | 'madrone spp.' | 'magnolia spp.' | 'mahaleb cherry' | 'makore' | 'manbarklak' | 'manchineel' | 'mango' | 'manni' | 'maple spp.' | 'marishballi' | 'melaleuca' | 'meranti' | 'merbau' | 'mersawa' | 'mesquite' | 'mesquite spp.' | 'messmate' | 'mexican blue oak' | 'mexican palmetto' | 'mexican pinyon pine' | 'mimosa, silktree' | 'mockernut hickory' | 'monterey cypress' | 'montezuma baldcypress' | 'mora' | 'mountain ash' | 'mountain hemlock' | 'mountain maple' | 'mountain or Fraser magnolia' | 'mountain-ash spp.' | 'muhuhu' | 'mulberry spp.' | 'myrtle beech' | 'narrow-leaved red ironbark' | 'narrowleaf cottonwood' | 'netleaf hackberry' | 'netleaf oak' | 'new Mexico locust' | 'New Zealand radiata pine' | 'niangon' | 'noble fir' | 'Nordic pine and spruce' | 'northern California black walnut' | 'northern catalpa' | 'northern mountain-ash' | 'northern pin oak' | 'northern red oak' | 'northern white-cedar' | 'northwestern paper birch' | 'norway maple' | 'nutmeg hickory' | 'nuttall oak' | 'oak spp.' | 'obeche' | 'ocote pine' | 'octopus tree, schefflera' | 'ogeechee tupelo' | 'oglethorpe oak' | 'ohio buckeye' | 'okoume' | 'oneseed hawthorn' | 'oneseed juniper' | 'opepe' | 'Oregon ash' | 'Oregon crab apple' | 'Oregon white oak' | 'Osage-orange' | 'other or unknown live tree' | 'other palms' | 'ovangkol' | 'overcup oak' | 'ozark chinkapin' | 'Pacific dogwood' | 'Pacific madrone' | 'Pacific silver fir' | 'Pacific willow' | 'Pacific yew' | 'padauk' | 'painted buckeye' | 'paper birch' | 'papershell pinyon pine' | 'paradisetree' | 'Parana pine' | 'pau marfim' | 'paulownia, empress-tree' | 'pawpaw' | 'peach' | 'peachleaf willow' | 'pear hawthorn' | 'pecan' | 'persimmon spp.' | 'pignut hickory' | 'pin cherry' | 'pin oak' | 'pinchot juniper' | 'pine spp.' | 'pitch pine' | 'plains cottonwood' | 'pond pine' | 'pond-apple' | 'pondcypress' | 'ponderosa pine' | 'Port-Orford-cedar' | 'post oak' | 'prairie crab apple' | 'primavera' | 'pumpkin ash' | 'purpleheart' | 'pyramid magnolia' | 'quaking aspen' | 'radiata pine' | 'ramin' | 'red alder' | 'red bloodwood' | 'red buckeye' | 'red hickory' | 'red mahogany' | 'red maple' | 'red meranti' | 'red mulberry' | 'red pine' | 'red spruce' | 'red stopper' | 'redbay' | 'redberry juniper' | 'redcedar/juniper spp.' | 'redwood' | 'resin birch' | 'river birch' | 'river redgum' | 'rock elm' | 'rocky Mountain bristlecone pine' | 'rocky Mountain juniper' | 'rocky Mountain maple' | 'rose gum' | 'roundleaf serviceberry' | 'royal palm spp.' | 'rubberwood' | 'russian-olive' | 'saltcedar' | 'sand hickory' | 'sand pine' | 'Santa Lucia or bristlecone fir' | 'Santa Maria' | 'Santos mahogany' | 'sapele' | 'sargent\'s cypress' | 'sassafras' | 'scarlet hawthorn' | 'scarlet oak' | 'Scots pine' | 'scouler\'s willow' | 'screwbean mesquite' | 'scrub hickory' | 'scrub oak' | 'sea torchwood' | 'sepetir' | 'september elm' | 'serviceberry spp.' | 'shagbark hickory' | 'shasta red fir' | 'shellbark hickory' | 'sheoak spp.' | 'shingle oak' | 'shortleaf pine' | 'shumard oak' | 'siberian elm' | 'siberian larch' | 'silver fir' | 'silver maple' | 'silver poplar' | 'silverbell spp.' | 'silverleaf oak' | 'silvertop ash' | 'singleleaf pinyon' | 'sipo' | 'Sitka spruce' | 'slash pine' | 'slippery elm' | 'smoketree' | 'soldierwood' | 'sour cherry' | 'sourwood' | 'southern California black walnut' | 'southern catalpa' | 'southern crab apple' | 'southern magnolia' | 'southern red oak' | 'southern redcedar' | 'southern shagbark hickory' | 'southern yellow pine' | 'southwestern white pine' | 'Spanish-cedar' | 'spotted gum' | 'spruce pine' | 'spruce spp.' | 'striped maple' | 'subalpine fir' | 'subalpine larch' | 'sucupira (Bowdichia)' | 'sucupira (Diplotropis)' | 'sugar maple' | 'sugar pine' | 'sugarberry' | 'swamp chestnut oak' | 'swamp cottonwood' | 'swamp tupelo' | 'swamp white oak' | 'swampmahogany' | 'sweet acacia' | 'sweet birch' | 'sweet chestnut' | 'sweet crab apple' | 'sweetbay' | 'sweetgum' | 'sycamore spp.' | 'table Mountain pine' | 'tallowwood' | 'tamarack' | 'tamarind' | 'tanoak' | 'Tasmanian bluegum' | 'teak' | 'tecate cypress' | 'texas ash' | 'texas buckeye' | 'texas madrone' | 'texas mulberry' | 'texas persimmon' | 'texas sophora' | 'texas walnut' | 'thuja spp.' | 'tietongue, pigeon-plum' | 'tornillo' | 'torrey pine' | 'torreya (nutmeg) spp.' | 'true hickory' | 'true mahogany' | 'tungoil tree' | 'tupelo spp.' | 'turkey oak' | 'two-wing silverbell' | 'umbrella magnolia' | 'unknown dead conifer' | 'unknown dead hardwood' | 'utah juniper' | 'velvet ash' | 'velvet mesquite' | 'Virginia pine' | 'Virginia roundleaf birch' | 'wallaba' | 'walnut spp.' | 'washoe pine' | 'water birch' | 'water hickory' | 'water oak' | 'water tupelo' | 'water-elm, planertree' | 'water, laurel and willow oak' | 'waterlocust' | 'weeping willow' | 'wenge' | 'west Indian mahogany' | 'western hemlock' | 'western juniper' | 'western larch' | 'western redcedar' | 'western soapberry' | 'western white pine' | 'white alder' | 'white ash' | 'white basswood' | 'white bully, willow bustic' | 'white fir' | 'white lauan' | 'white mangrove' | 'white meranti' | 'white mulberry' | 'white oak' | 'white spruce' | 'white willow' | 'white-cedar spp.' | 'whitebark pine' | 'wild banyantree, shortleaf fig' | 'willow oak' | 'willow spp.' | 'winged elm' | 'yellow balau' | 'yellow birch' | 'yellow buckeye' | 'yellow meranti' | 'yellow-poplar' | 'yellowwood' | 'yew spp.' | 'young-growth redwood' | 'unknown hardwood' | 'unknown softwood' | 'unknown timber' | 'birches' | 'cherries' | 'eucalypts' | 'elms' | 'pines' | 'walnuts' | 'oaks' | 'ashes' | 'firs' | 'poplars' | 'maples' | 'hickories' | 'spruces' | 'larches';
@@ -2387,6 +2387,149 @@ export interface MatchSlabsOutput {
 /** An answer of {@link matchSlabs}. */
 export interface MatchSlabsResult extends MatchSlabsOutput, ResultMethods {}
 
+/** What {@link slabStack} takes. Several slabs glued at once in one set of clamps, or one panel with edges and faces pressed at once: clamps and reach, pressure on each joint, packing for a shorter or thinner slab, and whether all closes in time. */
+export interface SlabStackInput {
+  /**
+   * Way. Slabs one upon another with release paper between, or one panel with edges and faces pressed at once.
+   * Takes one of "stack", "two-way".
+   * @default stack
+   */
+  readonly way?: 'stack' | 'two-way';
+  /**
+   * Slabs. The slabs of one glue-up with a row for each.
+   * Takes a table (a list of rows, a data frame or a CSV file) with columns length, width, thickness, glueLines?, thinnest?.
+   * @example [{"length":"1950 mm","width":"320 mm","thickness":"40 mm","glueLines":1},{"length":"1950 mm","width":"320 mm","thickness":"40 mm","glueLines":1},{"length":"1800 mm","width":"320 mm","thickness":"38 mm","glueLines":1}]
+   */
+  readonly slabs: InputOf<(typeof slabStack)['inputs']['slabs']>;
+  /**
+   * Pressure. Clamping pressure on the glue line; or give the kind of timber.
+   * Takes a pressure such as "700 kPa", more than 0 kPa and at most 10 MPa.
+   * @example 200 kPa
+   */
+  readonly pressure?: Written<'pressure'>;
+  /**
+   * Kind of timber. Kind of timber and glue whose printed pressure is taken, at the upper end; or give the pressure.
+   * Takes one of "softwood", "hardwood", "low-density", "high-density", "softwood polyurethane", "hardwood polyurethane".
+   */
+  readonly timberKind?: 'softwood' | 'hardwood' | 'low-density' | 'high-density' | 'softwood polyurethane' | 'hardwood polyurethane';
+  /**
+   * Clamp. Force that one clamp gives, or a kind of clamp whose force was measured.
+   * Takes one of "parallel-jaw clamp", "one-hand trigger bar clamp", "aluminium bar clamp", "3/4 in pipe clamp", "I-beam bar (sash) clamp", or a force such as "2 kN", more than 0 N and at most 100 kN.
+   * @example I-beam bar (sash) clamp
+   */
+  readonly clampForce: Exclude<InputOf<(typeof slabStack)['inputs']['clampForce']>, string> | 'parallel-jaw clamp' | 'one-hand trigger bar clamp' | 'aluminium bar clamp' | '3/4 in pipe clamp' | 'I-beam bar (sash) clamp' | (string & {});
+  /**
+   * Caul thickness. Depth of the cauls under and over the stack, in the direction of the press.
+   * Takes a length such as "60 mm", at least 5 mm and at most 500 mm.
+   * @default 60 mm
+   */
+  readonly caulThickness?: Written<'length'>;
+  /**
+   * Clamp head width. Width of the clamp head along the joint.
+   * Takes a length such as "0 mm", at least 0 mm and at most 500 mm.
+   * @default 0 mm
+   */
+  readonly head?: Written<'length'>;
+  /**
+   * Clamp reach. Opening of a bar clamp, or throat of a screw clamp.
+   * Takes a length such as "900 mm", more than 0 mm and at most 20 m.
+   * @example 300 mm
+   */
+  readonly reach?: Written<'length'>;
+  /**
+   * Force offset. How far the force is off the middle of the thickness.
+   * Takes a length such as "2 mm", at least 0 mm and at most 500 mm.
+   * @default 2 mm
+   */
+  readonly offset?: Written<'length'>;
+  /**
+   * Time per line. Time to spread one glue line and lay it together.
+   * Takes a time such as "15 min", at least 1 s and at most 2 h.
+   * @example 1.5 min
+   */
+  readonly perLine: Written<'time'>;
+  /**
+   * Open time. How long spread glue stays wet in the open, from its data sheet; at 20 °C when a temperature is given.
+   * Takes a time such as "15 min", more than 0 s and at most 1 day.
+   * @example 8 min
+   */
+  readonly openTime: Written<'time'>;
+  /**
+   * Closed time. How long a closed joint may wait for pressure; the open time where none is given.
+   * Takes a time such as "15 min", more than 0 s and at most 1 day.
+   * @example 15 min
+   */
+  readonly closedTime?: Written<'time'>;
+  /**
+   * Clamping time. Time to set all clamps.
+   * Takes a time such as "3 min", at least 0 s and at most 2 h.
+   * @default 3 min
+   */
+  readonly clampsUp?: Written<'time'>;
+  /**
+   * Temperature. Of air and timber; the times are then taken as printed for 20 °C and corrected.
+   * Takes a temperature such as "21 degC", at least 0 °C and at most 45 °C.
+   */
+  readonly temperature?: Written<'temperature'>;
+}
+/** What {@link slabStack} gives, beside workings, cautions, sources and chart. */
+export interface SlabStackOutput {
+  /**
+   * In one sentence.
+   */
+  readonly sentence: string;
+  /**
+   * Force. Through the stack, or at the edges of the panel.
+   */
+  readonly force: Quantity<'force'>;
+  /**
+   * Clamps.
+   */
+  readonly clamps: number;
+  /**
+   * Pairs of cauls. One under and one over, each with a clamp at both ends.
+   */
+  readonly cauls: number;
+  /**
+   * Force per clamp.
+   */
+  readonly forceEach: Quantity<'force'>;
+  /**
+   * Force, caul clamps. Force of each clamp of the cauls that hold a panel flat.
+   */
+  readonly caulForceEach?: Quantity<'force'> | undefined;
+  /**
+   * Reach needed. Slabs with the cauls, or the width of the panel.
+   */
+  readonly reachNeeded: Quantity<'length'>;
+  /**
+   * Do the clamps reach?.
+   */
+  readonly reachOk?: boolean | undefined;
+  /**
+   * Slab by slab.
+   */
+  readonly joints: ShownOf<(typeof slabStack)['outputs']['joints']>;
+  /**
+   * Closes in time. Whether all may be glued in one go.
+   */
+  readonly inTime: boolean;
+  /**
+   * Spare time. Least time left over; below zero it is too late.
+   */
+  readonly spare: Quantity<'time'>;
+  /**
+   * Spreading order. From the bottom up, the slab with most glue lines first.
+   */
+  readonly order: ShownOf<(typeof slabStack)['outputs']['order']>;
+  /**
+   * Glue-ups. Into how many goes the clock divides the joints.
+   */
+  readonly batches: number;
+}
+/** An answer of {@link slabStack}. */
+export interface SlabStackResult extends SlabStackOutput, ResultMethods {}
+
 /** What {@link stackUp} takes. How far a glued-up stack may come out off its size: at worst, most likely, and the chance that it falls inside limits. */
 export interface StackUpInput {
   /**
@@ -3202,6 +3345,154 @@ export interface MitredEndOutput {
 }
 /** An answer of {@link mitredEnd}. */
 export interface MitredEndResult extends MitredEndOutput, ResultMethods {}
+
+/** What {@link postCasing} takes. Boxing in a post or a leg with boards: widths for butt, mitred and rebated corners, the face that chamfers leave, room for an uneven post and for movement, and the boards to cut. */
+export interface PostCasingInput {
+  /**
+   * Width of the post. Measured at its widest place, across the front.
+   * Takes a length such as "900 mm", more than 0 mm and at most 2000 mm.
+   * @example 95 mm
+   */
+  readonly width: Written<'length'>;
+  /**
+   * Depth of the post. Measured at its deepest place, from front to back.
+   * Takes a length such as "900 mm", more than 0 mm and at most 2000 mm.
+   * @example 95 mm
+   */
+  readonly depth: Written<'length'>;
+  /**
+   * Height. Height of the post that is boxed in.
+   * Takes a length such as "900 mm", more than 0 mm and at most 10 000 mm.
+   * @example 840 mm
+   */
+  readonly height: Written<'length'>;
+  /**
+   * Board thickness.
+   * Takes a length such as "900 mm", more than 0 mm and at most 100 mm.
+   * @example 19 mm
+   */
+  readonly thickness: Written<'length'>;
+  /**
+   * Corner. How the boards meet: front over the sides, mitred, or the sides let into a rebate of the front.
+   * Takes one of "butt", "mitred", "rebated".
+   * @default butt
+   * @example mitred
+   */
+  readonly corner?: 'butt' | 'mitred' | 'rebated';
+  /**
+   * Rebate depth. How far the sides go into the front; half of its thickness where none is given.
+   * Takes a length such as "900 mm", more than 0 mm and at most 100 mm.
+   */
+  readonly rebate?: Written<'length'>;
+  /**
+   * Clearance. Room between post and boards on each side.
+   * Takes a length such as "3 mm", at least 0 mm and at most 100 mm.
+   * @default 3 mm
+   */
+  readonly clearance?: Written<'length'>;
+  /**
+   * Uneven post. How far the post leans, bows or twists over its height, in all.
+   * Takes a length such as "0 mm", at least 0 mm and at most 200 mm.
+   * @default 0 mm
+   * @example 4 mm
+   */
+  readonly uneven?: Written<'length'>;
+  /**
+   * Chamfer. Taken off either face at every outside corner, at 45 degrees.
+   * Takes a length such as "0 mm", at least 0 mm and at most 100 mm.
+   * @default 0 mm
+   * @example 5 mm
+   */
+  readonly chamfer?: Written<'length'>;
+  /**
+   * Floor gap. Room under the boards, so that they do not stand in wet.
+   * Takes a length such as "3 mm", at least 0 mm and at most 200 mm.
+   * @default 3 mm
+   */
+  readonly floorGap?: Written<'length'>;
+  /**
+   * Trim. Left longer on each board, to be cut to the post.
+   * Takes a length such as "20 mm", at least 0 mm and at most 500 mm.
+   * @default 20 mm
+   */
+  readonly trim?: Written<'length'>;
+  /**
+   * Posts.
+   * Takes a whole number such as 1, at least 1 and at most 1000.
+   * @default 1
+   * @example 4
+   */
+  readonly posts?: Written<'count'>;
+  /**
+   * Timber. Species of the boards, for how much they move.
+   * Takes a timber by name, such as "white oak", "spotted gum" or "unknown hardwood".
+   * @example Douglas-fir
+   */
+  readonly timber?: Exclude<InputOf<(typeof postCasing)['inputs']['timber']>, string> | TimberName | GradeName | (string & {});
+  /**
+   * Moisture change. How far the moisture of the boards goes down or up over a year, in points of moisture.
+   * Takes a share such as "4 %", at least 0 % and at most 20 %.
+   * @default 4 %
+   */
+  readonly moistureChange?: Written<'share'>;
+}
+/** What {@link postCasing} gives, beside workings, cautions, sources and chart. */
+export interface PostCasingOutput {
+  /**
+   * In one sentence.
+   */
+  readonly sentence: string;
+  /**
+   * Front board width. Width of the front and back boards.
+   */
+  readonly frontWidth: Quantity<'length'>;
+  /**
+   * Side board width.
+   */
+  readonly sideWidth: Quantity<'length'>;
+  /**
+   * Outside width. Width of the whole casing from the front.
+   */
+  readonly outsideWidth: Quantity<'length'>;
+  /**
+   * Outside depth. Depth of the whole casing from the side.
+   */
+  readonly outsideDepth: Quantity<'length'>;
+  /**
+   * Front face left. Flat face between the chamfers, from the front.
+   */
+  readonly frontFace: Quantity<'length'>;
+  /**
+   * Side face left. Flat face between the chamfers, from the side.
+   */
+  readonly sideFace: Quantity<'length'>;
+  /**
+   * Chamfer width.
+   */
+  readonly chamferFace?: Quantity<'length'> | undefined;
+  /**
+   * Mitre left. Length of mitre that a chamfer leaves for glue.
+   */
+  readonly mitreLeft?: Quantity<'length'> | undefined;
+  /**
+   * Movement. How far the widest board swells or shrinks across.
+   */
+  readonly movement?: Quantity<'length'> | undefined;
+  /**
+   * Clearance left. Room on each side once the boards have shrunk; below zero they press on the post.
+   */
+  readonly clearanceLeft?: Quantity<'length'> | undefined;
+  /**
+   * Boards to cut. For all posts, with the trim.
+   */
+  readonly boards: ShownOf<(typeof postCasing)['outputs']['boards']>;
+  /**
+   * Area of boards. Of all boards, without waste.
+   */
+  readonly area: Quantity<'area'>;
+}
+/** An answer of {@link postCasing}. */
+export interface PostCasingResult extends PostCasingOutput, ResultMethods {}
 
 /** What {@link screwHold} takes. The pull that one or more wood screws hold by thread, steel and head, what is allowed on them, what they hold sideways, and their pilot hole. For seasoned timber; not for structural screws with figures of their own. */
 export interface ScrewHoldInput {
@@ -5710,6 +6001,7 @@ export interface DocumentedRecipes {
   readonly glueTiming: InPlaceOf<typeof glueTiming, DocumentedRecipe<GlueTimingInput, GlueTimingResult, (typeof glueTiming)['inputs'], (typeof glueTiming)['outputs']>>;
   readonly layerCount: InPlaceOf<typeof layerCount, DocumentedRecipe<LayerCountInput, LayerCountResult, (typeof layerCount)['inputs'], (typeof layerCount)['outputs']>>;
   readonly matchSlabs: InPlaceOf<typeof matchSlabs, DocumentedRecipe<MatchSlabsInput, MatchSlabsResult, (typeof matchSlabs)['inputs'], (typeof matchSlabs)['outputs']>>;
+  readonly slabStack: InPlaceOf<typeof slabStack, DocumentedRecipe<SlabStackInput, SlabStackResult, (typeof slabStack)['inputs'], (typeof slabStack)['outputs']>>;
   readonly stackUp: InPlaceOf<typeof stackUp, DocumentedRecipe<StackUpInput, StackUpResult, (typeof stackUp)['inputs'], (typeof stackUp)['outputs']>>;
   readonly stripCount: InPlaceOf<typeof stripCount, DocumentedRecipe<StripCountInput, StripCountResult, (typeof stripCount)['inputs'], (typeof stripCount)['outputs']>>;
   readonly stripLayout: InPlaceOf<typeof stripLayout, DocumentedAsyncRecipe<StripLayoutInput, StripLayoutResult, (typeof stripLayout)['inputs'], (typeof stripLayout)['outputs']>>;
@@ -5719,6 +6011,7 @@ export interface DocumentedRecipes {
   readonly jointFit: InPlaceOf<typeof jointFit, DocumentedRecipe<JointFitInput, JointFitResult, (typeof jointFit)['inputs'], (typeof jointFit)['outputs']>>;
   readonly mitreGap: InPlaceOf<typeof mitreGap, DocumentedRecipe<MitreGapInput, MitreGapResult, (typeof mitreGap)['inputs'], (typeof mitreGap)['outputs']>>;
   readonly mitredEnd: InPlaceOf<typeof mitredEnd, DocumentedRecipe<MitredEndInput, MitredEndResult, (typeof mitredEnd)['inputs'], (typeof mitredEnd)['outputs']>>;
+  readonly postCasing: InPlaceOf<typeof postCasing, DocumentedRecipe<PostCasingInput, PostCasingResult, (typeof postCasing)['inputs'], (typeof postCasing)['outputs']>>;
   readonly screwHold: InPlaceOf<typeof screwHold, DocumentedRecipe<ScrewHoldInput, ScrewHoldResult, (typeof screwHold)['inputs'], (typeof screwHold)['outputs']>>;
   readonly splayedCorner: InPlaceOf<typeof splayedCorner, DocumentedRecipe<SplayedCornerInput, SplayedCornerResult, (typeof splayedCorner)['inputs'], (typeof splayedCorner)['outputs']>>;
   readonly splineSlot: InPlaceOf<typeof splineSlot, DocumentedRecipe<SplineSlotInput, SplineSlotResult, (typeof splineSlot)['inputs'], (typeof splineSlot)['outputs']>>;

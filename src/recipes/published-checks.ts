@@ -16,6 +16,8 @@ export const checkTopics = [
   'rails',
   'finish',
   'machining',
+  'delivery',
+  'people',
 ] as const;
 export type CheckTopic = (typeof checkTopics)[number];
 

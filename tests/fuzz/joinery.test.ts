@@ -4,7 +4,9 @@ import { angledRail } from '../../src/recipes/joinery/angled-rail.js';
 import { biscuitSpacing } from '../../src/recipes/joinery/biscuit-spacing.js';
 import { halfLap } from '../../src/recipes/joinery/half-lap.js';
 import { jointFit } from '../../src/recipes/joinery/joint-fit.js';
+import { mitreGap } from '../../src/recipes/joinery/mitre-gap.js';
 import { mitredEnd } from '../../src/recipes/joinery/mitred-end.js';
+import { postCasing } from '../../src/recipes/joinery/post-casing.js';
 import { screwHold } from '../../src/recipes/joinery/screw-hold.js';
 import { splayedCorner } from '../../src/recipes/joinery/splayed-corner.js';
 import { splineSlot } from '../../src/recipes/joinery/spline-slot.js';
@@ -75,6 +77,43 @@ const cases: readonly (readonly [string, Any, Record<string, unknown>, RegExp])[
     halfLap,
     { widthA: '50 mm', widthB: '50 mm', thickness: '20 mm', angle: '0 deg' },
     /angle: got "0 deg"/,
+  ],
+  [
+    'a lap of no such timber',
+    halfLap,
+    { widthA: '50 mm', widthB: '50 mm', thickness: '20 mm', timber: 'okra' },
+    /timber: .*okra/,
+  ],
+  [
+    'a lap under a load upward',
+    halfLap,
+    { widthA: '50 mm', widthB: '50 mm', thickness: '20 mm', force: '-5 N' },
+    /force: got "-5 N"/,
+  ],
+  ['a mitre of no thickness', mitreGap, { thickness: '0 mm' }, /thickness: got "0 mm"/],
+  [
+    'a mitre that turns right round',
+    mitreGap,
+    { thickness: '20 mm', turn: '180 deg' },
+    /turn: got "180 deg"/,
+  ],
+  [
+    'a post of no width',
+    postCasing,
+    { width: '0 mm', depth: '90 mm', height: '1 m', thickness: '19 mm' },
+    /width: got "0 mm"/,
+  ],
+  [
+    'a casing let in through and through',
+    postCasing,
+    { width: '90 mm', depth: '90 mm', height: '1 m', thickness: '19 mm', corner: 'rebated', rebate: '19 mm' },
+    /rebate: got 19 mm, takes less than the thickness/,
+  ],
+  [
+    'a casing of no such corner',
+    postCasing,
+    { width: '90 mm', depth: '90 mm', height: '1 m', thickness: '19 mm', corner: 'dovetailed' },
+    /corner: got "dovetailed"/,
   ],
   [
     'a top shorter than its mitres',

@@ -10,7 +10,7 @@ import { printedOpenTime } from './gluing-data.js';
 const openLetter = variable('time', 'open time in this air', { unit: 'min' });
 
 // Chemists’ rule of thumb: ten degrees warmer, twice as fast. Makers print tables that differ; theirs decide.
-const openHere = formula({
+export const openHere = formula({
   symbol: 'o',
   result: openLetter,
   expression: 'O 2^((20 - T) / 10)',
