@@ -16,6 +16,7 @@ export function list(words: Words): number {
     for (const r of found.filter((x) => x.topic === topic))
       process.stdout.write(`  ${r.name.padEnd(wide)}  ${r.title}\n`);
   }
+  if (word === '') process.stdout.write('\nDoors and drawers are out of scope.\n');
   if (found.length === 0) process.stdout.write(`no recipe matches ${JSON.stringify(word)}\n`);
   return 0;
 }

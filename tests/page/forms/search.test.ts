@@ -37,6 +37,15 @@ const asked: readonly (readonly [string, string])[] = [
   ['wobbly frame', 'rackingFrame'],
   ['how many bags of shavings', 'chipVolume'],
   ['moisture meter reading in a cold shed', 'meterCorrection'],
+  ['will it go through the door', 'passage'],
+  ['how high should the bench be', 'heightsForPeople'],
+  ['wood from a pallet', 'palletBoards'],
+  ['box in a post', 'postCasing'],
+  ['why does my mitre gape', 'mitreGap'],
+  ['filler for nail holes', 'nailHoles'],
+  ['glue several slabs at once', 'slabStack'],
+  ['chamfer depth', 'chamfer'],
+  ['test a stain', 'stainTrials'],
 ];
 
 describe('the search by question', () => {

@@ -138,4 +138,54 @@ export const makingQuestions: Readonly<Record<string, QuestionText>> = {
     words: 'dust chips bags extraction waste sawdust',
     noun: 'shavings',
   },
+  slabStack: {
+    question: 'Can I glue several slabs at once?',
+    words: 'stack release paper panel both ways cauls press clamps packing glue up',
+    noun: 'stack',
+  },
+  mitreGap: {
+    question: 'Why does my mitre gape?',
+    words: 'gap mitre miter open outside inside bevel tilt saw fence waterfall spline',
+    noun: 'gap',
+  },
+  postCasing: {
+    question: 'How do I box in a post?',
+    words: 'casing post leg column cover wrap boards mitred corner boxing',
+    noun: 'casing',
+  },
+  chamfer: {
+    question: 'How deep do I set a chamfer?',
+    words: 'bevel edge router cutter arris face flat passes',
+    noun: 'chamfer',
+  },
+  nailHoles: {
+    question: 'How much filler for the nail holes?',
+    words: 'filler plug putty holes knots resin stain salvaged reclaimed',
+    noun: 'holes',
+  },
+  stainTrials: {
+    question: 'How do I test a stain in steps?',
+    words: 'stain dye sample strip colour shade trial ladder dilute',
+    noun: 'stain',
+  },
+  prepTime: {
+    question: 'How long does preparing the pile take?',
+    words: 'denail de-nail dock plane hours time reclaimed labour samples',
+    noun: 'preparing',
+  },
+  palletBoards: {
+    question: 'What does a pallet give?',
+    words: 'pallet boards reclaimed heat treated ISPM stamp mark deck free wood',
+    noun: 'pallet',
+  },
+  passage: {
+    question: 'Will it go through the door?',
+    words: 'corridor corner stairs landing van delivery carry move lift people fit door',
+    noun: 'delivery',
+  },
+  heightsForPeople: {
+    question: 'How high should it be?',
+    words: 'height counter bench stool table seat ergonomics wheelchair child school elbow reach',
+    noun: 'height',
+  },
 };
