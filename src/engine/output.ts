@@ -2,6 +2,7 @@ import { makersByKind, type Kind, type PlainKind } from '../units/kind.js';
 import { Quantity } from '../units/quantity.js';
 import { withoutResidue, withoutTail } from '../units/clean-number.js';
 import { formatQuantity } from '../units/format-quantity.js';
+import { formatTime } from '../units/format-time.js';
 import type { UnitName } from '../units/unit-scales.js';
 
 /** What a recipe gives back under one name. `Raw` is what `solve` returns (numbers in base units), `Shown` what the person gets. */
@@ -73,6 +74,8 @@ function quantityOutput<K extends Kind, const O extends QuantityOptions<K>>(
       return (plain ? value : new Quantity(kind, value, currency)) as WrappedKind<K>;
     },
     format: (raw, currency) => {
+      if (kind === 'time' && options.unit === undefined)
+        return { metric: formatTime(withoutResidue(kind, raw)), inch: '' };
       const q = new Quantity(kind, withoutResidue(kind, raw), currency);
       const metric = formatQuantity(q, options.unit ? { unit: options.unit } : {});
       const inch = formatQuantity(q, { system: 'inch' });

@@ -34,6 +34,11 @@ export interface BaseDefinition<F extends Fields, O extends Outputs> {
   readonly cautions?: readonly Caution[] | ((given: Parsed<F>, out: RawOutput<O>) => readonly Caution[]);
   /** A Vega-Lite specification; undefined where there is nothing to draw. Called only when somebody looks. */
   readonly chart?: (given: Parsed<F>, out: RawOutput<O>) => ChartSpec | undefined;
+  /**
+   * The answer as it is said aloud: the decision, its margin, what to do. `{name}` stands for the output of that name. Not
+   * needed where an output called `sentence` says it.
+   */
+  readonly sentence?: string | ((given: Parsed<F>, out: RawOutput<O>) => string);
   readonly example: Input<F>;
 }
 
@@ -78,6 +83,8 @@ export interface RecipeMetadata<F extends Fields, O extends Outputs> {
   read(given: Input<F>): Parsed<F>;
   /** The chart of an evaluated answer, for pages that redraw. */
   chartOf(given: Parsed<F>, out: RawOutput<O>): ChartSpec | undefined;
+  /** The sentence of an evaluated answer, its `{name}` still to be filled in. */
+  sentenceOf(given: Parsed<F>, out: RawOutput<O>): string | undefined;
   /** Cautions of an evaluated answer. */
   cautionsOf(given: Parsed<F>, out: RawOutput<O>): readonly Caution[];
   /** What is said outside each range that its sources cover; a text made of the answer only where that lies outside. */

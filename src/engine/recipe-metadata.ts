@@ -58,6 +58,8 @@ export function recipeMetadata<F extends Fields, O extends Outputs>(
         // A text made of the answer says nothing true of another one.
         .filter((l) => typeof l.message === 'string' || l.when(given, out))
         .map((l) => limitText(l, given, out)),
+    sentenceOf: (given, out) =>
+      typeof def.sentence === 'function' ? def.sentence(given, out) : def.sentence,
     cautionsOf: (given, out) => [
       ...(typeof def.cautions === 'function' ? def.cautions(given, out) : (def.cautions ?? [])),
       ...(def.limits ?? [])

@@ -1,9 +1,9 @@
-import { cautionWord } from './caution.js';
+import { cautionWord, type Caution } from './caution.js';
+import { resultParts } from './result-parts.js';
 import type { ResultInternals, ValueLine } from './result-types.js';
 import { citationText, shortCitation } from './source.js';
 import { escapeHtml } from './escape-html.js';
 import { tableHtml } from './table-html.js';
-import { valueLines } from './value-table.js';
 import { workingBasis } from './step-basis.js';
 
 const e = escapeHtml;
@@ -21,7 +21,7 @@ const summary = (text: string): string =>
 
 /** A fragment with its own few styles inline, so that it looks the same in any notebook page, light or dark. */
 export function htmlOf(a: ResultInternals): string {
-  const { lines, tables } = valueLines(a);
+  const shown = resultParts(a);
   const block = (head: string, rows: readonly ValueLine[], strong: boolean): string => {
     if (rows.length === 0) return '';
     const inch = rows.some((r) => r.inch);
@@ -35,12 +35,22 @@ export function htmlOf(a: ResultInternals): string {
       )
       .join('')}</tbody></table>`;
   };
-  const parts: string[] = [`<h4 style="margin:.2em 0 .4em">${e(a.title)}</h4>`, block('Answer', lines, true)];
-  parts.push(...tables.map(tableHtml));
-  const cautions = a.cautions();
-  if (cautions.length > 0)
+  const cautions = (list: readonly Caution[]): string =>
+    list.length === 0
+      ? ''
+      : `<ul class="reckoner-cautions" style="margin:.5em 0;padding-left:1.2em">${list.map((c) => `<li><strong>${e(cautionWord[c.level])}:</strong> ${e(c.text)}${c.source ? ` <small>(${e(shortCitation(c.source))})</small>` : ''}</li>`).join('')}</ul>`;
+  const parts: string[] = [
+    `<h4 style="margin:.2em 0 .4em">${e(a.title)}</h4>`,
+    shown.sentence === ''
+      ? ''
+      : `<p class="reckoner-sentence" style="margin:.2em 0 .4em"><strong>${e(shown.sentence)}</strong></p>`,
+    block('Answer', shown.lines, true),
+    ...shown.tables.map(tableHtml),
+    cautions(shown.cautions),
+  ];
+  if (shown.more.length + shown.notes.length > 0)
     parts.push(
-      `<ul class="reckoner-cautions" style="margin:.5em 0;padding-left:1.2em">${cautions.map((c) => `<li><strong>${e(cautionWord[c.level])}:</strong> ${e(c.text)}${c.source ? ` <small>(${e(shortCitation(c.source))})</small>` : ''}</li>`).join('')}</ul>`,
+      `<details>${summary('More')}${block('Further figures', shown.more, false)}${cautions(shown.notes)}</details>`,
     );
   const workings = a.workings();
   const mono =
@@ -53,7 +63,7 @@ export function htmlOf(a: ResultInternals): string {
     )
     .join('');
   parts.push(
-    `<details open>${summary('Workings')}${block('Given', a.inputs, false)}<ol style="padding-left:1.4em">${worked}</ol></details>`,
+    `<details class="reckoner-workings">${summary('Workings')}${block('Given', shown.given, false)}${block('Assumed', shown.assumed, false)}<ol style="padding-left:1.4em">${worked}</ol></details>`,
   );
   const sources = a.sources();
   if (sources.length > 0)

@@ -1,7 +1,7 @@
-import { cautionWord } from './caution.js';
+import { cautionWord, type Caution } from './caution.js';
+import { resultParts } from './result-parts.js';
 import type { ResultInternals, TableBlock, ValueLine } from './result-types.js';
 import { citationText, shortCitation } from './source.js';
-import { valueLines } from './value-table.js';
 import { workingBasis } from './step-basis.js';
 import type { Working } from './trace.js';
 
@@ -9,26 +9,26 @@ const cell = (s: string): string => s.replace(/\|/g, '\\|').replace(/\n/g, ' ');
 
 /** A result as Markdown: tables and formulas. */
 export function markdownOf(a: ResultInternals): string {
-  const { lines, tables } = valueLines(a);
-  const answer = lines.map((l) => ({ ...l, metric: `**${l.metric}**` }));
+  const parts = resultParts(a);
+  const answer = parts.lines.map((l) => ({ ...l, metric: `**${l.metric}**` }));
   return [
     `### ${a.title}`,
     '',
-    ...valueBlock('Given', a.inputs),
+    ...(parts.sentence === '' ? [] : [`**${parts.sentence}**`, '']),
     ...valueBlock('**Answer**', answer),
-    ...tables.flatMap(tableLines),
+    ...parts.tables.flatMap(tableLines),
+    ...listBlock('Cautions', parts.cautions.map(cautionText)),
+    ...valueBlock('Given', parts.given),
+    ...valueBlock('Assumed', parts.assumed),
+    ...valueBlock('More', parts.more),
     ...workingLines(a.workings()),
-    ...listBlock(
-      'Cautions',
-      a
-        .cautions()
-        .map(
-          (c) => `**${cautionWord[c.level]}:** ${c.text}${c.source ? ` (${shortCitation(c.source)})` : ''}`,
-        ),
-    ),
+    ...listBlock('Further notes', parts.notes.map(cautionText)),
     ...listBlock('Sources', a.sources().map(citationText)),
   ].join('\n');
 }
+
+const cautionText = (c: Caution): string =>
+  `**${cautionWord[c.level]}:** ${c.text}${c.source ? ` (${shortCitation(c.source)})` : ''}`;
 
 function valueBlock(head: string, rows: readonly ValueLine[]): string[] {
   if (rows.length === 0) return [];

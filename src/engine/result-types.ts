@@ -75,6 +75,8 @@ export interface ResultInternals {
   /** What was given, defaults too, as single values: quantities, numbers and words. */
   readonly given: Readonly<Record<string, unknown>>;
   readonly currency: string | undefined;
+  /** The sentence of the answer, its `{name}` still to be filled in. */
+  pattern(): string | undefined;
   workings(): readonly Working[];
   sources(): readonly Citation[];
   cautions(): readonly Caution[];

@@ -60,6 +60,7 @@ export function makeResult<F extends Fields, O extends Outputs>(
     rawInputs: written,
     given: singleValues(own.inputs, given, currency),
     currency,
+    pattern: () => own.sentenceOf(given, raw),
     workings: () => (workings ??= trace.lines()),
     sources: () => distinct([...own.sources, ...trace.sources()]),
     cautions: () =>

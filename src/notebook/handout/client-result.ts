@@ -63,11 +63,11 @@ class ResultView {
 
   async #show(result: Result, isCurrent: () => boolean): Promise<void> {
     // The answer's own HTML: made from escaped text by the recipe engine.
-    const open = this.answer.querySelector('details')?.open ?? false;
+    const open = this.answer.querySelector<HTMLDetailsElement>('details.reckoner-workings')?.open ?? false;
     this.answer.innerHTML = result.toHtml();
     // Workings are long: they fold away until asked for, and then stay open while numbers change.
     for (const details of this.answer.querySelectorAll('details'))
-      details.open = open && details.matches('details:first-of-type');
+      details.open = open && details.matches('.reckoner-workings');
     const spec = result.chart;
     const chart = this.#chart;
     // The chart stands right after the first table of numbers, where sliding shows both.

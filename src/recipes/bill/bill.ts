@@ -153,6 +153,7 @@ export const bill = recipe({
       })),
     });
   },
+  sentence: 'It comes to {total}.',
   example: {
     lines: [
       {

@@ -174,5 +174,6 @@ export const filmBuild = recipe({
       ],
     });
   },
+  sentence: 'Lay {wetFilm} wet in each coat: that covers {coverage} and dries to {dryFilm} in all.',
   example: { volumeSolids: '42 %', spreadingRate: '12 m2/L', coats: 3 },
 });

@@ -145,6 +145,8 @@ export const finishQuantity = recipe({
     ...coverageNotes(given),
   ],
   chart: (given, answer) => coatChart(given, answer),
+  sentence: (_given, out) =>
+    `You need {volume}: buy {tins} ${out.tins === 1 ? 'tin' : 'tins'}, with {spare} left over.`,
   example: {
     surfaces: { length: '1.95 m', width: '640 mm', thickness: '42 mm' },
     coats: 3,

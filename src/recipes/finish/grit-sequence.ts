@@ -146,6 +146,7 @@ export const gritSequence = recipe({
         label: `${String(Number((s.grain * 1e6).toPrecision(4)))} µm${s.finer === undefined ? '' : `, ${s.finer.toFixed(2)} times finer`}`,
       })),
     }),
+  sentence: 'Sand with {grades}.',
   example: { from: 'P80', to: 'P220' },
 });
 

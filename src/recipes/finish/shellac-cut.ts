@@ -204,6 +204,10 @@ export const shellacCut = recipe({
       ],
     });
   },
+  sentence: (_given, out) =>
+    out.addAlcohol === undefined
+      ? 'Dissolve {mass} of flakes in {volume} of alcohol.'
+      : 'Add {addAlcohol} of alcohol.',
   example: { cut: 2, volume: '500 mL' },
 });
 

@@ -123,5 +123,6 @@ export const thinToSolids = recipe({
       ],
     });
   },
+  sentence: 'Add {perLitre} of thinner to a litre: {solids} of it is then solids.',
   example: { volumeSolids: '42 %', target: '28 %' },
 });

@@ -224,5 +224,6 @@ export const thinnedVoc = recipe({
       ],
     });
   },
+  sentence: 'Thinned it holds {voc} of solvent.',
   example: { voc: '350 g/L', thinnerParts: 0.25, density: '6.6 lb/gal' },
 });

@@ -175,5 +175,7 @@ export const thinningRatio = recipe({
       })),
     });
   },
+  sentence: (_given, out) =>
+    `It makes {total}${out.thinnerShare === undefined ? '' : ', {thinnerShare} of it thinner'}${out.limiting === undefined ? '' : '; {limiting} runs out first'}.`,
   example: { parts: { oil: 2, varnish: 1, spirit: 1 }, batch: '2 L' },
 });

@@ -12,7 +12,6 @@ const mm = (label: string) => variable('length', label, { unit: 'mm' });
 const a = variable('angle', 'slope of the rail', { unit: 'deg' });
 const run = mm('clear distance between the uprights');
 const r = mm('depth of each recess');
-
 const slope = formula({
   symbol: 'a',
   result: a,
@@ -240,6 +239,7 @@ export const angledRail = recipe({
       ? recessDrawing({ ...given, ...answer })
       : railDrawing({ ...given, ...answer, run });
   },
+  sentence: 'Cut the rail {edgeLength} along its edge, with ends at {angle}.',
   example: {
     run: '1310 mm',
     rise: '620 mm',

@@ -146,5 +146,6 @@ export const biscuitSpacing = recipe({
       : []),
   ],
   chart: (given, answer) => biscuitDrawing({ ...given, ...answer }),
+  sentence: 'Set {count} biscuits, one every {spacing}.',
   example: { length: '1950 mm', endDistance: '75 mm', spacing: '225 mm', size: '20' },
 });

@@ -123,6 +123,7 @@ export const halfLap = recipe({
       : [note('a lap at an end holds by glue alone: add a screw or a peg where it may be pulled open')]),
   ],
   chart: (given, answer) => halfLapDrawing({ ...given, ...answer }),
+  sentence: 'Cut each half {depth} deep.',
   example: {
     widthA: '70 mm',
     widthB: '45 mm',

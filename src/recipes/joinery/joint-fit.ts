@@ -159,6 +159,7 @@ export const jointFit = recipe({
       points: false,
     });
   },
+  sentence: '{chanceFits} of the joints fit; {chanceJams} jam and {chanceLoose} are loose.',
   example: {
     slot: { size: '6.2 mm', plusMinus: '0.1 mm' },
     part: { size: '6.15 mm', plusMinus: '0.1 mm' },

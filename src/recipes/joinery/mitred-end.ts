@@ -172,6 +172,8 @@ export const mitredEnd = recipe({
     ),
   ],
   chart: (given, answer) => waterfallDrawing({ ...given, ...answer }),
+  sentence:
+    'Start with a strip of {stripLength}, mitred at {bevel}; the grain misses {grainBreak} at each fold.',
   example: { topLength: '1950 mm', endHeight: '900 mm', thickness: '40 mm', kerf: '3 mm' },
 });
 

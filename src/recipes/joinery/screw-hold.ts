@@ -202,6 +202,7 @@ export const screwHold = recipe({
     ...(given.drilled ? [] : [note('old dry hardwood splits easily: always drill it (common practice)')]),
   ],
   chart: (given, answer) => screwDrawing({ ...given, ...answer }),
+  sentence: 'The screws hold a pull of {allowable}; {governedBy} decides.',
   example: {
     timber: 'Douglas-fir',
     diameter: '#8',

@@ -83,5 +83,6 @@ export const splayedCorner = recipe({
     ),
   ],
   chart: (_, answer) => splayDrawing(answer),
+  sentence: 'Set the mitre to {mitre} and tilt the blade to {bevel}.',
   example: { sides: 6, slope: '60 deg' },
 });

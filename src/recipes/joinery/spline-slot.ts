@@ -183,5 +183,7 @@ export const splineSlot = recipe({
     note('a spline of solid wood has its grain across the joint, not along it (common practice)'),
   ],
   chart: (given, answer) => splineDrawing({ ...given, ...answer }),
+  sentence: (_given, out) =>
+    `Cut the slot {depth} deep: {wallInside} is left at the inside${out.ok ? '' : ', which is too little'}.`,
   example: { thickness: '40 mm', splineThickness: '6 mm', splineWidth: '24 mm', fromInside: '16 mm' },
 });

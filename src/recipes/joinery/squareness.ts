@@ -216,5 +216,9 @@ export const squareness = recipe({
           ),
         ],
   chart: (given, answer) => squarenessDrawing({ ...given, ...answer }),
+  sentence: (_given, out) =>
+    out.move === 0
+      ? 'It is square.'
+      : 'It is {outPerMetre} out of square. Shorten the longer diagonal by {shorten}: {pull}.',
   example: { width: '1200 mm', height: '800 mm', diagonalA: '1444 mm', diagonalB: '1440.4 mm' },
 });

@@ -191,6 +191,10 @@ export const caulCamber = recipe({
       ],
     });
   },
+  sentence: (_given, out) =>
+    out.ok
+      ? 'Plane a crown of {camber} into the caul.'
+      : 'A crown of {camber} would break the caul: use a longer press, a lower one or better timber.',
   example: {
     length: '640 mm',
     width: '45 mm',

@@ -180,6 +180,8 @@ export const clampPlan = recipe({
     ];
   },
   chart: (given, answer) => clampDrawing(given, answer),
+  sentence: (_given, out) =>
+    `Set {clamps} clamps, one every {spacing}.${out.reachOk === false ? ' They do not reach.' : ''}`,
   example: {
     length: '2 m',
     jointHeight: '40 mm',

@@ -185,6 +185,7 @@ export const glueQuantity = recipe({
             ],
     });
   },
+  sentence: 'Have {mass} of glue at hand: {volume}.',
   example: { jointLength: '2 m', jointHeight: '40 mm', joints: 14, spread: '200 g/m2', waste: '10 %' },
 });
 

@@ -230,6 +230,8 @@ export const glueTiming = recipe({
       : []),
   ],
   chart: (given, answer) => clockChart(given, answer),
+  sentence: (_given, out) =>
+    `${out.batches === 1 ? 'Glue all {jointsPerBatch} joints at once' : 'Glue {batches} batches of {jointsPerBatch} joints at most'}, with {spare} to spare${out.spare < out.openHere / 10 ? ': too tight. Glue fewer at a time, or take a slower glue' : ''}.`,
   example: {
     joints: 14,
     perJoint: '45 s',

@@ -206,6 +206,7 @@ export const layerCount = recipe({
       : []),
   ],
   chart: (given, answer) => layerDrawing(given.topThickness, answer),
+  sentence: 'Glue {layers} layers: {finalThickness} thick, with {spare} to spare.',
   example: {
     topThickness: '54 mm',
     stripThickness: '22 mm',

@@ -220,6 +220,7 @@ export const matchSlabs = recipe({
         chosen: Math.abs(r.thickness - given.cleanUp - answer.planeAllTo) < 1e-9,
       })),
     }),
+  sentence: 'Plane all slabs to {planeAllTo}.',
   example: {
     slabs: [
       { name: 'left', thickness: '41.2 mm', width: '225 mm', length: '2 m' },

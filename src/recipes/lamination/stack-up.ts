@@ -200,6 +200,7 @@ export const stackUp = recipe({
           ],
     });
   },
+  sentence: 'It comes to {nominal}, from {low} to {high}.',
   example: {
     parts: [
       { name: 'strip', nominal: '45 mm', plusMinus: '0.2 mm', setting: '0.1 mm', count: 14 },

@@ -168,6 +168,8 @@ export const stripCount = recipe({
       : []),
   ],
   chart: (given, answer) => stripEndDrawing(given.topWidth, answer),
+  sentence: (_given, out) =>
+    `Cut {strips} strips${out.slabs.length > 1 ? `, glued first as ${out.slabs.length} slabs that pass the thicknesser` : ''}: {spare} to spare.`,
   example: {
     topWidth: '640 mm',
     stripWidth: '48 mm',

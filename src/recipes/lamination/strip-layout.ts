@@ -146,6 +146,8 @@ export const stripLayout = asyncRecipe({
       : []),
   ],
   chart: (given, answer) => layoutDrawing(given, answer.rows),
+  sentence:
+    'The strips fill the rows with {cutCount} cuts and {waste} of waste; joints of neighbours stand {worstStagger} apart at least.',
   example: {
     topLength: '2 m',
     rows: 8,

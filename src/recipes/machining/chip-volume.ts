@@ -164,5 +164,7 @@ export const chipVolume = recipe({
       ],
     });
   },
+  sentence: (_given, out) =>
+    `Expect {volume} of shavings, {mass}: {bags} ${out.bags === 1 ? 'bag' : 'bags'}.`,
   example: { area: '2.5 m2', depth: '6 mm', density: '520 kg/m3' },
 });

@@ -203,6 +203,7 @@ export const cutterMarks = recipe({
       ],
     });
   },
+  sentence: 'The knife marks stand {pitch} apart and {waveDepth} deep.',
   example: { spindleSpeed: '6000 rpm', knives: 4, feed: '60 ft/min' },
 });
 

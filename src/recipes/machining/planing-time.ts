@@ -168,6 +168,7 @@ export const planingTime = recipe({
       ],
     });
   },
+  sentence: 'Allow {time}, in {passes} passes.',
   example: {
     totalLength: '31.2 m',
     pieces: 16,

@@ -103,5 +103,6 @@ export const cupDepth = recipe({
   ],
   chart: (given, answer) =>
     boardDrawing({ ...given, ...answer, upward: answer.side.startsWith('the bark side') }),
+  sentence: 'The cup is {cup}; {side}.',
   example: { width: '200 mm', timber: 'white oak', ringRadius: '150 mm', from: '14 %', to: '8 %' },
 });

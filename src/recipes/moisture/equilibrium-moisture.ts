@@ -65,5 +65,6 @@ export const equilibriumMoisture = recipe({
       points: false,
     });
   },
+  sentence: 'The wood comes to {moisture} moisture content.',
   example: { temperature: '21 degC', humidity: '50 %' },
 });

@@ -166,6 +166,7 @@ export const fixingSlots = recipe({
       diameter: given.fastenerDiameter,
       slots: answer.slots,
     }),
+  sentence: 'Allow {movement} of movement: the longest slot is {longest} long.',
   example: {
     width: '640 mm',
     positions: ['60 mm', '320 mm', '580 mm'],

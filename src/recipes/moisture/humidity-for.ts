@@ -80,5 +80,6 @@ export const humidityFor = recipe({
       points: false,
     });
   },
+  sentence: 'Keep the air at {humidity} relative humidity.',
   example: { temperature: '20 degC', moisture: '9 %' },
 });

@@ -121,5 +121,6 @@ export const meterCorrection = recipe({
       points: false,
     });
   },
+  sentence: 'The wood is at {moisture}.',
   example: { reading: '12 %', woodTemperature: '9.9 degC' },
 });

@@ -84,5 +84,6 @@ export const moistureByWeight = recipe({
       ? [note('over 300 % is more water than any but the lightest green wood holds: check the two masses')]
       : []),
   ],
+  sentence: 'The wood is at {moisture}: it holds {water} of water.',
   example: { wetMass: '136 g', ovenDryMass: '100 g', target: '10 %' },
 });

@@ -180,6 +180,10 @@ export const movementAcross = recipe({
           finalWidth: answer.finalWidth,
           strips: given.strips !== undefined,
         }),
+  sentence: (_given, out) =>
+    out.change === 0
+      ? 'It keeps its width of {finalWidth}.'
+      : `It will ${out.change < 0 ? 'shrink' : 'grow'} by about {change}, from {low} to {high}; afterwards it is {finalWidth} wide.`,
   example: { width: '900 mm', timber: 'red oak', cut: 'flat-sawn', from: '8 %', to: '12 %' },
 });
 

@@ -185,5 +185,6 @@ export const pieceWeight = recipe({
       ? [danger('over 25 kg: lift with two people or a trolley, and follow the lifting rules where you are')]
       : []),
   ],
+  sentence: (_given, out) => `It weighs {mass}${out.low === undefined ? '' : ', from {low} to {high}'}.`,
   example: { dimensions: '1950 x 640 x 40 mm', timber: 'unknown hardwood', moisture: '12 %' },
 });

@@ -187,5 +187,6 @@ export const restraintStress = recipe({
         },
       ],
     }),
+  sentence: 'Held rigid, the stress is {used} of its strength across the grain: {verdict}.',
   example: { width: '640 mm', timber: 'white oak', from: '12 %', to: '8 %' },
 });

@@ -179,6 +179,7 @@ export const seasonalMovement = recipe({
       place: given.climate.name,
       months: answer.months,
     }),
+  sentence: 'It moves {swing} over the year: narrowest in {narrowestIn}, widest in {widestIn}.',
   example: {
     width: '640 mm',
     thickness: '40 mm',

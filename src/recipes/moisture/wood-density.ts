@@ -152,5 +152,6 @@ export const woodDensity = recipe({
       })),
     });
   },
+  sentence: 'It weighs {density}.',
   example: { timber: 'white oak', moisture: '12 %' },
 });

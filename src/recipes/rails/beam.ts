@@ -6,6 +6,7 @@ import { cite } from '../../engine/source.js';
 import { nullTrace } from '../../engine/trace.js';
 import { both, Quantity } from '../../units/quantity.js';
 import { beamCase, beamInputs } from './beam-case.js';
+import { beamWords, verdict } from './beam-verdict.js';
 import { beamChart } from './beam-chart.js';
 import { glueLineCautions, glueLineFormulas, glueLineUse } from './glue-lines.js';
 import { forceOf } from './beam-loads.js';
@@ -15,7 +16,6 @@ import { loadBearingCautions, ownWeightOf } from './loads-and-creep.js';
 import { materialFormulas } from './material-formulas.js';
 import { notchUseOf, shortestBay } from './notched-beam.js';
 import { notchCautions, notchFormulas } from './notched-rail.js';
-import type { Material } from './design-values.js';
 
 const bendingStress = formula({
   symbol: 'sigma',
@@ -201,6 +201,7 @@ export const beam = recipe({
     const first = Math.abs(worst.sag.value);
     return beamChart(solved, worst, first === 0 ? 1 : Math.abs(worstOf(lasting).sag.value) / first);
   },
+  sentence: (_given, out) => `${beamWords(out.verdict)} It sags {maxDeflection} at most.`,
   example: {
     length: '1950 mm',
     supports: [{ position: '150 mm' }, { position: '1600 mm' }],
@@ -214,30 +215,6 @@ export const beam = recipe({
 
 /** Takes away the dust of the last binary digits. */
 const clean = (n: number, size: number): number => (Math.abs(n) < 1e-11 * size ? 0 : n);
-
-function verdict(
-  sigma: number,
-  tau: number,
-  uses: { readonly notch: number | undefined; readonly glue: number | undefined },
-  material: Material,
-): string {
-  const over = [
-    sigma > (material.bending ?? Infinity) ? 'bending' : '',
-    tau > (material.shear ?? Infinity) ? 'shear' : '',
-    (uses.notch ?? 0) > 1 ? 'at the notch' : '',
-    (uses.glue ?? 0) > 1 ? 'at the glue line' : '',
-  ].filter(Boolean);
-  if (over.length > 0) return `no: too much ${over.join(' and ')}`;
-  const unchecked = [
-    material.bending === undefined ? 'bending' : '',
-    material.shear === undefined ? 'shear' : '',
-  ].filter(Boolean);
-  return unchecked.length === 2
-    ? 'not checked: no stresses to stay under were given'
-    : unchecked.length === 1
-      ? `yes, ${unchecked[0]} not checked`
-      : 'yes';
-}
 
 function lifting(answer: { reactions: readonly { position: number; force: number }[] }): Caution[] {
   const up = answer.reactions.filter((r) => r.force < 0);

@@ -228,6 +228,7 @@ export const rackingFrame = recipe({
       : []),
   ],
   chart: (given, answer) => rackingDrawing(given, answer.sway),
+  sentence: '{verdict}',
   example: {
     height: '850 mm',
     width: '560 mm',

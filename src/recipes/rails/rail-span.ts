@@ -116,6 +116,7 @@ export const railSpan = recipe({
   ],
   chart: (given, answer) =>
     given.section.shape === 'solid' ? spanAgainstDepth(given, answer.span, given.section) : undefined,
+  sentence: 'It spans {span} at most; {governedBy} decides.',
   example: { section: '45 x 95 mm', grade: 'C24', load: '450 N/m', limit: 'L/300', category: 'hall' },
 });
 

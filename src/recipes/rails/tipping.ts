@@ -182,6 +182,7 @@ export const tipping = recipe({
       : []),
   ],
   chart: (given, answer) => tippingDrawing(given, answer),
+  sentence: '{answer}',
   example: {
     parts: [
       { name: 'top', mass: '26 kg', position: '200 mm', height: '890 mm' },

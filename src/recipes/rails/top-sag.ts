@@ -117,6 +117,7 @@ export const topSag = recipe({
     const first = Math.abs(worst.of.sag.value);
     return beamChart(worst.top.first, worst.of, first === 0 ? 1 : worst.lasting / first);
   },
+  sentence: (_given, out) => (out.ok ? 'It holds: the {verdict}.' : 'It does not hold: the top {verdict}.'),
   example: {
     length: '1950 mm',
     width: '640 mm',

@@ -182,5 +182,6 @@ export const boardMeasure = recipe({
       marks: [{ x: given.length, y: answer.boardFeet / 0.002359737216, label: 'these' }],
     });
   },
+  sentence: (_given, out) => `That is {boardFeet}${out.price === undefined ? '' : ', for {price}'}.`,
   example: { length: '8 ft', width: '6 in', thickness: '2 in', count: 12, price: '$4.50/bf' },
 });

@@ -36,6 +36,14 @@ const bySize = formula({
   basis: 'geometry',
 });
 
+/** What a tally makes of the boards against their exact sizes. */
+const againstSizes = (difference: number): string => {
+  const percent = Math.abs(Math.round(difference * 100));
+  return percent === 0
+    ? 'what their sizes hold'
+    : `${percent} % ${difference < 0 ? 'less' : 'more'} than their sizes hold`;
+};
+
 /**
  * Board feet of a stack of boards as a yard tallies them: hardwood by surface measure, each board rounded and exact
  * halves alternately up and down; softwood by nominal size without rounding. Sizes in, board feet out.
@@ -122,7 +130,7 @@ export const boardTally = recipe({
     );
     const difference = feet / exact - 1;
     return {
-      sentence: `${boards} board${boards === 1 ? '' : 's'}, ${Number(feet.toFixed(2))} board feet by the ${given.rule} rule: ${Math.abs(Math.round(difference * 100))} % ${difference < 0 ? 'less' : 'more'} than their sizes hold.`,
+      sentence: `${boards} board${boards === 1 ? '' : 's'}, ${Number(feet.toFixed(2))} board feet by the ${given.rule} rule: ${againstSizes(difference)}.`,
       boardFeet: feet * boardFoot,
       ...(hardwood ? { surfaceMeasure: sum((r) => r.surface) } : {}),
       boards,

@@ -100,6 +100,10 @@ export const clearPieces = asyncRecipe({
         ]
       : []),
   ],
+  sentence: (_given, out) =>
+    out.missingLength > 0
+      ? 'The boards do not give every part: {missingLength} is missing.'
+      : `Cut {boardsCut} ${out.boardsCut === 1 ? 'board' : 'boards'}: every part is found.`,
   example: {
     boards: [
       {

@@ -174,6 +174,10 @@ export const cuttingPlan = asyncRecipe({
     ),
   ],
   chart: (given, answer) => planDrawing(answer.plan, given.trimEachEnd, given.kerf),
+  sentence: (_given, out) =>
+    out.boardsShort === undefined
+      ? `Cut {boardsUsed} ${out.boardsUsed === 1 ? 'board' : 'boards'}; {waste} of them is waste.`
+      : 'The stock does not give every part: get {boardsShort} more of the longest boards.',
   example: {
     parts: [
       { name: 'leg', length: '860 mm', count: 4 },

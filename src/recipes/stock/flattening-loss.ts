@@ -194,6 +194,7 @@ export const flatteningLoss = recipe({
       rules: [{ y: given.thickness * 1000, label: 'rough thickness' }],
     });
   },
+  sentence: 'Flattening takes {loss}: {dressedThickness} is left.',
   example: {
     thickness: '22 mm',
     width: '142 mm',

@@ -200,6 +200,8 @@ export const gradeYield = recipe({
         return { name: g, value: u, label: `${u}`, chosen: g === given.grade };
       }),
     }),
+  sentence: (_given, out) =>
+    `At least {yield} of the board is clear, in {cuttings} ${out.cuttings === 1 ? 'piece' : 'pieces'} at most.`,
   example: { grade: 'No.1 Common', width: '7 in', length: '8 ft' },
 });
 

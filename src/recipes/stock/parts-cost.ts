@@ -218,6 +218,7 @@ export const partsCost = recipe({
       })),
     });
   },
+  sentence: 'The timber costs {total}, with {waste} added for waste.',
   example: {
     parts: [
       { name: 'rail', count: 2, length: '1.8 m', width: '70 mm', thickness: '34 mm' },

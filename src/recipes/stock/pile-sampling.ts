@@ -190,6 +190,7 @@ export const pileSampling = recipe({
       points: false,
     });
   },
+  sentence: 'Break down {piecesToPull} more; {low} may be enough.',
   example: {
     sample: ['1.62 m', '1.48 m', '1.71 m', '1.33 m', '1.57 m', '1.66 m'],
     needed: '14 m',

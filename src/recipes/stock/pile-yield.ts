@@ -154,6 +154,7 @@ export const pileYield = recipe({
       dressingOf(given),
       answer,
     ),
+  sentence: 'The pile gives {usableLength} planed to {commonThickness}: {yield} of its volume.',
   example: {
     boards: [
       {

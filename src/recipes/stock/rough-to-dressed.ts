@@ -243,5 +243,6 @@ export const roughToDressed = recipe({
       ],
     });
   },
+  sentence: 'Rough {roughThickness} by {roughWidth} gives {dressedThickness} by {dressedWidth} dressed.',
   example: { rough: { thickness: '47 mm', width: '97 mm', length: '1870 mm' }, faces: 'S4S' },
 });
