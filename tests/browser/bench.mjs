@@ -213,8 +213,11 @@ export async function openBench(browserName) {
         acceptDownloads: true,
         ...options,
       });
-      // A tab keeps its key as long as it lives; here each tab of the profile starts with it.
-      await context.addInitScript((given) => sessionStorage.setItem('reckoner-key', given), key);
+      // A tab keeps its key as long as it lives; here each tab of the profile starts with it. An empty page has no storage.
+      await context.addInitScript((given) => {
+        if (location.protocol === 'http:' && window.origin !== 'null')
+          sessionStorage.setItem('reckoner-key', given);
+      }, key);
       context.setDefaultTimeout(patience);
       const page = await context.newPage();
       const troubles = [];

@@ -1,5 +1,5 @@
-// The page in real browsers: node tests/browser/run.mjs [word]. BROWSER=chromium or firefox runs in that one alone; SHOTS=folder keeps
-// pictures. Ends with 'N passed, N failed'.
+// The page in real browsers: node tests/browser/run.mjs [word], or --main for the main path alone: a maker's first hour with
+// notebooks and forms. BROWSER=chromium or firefox runs in that one alone; SHOTS=folder keeps pictures. Ends with 'N passed, N failed'.
 import { existsSync } from 'node:fs';
 import { buildIfNeeded } from '../../src/launch/prepare.mjs';
 import { openBench } from './bench.mjs';
@@ -27,7 +27,24 @@ const onlyInChromium = {
 };
 
 await buildIfNeeded();
-const word = process.argv[2];
+const isMain = process.argv[2] === '--main';
+const word = isMain ? undefined : process.argv[2];
+/** What the main path has beside editing and running. */
+const mainPath = [
+  'what is typed is saved by itself',
+  'Ctrl + S saves',
+  'a kernel that dies is reported',
+  'new, copy, upload',
+  'every keystroke is in the draft',
+  'trusted results never leave',
+  'a changed value marks',
+  'the side panel finds a recipe',
+  'forms: a first answer',
+  'forms: an error stands',
+  'forms: answers are chained',
+  'journey: how much will the seat shrink',
+  'journey: will the seat sag',
+];
 const all = {
   ...working,
   ...keeping,
@@ -38,7 +55,12 @@ const all = {
   ...accessible,
   ...journeys,
 };
-const tests = Object.entries(all).filter(([name]) => word === undefined || new RegExp(word).test(name));
+const isOnMainPath = (name) => name in working || mainPath.some((start) => name.startsWith(start));
+const tests = Object.entries(all).filter(
+  ([name]) => (!isMain || isOnMainPath(name)) && (word === undefined || new RegExp(word).test(name)),
+);
+for (const start of mainPath)
+  if (!Object.keys(all).some((name) => name.startsWith(start))) throw new Error(`no test begins "${start}"`);
 let [passed, failed] = [0, 0];
 for (const browser of process.env.BROWSER ? [process.env.BROWSER] : Object.keys(programs)) {
   if (existsSync(programs[browser])) {

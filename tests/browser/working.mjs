@@ -71,7 +71,7 @@ export default {
       async () => (await output(page, 2).locator('.katex').count()) > 0,
     );
     assert.match(await output(page, 1).innerText(), /901/);
-    await until('the print', async () => /done/.test((await output(page, 3).allInnerTexts()).join('')));
+    await until('the print', async () => /done/.test((await output(page, 3).allTextContents()).join('')));
     await me.shot('ran');
     assert.deepEqual(me.troubles, []);
   },
