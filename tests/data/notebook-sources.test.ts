@@ -68,6 +68,8 @@ const unverified = [
   'astm-d245, method with the clear wood strengths of ASTM D2555',
   'astm-d245, quality factor under a strength ratio of 45 %',
   'astm-d245, size factor, 2 in and power 1/9',
+  'bodyspace-tables, British adults 19 to 65, elbow height',
+  'en-1729-1, sizes by stature, mark 3',
   'en-1990, Table A1.1, psi_2, places of assembly and shops',
   'en-1995-1-1, 2.2.3 and Table 3.2',
   'en-1995-1-1, 8.7.2 with the steel rules of EN 1993-1-8',

@@ -2,7 +2,10 @@ import { formula, variable } from '../../engine/formula.js';
 import { cite } from '../../engine/source.js';
 
 const source = cite('hse-indg143', 'lifting and lowering risk filter');
-const team = cite('hse-l23', 'handling by a team', { read: 'memory' });
+const team = cite(
+  'hse-l23',
+  'handling by a team: two thirds of the sum for two, half for three; over four seldom works',
+);
 
 /** Load of the risk filter for one person at the height of the hands, kg; close to the body. */
 export const filterLoads = {
@@ -26,9 +29,12 @@ export const teamLoad = formula({
 /** Share of the sum that a team of n carries. */
 export const teamShare = (people: number): number => (people === 1 ? 1 : people === 2 ? 2 / 3 : 1 / 2);
 
-/** People within the guidance for a mass; undefined for more than eight, who get in each other's way. */
+/** Largest team: the guidance says that more than four seldom work together well. */
+export const largestTeam = 4;
+
+/** People within the guidance for a mass; undefined for more than a team can be. */
 export function peopleFor(mass: number, one: number): number | undefined {
-  for (let n = 1; n <= 8; n++)
+  for (let n = 1; n <= largestTeam; n++)
     if (teamLoad.evaluate({ k: teamShare(n), n, m_1: one }) >= mass - 1e-9) return n;
   return undefined;
 }

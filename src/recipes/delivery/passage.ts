@@ -6,7 +6,7 @@ import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
 import { tableField } from '../../engine/table-field.js';
 import type { Trace } from '../../engine/trace.js';
-import { filterLoads, liftingSource, peopleFor, teamLoad, teamShare } from './lifting.js';
+import { filterLoads, largestTeam, liftingSource, peopleFor, teamLoad, teamShare } from './lifting.js';
 import { passageDrawing } from './passage-drawing.js';
 import { waysThrough, type Gate } from './ways-through.js';
 
@@ -155,12 +155,12 @@ export const passage = recipe({
   },
   cautions: (given, answer) => [
     danger(
-      'loads of the filter hold for hands near the waist, close to the body, on a level floor: stairs, twisting and reaching take far less; stop and put down before anyone tires',
+      'loads of the filter hold for hands near the waist, close to the body, on a level floor: stairs, twisting and reaching take far less, and on stairs those below carry most; stop and put down before anyone tires',
     ),
     ...(answer.partMass !== undefined && answer.people === undefined
       ? [
           danger(
-            `${answer.partMass.toFixed(0)} kg is over what eight people carry within the guidance: use skates, a hoist or removers, or divide it`,
+            `${answer.partMass.toFixed(0)} kg is over what ${largestTeam} people carry within the guidance, ${(teamShare(largestTeam) * largestTeam * filterLoads[given.carriers].waist).toFixed(0)} kg: use skates, a hoist or removers, or divide it; more than ${largestTeam} get in each other’s way`,
           ),
         ]
       : []),
@@ -188,6 +188,7 @@ export const passage = recipe({
     width: '640 mm',
     height: '60 mm',
     mass: '38 kg',
+    carriers: 'men',
     gates: [
       { kind: 'van', first: '2400 mm', second: '1300 mm', height: '1300 mm' },
       { kind: 'door', first: '780 mm', height: '1980 mm' },

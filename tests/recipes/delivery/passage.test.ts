@@ -78,12 +78,20 @@ describe('the people to carry it', () => {
       peopleFor(24.1, 16),
     ]).toEqual([1, 2, 2, 3, 4]);
     // Men: 25, 33 and 37.5 kg.
-    expect([peopleFor(33.3, 25), peopleFor(37.5, 25), peopleFor(37.6, 25), peopleFor(101, 25)]).toEqual([
-      2,
-      3,
-      4,
-      undefined,
+    expect([peopleFor(33.3, 25), peopleFor(37.5, 25), peopleFor(37.6, 25), peopleFor(50, 25)]).toEqual([
+      2, 3, 4, 4,
     ]);
+    // Teams of more than four seldom work: half of four times 25 kg is the most.
+    expect([peopleFor(50.1, 25), peopleFor(32.1, 16)]).toEqual([undefined, undefined]);
+    const heavy = passage({
+      length: '1 m',
+      width: '500 mm',
+      height: '500 mm',
+      mass: '38 kg',
+      gates: [{ kind: 'door', first: '800 mm' }],
+    });
+    expect(heavy.people).toBeUndefined();
+    expect(heavy.cautions.map((c) => c.text).join(' ')).toMatch(/38 kg is over what 4 people carry .* 32 kg/);
   });
 });
 

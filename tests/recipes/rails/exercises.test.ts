@@ -20,6 +20,12 @@ const byHand: Readonly<Record<string, Readonly<Record<string, readonly [right: u
       j4: ['22.5 deg', '45 deg'],
       j5: ['2128.5 mm', '2120 mm'], // 1200 + 2 x 450 + 2 x 10 + 2 x 3 x 1.4142
       j6: ['11.925 mm', '11.85 mm'],
+      j7: ['0.1146 deg', '0.2292 deg'], // asin(2 / 1000)
+      j8: ['134 mm', '116 mm'], // 90 + 2 x 4 + 2 x 18
+    },
+    '12-will-it-go-in': {
+      w1: ['2828 mm', '2000 mm'], // the root of 8
+      w2: [4, 2], // 2/3 x 32 = 21.3 and 1/2 x 48 = 24 are too little, 1/2 x 64 = 32 is not
     },
   };
 
