@@ -5854,6 +5854,7 @@ export interface PassageInput {
    * Carriers. Whose lifting limits are taken; those of women are lower.
    * Takes one of "men", "women".
    * @default women
+   * @example men
    */
   readonly carriers?: 'men' | 'women';
 }
