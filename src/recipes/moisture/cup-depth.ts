@@ -7,7 +7,7 @@ import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { nullTrace } from '../../engine/trace.js';
 import { timberField } from '../../materials/timber-field.js';
-import { moveAcross, movementFormulas } from './movement-model.js';
+import { coefficientRule, greenRule, moveAcross } from './movement-model.js';
 import { boardDrawing } from './board-drawing.js';
 import { moistureOf, stateField, type Cut } from './wood-state.js';
 
@@ -60,7 +60,7 @@ export const cupDepth = recipe({
     strainTangential: out.share({ label: 'strain along the rings' }),
     strainRadial: out.share({ label: 'strain across the rings' }),
   },
-  formulas: [cupRule, ...movementFormulas],
+  formulas: [cupRule, coefficientRule, greenRule],
   solve: (given, trace) => {
     if (nanometres(given.width) > nanometres(2 * given.ringRadius)) {
       throw new InputError({

@@ -66,7 +66,7 @@ export const ndsRule = formula({
   empirical: true,
   variables: { G_0: variable('ratio', 'specific gravity on the oven-dry volume'), M },
 });
-export const gravityFormulas = [densityRule, shrunkRule, gravityRule, usualShrinkRule, ndsRule] as const;
+export const gravityFormulas = [densityRule, shrunkRule, gravityRule, usualShrinkRule] as const;
 
 export const saturation = 0.3;
 export const waterDensity = 1000;

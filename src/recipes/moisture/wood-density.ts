@@ -119,7 +119,7 @@ export const woodDensity = recipe({
     }),
     volumePerTonne: out.volume({ label: 'volume of one tonne' }),
   },
-  formulas: gravityFormulas,
+  formulas: [...gravityFormulas, ndsRule],
   solve: (given, trace) => {
     const dense = densityAt(trace, given, given.moisture);
     const { low, high, ...middle } = dense;

@@ -18,7 +18,7 @@ const glueLineStress = formula({
   variables: { V: variable('force', 'greatest shear force'), A_g: glueLineArea },
   source: cite('gere-mechanics', 'shear flow V Q / I in built-up beams', { read: 'memory' }),
 });
-const glueLineAllowed = formula({
+export const glueLineAllowed = formula({
   symbol: 'f_g',
   result: variable('stress', 'shear stress to stay under at a glue line', { unit: 'MPa' }),
   expression: 'n f_v',

@@ -91,14 +91,8 @@ const spanByNotchMoment = formula({
   },
   basis: 'definition', // statics: M = q x (L - x)/2
 });
-export const notchFormulas = [
-  tensionNotch,
-  compressionNotch,
-  netMoment,
-  eurocodeNotch,
-  spanByNotchShear,
-  spanByNotchMoment,
-] as const;
+export const notchFormulas = [tensionNotch, compressionNotch, netMoment, eurocodeNotch] as const;
+export const spanByNotchFormulas = [spanByNotchShear, spanByNotchMoment] as const;
 
 /** What a notch leaves: newtons and N·m; undefined where the stress is not known. */
 export interface NotchStrength {

@@ -1,10 +1,10 @@
 import { formula, variable } from '../../engine/formula.js';
 import { cite } from '../../engine/source.js';
 import { longTermFactor } from '../../materials/working-stress/use-category.js';
-import { glueLineFormulas } from './glue-lines.js';
+import { glueLineAllowed } from './glue-lines.js';
 import { ownWeightOf } from './loads-and-creep.js';
 import { materialFormulas } from './material-formulas.js';
-import { notchFormulas } from './notched-rail.js';
+import { notchFormulas, spanByNotchFormulas } from './notched-rail.js';
 
 const handbook = (what: string) => cite('fpl-gtr-190', `Eq. 9-2 and Table 9-1, p. 9-2${what}`);
 const q = variable('lineLoad', 'load by length', { unit: 'N/mm' });
@@ -92,7 +92,8 @@ export const spanFormulas = [
   spanByShear,
   sagBent,
   sagWhole,
-  ...glueLineFormulas,
+  glueLineAllowed,
   ...notchFormulas,
+  ...spanByNotchFormulas,
   ...materialFormulas,
 ];
