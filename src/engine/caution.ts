@@ -30,6 +30,12 @@ export const cautionWord: Readonly<Record<Caution['level'], string>> = {
   note: 'Note',
 };
 
+/** A text as it is shown: a sentence with a capital and a full stop. */
+export const asSentence = (text: string): string => {
+  const t = text.trim();
+  return t.charAt(0).toUpperCase() + t.slice(1) + (/[.!?]$/.test(t) ? '' : '.');
+};
+
 /** Dangerous first; each text once. */
 export function sortBySeverity(cautions: readonly Caution[]): Caution[] {
   const order: readonly Caution['level'][] = ['danger', 'range', 'estimate', 'data', 'note'];

@@ -77,12 +77,15 @@ function quantityOutput<K extends Kind, const O extends QuantityOptions<K>>(
       if (kind === 'time' && options.unit === undefined)
         return { metric: formatTime(withoutResidue(kind, raw)), inch: '' };
       const q = new Quantity(kind, withoutResidue(kind, raw), currency);
-      const metric = formatQuantity(q, options.unit ? { unit: options.unit } : {});
-      const inch = formatQuantity(q, { system: 'inch' });
+      const metric = trueMinus(formatQuantity(q, options.unit ? { unit: options.unit } : {}));
+      const inch = trueMinus(formatQuantity(q, { system: 'inch' }));
       return { metric, inch: inch === metric ? '' : inch };
     },
   };
 }
+
+/** A minus as it is printed, for a hyphen before a figure. */
+const trueMinus = (text: string): string => text.replace(/^-(?=[\d£$€¥A-Z])/, '−');
 
 type QuantityMakers = {
   readonly [K in Kind]: <const O extends QuantityOptions<K>>(

@@ -1,4 +1,4 @@
-import { cautionWord, type Caution } from './caution.js';
+import { asSentence, cautionWord, type Caution } from './caution.js';
 import { resultParts } from './result-parts.js';
 import type { ResultInternals, ValueLine } from './result-types.js';
 import { citationText, shortCitation } from './source.js';
@@ -38,7 +38,7 @@ export function htmlOf(a: ResultInternals): string {
   const cautions = (list: readonly Caution[]): string =>
     list.length === 0
       ? ''
-      : `<ul class="reckoner-cautions" style="margin:.5em 0;padding-left:1.2em">${list.map((c) => `<li><strong>${e(cautionWord[c.level])}:</strong> ${e(c.text)}${c.source ? ` <small>(${e(shortCitation(c.source))})</small>` : ''}</li>`).join('')}</ul>`;
+      : `<ul class="reckoner-cautions" style="margin:.5em 0;padding-left:1.2em">${list.map((c) => `<li><strong>${e(cautionWord[c.level])}:</strong> ${e(asSentence(c.text))}${c.source ? ` <small>(${e(shortCitation(c.source))})</small>` : ''}</li>`).join('')}</ul>`;
   const parts: string[] = [
     `<h4 style="margin:.2em 0 .4em">${e(a.title)}</h4>`,
     shown.sentence === ''

@@ -1,4 +1,4 @@
-import { cautionWord, type Caution } from './caution.js';
+import { asSentence, cautionWord, type Caution } from './caution.js';
 import { resultParts } from './result-parts.js';
 import type { ResultInternals, TableBlock, ValueLine } from './result-types.js';
 import { citationText, shortCitation } from './source.js';
@@ -28,13 +28,13 @@ export function markdownOf(a: ResultInternals): string {
 }
 
 const cautionText = (c: Caution): string =>
-  `**${cautionWord[c.level]}:** ${c.text}${c.source ? ` (${shortCitation(c.source)})` : ''}`;
+  `**${cautionWord[c.level]}:** ${asSentence(c.text)}${c.source ? ` (${shortCitation(c.source)})` : ''}`;
 
 function valueBlock(head: string, rows: readonly ValueLine[]): string[] {
   if (rows.length === 0) return [];
   const inch = rows.some((r) => r.inch);
   return [
-    ...(inch ? [`| ${head} | metric | inch |`, '|---|---|---|'] : [`| ${head} | |`, '|---|---|']),
+    ...(inch ? [`| ${head} | metric | US customary |`, '|---|---|---|'] : [`| ${head} | |`, '|---|---|']),
     ...rows.map((r) =>
       inch
         ? `| ${cell(r.label)} | ${cell(r.metric)} | ${cell(r.inch)} |`

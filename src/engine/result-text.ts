@@ -1,4 +1,4 @@
-import { cautionWord, type Caution } from './caution.js';
+import { asSentence, cautionWord, type Caution } from './caution.js';
 import { resultParts } from './result-parts.js';
 import type { ResultInternals, TableBlock, ValueLine } from './result-types.js';
 import { citationText, shortCitation } from './source.js';
@@ -36,7 +36,7 @@ export function textOf(a: ResultInternals): string {
 }
 
 const cautionLine = (c: Caution): string =>
-  `  ${cautionWord[c.level]}: ${c.text}${c.source ? ` [${shortCitation(c.source)}]` : ''}`;
+  `  ${cautionWord[c.level]}: ${asSentence(c.text)}${c.source ? ` [${shortCitation(c.source)}]` : ''}`;
 
 const workingLines = (w: Working): string[] =>
   w.kind === 'remark' ? [`  ${w.text}`] : [`  ${w.text}: ${w.plain}`, `    ${w.numbersPlain}`];

@@ -37,10 +37,21 @@ function tableBlock(
       label: label,
       heads,
       cells,
-      columns: heads.flatMap((h, i) => (withInch[i] ? [h, `${h} (inch)`] : [h])),
+      columns: heads.flatMap((h, i) =>
+        withInch[i] ? [h, `${h} (${inchUnit(cells.map((r) => (r[i] as ValueCell).inch))})`] : [h],
+      ),
       rows: cells.map((r) => r.flatMap((c, i) => (withInch[i] ? [c.metric, c.inch] : [c.metric]))),
     },
   ];
+}
+
+/** What heads a column of customary figures: their unit where all share one. */
+function inchUnit(texts: readonly string[]): string {
+  const units = new Set(
+    texts.filter((t) => t !== '').map((t) => /(?:^|[\d)] ?)([^\d\s].*)$/.exec(t)?.[1] ?? ''),
+  );
+  const [unit = ''] = units;
+  return units.size === 1 && unit !== '' && !unit.includes(',') ? unit : 'US customary';
 }
 
 /** A table inside a table's cell is written out as a short list. */

@@ -2,7 +2,7 @@
 // not beside the recipe because it writes files, as notes do.
 import Papa from 'papaparse';
 import { InputError, inspectValue } from '../units/input-error.js';
-import { cautionWord } from '../engine/caution.js';
+import { asSentence, cautionWord } from '../engine/caution.js';
 import { escapeHtml } from '../engine/result-display.js';
 import { resultInternals } from '../engine/result.js';
 import { cutListHtml } from './cut-list-html.js';
@@ -55,7 +55,7 @@ export function cutList(result: unknown): CutList {
     rows: rowsOf(raw.plan),
     runs: runsOf(raw.plan),
     missing: raw.missing ?? [],
-    cautions: answer.cautions().map((c) => `${cautionWord[c.level]}: ${c.text}`),
+    cautions: answer.cautions().map((c) => `${cautionWord[c.level]}: ${asSentence(c.text)}`),
   };
   const list: CutList = {
     sheet,

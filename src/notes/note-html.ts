@@ -1,4 +1,4 @@
-import { cautionWord } from '../engine/caution.js';
+import { asSentence, cautionWord } from '../engine/caution.js';
 import { cellHtml, figureColumns, workingBasis } from '../engine/result-display.js';
 import type { TableBlock, ValueLine } from '../engine/result.js';
 import { citationText } from '../engine/source.js';
@@ -150,7 +150,7 @@ function cautionsHtml(note: NoteContent): string {
       note.sheets.filter((s) => 'number' in s).length > 1
         ? ` <small>(${sheets.length === 1 ? 'part' : 'parts'} ${sheets.join(', ')})</small>`
         : '';
-    return `<li class="${caution.level}"><strong>${e(cautionWord[caution.level])}:</strong> ${e(caution.text)}${ref === undefined ? '' : refsHtml([ref])}${where}</li>`;
+    return `<li class="${caution.level}"><strong>${e(cautionWord[caution.level])}:</strong> ${e(asSentence(caution.text))}${ref === undefined ? '' : refsHtml([ref])}${where}</li>`;
   });
   return `<section id="cautions" class="cautions"><h2>Read before you cut</h2><ul>${items.join('')}</ul></section>`;
 }

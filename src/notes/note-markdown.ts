@@ -1,4 +1,4 @@
-import { cautionWord } from '../engine/caution.js';
+import { asSentence, cautionWord } from '../engine/caution.js';
 import { workingBasis } from '../engine/result-display.js';
 import type { ValueLine } from '../engine/result.js';
 import { citationText } from '../engine/source.js';
@@ -34,7 +34,7 @@ export function noteMarkdown(note: NoteContent, memory: unknown, place: PlaceDra
     out.push('## Read before you cut', '');
     for (const { caution, sheets, ref } of note.cautions)
       out.push(
-        `- **${cautionWord[caution.level]}:** ${plain(caution.text)}${ref === undefined ? '' : refs([ref])}${numbered.length > 1 ? ` (${sheets.length === 1 ? 'part' : 'parts'} ${sheets.join(', ')})` : ''}`,
+        `- **${cautionWord[caution.level]}:** ${plain(asSentence(caution.text))}${ref === undefined ? '' : refs([ref])}${numbered.length > 1 ? ` (${sheets.length === 1 ? 'part' : 'parts'} ${sheets.join(', ')})` : ''}`,
       );
     out.push('');
   }

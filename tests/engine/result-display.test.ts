@@ -71,10 +71,10 @@ describe('a table of outputs', () => {
     expect(block.columns).toEqual([
       'board',
       'stock length',
-      'stock length (inch)',
+      'stock length (in)',
       'remark',
       'left',
-      'left (inch)',
+      'left (in)',
       'parts',
     ]);
     expect(block.rows).toEqual([
@@ -185,7 +185,7 @@ describe('a result with a chart and a limit', () => {
   it('warns above the limit and not at it, with the source where there is one', () => {
     expect(drawn({ n: 5 }).cautions).toEqual([]);
     expect(drawn({ n: 6 }).toMarkdown()).toMatch(
-      /- \*\*Outside the published range:\*\* beyond the table \(.*, Table 4-2\)/,
+      /- \*\*Outside the published range:\*\* Beyond the table\. \(.*, Table 4-2\)/,
     );
     expect(drawn({ n: 10 }).cautions.map((c) => c.text)).toEqual([
       'beyond the table',
@@ -229,7 +229,7 @@ describe('a line of the workings', () => {
   it('is one of several forms of one result', () => {
     const result = double({ length: '127 mm' });
     expect(result.toText()).toContain('L = 2 × 127 mm = 254 mm');
-    expect(result.toText()).toContain('Note: measure twice');
+    expect(result.toText()).toContain('Note: Measure twice.');
     expect(result.toHtml()).toContain('<strong>254 mm</strong></td><td');
   });
 });

@@ -1,3 +1,4 @@
+import { asSentence } from '../../src/engine/caution.js';
 import { mkdtemp, readFile, readdir, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -44,7 +45,7 @@ describe('a note as a page', () => {
     expect(html).toContain('<strong>15</strong>'); // (640 + 10) / 45 = 14.4, rounded up
     expect(html).toContain('<em>Tuesday</em>');
     for (const { text } of strips.cautions)
-      expect(html.split(text.replace(/'/g, '&#39;')).length - 1, text).toBe(1);
+      expect(html.split(asSentence(text).replace(/'/g, '&#39;')).length - 1, text).toBe(1);
     expect(html.indexOf('id="sources"')).toBeGreaterThan(html.lastIndexOf('class="workings"'));
     expect(html.match(/<svg role="img"/g)).toHaveLength(4);
   });

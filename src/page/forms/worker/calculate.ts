@@ -1,5 +1,5 @@
 import type { AnyRecipe } from '../../../engine/any-recipe.js';
-import { cautionWord } from '../../../engine/caution.js';
+import { asSentence, cautionWord } from '../../../engine/caution.js';
 import { resultInternals, type Result, type ResultInternals } from '../../../engine/result.js';
 import { valueLines } from '../../../engine/value-table.js';
 import { InputError } from '../../../units/input-error.js';
@@ -96,7 +96,9 @@ export function answerOf(result: Result): Answer {
         inch: trueMinus(inch),
       })),
     tables: tables.map(({ name, label, columns, rows }) => ({ name, label, columns, rows })),
-    cautions: inner.cautions().map(({ level, text }) => ({ level, word: cautionWord[level], text })),
+    cautions: inner
+      .cautions()
+      .map(({ level, text }) => ({ level, word: cautionWord[level], text: asSentence(text) })),
     chart: result.chart,
   };
 }
