@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { allEvidence, evidenceOf, evidenceText } from '../../src/recipes/evidence.js';
 import { catalogue } from '../../src/recipes/catalogue.js';
@@ -22,6 +22,11 @@ describe('what proves a recipe', () => {
     if (e.kind === 'geometry' || e.kind === 'practice') expect(e.proof).not.toBe('');
     if (e.proof !== '') expect(existsSync(new URL(e.proof, root)), e.proof).toBe(true);
   });
+  it('is told to the quality report where fewer than three checks are printed, or the report fails', () => {
+    const reasons = JSON.parse(readFileSync(new URL('tests/proof/oracles.json', root), 'utf8')) as object;
+    const few = allEvidence().filter((e) => e.printed + e.derived < 3);
+    expect(few.map((e) => e.recipe).filter((name) => !Object.hasOwn(reasons, name))).toEqual([]);
+  });
   it('is one line', () => {
     const line = evidenceText(evidenceOf('beam') as NonNullable<ReturnType<typeof evidenceOf>>);
     expect(line).toMatch(/^derived: .*\(1 printed check, \d+ worked from printed figures\)$/);
@@ -30,8 +35,7 @@ describe('what proves a recipe', () => {
 });
 
 describe('what README says of the checks', () => {
-  it('is what is counted here: recipes with three checks or more, and those without', async () => {
-    const { readFileSync } = await import('node:fs');
+  it('is what is counted here: recipes with three checks or more, and those without', () => {
     const readme = readFileSync(new URL('README.md', root), 'utf8');
     const [enough, all] = [
       allEvidence().filter((e) => e.printed + e.derived >= 3).length,
