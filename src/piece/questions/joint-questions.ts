@@ -40,12 +40,10 @@ export const jointsNode: PieceNode<
 > = {
   name: 'joints',
   compute: (m) => {
-    const places = m.of(jointsInPlaceNode);
-    const byName = grouped(places, (p) => p.name);
-    return [...byName.values()].flatMap((all) => {
-      const [place] = all;
-      return place ? [{ place, count: all.length, lap: lapOf(m, place) }] : [];
-    });
+    const byName = grouped(m.of(jointsInPlaceNode), (p) => p.name);
+    return [...byName.values()].flatMap((all) =>
+      all.slice(0, 1).map((place) => ({ place, count: all.length, lap: lapOf(m, place) })),
+    );
   },
 };
 
@@ -59,6 +57,8 @@ function lapOf(m: Model, place: JointPlace): Asked<typeof halfLap.outputs> | und
       widthA: () => sizeAlong(a, b.runs),
       widthB: () => sizeAlong(b, a.runs),
       thickness: () => Math.min(sizeAlong(a, normal), sizeAlong(b, normal)),
+      timber: () => a.timber,
+      category: () => m.get('use', 'category'),
       at: () => (joint.kind === 'half lap' ? 'crossing' : joint.kind === 'tee halving' ? 'end' : 'corner'),
     },
     place.name,
