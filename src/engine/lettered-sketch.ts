@@ -44,6 +44,12 @@ const isDrawing = (spec: ChartSpec): boolean =>
   (spec['view'] as { readonly stroke?: unknown } | undefined)?.stroke === null &&
   Array.isArray(spec['layer']);
 
+/** The letters that the drawing has no words of its own for. */
+function lettersBeside(spec: ChartSpec): string[] {
+  const taken = new Set(JSON.stringify(spec['layer']).match(/(?<![A-Za-z])[A-Z](?![A-Za-z])/g));
+  return 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'.split('').filter((letter) => !taken.has(letter));
+}
+
 /**
  * A drawing of an example with letters in the place of its measures: `values` are the inputs and outputs that the example
  * gives. Undefined where it is no drawing, or shows none of them.
@@ -54,11 +60,12 @@ export function letteredSketch(
 ): LetteredSketch | undefined {
   if (spec === undefined || !isDrawing(spec)) return undefined;
   const letters = new Map<string, SketchLetter>();
+  const free = lettersBeside(spec);
   const lettered = (text: string): string => {
     const value = shownBy(text, values);
-    if (value === undefined || letters.size >= 26) return text;
-    const had = letters.get(value.name);
-    const letter = had?.letter ?? String.fromCharCode(65 + letters.size);
+    const had = value && letters.get(value.name);
+    const letter = had?.letter ?? free[letters.size];
+    if (value === undefined || letter === undefined) return text;
     if (!had) letters.set(value.name, { letter, name: value.name, label: value.label });
     return text.replace(measured, letter);
   };
