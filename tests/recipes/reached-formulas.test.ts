@@ -30,6 +30,13 @@ const glued = [
 
 /** Changes to the example that chance seldom finds. */
 const cases: Readonly<Record<string, readonly Given[]>> = {
+  // One panel alone is pressed both ways.
+  slabStack: [
+    {
+      way: 'two-way',
+      slabs: [{ length: '900 mm', width: '300 mm', thickness: '25 mm', glueLines: 4 }],
+    },
+  ],
   beam: [...notched, ...glued],
   fixingSlots: [{ cut: '30 deg' }, { cut: '30 deg', timber: 'red oak' }],
   movementAcross: [{ cut: '30 deg' }, { cut: '30 deg', from: '16 %', to: '25 %' }],
