@@ -1,4 +1,5 @@
 import { readFileSync, readdirSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 const files = readdirSync('tests', { recursive: true, encoding: 'utf8' })
@@ -17,8 +18,8 @@ export default defineConfig({
     setupFiles: ['tests/setup.ts'],
     testTimeout: 30_000,
     pool: 'threads',
-    // One for each core, though the checks of the other lane want one too: they end long before the tests.
-    maxWorkers: '100%',
+    // One more than cores: servers and kernels are waited for. The checks of the other lane end long before the tests.
+    maxWorkers: availableParallelism() + 1,
     coverage: { include: ['src/**/*.ts'] },
     projects: [
       // Modules are loaded once a thread and shared: loading them for each file is half of the time.
