@@ -101,6 +101,8 @@ export default {
       );
       await until('the line is gone', async () => (await page.locator('.connection').count()) === 0);
       await page.waitForSelector('.kernel.ready', { state: 'attached' });
+      // The browser opened the new key in a tab of its own; Firefox draws the tab in front alone.
+      await page.bringToFront();
       await run(page, 2, "'after ' + 'all'", 'after all');
     });
   },

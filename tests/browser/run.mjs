@@ -21,6 +21,8 @@ const onlyInChromium = {
   'results go into the build notes': 'Playwright prints to PDF in Chromium only',
   'on a phone': 'Playwright has no phone in Firefox',
   'text has the contrast': 'colours are the same in both',
+  'two tabs on one notebook':
+    'Firefox lets the tab in front alone be typed in, and that one reads the file anew first',
   'a tab that crashes': 'Firefox has no address that crashes a tab',
   'a cold load': 'one browser is measured',
   'the page is at most': 'needs no browser',

@@ -32,17 +32,20 @@ describe('requests', () => {
   });
 
   it('40 MB of brackets are refused at once', async () => {
-    /** Of client and server together, in seconds of the processor: other tests run beside this one. */
+    /** Of client and server together, in seconds; the best of three, since other tests run beside this one. */
     const work = async (body: string): Promise<number> => {
-      const began = process.cpuUsage();
-      expect((await raw(bench.server.port, '/api/contents/a.ipynb', key, 'PUT', body)).status).toBe(400);
-      const { user, system } = process.cpuUsage(began);
-      return (user + system) / 1e6;
+      const times: number[] = [];
+      for (let n = 0; n < 3; n += 1) {
+        const began = performance.now();
+        expect((await raw(bench.server.port, '/api/contents/a.ipynb', key, 'PUT', body)).status).toBe(400);
+        times.push((performance.now() - began) / 1000);
+      }
+      return Math.min(...times);
     };
     const sending = await work('x'.repeat(40_000_000));
     for (const body of ['['.repeat(40_000_000), `{"a":${'[],'.repeat(13_000_000)}0}`])
       expect((await work(body)) - sending).toBeLessThan(1);
-  }, 60_000);
+  }, 120_000);
 
   it('twenty creations at once give twenty names', async () => {
     const made = await Promise.all(
