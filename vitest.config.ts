@@ -18,8 +18,8 @@ export default defineConfig({
     setupFiles: ['tests/setup.ts'],
     testTimeout: 30_000,
     pool: 'threads',
-    // One more than cores: servers and kernels are waited for. The checks of the other lane end long before the tests.
-    maxWorkers: availableParallelism() + 1,
+    // One for each core; by itself a run leaves one idle. The checks of the other lane end long before the tests.
+    maxWorkers: availableParallelism(),
     coverage: { include: ['src/**/*.ts'] },
     projects: [
       // Modules are loaded once a thread and shared: loading them for each file is half of the time.
