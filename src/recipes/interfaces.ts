@@ -5031,7 +5031,7 @@ export interface NailHolesOutput {
    * Filler to mix.
    * Shown in mL.
    */
-  readonly filler?: Quantity<'volume'> | undefined;
+  readonly filler?: Quantity<'liquid'> | undefined;
   /**
    * Plugs to cut.
    */
@@ -5135,11 +5135,11 @@ export interface StainTrialsInput {
   readonly strips?: Written<'count'>;
   /**
    * Tool error. How far the measure may be off, such as half a mark.
-   * Takes a volume such as "0.25 mL", more than 0 m³ and at most 0.0001 m³.
+   * Takes an amount of liquid such as "0.25 mL", more than 0 mL and at most 100 mL.
    * @default 0.25 mL
    * @example 0.25 mL
    */
-  readonly toolError?: Written<'volume'>;
+  readonly toolError?: Written<'liquid'>;
   /**
    * Allowed error. Error of a strength that is allowed.
    * Takes a share such as "5 %", at least 0.5 % and at most 50 %.
@@ -5148,10 +5148,10 @@ export interface StainTrialsInput {
   readonly strengthError?: Written<'share'>;
   /**
    * Least batch. Least batch that wets a strip.
-   * Takes a volume such as "10 mL", more than 0 m³ and at most 0.001 m³.
+   * Takes an amount of liquid such as "10 mL", more than 0 mL and at most 1 L.
    * @default 10 mL
    */
-  readonly least?: Written<'volume'>;
+  readonly least?: Written<'liquid'>;
   /**
    * Thinner. What the stain is thinned or mixed with.
    * Takes a text of 1 to 200 characters.
@@ -5173,12 +5173,12 @@ export interface StainTrialsOutput {
    * Batch of each strip.
    * Shown in mL.
    */
-  readonly batch: Quantity<'volume'>;
+  readonly batch: Quantity<'liquid'>;
   /**
    * Stain for all strips.
    * Shown in mL.
    */
-  readonly stain: Quantity<'volume'>;
+  readonly stain: Quantity<'liquid'>;
   /**
    * The strips, weakest first.
    */

@@ -34,7 +34,7 @@ const spreadOf = formula({
 });
 const fillerOf = formula({
   symbol: 'V',
-  result: variable('volume', 'filler to mix', { unit: 'mL' }),
+  result: variable('liquid', 'filler to mix', { unit: 'mL' }),
   expression: 'N pi d^2 t * (1 + w) / 4',
   variables: {
     N: count('holes to be ready for'),
@@ -112,7 +112,7 @@ export const nailHoles = recipe({
     sentence: out.text({ label: 'in one sentence' }),
     expected: out.count({ label: 'holes expected in all' }),
     ready: out.count({ label: 'holes to fill', help: 'Holes to be ready for.' }),
-    filler: out.volume({ label: 'filler to mix', unit: 'mL', optional: true }),
+    filler: out.liquid({ label: 'filler to mix', unit: 'mL', optional: true }),
     plugs: out.count({ label: 'plugs to cut', optional: true }),
     perArea: out.ratio({ label: 'holes per area', help: 'Holes in a square metre.' }),
     spread: out.ratio({ label: 'standard deviation', help: 'Standard deviation of the number of holes.' }),

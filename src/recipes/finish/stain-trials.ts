@@ -8,7 +8,7 @@ import { recipe } from '../../engine/recipe.js';
 import { InputError } from '../../units/input-error.js';
 
 const ratio = (label: string) => variable('ratio', label);
-const millilitres = (label: string) => variable('volume', label, { unit: 'mL' });
+const millilitres = (label: string) => variable('liquid', label, { unit: 'mL' });
 const stepOf = formula({
   symbol: 'r',
   result: ratio('each strip over the one before'),
@@ -68,7 +68,7 @@ export const stainTrials = recipe({
       default: '12.5 %',
     }),
     strips: field.count({ symbol: 'n', label: 'strips', min: 2, max: 12, default: 4 }),
-    toolError: field.volume({
+    toolError: field.liquid({
       symbol: 'e',
       label: 'tool error',
       help: 'How far the measure may be off, such as half a mark.',
@@ -84,7 +84,7 @@ export const stainTrials = recipe({
       max: '50 %',
       default: '5 %',
     }),
-    least: field.volume({
+    least: field.liquid({
       label: 'least batch',
       help: 'Least batch that wets a strip.',
       above: '0 mL',
@@ -100,14 +100,14 @@ export const stainTrials = recipe({
   outputs: {
     sentence: out.text({ label: 'in one sentence' }),
     step: out.ratio({ label: 'step', help: 'Strength of each strip over the one before.' }),
-    batch: out.volume({ label: 'batch of each strip', unit: 'mL' }),
-    stain: out.volume({ label: 'stain for all strips', unit: 'mL' }),
+    batch: out.liquid({ label: 'batch of each strip', unit: 'mL' }),
+    stain: out.liquid({ label: 'stain for all strips', unit: 'mL' }),
     ladder: out.table(
       {
         strip: out.count({ label: 'strip' }),
         strength: out.share({ label: 'stain in the mix' }),
-        stain: out.volume({ label: 'stain', unit: 'mL' }),
-        other: out.volume({ label: 'the other', unit: 'mL' }),
+        stain: out.liquid({ label: 'stain', unit: 'mL' }),
+        other: out.liquid({ label: 'the other', unit: 'mL' }),
         off: out.share({
           label: 'error of strength',
           help: 'How far the strength may be off, as a share of itself.',
