@@ -129,7 +129,9 @@ class Protocol(unittest.TestCase):
         self.assertFalse([h for h in history if "unstored" in h[2]])
 
     def test_stop_on_error(self):
-        ids = [self.client.kc.execute(code) for code in ("throw new Error('first')", "let dropped = 1", "let droppedToo = 1")]
+        # The first waits, so that the others are in the queue when it fails.
+        first = "await new Promise((go) => setTimeout(go, 1000)); throw new Error('first')"
+        ids = [self.client.kc.execute(code) for code in (first, "let dropped = 1", "let droppedToo = 1")]
         statuses = [self.client.reply_to(i)["content"]["status"] for i in ids]
         self.assertEqual(statuses, ["error", "aborted", "aborted"])
         self.client.drain()
