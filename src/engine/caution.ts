@@ -1,4 +1,5 @@
 import type { Citation } from './source.js';
+import { capitalised } from '../units/capitalised.js';
 
 /**
  * What a person must know beside the number.
@@ -33,7 +34,7 @@ export const cautionWord: Readonly<Record<Caution['level'], string>> = {
 /** A text as it is shown: a sentence with a capital and a full stop. */
 export const asSentence = (text: string): string => {
   const t = text.trim();
-  return t.charAt(0).toUpperCase() + t.slice(1) + (/[.!?]$/.test(t) ? '' : '.');
+  return capitalised(t) + (/[.!?]$/.test(t) ? '' : '.');
 };
 
 /** Dangerous first; each text once. */

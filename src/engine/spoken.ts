@@ -1,28 +1,28 @@
 // The answer as somebody would say it at the bench: one sentence, with figures as a workshop says them.
+import { roundedTo } from '../units/clean-number.js';
 import { formatTime } from '../units/format-time.js';
 import { formatQuantity } from '../units/format-quantity.js';
 import type { Output } from './output.js';
 import type { ResultInternals } from './result-types.js';
+import { capitalised } from '../units/capitalised.js';
 
 const grouped = (n: number): string =>
   n >= 10_000 ? Math.round(n).toLocaleString('en-GB').replaceAll(',', ' ') : String(n);
-/** To the nearest step, without the last binary digits. */
-const rounded = (n: number, step: number): number => Number((Math.round(n / step) * step).toFixed(4));
 
 /** Whole millimetres; half ones below 100 mm, fits in steps of 0.05 mm. */
 function length(metres: number): string {
   const mm = metres * 1000;
-  if (mm >= 20_000) return `${rounded(metres, 0.1)} m`;
-  if (mm >= 100) return `${grouped(rounded(mm, 1))} mm`;
-  return `${rounded(mm, mm >= 1 ? 0.5 : 0.05)} mm`;
+  if (mm >= 20_000) return `${roundedTo(metres, 0.1)} m`;
+  if (mm >= 100) return `${grouped(roundedTo(mm, 1))} mm`;
+  return `${roundedTo(mm, mm >= 1 ? 0.5 : 0.05)} mm`;
 }
 
 function mass(kg: number): string {
-  if (kg >= 10) return `${grouped(rounded(kg, 1))} kg`;
-  return kg >= 1 ? `${rounded(kg, 0.1)} kg` : `${rounded(kg * 1000, kg >= 0.01 ? 1 : 0.1)} g`;
+  if (kg >= 10) return `${grouped(roundedTo(kg, 1))} kg`;
+  return kg >= 1 ? `${roundedTo(kg, 0.1)} kg` : `${roundedTo(kg * 1000, kg >= 0.01 ? 1 : 0.1)} g`;
 }
 
-const percent = (share: number): string => `${rounded(share * 100, share >= 0.1 ? 1 : 0.1)} %`;
+const percent = (share: number): string => `${roundedTo(share * 100, share >= 0.1 ? 1 : 0.1)} %`;
 
 const sayings: Readonly<Record<string, (value: number) => string>> = {
   length,
@@ -30,8 +30,8 @@ const sayings: Readonly<Record<string, (value: number) => string>> = {
   time: formatTime,
   share: percent,
   humidity: percent,
-  moisture: (m) => `${rounded(m * 100, 0.1)} %`,
-  angle: (radians) => `${rounded((radians * 180) / Math.PI, 0.1)}°`,
+  moisture: (m) => `${roundedTo(m * 100, 0.1)} %`,
+  angle: (radians) => `${roundedTo((radians * 180) / Math.PI, 0.1)}°`,
 };
 
 /** One output as it is said, without its sign; the display's own form where it is shown in a unit of its own. */
@@ -55,8 +55,6 @@ const unsigned = (text: string): string =>
     .replace(/^[−-]/, '')
     .replace(/ bf$/, ' board feet')
     .replace(/ m²\/L$/, ' m² a litre');
-const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /**
  * The answer in one sentence: the recipe's own text of that name, else its pattern with `{name}` filled in by the output of
  * that name; '' where it has neither.
@@ -66,7 +64,7 @@ export function spokenAnswer(a: ResultInternals): string {
   if (typeof own === 'string') return own;
   const pattern = a.pattern();
   if (pattern === undefined) return '';
-  return sentenceCase(
+  return capitalised(
     pattern.replace(/\{(\w+)\}/g, (whole, name: string) => {
       const output = a.outputs[name];
       const raw = a.raw[name];

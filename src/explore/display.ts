@@ -23,6 +23,3 @@ export function withDisplay<T extends object>(
     },
   });
 }
-
-/** With a capital letter, as a title or an axis begins. */
-export const capitalised = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1);

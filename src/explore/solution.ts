@@ -7,7 +7,8 @@ import { words } from '../engine/result-display.js';
 import type { AnyRecipe } from '../engine/any-recipe.js';
 import type { Field } from '../engine/field.js';
 import type { Output } from '../engine/output.js';
-import { capitalised, withDisplay } from './display.js';
+import { capitalised } from '../units/capitalised.js';
+import { withDisplay } from './display.js';
 import { axisUnit, columnUnit, inUnit, textOf } from './frame-columns.js';
 import type { Span } from './root-scan.js';
 

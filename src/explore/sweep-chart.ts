@@ -5,7 +5,7 @@ import type { ChartSpec } from '../charts/chart-spec.js';
 import { words } from '../engine/result-display.js';
 import type { AnyRecipe } from '../engine/any-recipe.js';
 import { number } from '../units/format-quantity.js';
-import { capitalised } from './display.js';
+import { capitalised } from '../units/capitalised.js';
 import { axisUnit, type Column } from './frame-columns.js';
 import type { Axis } from './sweep-axes.js';
 

@@ -2,6 +2,7 @@ import type { AnyRecipe } from '../engine/any-recipe.js';
 import { referencePage } from '../engine/reference-page.js';
 import { pageHtml } from './html-page.js';
 import { markdownHtml } from './markdown-html.js';
+import { capitalised } from '../units/capitalised.js';
 
 /** The reference page of a recipe as self-contained HTML; it links to those of `all`, beside it, and to their index. */
 export async function referenceHtml(recipe: AnyRecipe, all: readonly AnyRecipe[]): Promise<string> {
@@ -14,7 +15,7 @@ export async function referenceHtml(recipe: AnyRecipe, all: readonly AnyRecipe[]
 export function referenceIndexHtml(all: readonly AnyRecipe[]): string {
   const topics = [...new Set(all.map((r) => r.topic))];
   const lists = topics.flatMap((topic) => [
-    `## ${topic.charAt(0).toUpperCase()}${topic.slice(1)}`,
+    `## ${capitalised(topic)}`,
     '',
     ...all.filter((r) => r.topic === topic).map((r) => `- [${r.title}](${r.name}.html)`),
     '',

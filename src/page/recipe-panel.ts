@@ -3,6 +3,7 @@ import type { Panel } from './side-panel.js';
 import { el, icon } from './element.js';
 import { formulaNode } from './math-typesetter.js';
 import { server } from './server-api.js';
+import { capitalised } from '../units/capitalised.js';
 
 /** Recipes by topic and word: what each takes and gives, its formula and sources, and one press that puts a ready cell into the notebook. */
 export function recipePanel(insert: (code: string) => void, fillIn: (recipe: string) => void): Panel {
@@ -35,7 +36,7 @@ export function recipePanel(insert: (code: string) => void, fillIn: (recipe: str
           ]
         : []),
       ...topics.flatMap((topic) => [
-        el('h3', {}, topicWords(topic)),
+        el('h3', {}, capitalised(topic)),
         ...found
           .filter(({ card }) => card.topic === topic)
           .map(({ card }) => cardNode(card, insert, fillIn, open)),
@@ -176,5 +177,3 @@ const sourceList = (sources: readonly string[]): HTMLElement[] =>
   sources.length === 0
     ? []
     : [el('ul', { class: 'sources' }, ...sources.map((source) => el('li', {}, source)))];
-
-const topicWords = (topic: string): string => topic.charAt(0).toUpperCase() + topic.slice(1);

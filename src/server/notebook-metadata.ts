@@ -1,4 +1,5 @@
 import type { Contents } from './contents.js';
+import { capitalised } from '../units/capitalised.js';
 
 /** A notebook as the home page lists it. */
 export interface NotebookSummary {
@@ -76,5 +77,5 @@ const plainName = (name: string): string => {
     .replace(/\.ipynb$/, '')
     .replace(/^\d+[-_]/, '')
     .replace(/[-_]+/g, ' ');
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return capitalised(words);
 };

@@ -26,3 +26,7 @@ export function withoutTail(x: number): number {
 /** A length below a picometre is what rounding leaves of a difference of equal lengths: it is 0. */
 export const withoutResidue = (kind: Kind, x: number): number =>
   (kind === 'length' || kind === 'thickness') && Math.abs(x) < 1e-12 ? 0 : x;
+
+/** To the nearest step, without the last binary digits. */
+export const roundedTo = (x: number, step: number): number =>
+  Number((Math.round(x / step) * step).toFixed(4));

@@ -1,12 +1,12 @@
-const rounded = (n: number, step: number): number => Number((Math.round(n / step) * step).toFixed(4));
+import { roundedTo } from './clean-number.js';
 
 /** A time as people say it: hours, minutes and seconds, days above two of them; no figure finer than it can be kept. */
 export function formatTime(seconds: number): string {
   const size = Math.abs(seconds);
   const sign = seconds < 0 ? '-' : '';
-  if (size >= 48 * 3600) return `${sign}${rounded(size / 86_400, size >= 864_000 ? 1 : 0.5)} days`;
-  if (size < 10) return `${sign}${rounded(size, 0.1)} s`;
-  const s = size >= 600 ? rounded(size / 60, 1) * 60 : rounded(size, 1);
+  if (size >= 48 * 3600) return `${sign}${roundedTo(size / 86_400, size >= 864_000 ? 1 : 0.5)} days`;
+  if (size < 10) return `${sign}${roundedTo(size, 0.1)} s`;
+  const s = size >= 600 ? roundedTo(size / 60, 1) * 60 : roundedTo(size, 1);
   const parts = [
     [Math.floor(s / 3600), 'h'],
     [Math.floor((s % 3600) / 60), 'min'],

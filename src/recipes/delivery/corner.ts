@@ -43,11 +43,3 @@ export function longestIn(length: number, across: number, width: number): number
   }
   return Math.max(length, at((low + high) / 2));
 }
-
-/**
- * Longest piece of a height whose plan, tilted up under a ceiling, is no longer than `plan`: L sin + h cos <= ceiling and
- * L cos + h sin <= plan. At least `plan` itself where it fits lying.
- */
-export function longestTilted(plan: number, ceiling: number, height: number): number {
-  return longestIn(plan, ceiling, height);
-}

@@ -1,5 +1,5 @@
 import { InputError } from '../../units/input-error.js';
-import { longestIn, longestRoundCorner, longestTilted } from './corner.js';
+import { longestIn, longestRoundCorner } from './corner.js';
 
 /** A place on the way: metres. */
 export interface Gate {
@@ -45,7 +45,8 @@ export function waysThrough(gate: Gate, width: number, height: number): readonly
     const level = up <= gate.height ? plan : 0;
     return [
       { name, way, longest: level },
-      { name, way: `${way}, tilted up`, longest: plan === 0 ? 0 : longestTilted(plan, gate.height, up) },
+      // Tilted up it lies askew between floor and ceiling, as a plan lies askew in a floor.
+      { name, way: `${way}, tilted up`, longest: plan === 0 ? 0 : longestIn(plan, gate.height, up) },
     ];
   });
 }

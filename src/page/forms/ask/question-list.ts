@@ -1,5 +1,6 @@
 import { el } from '../../element.js';
 import type { RecipeModel } from '../model/recipe-model.js';
+import { capitalised } from '../../../units/capitalised.js';
 
 /** A question as a link with what it takes; nothing where there is no such recipe. */
 export function questionItem(model: RecipeModel | undefined): HTMLElement[] {
@@ -24,7 +25,7 @@ export function questionItem(model: RecipeModel | undefined): HTMLElement[] {
 export function topicLists(models: readonly RecipeModel[]): HTMLElement[] {
   const topics = [...new Set(models.map(({ topic }) => topic))];
   return topics.flatMap((topic) => [
-    el('h4', {}, topic.charAt(0).toUpperCase() + topic.slice(1)),
+    el('h4', {}, capitalised(topic)),
     el(
       'ul',
       { class: 'questions' },

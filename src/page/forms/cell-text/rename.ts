@@ -1,6 +1,7 @@
 import type { SyntaxNode } from '@lezer/common';
 import { parser } from '@lezer/javascript';
 import type { TextEdit } from './edit-call.js';
+import { capitalised } from '../../../units/capitalised.js';
 
 const typescript = parser.configure({ dialect: 'ts' });
 const inner = new Set([
@@ -54,7 +55,7 @@ export function asName(words: string): string {
     .trim()
     .split(/[^\p{L}\p{N}_$]+/u)
     .filter((part) => part !== '');
-  return parts.map((part, i) => (i === 0 ? part : part.charAt(0).toUpperCase() + part.slice(1))).join('');
+  return parts.map((part, i) => (i === 0 ? part : capitalised(part))).join('');
 }
 
 /** Why a name cannot be taken, in words; undefined where it can. */

@@ -1,6 +1,7 @@
 import type { FieldModel } from '../model/recipe-model.js';
 import { textOf, type Control, type ControlContext } from './field-control.js';
 import { tableControl } from './table-control.js';
+import { capitalised } from '../../../units/capitalised.js';
 
 const blank: FieldModel = {
   name: '',
@@ -20,8 +21,6 @@ const blank: FieldModel = {
   hasNames: false,
 };
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** Values under names that a person chooses, as a table of two columns. */
 export function recordControl(context: ControlContext): Control {
   const { field } = context;
@@ -30,7 +29,7 @@ export function recordControl(context: ControlContext): Control {
   const example = examples.map(([name, value]) => ({ name, value }));
   const columns: FieldModel[] = [
     { ...blank, name: 'name', label: 'Name', optional: false, example: examples[0]?.[0] },
-    { ...item, name: 'value', label: capital(item.label), optional: false, example: examples[0]?.[1] },
+    { ...item, name: 'value', label: capitalised(item.label), optional: false, example: examples[0]?.[1] },
   ];
   const grid = tableControl({
     ...context,
@@ -63,7 +62,7 @@ export function partsTable(context: ControlContext): Control {
   const fields = names.map((name): FieldModel => ({
     ...blank,
     name,
-    label: capital(name.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()),
+    label: capitalised(name.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()),
     example: rows.find((row) => name in row)?.[name],
   }));
   return tableControl({ ...context, field: { ...context.field, fields } });

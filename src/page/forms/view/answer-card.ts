@@ -3,6 +3,7 @@ import type { Answer, AnswerDetails, Outcome } from '../model/answer.js';
 import type { RecipeModel } from '../model/recipe-model.js';
 import { AnswerPicture } from './answer-picture.js';
 import { exportMenu } from './export-menu.js';
+import { capitalised } from '../../../units/capitalised.js';
 
 export interface CardActions {
   /** Leads to a field that is still empty. */
@@ -166,6 +167,6 @@ function linesTable(answer: Answer): HTMLElement {
 }
 
 const capital = (text: string): string => {
-  const whole = text.charAt(0).toUpperCase() + text.slice(1);
+  const whole = capitalised(text);
   return /[.!?…]$/.test(whole) ? whole : `${whole}.`;
 };

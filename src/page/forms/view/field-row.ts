@@ -5,6 +5,7 @@ import type { FieldModel } from '../model/recipe-model.js';
 import { makeControl } from '../controls/make-control.js';
 import type { Control } from '../controls/field-control.js';
 import { recipeClient } from '../recipe-client.js';
+import { capitalised } from '../../../units/capitalised.js';
 
 export interface RowContext {
   readonly recipe: string;
@@ -174,7 +175,7 @@ function messageText(issue: FieldIssue, field: FieldModel): string {
   const row = /^\[(\d+)\](?: \([^)]*\))?\.?(.*)$/.exec(rest);
   const where = row === null ? rest : `row ${row[1] ?? ''}${row[2] === '' ? '' : `, ${row[2] ?? ''}`}`;
   const text = `${where === '' ? '' : `${where}: `}${issue.message}`;
-  const whole = text.charAt(0).toUpperCase() + text.slice(1);
+  const whole = capitalised(text);
   return whole.length > longest ? `${whole.slice(0, longest - 1)}…` : whole;
 }
 

@@ -4,6 +4,7 @@ import type { Outcome } from '../model/answer.js';
 import type { Argument } from '../model/argument.js';
 import type { FieldModel, RecipeModel } from '../model/recipe-model.js';
 import { FieldRow } from './field-row.js';
+import { capitalised } from '../../../units/capitalised.js';
 
 export interface FormHost {
   readonly model: RecipeModel;
@@ -81,7 +82,7 @@ export class RecipeForm {
       ({ field }) => !this.#rows.has(rootOf(field)) || given[rootOf(field)] === undefined,
     );
     this.#general.hidden = general.length === 0;
-    this.#general.textContent = general.map(({ message }) => capital(message)).join(' ');
+    this.#general.textContent = general.map(({ message }) => capitalised(message)).join(' ');
   }
 
   #showMore(wrong: readonly string[]): void {
@@ -117,5 +118,3 @@ const letterAt = (i: number): string =>
   i < 26
     ? String.fromCharCode(65 + i)
     : `${String.fromCharCode(64 + Math.floor(i / 26))}${String.fromCharCode(65 + (i % 26))}`;
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

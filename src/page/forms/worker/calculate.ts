@@ -9,6 +9,7 @@ import { rootOf } from '../model/issue-root.js';
 import { issuesOfFields, readFields, withRepair } from './read-fields.js';
 import { CodeOnly, type Resolver } from './resolve.js';
 import { sentenceOf } from './sentence.js';
+import { capitalised } from '../../../units/capitalised.js';
 
 /** What a call comes to: the answer, or what stands in its way. `search` runs a recipe that searches; else it waits to be asked. */
 export async function calculate(
@@ -108,5 +109,5 @@ const trueMinus = (text: string): string => text.replace(/(^|[\s(])-(?=\d)/g, '$
 /** The part of a label before its explanation. */
 function shortLabel(label: string): string {
   const [first = label] = label.split(/[;:,]/);
-  return first.charAt(0).toUpperCase() + first.slice(1);
+  return capitalised(first);
 }

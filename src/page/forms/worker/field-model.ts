@@ -2,6 +2,7 @@ import { kinds, type Kind } from '../../../units/kind.js';
 import type { Field } from '../../../engine/field.js';
 import { humanizeName } from '../../../notebook/handout/humanize.js';
 import type { FieldModel } from '../model/recipe-model.js';
+import { capitalised } from '../../../units/capitalised.js';
 
 /** Fields of words that the page offers a searchable list for. */
 const named = new Set(['timber', 'climate']);
@@ -55,15 +56,13 @@ function unitsOf(field: Field, facts: (typeof kinds)[Kind]): readonly string[] {
 /** A short label and one line of help: from the field's own `help` where it has one, else both from its one line of meaning. */
 function labelOf(field: Field, name: string): { label: string; help: string } {
   const own = (field as { readonly help?: unknown }).help;
-  if (typeof own === 'string') return { label: capital(field.label), help: own };
-  const whole = capital(field.label);
+  if (typeof own === 'string') return { label: capitalised(field.label), help: own };
+  const whole = capitalised(field.label);
   const [first = ''] = whole.split(/[;:,(]/);
   const label = first.trim();
   if (label.length <= 34) return { label, help: label.length === whole.length ? '' : `${whole}.` };
-  return { label: capital(humanizeName(name)), help: `${whole}.` };
+  return { label: capitalised(humanizeName(name)), help: `${whole}.` };
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 function assumedText(value: unknown): string {
   if (typeof value === 'boolean') return value ? 'yes' : 'no';

@@ -8,6 +8,7 @@ import { humanizeName } from '../../../notebook/handout/humanize.js';
 import type { OutputModel, RecipeModel } from '../model/recipe-model.js';
 import { fieldModel } from './field-model.js';
 import { questions } from './questions.js';
+import { capitalised } from '../../../units/capitalised.js';
 
 /** A recipe as plain data for the page. */
 export function recipeModel(recipe: AnyRecipe): RecipeModel {
@@ -38,7 +39,7 @@ function outputModel(name: string, output: Output): OutputModel {
   const label = first.length <= 40 ? first : humanizeName(name);
   return {
     name,
-    label: label.charAt(0).toUpperCase() + label.slice(1),
+    label: capitalised(label),
     kind: output.kind,
     columns: Object.entries(output.columns ?? {}).map(([key, column]) => outputModel(key, column)),
   };

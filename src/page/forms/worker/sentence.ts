@@ -1,6 +1,7 @@
 import { spokenAnswer } from '../../../engine/spoken.js';
 import type { ResultInternals } from '../../../engine/result.js';
 import type { ValueLine } from '../../../engine/result-types.js';
+import { capitalised } from '../../../units/capitalised.js';
 
 /** The answer in one sentence: the recipe's own where it has one, else its first two figures. */
 export function sentenceOf(inner: ResultInternals, lines: readonly ValueLine[]): string {
@@ -9,9 +10,7 @@ export function sentenceOf(inner: ResultInternals, lines: readonly ValueLine[]):
     lines
       .filter(({ metric }) => metric.length < 60)
       .slice(0, 2)
-      .map(({ label, metric }) => `${capital(label.split(/[;:]/)[0] ?? label)}: ${metric}.`)
+      .map(({ label, metric }) => `${capitalised(label.split(/[;:]/)[0] ?? label)}: ${metric}.`)
       .join(' ')
   );
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -14,6 +14,7 @@ import type { TriedValues, TryQuestion } from '../model/tried-values.js';
 import { fieldModel } from './field-model.js';
 import type { Resolver } from './resolve.js';
 import { tryRange, type TryRange } from './try-range.js';
+import { capitalised } from '../../../units/capitalised.js';
 
 type Inputs = Readonly<Record<string, unknown>>;
 
@@ -151,7 +152,7 @@ function chartOf({ recipe, ask, output, range, figures, allowed }: Drawn): Chart
 
 const shortTitle = (label: string): string => {
   const [first = label] = label.split(/[;:,(]/);
-  return (first.charAt(0).toUpperCase() + first.slice(1)).slice(0, 30);
+  return capitalised(first).slice(0, 30);
 };
 
 function reaching(
