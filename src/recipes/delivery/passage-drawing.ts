@@ -33,7 +33,7 @@ export function passageDrawing(given: {
   const piece: Place[] = [p, q, [q[0] + w * s, q[1] + w * c], [p[0] + w * s, p[1] + w * c]];
   const far = Math.max(L * 1.1, a * 1.5, b * 1.5);
   return drawing({
-    title: `The tightest corner: up to ${L.toFixed(0)} mm`,
+    title: `The tightest corner, carried level: up to ${L.toFixed(0)} mm`,
     subtitle: `Seen from above, the piece ${w.toFixed(0)} mm across where it is tightest.`,
     shapes: [
       polyline([[0, far], [0, 0], [far, 0]], { weight: 3 }), // prettier-ignore

@@ -110,7 +110,7 @@ export const passage = recipe({
     people: out.count({ label: 'carriers needed', help: 'People to carry one part.', optional: true }),
     gates: out.table(
       {
-        gate: out.text({ label: 'place' }),
+        place: out.text({ label: 'place' }),
         longest: out.length({ label: 'longest piece', optional: true }),
         way: out.text({ label: 'how' }),
         result: out.text({ label: 'goes' }),
@@ -146,7 +146,7 @@ export const passage = recipe({
       partMass: each,
       people,
       gates: found.map((g) => ({
-        gate: g.name,
+        place: g.name,
         longest: g.longest === Infinity ? undefined : g.longest,
         way: g.way,
         result: g.longest >= given.length ? 'yes' : 'no',
