@@ -1,10 +1,25 @@
 import { CodeCell, type Cell } from '@jupyterlab/cells';
-import { NotebookActions, setCellExecutor, type Notebook } from '@jupyterlab/notebook';
+import {
+  NotebookActions,
+  setCellExecutor,
+  type INotebookCellExecutor,
+  type Notebook,
+} from '@jupyterlab/notebook';
+import { Signal, type ISignal } from '@lumino/signaling';
 import { tell } from './dialog.js';
 import type { KernelSession } from './kernel-session.js';
 
+const owner = {};
+const scheduled = new Signal<object, CodeCell>(owner);
+const ended = new Signal<object, CodeCell>(owner);
+/** Tells of every code cell that is handed to the kernel, whoever asked for it, and of its end. */
+export const cellRuns: {
+  readonly scheduled: ISignal<object, CodeCell>;
+  readonly ended: ISignal<object, CodeCell>;
+} = { scheduled, ended };
+
 /** Cells are run by this: like the widgets' own, but what goes wrong is said on the page instead of in stock dialogs. */
-setCellExecutor({
+const executor: INotebookCellExecutor = {
   async runCell({ cell, notebook, onCellExecuted, onCellExecutionScheduled, sessionContext }) {
     if (cell.model.type === 'markdown') {
       (cell as unknown as { rendered: boolean }).rendered = true;
@@ -21,6 +36,7 @@ setCellExecutor({
       return false;
     }
     onCellExecutionScheduled({ cell });
+    scheduled.emit(cell);
     const deleted = notebook.deletedCells;
     try {
       const reply = await CodeCell.execute(cell, sessionContext, {
@@ -38,9 +54,12 @@ setCellExecutor({
       // The kernel went away while the cell ran; that is said where the kernel is watched.
       if (!cell.isDisposed) onCellExecuted({ cell, success: false });
       return false;
+    } finally {
+      ended.emit(cell);
     }
   },
-});
+};
+setCellExecutor(executor);
 
 export interface Running {
   readonly run: () => void;
@@ -65,6 +84,33 @@ export function runInPlace(
       if (Math.abs(view.scrollTop - top) > 1) view.scrollTop = top;
     }, wait);
   return running;
+}
+
+/**
+ * Runs code cells while the user goes on: the focus, the keys' mode and the active cell stay as they are, so that what is being typed
+ * goes where it was going. False when one of them failed.
+ */
+export async function runMeanwhile(
+  notebook: Notebook,
+  cells: readonly CodeCell[],
+  kernel: KernelSession,
+): Promise<boolean> {
+  const { model } = notebook;
+  if (model === null) return false;
+  const results = await Promise.all(
+    cells.map((cell) =>
+      executor.runCell({
+        cell,
+        notebook: model,
+        notebookConfig: notebook.notebookConfig,
+        sessionContext: kernel.context,
+        onCellExecuted: () => {},
+        onCellExecutionScheduled: () => {},
+      }),
+    ),
+  );
+  if (!notebook.isDisposed) notebook.update();
+  return results.every(Boolean);
 }
 
 /** `ranAll` is called when every cell has run without an error. */

@@ -151,7 +151,21 @@ picker.addEventListener('change', () => {
   if (picker.files !== null) void addFiles(picker.files).finally(() => (picker.value = ''));
 });
 
-const asking = new AskSection(app);
+const asking = new AskSection(app, [
+  el(
+    'button',
+    { type: 'button', class: 'button small', onclick: () => reporting(create) },
+    icon('plus'),
+    'New notebook',
+  ),
+  el(
+    'button',
+    { type: 'button', class: 'button small', onclick: () => picker.click() },
+    icon('load'),
+    'Upload a notebook or survey',
+  ),
+  picker,
+]);
 app.replaceChildren(
   el(
     'header',
@@ -170,23 +184,6 @@ app.replaceChildren(
     themeToggle(),
   ),
   asking.node,
-  el(
-    'div',
-    { class: 'home-acts' },
-    el(
-      'button',
-      { type: 'button', class: 'button first', onclick: () => reporting(create) },
-      icon('plus'),
-      'New notebook',
-    ),
-    el(
-      'button',
-      { type: 'button', class: 'button', onclick: () => picker.click() },
-      icon('load'),
-      'Upload a notebook or survey',
-    ),
-    picker,
-  ),
   lists,
   el(
     'footer',

@@ -1,7 +1,7 @@
 import { CodeCell } from '@jupyterlab/cells';
-import { NotebookActions, type Notebook } from '@jupyterlab/notebook';
+import type { Notebook } from '@jupyterlab/notebook';
 import type { Kernel, KernelMessage } from '@jupyterlab/services';
-import { runInPlace } from './cell-running.js';
+import { cellRuns, runMeanwhile } from './cell-running.js';
 import { tell } from './dialog.js';
 import { el } from './element.js';
 import type { KernelSession } from './kernel-session.js';
@@ -34,6 +34,8 @@ export class StaleResults {
   #pending = 0;
   /** Cells that have run by themselves since the user last ran one: two cells that set each other's names do not run for ever. */
   readonly #ranAlone = new Set<string>();
+  /** Cells of the run that goes on by itself. */
+  readonly #alone = new Set<string>();
   #runningAlone = false;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -45,7 +47,7 @@ export class StaleResults {
     this.#always.addEventListener('change', () => {
       localStorage.setItem(switchKey, this.#always.checked ? 'yes' : 'no');
       this.#ranAlone.clear();
-      this.#show();
+      this.#later();
     });
     this.node = el(
       'div',
@@ -59,14 +61,15 @@ export class StaleResults {
 
   /** Runs every stale cell in the notebook's order, until none is stale or each has run once. */
   async runAll(): Promise<void> {
-    const done = new Set<string>();
+    const done = this.#alone;
+    done.clear();
     this.#runningAlone = true;
     try {
       for (;;) {
         const cells = this.#staleCells().filter((cell) => !done.has(cell.model.id));
         if (cells.length === 0) return;
         for (const cell of cells) done.add(cell.model.id);
-        if (!(await runInPlace(this.notebook, cells, this.kernel))) return;
+        if (!(await runMeanwhile(this.notebook, cells, this.kernel))) return;
         await this.#reported();
       }
     } finally {
@@ -82,11 +85,14 @@ export class StaleResults {
       if (this.kernel.word === 'ready' && this.#comm?.isDisposed !== false) this.#join();
       if (this.kernel.word === 'restarting' || this.kernel.word === 'stopped') this.#leave();
     });
-    NotebookActions.executionScheduled.connect(() => {
+    cellRuns.scheduled.connect((_, cell) => {
       this.#pending += 1;
-      if (!this.#runningAlone) this.#ranAlone.clear();
+      if (this.#runningAlone && this.#alone.has(cell.model.id)) return;
+      // The user's own: what has run by itself may do so again, also where that run is not over yet.
+      this.#ranAlone.clear();
+      this.#alone.clear();
     });
-    NotebookActions.executed.connect(() => {
+    cellRuns.ended.connect(() => {
       this.#pending = Math.max(0, this.#pending - 1);
       this.#later();
     });

@@ -142,6 +142,7 @@ export default {
   async 'new, copy, upload, download and delete from the home page'(bench) {
     const me = await bench.person();
     const { page } = me;
+    await page.waitForSelector('#app:not([aria-busy])');
     await page.click('button:has-text("New notebook")');
     await page.fill('dialog input', 'my saw bench');
     await page.keyboard.press('Enter');

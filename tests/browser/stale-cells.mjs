@@ -3,6 +3,7 @@ import assert from 'node:assert/strict';
 import { cell, output, type, until } from './bench.mjs';
 
 const textOf = async (page, n) => (await output(page, n).allInnerTexts()).join('').trim();
+const prompt = (page, n) => cell(page, n).locator('.jp-InputPrompt').innerText();
 const staleOnes = (page) =>
   page.evaluate(() =>
     [...document.querySelectorAll('.jp-Cell')].flatMap((node, n) =>
@@ -57,6 +58,28 @@ export default {
     await type(page, 1, 'width = 1200;');
     await page.keyboard.press('Control+Enter');
     await until('300', async () => (await textOf(page, 3)).includes('300'));
+  },
+
+  async 'what is typed while stale cells run by themselves stays typed, and a value changed meanwhile is followed too'(
+    bench,
+  ) {
+    const { page } = await openChain(bench, 'meanwhile.ipynb');
+    // Slow enough that the next change comes in the middle of the run.
+    await type(page, 2, 'await new Promise((go) => setTimeout(go, 3000)); const half = width / 2; half');
+    await page.keyboard.press('Control+Enter');
+    await until('the slow cell has run', async () => /\[\d+\]/.test(await prompt(page, 2)));
+    await type(page, 1, 'width = 800;');
+    await page.keyboard.press('Control+Enter');
+    await comes(page, [2, 3]);
+    await type(page, 4, "'being typed'");
+    await page.evaluate(() => document.querySelector('.stale-line input').click());
+    await until('the slow cell runs by itself', async () => /\*/.test(await prompt(page, 2)));
+    await page.keyboard.type("; 'dd and more'");
+    assert.equal(await cell(page, 4).locator('.cm-content').innerText(), "'being typed'; 'dd and more'");
+    await type(page, 1, 'width = 1000;');
+    await page.keyboard.press('Control+Enter');
+    await until('250', async () => (await textOf(page, 3)).includes('250'));
+    await comes(page, []);
   },
 
   async 'deleting a cell that others use says so, and Ctrl + Z brings it back'(bench) {

@@ -19,6 +19,27 @@ export default {
     assert.deepEqual(troubles, []);
   },
 
+  async 'nothing on the home page moves when its questions come: a click lands where it was aimed'(bench) {
+    const { page } = await bench.person({ viewport: { width: 1280, height: 1600 } });
+    const place = async () =>
+      Math.round((await page.locator('button:has-text("New notebook")').boundingBox()).y);
+    let free;
+    const held = new Promise((resolve) => (free = resolve));
+    await page.route('**/reckoner/notebooks', (route) => held.then(() => route.continue()));
+    await page.route('**/*.js', async (route) => {
+      // The recipes come in a worker's own file, after the page.
+      if (/worker/.test(route.request().url())) await held;
+      await route.continue();
+    });
+    await page.goto(bench.address);
+    await page.waitForSelector('.questions');
+    assert.equal(await page.locator('.questions a[href]').count(), 0, 'the questions are held back');
+    const before = await place();
+    free();
+    await page.waitForSelector('.questions a[href]');
+    assert.ok(Math.abs((await place()) - before) <= 2, `moved from ${before} to ${await place()}`);
+  },
+
   async 'a notebook opens, its text rendered, its kernel ready'(bench) {
     const me = await bench.person();
     const page = await me.open('01-a-first.ipynb');

@@ -8,7 +8,7 @@ import { readShop } from '../shop/shop-client.js';
 import { shopPage } from '../shop/shop-page.js';
 import { surveyPage } from '../survey/survey-page.js';
 import { commonest } from '../worker/questions.js';
-import { questionItem, topicLists } from './question-list.js';
+import { awaitedQuestions, questionItem, topicLists } from './question-list.js';
 import { QuestionPage } from './question-page.js';
 import { searchBox } from './search-box.js';
 import { searchedQuestions, type Found, type Searched } from './search-questions.js';
@@ -20,7 +20,7 @@ const recipeOf = (hash: string): string => /^#question=(\w+)$/.exec(hash)?.[1] ?
 /** "What do you want to know?" on the first page: the search, the questions asked most, and what is open of them. */
 export class AskSection {
   readonly node: HTMLElement;
-  readonly #list = el('ul', { class: 'questions' }, el('li', { class: 'says' }, 'Opening the questions…'));
+  readonly #list = el('ul', { class: 'questions' }, ...awaitedQuestions());
   readonly #all = el('details', { class: 'all-questions' }, el('summary', {}, 'All questions by topic'));
   readonly #front: HTMLElement;
   readonly #place = el('div', { class: 'question-place', hidden: true });
@@ -32,7 +32,11 @@ export class AskSection {
   #opened: string | undefined;
   #survey: string | undefined;
 
-  constructor(private readonly app: HTMLElement) {
+  /** `acts` stand in the row of buttons, above all that comes later. */
+  constructor(
+    private readonly app: HTMLElement,
+    acts: readonly HTMLElement[],
+  ) {
     const box = searchBox({
       id: 'ask',
       placeholder: 'How much will a 640 mm pine top shrink?',
@@ -50,6 +54,7 @@ export class AskSection {
         { class: 'ask-links' },
         el('a', { href: '#shop', class: 'button small' }, 'My shop'),
         el('a', { href: '#survey', class: 'button small' }, 'Bring in a survey'),
+        ...acts,
       ),
       el('h3', {}, 'Asked most often'),
       this.#list,

@@ -1,4 +1,5 @@
 import { el } from '../../element.js';
+import { commonest } from '../worker/questions.js';
 import type { RecipeModel } from '../model/recipe-model.js';
 import { capitalised } from '../../../units/capitalised.js';
 
@@ -19,6 +20,22 @@ export function questionItem(model: RecipeModel | undefined): HTMLElement[] {
       ),
     ),
   ];
+}
+
+/** Room for the questions that are on their way: what stands below must not move under the hand when they come. Most fill two lines. */
+export function awaitedQuestions(): HTMLElement[] {
+  return commonest.map((_, i) =>
+    el(
+      'li',
+      i === 0 ? {} : { 'aria-hidden': true },
+      el(
+        'a',
+        {},
+        el('strong', {}, i === 0 ? 'Opening the questions…' : '\u00a0', el('br', {}), '\u00a0'),
+        el('span', { class: 'says' }, '\u00a0'),
+      ),
+    ),
+  );
 }
 
 /** Every question under its topic. */
