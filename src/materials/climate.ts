@@ -27,6 +27,8 @@ export interface Climate {
 let all: readonly Climate[] | undefined;
 
 const placeOf = (row: DataRow): string => `${row.text('place')}, ${row.text('state')}`;
+/** The names that a row is found by: in its own language, and in English where that differs. */
+const namesOf = (row: DataRow): string[] => [row.text('place'), row.text('also')].filter((n) => n !== '');
 
 /** Twelve figures of a cell, undefined where it is empty. @throws Error */
 function twelve(row: DataRow, column: string): readonly number[] | undefined {
@@ -40,11 +42,16 @@ function twelve(row: DataRow, column: string): readonly number[] | undefined {
 
 const middle = (a: number, b: number | undefined): number => (b === undefined ? a : (a + b) / 2);
 
-/** The air of a row: the middle of the day's highest and lowest temperature, and of the morning's and afternoon's humidity. */
+/**
+ * The air of a row: the mean temperature, else the middle of the day's highest and lowest; and the mean humidity, else the middle
+ * of the morning's and afternoon's.
+ */
 function airOf(row: DataRow): MonthOfAir[] {
-  const [highest, humidity] = [twelve(row, 'max_c'), twelve(row, 'humidity_pct')];
+  const [highest, humidity] = [twelve(row, 'mean_c') ?? twelve(row, 'max_c'), twelve(row, 'humidity_pct')];
   if (!highest || !humidity)
-    throw new Error(`data/${row.table}.csv, line ${row.line}: max_c and humidity_pct must be given`);
+    throw new Error(
+      `data/${row.table}.csv, line ${row.line}: mean_c or max_c, and humidity_pct, must be given`,
+    );
   const [lowest, afternoon] = [twelve(row, 'min_c'), twelve(row, 'humidity_pm_pct')];
   return highest.map((t, i) => ({
     temperature: middle(t, lowest?.[i]),
@@ -66,12 +73,22 @@ export function climates(): readonly Climate[] {
   ]);
 }
 
-const plain = (s: string): string => s.toLowerCase().replace(/[^a-z]/g, '');
+/** Letters alone, without accents. */
+const plain = (s: string): string =>
+  s
+    .normalize('NFD')
+    .toLowerCase()
+    .replace(/[^a-z]/g, '');
 
-/** A place by name, with or without its state: `Seattle-Tacoma`, `Portland, OR`. @throws InputError */
+const elsewhere =
+  'For any other place give how humid the room is, such as "winter 35 %, summer 65 %": leave a hygrometer in it for a week of each season';
+
+/** A place by name, with or without its state, country or accents: `Portland, OR`, `Malaga`, `Seville`. @throws InputError */
 export function findClimate(text: string): Climate {
-  const named = climates().filter(
-    (c) => plain(c.place) === plain(text) || plain(c.row.text('place')) === plain(text),
+  const named = climates().filter((c) =>
+    namesOf(c.row).some((name) =>
+      [name, `${name}, ${c.row.text('state')}`].some((n) => plain(n) === plain(text)),
+    ),
   );
   if (named.length === 1) return named[0] as Climate;
   if (named.length > 1)
@@ -81,10 +98,11 @@ export function findClimate(text: string): Climate {
   const begins = climates().filter((c) => plain(text).length >= 4 && plain(c.place).includes(plain(text)));
   if (begins.length === 1) return begins[0] as Climate;
   const near = nearest(text, [
-    ...climates().map((c) => c.row.text('place')),
+    ...climates().flatMap((c) => namesOf(c.row)),
     ...climates().map((c) => c.place),
   ]);
-  throw new InputError(
-    `no place ${inspectValue(text)}${near ? `; did you mean ${inspectValue(near)}?` : `; takes one of ${climates().length} places such as "Seattle-Tacoma, WA", or for any other place how humid the room is: "winter 35 %, summer 65 %", or your own twelve months`}`,
-  );
+  const takes = near
+    ? `did you mean ${inspectValue(near)}?`
+    : `takes one of ${climates().length} places such as "Seattle-Tacoma, WA", or your own twelve months.`;
+  throw new InputError(`no place ${inspectValue(text)}; ${takes} ${elsewhere}`);
 }
