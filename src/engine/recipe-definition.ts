@@ -4,6 +4,7 @@ import type { Caution } from './caution.js';
 import type { Fields, FieldsSchema, Input, Parsed } from './field.js';
 import type { Formula } from './formula.js';
 import type { JsonSchema } from './json-schema-type.js';
+import type { Mending } from './mending.js';
 import type { Outputs, RawOutput } from './output.js';
 import type { Citation } from './source.js';
 import type { Progress, Trace } from './trace.js';
@@ -39,6 +40,8 @@ export interface BaseDefinition<F extends Fields, O extends Outputs> {
    * needed where an output called `sentence` says it.
    */
   readonly sentence?: string | ((given: Parsed<F>, out: RawOutput<O>) => string);
+  /** How its answer fails and what mends it, for the second sentence of a failing answer. */
+  readonly mending?: Mending<NoInfer<F>, NoInfer<O>>;
   readonly example: Input<F>;
 }
 
@@ -75,6 +78,7 @@ export interface RecipeMetadata<F extends Fields, O extends Outputs> {
   readonly example: Input<F>;
   readonly formulas: readonly Formula[];
   readonly isAsync: boolean;
+  readonly mending?: Mending<NoInfer<F>, NoInfer<O>>;
   /** Zod schema of what it takes: gives numbers in base units, defaults filled in, or the fields' own sentences. */
   readonly schema: FieldsSchema<F>;
   /** JSON Schema of what it takes. */

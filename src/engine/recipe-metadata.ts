@@ -45,6 +45,7 @@ export function recipeMetadata<F extends Fields, O extends Outputs>(
     example: def.example,
     formulas,
     isAsync,
+    ...(def.mending ? { mending: def.mending } : {}),
     get schema() {
       return fieldsSchema(def.inputs, forgetCurrency);
     },

@@ -3,6 +3,7 @@ import { assertFinite } from './assert-finite.js';
 import { watchCurrency, type Fields, type Input, type Parsed } from './field.js';
 import { finishedOr } from './finished-searches.js';
 import { checkChain, evaluateChain, type Chain } from './formula-chain.js';
+import { mendedWays, mendedWords } from './mending.js';
 import type { Outputs, RawOutput } from './output.js';
 import { withProgress } from './progress.js';
 import type {
@@ -62,7 +63,10 @@ export function recipe<const F extends Fields, const O extends Outputs>(
     const raw = named(def.name, () => solve(read.value, trace));
     assertDeclared(def.name, def.outputs, raw);
     assertFinite(def.name, raw);
-    return makeResult(own, read.value, raw, trace, read.currency, given);
+    const run = (changed: Parsed<F>): RawOutput<O> => solve(accepted(def, changed), nullTrace);
+    const mend = (): string =>
+      mendedWords(mendedWays(def, read.value, raw, run), def.mending, def.outputs, read.currency);
+    return makeResult(own, read.value, raw, trace, read.currency, given, mend);
   };
   let fast: ((numbers: Partial<Parsed<F>>) => RawOutput<O>) | undefined;
   const evaluate = (numbers: Partial<Parsed<F>>): RawOutput<O> =>
@@ -111,7 +115,7 @@ export function asyncRecipe<const F extends Fields, const O extends Outputs>(
     const { raw, trace } = await finishedOr(def.name, read.value, search);
     assertDeclared(def.name, def.outputs, raw);
     assertFinite(def.name, raw);
-    return makeResult(own, read.value, raw, trace, read.currency, given);
+    return makeResult(own, read.value, raw, trace, read.currency, given, () => '');
   };
   const check = makeBoundsCheck(def.name, def.inputs);
   const evaluate = (numbers: Partial<Parsed<F>>, options: RunOptions = {}): Promise<RawOutput<O>> =>

@@ -77,6 +77,8 @@ export interface ResultInternals {
   readonly currency: string | undefined;
   /** The sentence of the answer, its `{name}` still to be filled in. */
   pattern(): string | undefined;
+  /** The smallest change that mends a failing answer, as a sentence; '' where it does not fail. Searched for once, when asked. */
+  mend(): string;
   workings(): readonly Working[];
   sources(): readonly Citation[];
   cautions(): readonly Caution[];

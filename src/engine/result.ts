@@ -36,6 +36,7 @@ export function makeResult<F extends Fields, O extends Outputs>(
   trace: TraceRecorder,
   currency: string | undefined,
   written: unknown,
+  mend: () => string,
 ): Result<O> {
   const shown = wrapAll(own.outputs, raw, currency);
   const given_ = Object.entries(own.inputs).flatMap(([name, f]): ValueLine[] => {
@@ -48,6 +49,7 @@ export function makeResult<F extends Fields, O extends Outputs>(
   });
   let cautions: readonly Caution[] | undefined;
   let workings: readonly Working[] | undefined;
+  let mended: string | undefined;
   let chart: { spec: ChartSpec | undefined } | undefined;
   const answer: ResultInternals = {
     name: own.name,
@@ -61,6 +63,7 @@ export function makeResult<F extends Fields, O extends Outputs>(
     given: singleValues(own.inputs, given, currency),
     currency,
     pattern: () => own.sentenceOf(given, raw),
+    mend: () => (mended ??= mend()),
     workings: () => (workings ??= trace.lines()),
     sources: () => distinct([...own.sources, ...trace.sources()]),
     cautions: () =>

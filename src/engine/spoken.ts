@@ -2,7 +2,8 @@
 import { roundedTo } from '../units/clean-number.js';
 import { formatTime } from '../units/format-time.js';
 import { formatQuantity } from '../units/format-quantity.js';
-import type { Output } from './output.js';
+import type { Output, Outputs } from './output.js';
+import type { Kind } from '../units/kind.js';
 import type { ResultInternals } from './result-types.js';
 import { capitalised } from '../units/capitalised.js';
 
@@ -55,20 +56,34 @@ const unsigned = (text: string): string =>
     .replace(/^[−-]/, '')
     .replace(/ bf$/, ' board feet')
     .replace(/ m²\/L$/, ' m² a litre');
+/** A figure of a kind as it is said, such as the new value of an input. */
+export function saidFigure(kind: Kind, value: number): string {
+  const say = sayings[kind];
+  return say ? (value < 0 ? '−' : '') + say(Math.abs(value)) : formatQuantity({ kind, value }, { digits: 3 });
+}
+
+/** A pattern with `{name}` filled in by the output of that name. */
+export function filledIn(
+  pattern: string,
+  outputs: Outputs,
+  raw: Readonly<Record<string, unknown>>,
+  currency?: string,
+): string {
+  return pattern.replace(/\{(\w+)\}/g, (whole, name: string) => {
+    const output = outputs[name];
+    const value = raw[name];
+    return output === undefined || value === undefined ? whole : saidValue(output, value, currency);
+  });
+}
+
 /**
- * The answer in one sentence: the recipe's own text of that name, else its pattern with `{name}` filled in by the output of
- * that name; '' where it has neither.
+ * The answer in a sentence: the recipe's own text of that name, else its pattern with the outputs filled in; '' where it
+ * has neither. Where the answer fails, the smallest change that mends it stands in a second one.
  */
 export function spokenAnswer(a: ResultInternals): string {
   const own = a.raw['sentence'];
-  if (typeof own === 'string') return own;
-  const pattern = a.pattern();
+  const pattern = typeof own === 'string' ? own : a.pattern();
   if (pattern === undefined) return '';
-  return capitalised(
-    pattern.replace(/\{(\w+)\}/g, (whole, name: string) => {
-      const output = a.outputs[name];
-      const raw = a.raw[name];
-      return output === undefined || raw === undefined ? whole : saidValue(output, raw, a.currency);
-    }),
-  );
+  const said = typeof own === 'string' ? own : capitalised(filledIn(pattern, a.outputs, a.raw, a.currency));
+  return [said, a.mend()].filter(Boolean).join(' ');
 }

@@ -183,6 +183,26 @@ export const passage = recipe({
       : []),
   ],
   chart: (given) => passageDrawing(given),
+  mending: {
+    fails: (_given, out) => !out.fits,
+    remedies: [
+      {
+        input: 'length',
+        direction: 'down',
+        step: 0.005,
+        kind: 'length',
+        say: 'in one piece make it {value} long at most',
+      },
+      { input: 'width', direction: 'down', step: 0.005, kind: 'length', say: 'make it {value} wide at most' },
+      {
+        input: 'height',
+        direction: 'down',
+        step: 0.005,
+        kind: 'length',
+        say: 'make it {value} high at most',
+      },
+    ],
+  },
   example: {
     length: '1950 mm',
     width: '640 mm',

@@ -123,7 +123,24 @@ export const halfLap = recipe({
       : [note('a lap at an end holds by glue alone: add a screw or a peg where it may be pulled open')]),
   ],
   chart: (given, answer) => halfLapDrawing({ ...given, ...answer }),
-  sentence: 'Cut each half {depth} deep.',
+  sentence: (_given, out) =>
+    (out.use ?? 0) > 1
+      ? 'Too weak: {use} of the strength of the lap would be used.'
+      : `Cut each half {depth} deep${out.use === undefined ? '' : ': it holds, with {use} of its strength used'}.`,
+  mending: {
+    fails: (_given, out) => (out.use ?? 0) > 1,
+    remedies: [
+      {
+        step: 0.001,
+        most: 0.15,
+        kind: 'length',
+        say: 'make both pieces {value} wider',
+        adjust: (given, by) => ({ ...given, widthA: given.widthA + by, widthB: given.widthB + by }),
+      },
+      { input: 'thickness', direction: 'up', step: 0.001, kind: 'length', say: 'make them {value} thick' },
+    ],
+    then: '{use} of the strength is used',
+  },
   example: {
     widthA: '70 mm',
     widthB: '45 mm',

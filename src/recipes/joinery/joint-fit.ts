@@ -159,7 +159,12 @@ export const jointFit = recipe({
       points: false,
     });
   },
-  sentence: '{chanceFits} of the joints fit; {chanceJams} jam and {chanceLoose} are loose.',
+  sentence: (_given, out) =>
+    `{chanceFits} of the joints fit; {chanceJams} jam and {chanceLoose} are loose.${out.chanceAtAim > out.chanceFits + 0.01 ? ' Plane the part to {aim}: then {chanceAtAim} fit.' : ''}`,
+  mending: {
+    fails: (_given, out) => out.chanceAtAim > out.chanceFits + 0.01,
+    saidBySentence: 'the size to aim for is an output of the recipe itself',
+  },
   example: {
     slot: { size: '6.2 mm', plusMinus: '0.1 mm' },
     part: { size: '6.15 mm', plusMinus: '0.1 mm' },

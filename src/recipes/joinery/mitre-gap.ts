@@ -1,3 +1,4 @@
+import type { Remedy } from '../../engine/mending.js';
 import { danger, note } from '../../engine/caution.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
@@ -55,6 +56,17 @@ const splineReach = formula({
   },
   basis: 'estimate',
 });
+
+/** An error either way, brought nearer to none. */
+const smallerAngle = (input: string, say: string): Remedy[] =>
+  (['down', 'up'] as const).map((direction) => ({
+    input,
+    direction,
+    step: Math.PI / 18_000,
+    kind: 'angle',
+    reach: 0,
+    say,
+  }));
 
 /**
  * The open gap of a mitre from errors of bevel and fence and from a board that is not flat, for one slab or for several
@@ -137,6 +149,23 @@ export const mitreGap = recipe({
       : []),
   ],
   chart: (given, answer) => mitreGapDrawing({ ...given, ...answer }),
+  mending: {
+    fails: (given, out) => out.worst > (out.splineTakes ?? 0) + given.acceptable + 1e-12,
+    remedies: [
+      ...smallerAngle('bevelError', 'bring the tilt within {value}'),
+      ...smallerAngle('fenceError', 'bring the fence within {value}'),
+      ...smallerAngle('cutVariation', 'cut all slabs within {value} of each other'),
+      {
+        input: 'outOfFlat',
+        direction: 'down',
+        step: 0.00005,
+        kind: 'length',
+        reach: 0,
+        say: 'flatten the boards to {value}',
+      },
+    ],
+    then: 'the gap is {worst}',
+  },
   example: {
     thickness: '40 mm',
     length: '640 mm',

@@ -184,6 +184,40 @@ export const splineSlot = recipe({
   ],
   chart: (given, answer) => splineDrawing({ ...given, ...answer }),
   sentence: (_given, out) =>
-    `Cut the slot {depth} deep: {wallInside} is left at the inside${out.ok ? '' : ', which is too little'}.`,
+    `Cut the slot {depth} deep: {wallInside} is left inside and {wallOutside} outside${out.ok ? '' : ', too little'}.`,
+  mending: {
+    fails: (_given, out) => !out.ok,
+    remedies: [
+      {
+        input: 'splineWidth',
+        direction: 'down',
+        step: 0.001,
+        kind: 'length',
+        say: 'take a spline {value} wide',
+      },
+      {
+        input: 'fromInside',
+        direction: 'up',
+        step: 0.001,
+        kind: 'length',
+        say: 'set the slot {value} from the inside corner',
+      },
+      {
+        input: 'fromInside',
+        direction: 'down',
+        step: 0.001,
+        kind: 'length',
+        say: 'set the slot {value} from the inside corner',
+      },
+      {
+        input: 'splineThickness',
+        direction: 'down',
+        step: 0.0005,
+        kind: 'length',
+        say: 'take a spline {value} thick',
+      },
+    ],
+    then: '{wallInside} is left inside and {wallOutside} outside',
+  },
   example: { thickness: '40 mm', splineThickness: '6 mm', splineWidth: '24 mm', fromInside: '16 mm' },
 });

@@ -195,6 +195,20 @@ export const caulCamber = recipe({
     out.ok
       ? 'Plane a crown of {camber} into the caul.'
       : 'A crown of {camber} would break the caul: use a longer press, a lower one or better timber.',
+  mending: {
+    fails: (_given, out) => !out.ok,
+    remedies: [
+      { input: 'depth', direction: 'up', step: 0.001, kind: 'length', say: 'take a caul {value} deep' },
+      {
+        input: 'clampForceEach',
+        direction: 'down',
+        step: 50,
+        kind: 'force',
+        say: 'tighten each clamp to {value}',
+      },
+    ],
+    then: 'the crown is {camber}',
+  },
   example: {
     length: '640 mm',
     width: '45 mm',

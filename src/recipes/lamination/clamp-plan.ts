@@ -1,3 +1,5 @@
+import { longerClamps } from './glue-remedies.js';
+import { moreClamps, notEnough } from './owned-clamps.js';
 import { InputError } from '../../units/input-error.js';
 import { danger, note } from '../../engine/caution.js';
 import { out } from '../../engine/output.js';
@@ -181,7 +183,11 @@ export const clampPlan = recipe({
   },
   chart: (given, answer) => clampDrawing(given, answer),
   sentence: (_given, out) =>
-    `Set {clamps} clamps, one every {spacing}.${out.reachOk === false ? ' They do not reach.' : ''}`,
+    `Set {clamps} clamps, one every {spacing}.${out.reachOk === false ? ' They do not reach.' : ''}${notEnough(out) ? ' Your own are not enough.' : ''}`,
+  mending: {
+    fails: (_given, out) => out.reachOk === false || notEnough(out),
+    remedies: [longerClamps, moreClamps],
+  },
   example: {
     length: '2 m',
     jointHeight: '40 mm',

@@ -1,3 +1,4 @@
+import { fullest, slowerGlue, tooTight } from './glue-remedies.js';
 import { InputError } from '../../units/input-error.js';
 import { danger, note } from '../../engine/caution.js';
 import { field } from '../../engine/field.js';
@@ -214,7 +215,7 @@ export const glueTiming = recipe({
     },
   ],
   cautions: (given, answer) => [
-    ...(answer.plan.some((b) => b.spare < 0.1 * answer.openHere)
+    ...(tooTight(answer)
       ? [
           danger(
             'less than a tenth of the open time is left: the glue may skin before the joints are closed, and a skinned joint looks sound and fails; make the batches smaller',
@@ -230,8 +231,14 @@ export const glueTiming = recipe({
       : []),
   ],
   chart: (given, answer) => clockChart(given, answer),
-  sentence: (_given, out) =>
-    `${out.batches === 1 ? 'Glue all {jointsPerBatch} joints at once' : 'Glue {batches} batches of {jointsPerBatch} joints at most'}, with {spare} to spare${out.spare < out.openHere / 10 ? ': too tight. Glue fewer at a time, or take a slower glue' : ''}.`,
+  sentence: (_given, out) => {
+    const { joints, left } = fullest(out);
+    return `${out.batches === 1 ? `Glue all ${joints} joints at once` : `Glue {batches} batches of ${joints} joints at most`}, with ${left} to spare${tooTight(out) ? ': too tight' : ''}.`;
+  },
+  mending: {
+    fails: (_given, out) => tooTight(out),
+    remedies: slowerGlue,
+  },
   example: {
     joints: 14,
     perJoint: '45 s',

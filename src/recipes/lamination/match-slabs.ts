@@ -220,7 +220,16 @@ export const matchSlabs = recipe({
         chosen: Math.abs(r.thickness - given.cleanUp - answer.planeAllTo) < 1e-9,
       })),
     }),
-  sentence: 'Plane all slabs to {planeAllTo}.',
+  sentence: (_given, out) => {
+    const thin = tooThin(out);
+    return thin.length === 0
+      ? 'Plane all slabs to {planeAllTo}.'
+      : `Plane the slabs to {planeAllTo}, but ${thin.join(' and ')}: too thin, so shim it or leave it out.`;
+  },
+  mending: {
+    fails: (_given, out) => tooThin(out).length > 0,
+    saidBySentence: 'a slab that is too thin gets no thicker: it is shimmed or left out',
+  },
   example: {
     slabs: [
       { name: 'left', thickness: '41.2 mm', width: '225 mm', length: '2 m' },
@@ -231,3 +240,7 @@ export const matchSlabs = recipe({
     cleanUp: '1 mm',
   },
 });
+
+const tooThin = (answer: {
+  readonly orShims: readonly { readonly slab: string; readonly verdict: string }[];
+}): string[] => answer.orShims.filter((r) => r.verdict !== 'thick enough').map((r) => r.slab);

@@ -1,7 +1,9 @@
 // What the clamps that there are reach: a mixed set, of which only those long enough count.
 import { note, type Caution } from '../../engine/caution.js';
+import type { Adjustment } from '../../engine/mending.js';
 import type { Trace } from '../../engine/trace.js';
 import { InputError } from '../../units/input-error.js';
+import type { clampFields } from './clamp-fields.js';
 import { forceOf } from './clamp-pressure.js';
 import { reaching, stagesInWords, stagesOf, type ClampRow, type Stage } from './staged-glue-up.js';
 
@@ -104,9 +106,26 @@ const lacks = (
     .filter(Boolean)
     .join(', and ');
 
+export const notEnough = (answer: { readonly ownedVerdict?: string | undefined }): boolean =>
+  answer.ownedVerdict?.startsWith('Not enough') === true;
+
+/** More clamps of the kind that reaches farthest. */
+export const moreClamps: Adjustment<typeof clampFields> = {
+  step: 1,
+  most: 60,
+  kind: 'count',
+  say: 'borrow {value} more clamps of your longest kind',
+  adjust: (given, by) => {
+    const rows = given.owned ?? [];
+    const farthest = Math.max(...rows.map((r) => r.reach ?? Infinity));
+    const row = rows.findIndex((r) => (r.reach ?? Infinity) === farthest);
+    return { ...given, owned: rows.map((r, i) => (i === row ? { ...r, count: r.count + by } : r)) };
+  },
+};
+
 /** A dry joint is weaker than a crowded bench. */
 export const ownedCautions = (answer: { readonly ownedVerdict?: string | undefined }): Caution[] =>
-  answer.ownedVerdict?.startsWith('Not enough')
+  notEnough(answer)
     ? [
         note(
           'with too little pressure the glue line stays thick: borrow clamps, or press with wedges between fixed stops',

@@ -1,3 +1,4 @@
+import { longerClamps, quickerStack } from './glue-remedies.js';
 import { timeline } from '../../charts/timeline.js';
 import { danger, note } from '../../engine/caution.js';
 import { out } from '../../engine/output.js';
@@ -169,6 +170,11 @@ export const slabStack = recipe({
         },
       ]),
     }),
+  mending: {
+    fails: (_given, out) => !out.inTime || out.reachOk === false,
+    remedies: [longerClamps, ...quickerStack],
+    then: '{spare} is left',
+  },
   example: {
     slabs: [
       { length: '1950 mm', width: '320 mm', thickness: '40 mm', glueLines: 1 },

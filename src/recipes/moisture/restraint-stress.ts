@@ -187,6 +187,20 @@ export const restraintStress = recipe({
         },
       ],
     }),
-  sentence: 'Held rigid, the stress is {used} of its strength across the grain: {verdict}.',
+  sentence: (_given, out) =>
+    `Held rigid, the stress is {used} of its strength across the grain: {verdict}.${out.used > 1 ? ' Let it move.' : ''}`,
+  mending: {
+    fails: (_given, out) => out.used > 1,
+    remedies: (['down', 'up'] as const).flatMap((direction) =>
+      (['from', 'to'] as const).map((input) => ({
+        input,
+        direction,
+        step: 0.005,
+        kind: 'moisture' as const,
+        say: input === 'from' ? 'fix it only once the wood is at {value}' : 'keep the wood at {value}',
+      })),
+    ),
+    then: 'the stress is {used} of its strength',
+  },
   example: { width: '640 mm', timber: 'white oak', from: '12 %', to: '8 %' },
 });

@@ -1,3 +1,5 @@
+import type { Support } from './beam-loads.js';
+import { largerSection, moreSupport } from './rail-remedies.js';
 import { danger, note, type Caution } from '../../engine/caution.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out, type RawOutput } from '../../engine/output.js';
@@ -202,6 +204,18 @@ export const beam = recipe({
     return beamChart(solved, worst, first === 0 ? 1 : Math.abs(worstOf(lasting).sag.value) / first);
   },
   sentence: (_given, out) => `${beamWords(out.verdict)} It sags {maxDeflection} at most.`,
+  mending: {
+    fails: (_given, out) => out.verdict.startsWith('no'),
+    remedies: [
+      ...largerSection,
+      moreSupport<typeof beamInputs, Support>(
+        (s) => s.position,
+        (position) => ({ position, lift: Infinity, turn: 0 }),
+        'support it once more in the middle of the longest bay',
+      ),
+    ],
+    then: 'it sags {maxDeflection}',
+  },
   example: {
     length: '1950 mm',
     supports: [{ position: '150 mm' }, { position: '1600 mm' }],

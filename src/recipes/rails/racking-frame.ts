@@ -1,3 +1,4 @@
+import { rackingRemedies } from './rail-remedies.js';
 import { danger, estimate, note } from '../../engine/caution.js';
 import { field } from '../../engine/field.js';
 import { out } from '../../engine/output.js';
@@ -229,6 +230,11 @@ export const rackingFrame = recipe({
   ],
   chart: (given, answer) => rackingDrawing(given, answer.sway),
   sentence: '{verdict}',
+  mending: {
+    fails: (_given, out) => (out.use ?? 0) > 1,
+    remedies: rackingRemedies,
+    then: 'it holds {pushAllowed}',
+  },
   example: {
     height: '850 mm',
     width: '560 mm',

@@ -1,3 +1,4 @@
+import { tippingRemedies } from './tipping-remedies.js';
 import { danger, note } from '../../engine/caution.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
@@ -183,6 +184,11 @@ export const tipping = recipe({
   ],
   chart: (given, answer) => tippingDrawing(given, answer),
   sentence: '{answer}',
+  mending: {
+    fails: (_given, out) => out.verdict === 'tips',
+    remedies: tippingRemedies,
+    then: 'it stands {factor} times over',
+  },
   example: {
     parts: [
       { name: 'top', mass: '26 kg', position: '200 mm', height: '890 mm' },

@@ -1,3 +1,4 @@
+import { moreSupport, railsOutward, thickerTop } from './rail-remedies.js';
 import { note } from '../../engine/caution.js';
 import { out, type RawOutput } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
@@ -79,7 +80,7 @@ export const topSag = recipe({
         : `sag is ${Math.round(nearest.use * 100)} % of what ${limit} allows`,
       material.bending === undefined
         ? 'stress not checked'
-        : `bending stress is ${Math.round((stress / material.bending) * 100)} % of the stress to stay under`,
+        : `bending stress is ${Math.round((stress / material.bending) * 100)} % of what is allowed`,
     ].join('; ');
     return {
       sag: lasting,
@@ -117,7 +118,20 @@ export const topSag = recipe({
     const first = Math.abs(worst.of.sag.value);
     return beamChart(worst.top.first, worst.of, first === 0 ? 1 : worst.lasting / first);
   },
-  sentence: (_given, out) => (out.ok ? 'It holds: the {verdict}.' : 'It does not hold: the top {verdict}.'),
+  sentence: (_given, out) => (out.ok ? 'It holds: the {verdict}.' : 'The top {verdict}.'),
+  mending: {
+    fails: (_given, out) => !out.ok,
+    remedies: [
+      moreSupport<typeof topInputs, number>(
+        (position) => position,
+        (position) => position,
+        'put another rail under the middle of the longest bay',
+      ),
+      thickerTop,
+      ...railsOutward,
+    ],
+    then: 'it sags {sag}',
+  },
   example: {
     length: '1950 mm',
     width: '640 mm',
@@ -133,4 +147,4 @@ export const topSag = recipe({
 const allowedIn = (given: TopGiven, length: number, over: boolean): number =>
   given.limit.of === 'length' ? given.limit.most : ((over ? 2 : 1) * length) / given.limit.ratio;
 
-const mm = (m: number): string => `${(m * 1000).toFixed(m < 0.01 ? 2 : 1)} mm`;
+const mm = (m: number): string => `${(m * 1000).toFixed(1)} mm`;

@@ -104,6 +104,10 @@ export const clearPieces = asyncRecipe({
     out.missingLength > 0
       ? 'The boards do not give every part: {missingLength} is missing.'
       : `Cut {boardsCut} ${out.boardsCut === 1 ? 'board' : 'boards'}: every part is found.`,
+  mending: {
+    fails: (_given, out) => out.missingLength > 0,
+    saidBySentence: 'the length that is missing is what must be found',
+  },
   example: {
     boards: [
       {

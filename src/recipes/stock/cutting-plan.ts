@@ -178,6 +178,10 @@ export const cuttingPlan = asyncRecipe({
     out.boardsShort === undefined
       ? `Cut {boardsUsed} ${out.boardsUsed === 1 ? 'board' : 'boards'}; {waste} of them is waste.`
       : 'The stock does not give every part: get {boardsShort} more of the longest boards.',
+  mending: {
+    fails: (_given, out) => out.boardsShort !== undefined,
+    saidBySentence: 'the boards to get are an output of the search itself',
+  },
   example: {
     parts: [
       { name: 'leg', length: '860 mm', count: 4 },

@@ -194,7 +194,25 @@ export const flatteningLoss = recipe({
       rules: [{ y: given.thickness * 1000, label: 'rough thickness' }],
     });
   },
-  sentence: 'Flattening takes {loss}: {dressedThickness} is left.',
+  sentence: (_given, out) =>
+    out.dressedThickness > 0
+      ? 'Flattening takes {loss}: {dressedThickness} is left.'
+      : 'Flattening takes {loss}: nothing is left.',
+  mending: {
+    fails: (_given, out) => out.dressedThickness <= 0,
+    remedies: [
+      { input: 'rips', direction: 'up', step: 1, kind: 'count', reach: 6, say: 'rip it {value} times first' },
+      {
+        input: 'crosscuts',
+        direction: 'up',
+        step: 1,
+        kind: 'count',
+        reach: 6,
+        say: 'crosscut it {value} times first',
+      },
+    ],
+    then: '{dressedThickness} is left',
+  },
   example: {
     thickness: '22 mm',
     width: '142 mm',

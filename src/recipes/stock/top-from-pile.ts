@@ -124,6 +124,10 @@ export const topFromPile = asyncRecipe({
       spare: given.spare,
       width: answer.foundWidth,
     }),
+  mending: {
+    fails: (_given, out) => out.verdict !== 'enough',
+    saidBySentence: 'the length of boards that would make it up comes from the search itself',
+  },
   example: {
     boards: [
       {
