@@ -1,6 +1,6 @@
 // What mends a rail, a top or a frame that fails.
 import type { OtherWay, Remedy } from '../../engine/mending.js';
-import type { Fields, Parsed } from '../../engine/field.js';
+import type { Fields } from '../../engine/field.js';
 
 const millimetre = 0.001;
 
