@@ -119,6 +119,55 @@ describe('the questions of the tea counter', () => {
   });
 });
 
+describe('the laps of the frame', () => {
+  const unbraced = (push: string) => {
+    const input = teaCounterInput();
+    delete (input['parts'] as Record<string, unknown>)['brace'];
+    return pieceOf(input).with({ 'use.push': push });
+  };
+
+  it('carry the push as worked by hand', () => {
+    // Two rows of legs 845 mm apart and 705 mm high share 100 N: 50 x 0.705 / 2 on a corner.
+    const moment = 17.625;
+    const force = 50 * Math.hypot(0.5, 705 / 845);
+    // The leg, 45 mm wide in the plane and 22.5 mm thick at the lap, in bending; the glued face of 70 x 45 mm by twist and
+    // rolling shear. Unknown softwood that was looked over, 10th percentile 33.784 and 4.6884 MPa, in a hall.
+    const bending = ((33.784 * (1 - 1.645 * 0.16)) / 2.1) * 0.26;
+    const leg = (bending * 22.5 * 45 ** 2) / 6 / 1000;
+    const torsion = (0.5 * 0.8 * 2.5) / (1.3 * 1.5);
+    const twist = (2 * torsion * ((70 * 45 * (70 ** 2 + 45 ** 2)) / 12)) / 70 / 1000;
+    const rolling = (((4.6884 * (1 - 1.645 * 0.14)) / 2.1) * 0.25) / 3;
+    const use = Math.max(moment / leg, moment / twist + force / (70 * 45 * rolling));
+    const found = unbraced('100 N').question('joints');
+    expect(found.answer).toContain(`long rail lap carries ${Math.round(use * 100)} % of what it holds`);
+    expect(found.margin).toBeCloseTo(1 / use - 1, 3);
+    expect(found.verdict).toBe('ok');
+  });
+
+  it('fail as a question of safety where they are too weak, and no sooner with a brace', () => {
+    const weak = unbraced('200 N');
+    expect(weak.question('joints')).toMatchObject({ verdict: 'fails', safety: true });
+    expect(weak.question('joints').answer).toMatch(/too weak/);
+    expect(weak.dangers.map((d) => d.name)).toContain('joints');
+    const braced = pieceOf(teaCounterInput()).with({ 'use.push': '200 N' });
+    expect(braced.question('joints').verdict).toBe('ok');
+  });
+
+  it('hold less where they are cut deeper than half', () => {
+    const deep = unbraced('100 N').with({ 'joints.long rail lap.depth': '30 mm' });
+    const half = unbraced('100 N');
+    // 15 mm of 45 are left where half would be 22.5 mm.
+    const use = (p: typeof deep) => 1 / ((p.question('joints').margin ?? 0) + 1);
+    expect(use(deep) / use(half)).toBeCloseTo(1.5, 6);
+  });
+
+  it('are open in a timber whose strength nobody published', () => {
+    const open = unbraced('100 N').with({ 'parts.leg.timber': 'meranti' });
+    expect(open.question('joints').verdict).toBe('open');
+    expect(open.question('joints').answer).toMatch(/meranti/);
+  });
+});
+
 describe('a piece of another shape, the bench for the porch', () => {
   const bench = () => pieceOf(porchBenchInput());
 

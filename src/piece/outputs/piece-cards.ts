@@ -17,7 +17,7 @@ import { piecePictures } from '../pictures/piece-pictures.js';
 import { halfMm, hoursMinutes, inWords, mm } from '../question.js';
 import { clampsNode, glueNode } from '../gluing-needs.js';
 import { finishesNode } from '../questions/finish-questions.js';
-import { jointsNode } from '../questions/joint-questions.js';
+import { jointsNode } from '../framed-laps.js';
 import { planingNode } from '../questions/machining-questions.js';
 import { slotsNode } from '../questions/movement-questions.js';
 import { topFixingsNode } from '../top-fixings.js';

@@ -1,69 +1,32 @@
 // Joints of the frame, mitred ends and splines, squareness, parts at an angle, screws.
 import { angledRail } from '../../recipes/joinery/angled-rail.js';
-import { halfLap } from '../../recipes/joinery/half-lap.js';
 import { screwHold } from '../../recipes/joinery/screw-hold.js';
 import { splineSlot } from '../../recipes/joinery/spline-slot.js';
 import { squareness } from '../../recipes/joinery/squareness.js';
 import { g0 } from '../../recipes/rails/loads-and-creep.js';
-import { facesOf, jointsInPlaceNode, thicknessAt, type JointPlace } from '../joint-places.js';
-import { grouped } from '../grouped.js';
+import { jointsNode, lapUse } from '../framed-laps.js';
+import { facesOf, thicknessAt } from '../joint-places.js';
 import { massesNode } from '../masses.js';
 import { membersNode, sizeAlong } from '../member.js';
 import { feetNode } from '../footing.js';
-import type { Model, PieceNode } from '../piece-graph.js';
+import type { Model } from '../piece-graph.js';
 import {
   counted,
   inWords,
   marginOf,
   mm,
   newtons,
+  perCent,
   verdictOfMargin,
   worstVerdict,
   type Finding,
   type PieceVerdict,
   type Question,
 } from '../question.js';
-import { ask, type Ask, type Asked } from '../recipe-ask.js';
+import { ask, type Ask } from '../recipe-ask.js';
 import { speciesOf } from '../species-of.js';
 import { topFixingsNode } from '../top-fixings.js';
 import { mitresNode } from '../top-length.js';
-
-const halvings: readonly string[] = ['half lap', 'tee halving', 'corner halving'];
-
-/** One joint of each kind that the description names, with what its recipe says. */
-export const jointsNode: PieceNode<
-  readonly {
-    readonly place: JointPlace;
-    readonly count: number;
-    readonly lap: Asked<typeof halfLap.outputs> | undefined;
-  }[]
-> = {
-  name: 'joints',
-  compute: (m) => {
-    const byName = grouped(m.of(jointsInPlaceNode), (p) => p.name);
-    return [...byName.values()].flatMap((all) =>
-      all.slice(0, 1).map((place) => ({ place, count: all.length, lap: lapOf(m, place) })),
-    );
-  },
-};
-
-function lapOf(m: Model, place: JointPlace): Asked<typeof halfLap.outputs> | undefined {
-  if (!halvings.includes(place.joint.kind)) return undefined;
-  const { a, b, normal, joint } = place;
-  return ask(
-    m,
-    halfLap,
-    {
-      widthA: () => sizeAlong(a, b.runs),
-      widthB: () => sizeAlong(b, a.runs),
-      thickness: () => Math.min(sizeAlong(a, normal), sizeAlong(b, normal)),
-      timber: () => a.timber,
-      category: () => m.get('use', 'category'),
-      at: () => (joint.kind === 'half lap' ? 'crossing' : joint.kind === 'tee halving' ? 'end' : 'corner'),
-    },
-    place.name,
-  );
-}
 
 function joints(m: Model): Finding | undefined {
   if (Object.keys(m.all('joints') ?? {}).length === 0) return undefined;
@@ -74,15 +37,32 @@ function joints(m: Model): Finding | undefined {
     const least = thicknessAt(place);
     return place.depth >= least - 1e-6 ? 'fails' : place.depth > 0.67 * least ? 'tight' : 'ok';
   });
+  const laps = found.flatMap((f) => (f.lap ? [{ name: f.place.name, ...lapUse(f) }] : []));
+  const unknown = laps.find((l) => l.unknown !== undefined);
+  const asks = found.flatMap((f) => (f.lap ? [f.lap.ask] : []));
+  if (unknown?.unknown !== undefined)
+    return {
+      verdict: 'open',
+      answer: `The strength of ${unknown.name} is not known: give ${unknown.unknown} a timber with published strength.`,
+      missing: unknown.unknown,
+      asks,
+    };
+  const [weakest] = laps
+    .flatMap(({ name, use }) => (use === undefined ? [] : [{ name, use }]))
+    .sort((a, b) => b.use - a.use);
+  const margin = weakest && marginOf(1, weakest.use);
   return {
-    verdict: worstVerdict(verdicts),
+    verdict: worstVerdict([...verdicts, ...(margin === undefined ? [] : [verdictOfMargin(margin)])]),
+    ...(margin === undefined ? {} : { margin }),
     answer: `${found
       .map(
         ({ place, count }) =>
           `${place.name}: ${count} × ${place.joint.kind}${place.depth > 0 ? ` ${mm(place.depth)} ${place.tenoned ? 'long' : `deep, cut from ${facesOf(place)}`}` : ''}`,
       )
-      .join('; ')}.`,
-    asks: found.flatMap((f) => (f.lap ? [f.lap.ask] : [])),
+      .join(
+        '; ',
+      )}.${weakest ? ` Pushed with ${newtons(m.get('use', 'push'))}, ${weakest.name} carries ${perCent(weakest.use)} of what it holds${weakest.use > 1 ? ': too weak' : ''}.` : ''}`,
+    asks,
   };
 }
 
@@ -230,7 +210,22 @@ function screwEdges(m: Model): Finding | undefined {
 }
 
 export const jointQuestions: readonly Question[] = [
-  { name: 'joints', title: 'How are the joints of the frame cut?', topic: 'joints', answer: joints },
+  {
+    name: 'joints',
+    title: 'How are the joints of the frame cut?',
+    topic: 'joints',
+    safety: true,
+    levers: [
+      { path: 'parts.*.section', side: 'larger', way: 'more', words: 'wider parts at the laps' },
+      { path: 'parts.*.section', side: 'smaller', way: 'more', words: 'thicker parts at the laps' },
+      {
+        path: 'parts.*.examined',
+        way: { set: true },
+        words: 'parts looked over for knots, grain, holes and rot',
+      },
+    ],
+    answer: joints,
+  },
   { name: 'mitredEnds', title: 'Where are the mitred ends cut?', topic: 'joints', answer: mitres },
   { name: 'spline', title: 'Does the spline leave wood enough?', topic: 'joints', answer: spline },
   { name: 'squareness', title: 'When is the frame square?', topic: 'joints', answer: square },
