@@ -1,4 +1,5 @@
 // What never reaches the piece, by the way a finish is put on: rows of data/application-loss.various.csv.
+import { number } from '../../units/format-quantity.js';
 import type { Trace } from '../../engine/trace.js';
 import { tableRows, type DataRow } from '../../materials/data-tables.js';
 
@@ -30,8 +31,17 @@ export function lossOf(method: (typeof methods)[number] | undefined, trace: Trac
     return middle / (100 + middle);
   }
   trace.note(
-    `Loss with ${method}: ${printed} of what leaves the tin is lost, so the amount is divided by ${String(1 - middle / 100)}.`,
+    `Loss with ${method}: ${printed} of what leaves the tin is lost, so the amount is divided by ${String((100 - middle) / 100)}.`,
     row.citation,
   );
   return middle / 100;
+}
+
+/** A loss that the user gives, as a share of what leaves the tin: 10 % divides by 0.9. */
+export function givenLoss(loss: number, trace: Trace): number {
+  if (loss > 0 && !trace.silent)
+    trace.note(
+      `Loss as given: ${number(loss * 100)} % of what leaves the tin is lost, so the amount is divided by ${number(1 - loss)}.`,
+    );
+  return loss;
 }

@@ -3,7 +3,7 @@ import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
 import { recipe } from '../../engine/recipe.js';
 import { cite } from '../../engine/source.js';
-import { lossOf } from './application-loss.js';
+import { givenLoss, lossOf } from './application-loss.js';
 import { coatChart } from './coat-chart.js';
 import { coverageNotes, printedCoverages } from './coverage.js';
 import { finishHazards } from './hazards.js';
@@ -84,7 +84,7 @@ export const finishQuantity = recipe({
     const A = areas.reduce((a, b) => a + b, 0);
     if (!trace.silent && (areas.length > 1 || ((items[0] as Partial<Piece>).count as number) > 1))
       trace.note(`Together ${formatQuantity({ kind: 'area', value: A })}.`);
-    const loss = given.loss ?? lossOf(given.method, trace);
+    const loss = given.loss === undefined ? lossOf(given.method, trace) : givenLoss(given.loss, trace);
     const coat = (first: boolean): { V: number; F: number } => {
       const c = (first ? given.firstCoverage : undefined) ?? given.coverage;
       const k = (first ? given.firstThinnerParts : undefined) ?? given.thinnerParts;
@@ -119,7 +119,8 @@ export const finishQuantity = recipe({
       thinner: volume - finish,
       area: A,
       bought,
-      spare: Math.max(0, bought - finish),
+      // The last binary digits of a full tin are no rest.
+      spare: bought - finish < 1e-9 * bought ? 0 : bought - finish,
       ...(given.dryTime === undefined ? {} : { elapsed: given.coats * (given.coatTime + given.dryTime) }),
     };
   },

@@ -59,6 +59,15 @@ const isocyanateText = {
     'Isocyanate hardener: it causes asthma and skin allergy. Wear gloves and goggles, work outdoors or with extraction, keep everybody else away until it has cured, and leave it if you ever had asthma.',
 };
 
+/** A mask that this names must not be read as enough where another warning, or the tin, says that it is not. */
+function sprayText(has: ReadonlySet<Hazard>, known: boolean): string {
+  const mask =
+    has.has('isocyanate') || has.has('formaldehyde')
+      ? 'and eye protection'
+      : `eye protection, and a respirator with gas, vapour and particle filters (A2P3)${known ? '' : ', which is not enough against an isocyanate or acid hardener: read the tin'}`;
+  return `Sprayed finish hangs in the air as mist: exhaust it with a fan that makes no spark, no flame or heater near, ${mask}. Solvent-borne finish is not sprayed at home.`;
+}
+
 /** Warnings of the hazards in the names, those that harm most first. `sprayed` tells how it is put on. */
 export function hazardCautions(names: readonly string[], sprayed: boolean): Caution[] {
   const { hazards: has, unknown } = hazardsOf(names);
@@ -77,7 +86,8 @@ export function hazardCautions(names: readonly string[], sprayed: boolean): Caut
   if (has.has('formaldehyde'))
     all.push(
       danger(
-        'An acid-catalysed finish gives off formaldehyde while it cures, and its hardener is an acid: gloves and goggles, exhaust outdoors, a respirator with gas and vapour filters (A2, with P3 when sprayed). Do not cure it in rooms where people live.',
+        'An acid-catalysed finish gives off formaldehyde while it cures, and its hardener is an acid: gloves and goggles, exhaust outdoors. A solvent mask (A2) does not hold formaldehyde back: only filters approved for it by name, or air fed from outside. Do not cure it in rooms where people live.',
+        // A gas at -19 °C; filters of type A are for boiling points over 65 °C.
         cite('niosh-npg', 'formaldehyde'),
       ),
     );
@@ -98,7 +108,7 @@ export function hazardCautions(names: readonly string[], sprayed: boolean): Caut
   if (sprayed)
     all.push(
       danger(
-        'Sprayed finish hangs in the air as mist: exhaust it with a fan that makes no spark, no flame or heater near, eye protection, and a respirator with gas, vapour and particle filters (A2P3). Solvent-borne finish is not sprayed at home.',
+        sprayText(has, names.length > 0 && unknown.length === 0),
         cite('icsc-0361', 'inhalation, skin and eyes', {
           also: cite('hse-isocyanate-spraying', 'spray mist'),
         }),

@@ -47,7 +47,8 @@ function flashPoint(row: DataRow): Caution {
 
 /**
  * Cautions for handling the liquids called `names`: flash points, ventilation and skin, rags that heat by themselves.
- * A mix of water-borne parts alone has none of them; a name that is not known keeps every general one.
+ * A mix of water-borne parts alone has none of them; a name that is not known keeps every general one. A name with
+ * "spray" in it is taken as sprayed.
  */
 export function finishHazards(
   names: readonly string[],
@@ -57,7 +58,7 @@ export function finishHazards(
   const flash = tableRows('safety-limits.various').filter(
     (r) => r.text('limit') === 'flash point' && agents.includes(r.text('agent')),
   );
-  const sprayed = more.sprayed === true;
+  const sprayed = more.sprayed === true || names.some((n) => /spray|aerosol/i.test(n));
   const { hazards } = hazardsOf(names);
   const vapour = agents.length > 0 || hazards.has('vapour');
   const rags = hazards.has('rags');

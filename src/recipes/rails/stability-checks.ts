@@ -1,6 +1,7 @@
 import { danger, note, type Caution } from '../../engine/caution.js';
 import { field } from '../../engine/field.js';
 import type { Trace } from '../../engine/trace.js';
+import { InputError } from '../../units/input-error.js';
 import {
   loadThatTips,
   pushThatTips,
@@ -86,9 +87,13 @@ export interface StabilityCheck {
   readonly side: string;
   readonly factor: number | undefined;
   readonly wanted: number;
-  /** The force that tips it: the load down, or the level push where there is no load or none tips it. */
+  /** The force that tips it with the other in place: the load down, or the level push where there is no load or none tips it. */
   readonly tipsAt: number | undefined;
+  readonly tipsBy: 'load' | 'push';
 }
+
+/** Height over which the kind of test in EN 16122 pushes a cabinet outward too, metres. */
+const lowCabinet = 1;
 
 /** Furniture that is meant to stand with its back to a wall is not checked backward. */
 const againstWall: ReadonlySet<string> = new Set(['low cabinet', 'tall cabinet', 'drawers']);
@@ -115,13 +120,15 @@ function sidesOf(
 }
 
 function check(name: string, side: Side, situation: Situation, wanted: number): StabilityCheck {
-  const down = situation.down > 0 ? loadThatTips(side, situation.inset) : undefined;
+  const push = situation.outward * situation.height;
+  const down = situation.down > 0 ? loadThatTips(side, situation.inset, push) : undefined;
   return {
     situation,
     side: name,
     factor: stabilityFactor(side, situation),
     wanted,
     tipsAt: down ?? (situation.outward > 0 ? pushThatTips(side, situation) : undefined),
+    tipsBy: down === undefined ? 'push' : 'load',
   };
 }
 
@@ -129,6 +136,11 @@ function check(name: string, side: Side, situation: Situation, wanted: number): 
 export function stabilityChecks(given: Given, weight: Weight, trace: Trace): StabilityCheck[] {
   const top = given.topHeight ?? given.pushHeight;
   const checks: StabilityCheck[] = [];
+  if (given.piece === 'low cabinet' && top > lowCabinet)
+    throw new InputError({
+      field: 'piece',
+      message: `got "low cabinet" with its top at ${Math.round(top * 1000)} mm, takes "tall cabinet" over ${lowCabinet * 1000} mm`,
+    });
   if (given.piece !== undefined) {
     for (const situation of situationsOf(given.piece, top)) {
       trace.note(
@@ -168,19 +180,30 @@ export const checkRow = (c: StabilityCheck) => ({
 });
 
 /** What pushes it over, in newtons and in words. */
-export function answerOf(checks: readonly StabilityCheck[]): string {
+export function answerOf(given: Given, checks: readonly StabilityCheck[]): string {
   if (checks.length === 0) return 'Not checked: no kind of piece and no force was given.';
   const reserve = (c: StabilityCheck): number => (c.factor ?? Infinity) / c.wanted;
   const worst = checks.reduce((a, b) => (reserve(b) < reserve(a) ? b : a));
-  const at =
-    worst.tipsAt === undefined
-      ? ''
-      : `; ${Math.floor(worst.tipsAt)} N ${worst.situation.down > 0 && worst.side !== '' && worst.situation.inset > 0 ? `${Math.round(worst.situation.inset * 1000)} mm inside the edge` : 'there'} tips it`;
-  if (!passes(worst)) return `Tips ${worst.side}: ${worst.situation.label}${at}.`;
+  if (!passes(worst)) return `Tips ${worst.side}: ${worst.situation.label}${forceOf(worst)}.`;
+  const n = checks.length === 1 ? 'the one situation' : `all ${checks.length} situations`;
+  const ends = endsUnchecked(given) ? ', the ends not checked' : '';
   return worst.factor === undefined
-    ? `Stands: none of the ${checks.length} situations checked tips it.`
-    : `Stands in all ${checks.length} situations; nearest to tipping ${worst.side}: ${worst.situation.label}, held ${worst.factor.toFixed(1)} times${at}.`;
+    ? `Stands: nothing tips it in ${n}${ends}.`
+    : `Stands in ${n}${ends}; nearest to tipping ${worst.side}: ${worst.situation.label}, held ${worst.factor.toFixed(1)} times${forceOf(worst)}.`;
 }
+
+/** The force that tips it, with where it acts and what acts beside it. */
+function forceOf({ situation, tipsAt, tipsBy }: StabilityCheck): string {
+  if (tipsAt === undefined) return '';
+  const { down, inset, outward } = situation;
+  const where = inset > 0 && down > 0 ? `${Math.round(inset * 1000)} mm inside the edge` : 'there';
+  const force = `${Math.floor(tipsAt)} N`;
+  if (tipsBy === 'load')
+    return `; ${force} ${where}${outward > 0 ? ` with ${outward} N outward` : ''} tips it`;
+  return down > 0 ? `; ${force} outward with ${down} N ${where} tips it` : `; ${force} there tips it`;
+}
+
+const endsUnchecked = (given: Given): boolean => given.piece !== undefined && given.endBase === undefined;
 
 /** What a kind of furniture always needs. */
 export function stabilityCautions(given: Given): Caution[] {
@@ -196,8 +219,6 @@ export function stabilityCautions(given: Given): Caution[] {
     ...(given.piece === undefined
       ? []
       : [note('it may not be stood or climbed on: that is outside this recipe')]),
-    ...(given.piece !== undefined && given.endBase === undefined
-      ? [note('the ends were not checked: give endBase and endOverhang')]
-      : []),
+    ...(endsUnchecked(given) ? [note('the ends were not checked: give endBase and endOverhang')] : []),
   ];
 }

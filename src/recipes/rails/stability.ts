@@ -47,11 +47,11 @@ export function stabilityFactor(side: Side, s: Situation): number | undefined {
   return tipping > 1e-9 * holding ? holding / tipping : undefined;
 }
 
-/** Load down at the situation's inset that alone tips the piece, newtons; undefined where it never does. */
-export function loadThatTips(side: Side, inset: number): number | undefined {
+/** Load down at an inset that tips the piece while `push` turns it over with that moment, newtons; undefined where none does. */
+export function loadThatTips(side: Side, inset: number, push = 0): number | undefined {
   const out = side.overhang - inset;
   // Under a nanometre of overhang no load tips it.
-  return out > 1e-9 ? (side.mass * gravity * side.arm) / out : undefined;
+  return out > 1e-9 ? Math.max(0, side.mass * gravity * side.arm - push) / out : undefined;
 }
 
 /** Level push at a height that tips the piece with a load down in place, newtons; 0 where the load alone does. */

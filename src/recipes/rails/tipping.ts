@@ -149,7 +149,7 @@ export const tipping = recipe({
     const checks = stabilityChecks(given, { mass: m, centre, height: heights ? high : undefined }, trace);
     return {
       verdict: verdictOf(checks),
-      answer: answerOf(checks),
+      answer: answerOf(given, checks),
       checks: checks.length === 0 ? undefined : checks.map((c) => checkRow(c)),
       margin: worse.margin,
       factor: M_o < 1e-9 * M_s ? undefined : M_s / M_o,

@@ -128,7 +128,9 @@ export const boardTally = recipe({
         ? 'Each board: width in inches times whole feet of length over 12, to the nearest whole foot, an exact half up and down alternately; times its thickness in whole quarters, under 1 in as 1 in.'
         : 'Each board: nominal thickness times nominal width in inches times length in feet over 12, under 1 in thick as 1 in; nothing is rounded.',
     );
-    const difference = feet / exact - 1;
+    // Under a billionth it is the last binary digits, and no difference.
+    const off = feet / exact - 1;
+    const difference = Math.abs(off) < 1e-9 ? 0 : off;
     return {
       sentence: `${boards} board${boards === 1 ? '' : 's'}, ${Number(feet.toFixed(2))} board feet by the ${given.rule} rule: ${againstSizes(difference)}.`,
       boardFeet: feet * boardFoot,

@@ -63,6 +63,14 @@ describe('the warnings', () => {
     for (const name of ['water', 'shellac', 'Brand X']) expect(text([name], true)).toMatch(/A2P3/);
     expect(text(['shellac'])).not.toMatch(/A2P3/);
   });
+  it('never name a filter mask as enough where it is not', () => {
+    expect(text(['2K lacquer'], true)).not.toMatch(/A2P3/);
+    // Formaldehyde is a gas at -19 °C; filters of type A are for boiling points over 65 °C.
+    expect(text(['conversion varnish'], true)).not.toMatch(/A2P3/);
+    expect(text(['conversion varnish'])).toMatch(/A2\) does not hold formaldehyde back/);
+    for (const names of [['Brand X'], []])
+      expect(text(names, true)).toMatch(/not enough against an isocyanate/);
+  });
   it('stay when a thing is added to the mix', () => {
     const names = ['linseed oil', 'turpentine', 'epoxy', '2K hardener', 'acrylic', 'Brand X', 'lacquer'];
     for (let i = 1; i < names.length; i++) {

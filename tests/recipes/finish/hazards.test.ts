@@ -33,6 +33,10 @@ describe('what burns, by the names on jars', () => {
   ])('%s has its printed flash point, %s', (name, point) => {
     expect(text([name])).toContain(`flash point ${point}`);
   });
+  it('takes a finish called sprayed as sprayed', () => {
+    expect(text(['2K lacquer, sprayed'])).toMatch(/only air-fed breathing apparatus/);
+    expect(text(['aerosol shellac'])).toMatch(/hangs in the air as mist/);
+  });
   it('warns of rags wherever an oil dries, and not for water-borne finish', () => {
     for (const n of ['linseed oil', 'tung oil', 'danish oil', 'varnish'])
       expect(text([n])).toMatch(/heat by themselves/);

@@ -70,11 +70,21 @@ describe('a job by hand', () => {
     expect(workingText(finishQuantity({ ...job, coats: 1 }))).toMatch(/mix for the coat.*for 1 coat$/);
   });
 
+  it('a tin that is used up leaves nothing, whatever its last binary digits', () => {
+    // 3 coats of 1.2 m2 at 12 m2/L with 70 % lost: 3 x 0.1 / 0.3 = 1 L.
+    const r = finishQuantity({ surfaces: '1.2 m2', coats: 3, coverage: '12 m2/L', method: 'cup gun spray' });
+    expect([r.tins, r.spare.value]).toEqual([1, 0]);
+    expect(workingText(r)).toContain('divided by 0.3.');
+  });
+
   it('what is lost is a share of what leaves the tin: 0.25 / 0.8', () => {
     expect(finishQuantity({ ...job, loss: '20 %' }).perCoat[0]?.in('L')).toEqual(close(0.3125));
     // HVLP is printed with 40 to 50 %: the middle, 45 %.
     const sprayed = finishQuantity({ ...job, method: 'HVLP spray' });
     expect(sprayed.perCoat[0]?.in('L')).toEqual(close(0.25 / 0.55));
+    expect(workingText(finishQuantity({ ...job, loss: '10 %' }))).toContain(
+      'so the amount is divided by 0.9',
+    );
     expect(workingText(sprayed)).toContain(
       'printed 40 to 50 %, the middle 45 % of what leaves the tin is lost, so the amount is divided by 0.55',
     );

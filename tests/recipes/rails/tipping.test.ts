@@ -133,7 +133,7 @@ describe('by kinds of furniture: 640 mm deep, 60 kg, its centre in the middle', 
     expect(row(r, /pushes/).tipsAt?.in('N')).toBeCloseTo(143.8, 1);
     expect(r.verdict).toBe('stands');
     expect(r.answer).toMatch(
-      /^Stands in all 6 situations; nearest to tipping forward: somebody pushes the top/,
+      /^Stands in all 6 situations, the ends not checked; nearest to tipping forward: somebody pushes the top/,
     );
   });
   it('feet 240 apart: somebody who sits on the edge tips it, 471 N are enough', () => {
@@ -149,6 +149,22 @@ describe('by kinds of furniture: 640 mm deep, 60 kg, its centre in the middle', 
     const r = counter(540);
     expect(row(r, /sits/).factor).toBeUndefined();
     expect(row(r, /sits/).tipsAt).toBeUndefined();
+  });
+  it('the force that tips it counts the other one beside it: lean with 50 N outward at 900 mm', () => {
+    // 60 g x 0.22 less 50 x 0.9 over 50 mm; without the push it would be 2589 N.
+    const lean = row(counter(440), /leans/);
+    expect(lean.tipsAt?.in('N')).toBeCloseTo((60 * g * 0.22 - 45) / 0.05, 6);
+    const only = (feet: number, more: object) => counter(feet, { piece: undefined, ...more }).answer;
+    // Feet at the edge: the load holds it down, and the push alone tips it: (60 g x 0.32) / 0.9 N.
+    expect(only(640, { edgeLoad: '300 N', push: '300 N' })).toMatch(/209 N outward with 300 N there tips it/);
+  });
+  it('a cabinet over a metre is no low one', () => {
+    expect(() => counter(440, { piece: 'low cabinet', topHeight: '1001 mm' })).toThrow(
+      /takes "tall cabinet" over 1000 mm/,
+    );
+    expect(counter(440, { piece: 'low cabinet', topHeight: '1 m' }).answer).toMatch(
+      /^Stands in the one situation,/,
+    );
   });
   it('a floor out of level takes from every factor', () => {
     expect(row(counter(440, { floorTilt: '2 deg' }), /leans/).factor).toBeLessThan(

@@ -14,6 +14,7 @@ describe('boardTally', () => {
     expect(r.boards).toBe(7);
     // By size 100/144 12... : 6.25 8/12 2 + 2 10 13/12 + 4 6 9/12 1.25.
     expect(r.bySize.in('bf')).toBeCloseTo(8.33333333 + 21.66666667 + 22.5, 6);
+    expect(r.difference.value).toBe(0);
     expect(r.sentence).toBe('7 boards, 52.5 board feet by the hardwood rule: what their sizes hold.');
   });
   it('by the softwood rule rounds nothing, and counts under an inch as an inch', () => {
