@@ -105,7 +105,7 @@ function byStrengthGroup(species: string, condition: Condition): Mechanical | un
   return undefined;
 }
 
-/** The row of an Australian strength group, S1 to S7 green and SD1 to SD8 seasoned. */
+/** The row of an Australian strength group, S1 to S7 green and SD1 to SD6 seasoned. */
 export function strengthGroup(name: string): DataRow | undefined {
   return tableRows('strength-groups.as-2878').find((r) => r.text('strength_group') === name.toUpperCase());
 }

@@ -5896,7 +5896,7 @@ export interface PassageOutput {
 /** An answer of {@link passage}. */
 export interface PassageResult extends PassageOutput, ResultMethods {}
 
-/** What {@link heightsForPeople} takes. Whom a height of counter, bench, stool or table suits, by published body measures; the height that suits most; access for wheelchair users; school sizes by stature. */
+/** What {@link heightsForPeople} takes. Whom a height of counter, bench, stool or table suits, by published body measures; the height that suits most; access for wheelchair users; school sizes by the lower leg. */
 export interface HeightsForPeopleInput {
   /**
    * What it is.
@@ -5924,10 +5924,10 @@ export interface HeightsForPeopleInput {
    */
   readonly shoes?: Written<'length'>;
   /**
-   * Stature. Stature of a child, for the school size.
-   * Takes a length such as "900 mm", at least 800 mm and at most 2070 mm.
+   * Lower leg. Of a child who sits in shoes: from the floor to the back of the knee, for the school size.
+   * Takes a length such as "900 mm", at least 260 mm and at most 600 mm.
    */
-  readonly stature?: Written<'length'>;
+  readonly lowerLeg?: Written<'length'>;
 }
 /** What {@link heightsForPeople} gives, beside workings, cautions, sources and chart. */
 export interface HeightsForPeopleOutput {
@@ -5960,11 +5960,11 @@ export interface HeightsForPeopleOutput {
    */
   readonly access: string;
   /**
-   * School seat. Height of a school seat for that stature.
+   * School seat. Height of a school seat for that leg.
    */
   readonly schoolSeat?: Quantity<'length'> | undefined;
   /**
-   * School table. Height of a school table for that stature.
+   * School table. Height of a school table for that leg.
    */
   readonly schoolTable?: Quantity<'length'> | undefined;
 }

@@ -69,15 +69,9 @@ const unverified = [
   'astm-d245, quality factor under a strength ratio of 45 %',
   'astm-d245, size factor, 2 in and power 1/9',
   'bodyspace-tables, British adults 19 to 65, elbow height',
-  'en-1729-1, sizes by stature, mark 3',
   'en-1990, Table A1.1, psi_2, places of assembly and shops',
   'en-1995-1-1, 2.2.3 and Table 3.2',
-  'en-1995-1-1, 8.7.2 with the steel rules of EN 1993-1-8',
-  'fpl-gtr-190, Table 5-1',
-  'fpl-gtr-190, Table 5-1, elastic ratios',
-  'fpl-gtr-190, ch. 4, specific gravity and volumetric shrinkage',
   'fpl-gtr-190, ch. 8, wood screws, withdrawal',
-  'super-foot, one twelfth of a cubic foot',
 ];
 
 describe('recalled figures behind the notebooks', () => {

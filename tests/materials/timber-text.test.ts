@@ -16,7 +16,7 @@ describe('a timber in a cell', () => {
     expect(text).not.toMatch(/undefined|NaN|\(10th/);
   });
   it('says which figures are recalled', () => {
-    expect(shown('iroko')['text/plain']).toMatch(/not yet verified/);
+    expect(shown('greenheart')['text/plain']).toMatch(/not yet verified/);
     expect(shown('Douglas-fir')['text/plain']).toMatch(/worked out from printed figures/);
     expect(shown('white oak')['text/plain']).not.toMatch(/Table 4-3[^\n]*recalled/);
   });

@@ -48,7 +48,7 @@ export const steelAllowed = formula({
   result: variable('force', 'pull allowed on the steel of one screw'),
   expression: '0.9 F_u / (1.25 * 1.5)',
   variables: { F_u: variable('force', 'pull that breaks the steel of one screw') },
-  source: cite('en-1995-1-1', '8.7.2 with the steel rules of EN 1993-1-8', { read: 'memory' }),
+  source: cite('en-1993-1-8', 'Table 3.4, tension resistance, with the partial factor of Table 2.1'),
 });
 /** Pull allowed before the head goes through the piece it draws up. */
 export const headAllowed = formula({

@@ -8,9 +8,12 @@ import { usualVolumetric, type Density } from '../../materials/specific-gravity.
 import type { Timber } from '../../materials/timber.js';
 
 export const densitySource = cite('fpl-gtr-190', 'ch. 4, p. 4-9 to 4-11');
-const gravitySource = cite('fpl-gtr-190', 'ch. 4, specific gravity and volumetric shrinkage', {
-  read: 'memory',
-});
+const basesSource = cite('fpl-gtr-190', 'Table 4-5, oven-dry mass over the volume at a moisture');
+const linearSource = cite(
+  'fpl-gtr-190',
+  'Eq. 13-3, shrinkage in proportion to the moisture lost below fibre saturation',
+);
+const usualSource = cite('fpl-gtr-190', 'ch. 4, usual volumetric shrinkage', { read: 'memory' });
 const ndsSource = cite('engineering-toolbox-wood-density', 'NDS form of density');
 
 const M = variable('moisture', 'moisture content', { unit: '%' });
@@ -30,7 +33,7 @@ export const densityRule = formula({
 export const shrunkRule = formula({
   symbol: 'S_M',
   result: variable('share', 'shrinkage of volume from green to this moisture', { unit: '%' }),
-  source: gravitySource,
+  source: linearSource,
   expression: 'S_v * (f - M) / f',
   variables: {
     S_v: variable('share', 'shrinkage of volume from green to oven-dry', { unit: '%' }),
@@ -41,7 +44,7 @@ export const shrunkRule = formula({
 export const gravityRule = formula({
   symbol: 'G',
   result: variable('ratio', 'specific gravity on the volume at this moisture'),
-  source: gravitySource,
+  source: basesSource,
   expression: 'G_b / (1 - S_M)',
   variables: {
     G_b: variable('ratio', 'specific gravity on the green volume'),
@@ -53,7 +56,7 @@ export const usualShrinkRule = formula({
   result: variable('share', 'shrinkage of volume from green to oven-dry, where it is not known', {
     unit: '%',
   }),
-  source: gravitySource,
+  source: usualSource,
   expression: '26.5 G_b',
   empirical: true,
   variables: { G_b: variable('ratio', 'specific gravity on the green volume') },
@@ -80,7 +83,7 @@ export function gravityAt(
 ): number {
   const S_v = volumetric ?? trace.evaluate(usualShrinkRule, { G_b: basic });
   if (moisture >= saturation) {
-    trace.note('At or above fibre saturation (30 %) the volume is the green volume.', gravitySource);
+    trace.note('At or above fibre saturation (30 %) the volume is the green volume.', basesSource);
     return trace.evaluate(gravityRule, { G_b: basic, S_M: 0 });
   }
   const S_M = trace.evaluate(shrunkRule, { S_v, f: saturation, M: moisture });

@@ -31,7 +31,7 @@ const acrossRule = formula({
   symbol: 'E_x',
   result: variable('modulus', 'modulus of elasticity across the grain', { unit: 'GPa' }),
   basis: 'published',
-  source: cite('fpl-gtr-190', 'Table 5-1', { read: 'memory' }),
+  source: cite('fpl-gtr-190', 'Table 5-1, elastic ratios'),
   expression: 'r E_L',
   variables: {
     r: variable('ratio', 'share of the modulus along the grain'),

@@ -58,18 +58,19 @@ export function bodyOf(who: 'men' | 'women', measure: string): BodyMeasure {
   };
 }
 
-/** Seat and table of the school size whose range of stature has this one nearest its middle; undefined outside them all. */
-export function schoolSize(stature: number): { seat: number; table: number; citation: Citation } | undefined {
-  const at = stature * 1000;
-  const [row] = tableRows('school-heights.en-1729')
-    .map((r) => ({ r, from: r.number('stature_from_mm') as number, to: r.number('stature_to_mm') as number }))
-    .filter(({ from, to }) => at >= from - 1e-6 && at <= to + 1e-6)
-    .sort((a, b) => Math.abs(at - (a.from + a.to) / 2) - Math.abs(at - (b.from + b.to) / 2));
-  return (
-    row && {
-      seat: (row.r.number('seat_mm') as number) / 1000,
-      table: (row.r.number('table_mm') as number) / 1000,
-      citation: row.r.citation,
-    }
-  );
+/**
+ * Seat and table of the largest school size whose seat is no higher than the lower leg: a seat too high presses the thighs.
+ * Undefined below the smallest. Lengths in m.
+ */
+export function schoolSize(
+  lowerLeg: number,
+): { seat: number; table: number; citation: Citation } | undefined {
+  return tableRows('school-heights.en-1729')
+    .map((r) => ({
+      seat: (r.number('seat_mm') as number) / 1000,
+      table: (r.number('table_mm') as number) / 1000,
+      citation: r.citation,
+    }))
+    .filter(({ seat }) => seat <= lowerLeg + 1e-9)
+    .sort((a, b) => b.seat - a.seat)[0];
 }

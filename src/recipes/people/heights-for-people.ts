@@ -39,7 +39,7 @@ const shareOf = (who: People, use: Use, height: number, shoes: number): number =
 
 /**
  * The share of adults whom a height of counter, bench, seat or table suits, the height that suits most, what published
- * access rules ask for, and school sizes by a child's stature. Body measures vary normally; adults are half women.
+ * access rules ask for, and school sizes by a child's lower leg. Body measures vary normally; adults are half women.
  * Lengths in, a share out. Source: published body measures; how far a surface lies from the elbow is common practice.
  */
 export const heightsForPeople = recipe({
@@ -47,7 +47,7 @@ export const heightsForPeople = recipe({
   title: 'Heights that suit people',
   topic: 'people',
   about:
-    'Whom a height of counter, bench, stool or table suits, by published body measures; the height that suits most; access for wheelchair users; school sizes by stature.',
+    'Whom a height of counter, bench, stool or table suits, by published body measures; the height that suits most; access for wheelchair users; school sizes by the lower leg.',
   sources: [cite('bodyspace-tables', 'body measures'), cite('ada-standards-2010', '306, 902 and 904')],
   inputs: {
     use: field.choice(Object.keys(uses) as Use[], { label: 'what it is', default: 'standing, light work' }),
@@ -66,11 +66,11 @@ export const heightsForPeople = recipe({
       max: '100 mm',
       default: '25 mm',
     }),
-    stature: field.length({
-      label: 'stature',
-      help: 'Stature of a child, for the school size.',
-      min: '800 mm',
-      max: '2070 mm',
+    lowerLeg: field.length({
+      label: 'lower leg',
+      help: 'Of a child who sits in shoes: from the floor to the back of the knee, for the school size.',
+      min: '260 mm',
+      max: '600 mm',
       optional: true,
     }),
   },
@@ -87,12 +87,12 @@ export const heightsForPeople = recipe({
     access: out.text({ label: 'access for wheelchair users' }),
     schoolSeat: out.length({
       label: 'school seat',
-      help: 'Height of a school seat for that stature.',
+      help: 'Height of a school seat for that leg.',
       optional: true,
     }),
     schoolTable: out.length({
       label: 'school table',
-      help: 'Height of a school table for that stature.',
+      help: 'Height of a school table for that leg.',
       optional: true,
     }),
   },
@@ -115,7 +115,7 @@ export const heightsForPeople = recipe({
       `Suits where the ${rule.measure} with shoes is ${rule.words}: ${(share * 100).toFixed(0)} % of ${given.people}.`,
     );
     const access = accessWords(use, height);
-    const school = given.stature === undefined ? undefined : schoolSize(given.stature);
+    const school = given.lowerLeg === undefined ? undefined : schoolSize(given.lowerLeg);
     if (school) trace.source(school.citation);
     return {
       sentence: `${(height * 1000).toFixed(0)} mm suits ${(share * 100).toFixed(0)} % of ${given.people} (${use}); the average person is best served by ${(best * 1000).toFixed(0)} mm.`,

@@ -7,13 +7,14 @@ import type { Timber } from '../../materials/timber.js';
 import type { materialFields } from './material-fields.js';
 import type { Material } from './design-values.js';
 
+const ratiosSource = cite('fpl-gtr-190', 'Table 5-1, elastic ratios');
 const E = variable('modulus', 'modulus of elasticity along the grain', { unit: 'MPa' });
 const acrossModulus = formula({
   symbol: 'E_x',
   result: variable('modulus', 'modulus of elasticity across the grain', { unit: 'MPa' }),
   expression: 'e E',
   variables: { e: variable('ratio', 'modulus across as a share of that along'), E },
-  source: cite('fpl-gtr-190', 'Table 5-1, elastic ratios', { read: 'memory' }),
+  source: ratiosSource,
 });
 const rollingModulus = formula({
   symbol: 'G_x',
@@ -32,8 +33,8 @@ const acrossStress = formula({
 
 export const acrossFormulas = [acrossModulus, rollingModulus, acrossStress];
 
-// Ratios of Table 5-1 run from 0.04 to 0.10 in the tangential direction, that of a flat-sawn board; tension across
-// the grain of its species from 1.5 MPa up.
+// Ratios of Table 5-1 that were read run from 0.050 to 0.083 in the tangential direction, that of a flat-sawn board; tension across
+// the grain of all but one of 105 woods from 1.5 MPa up.
 const lowRatio = 0.04;
 const lowTension = 1.5e6;
 
@@ -42,6 +43,7 @@ export function acrossOf(given: Parsed<typeof materialFields>, along: Material, 
   const timber = speciesOf(given);
   const ratios = timber?.elasticRatios();
   const tension = timber?.mechanical()?.tensionAcross;
+  for (const row of ratios?.rows ?? []) trace.source(row.citation);
   warnOfAssumed(ratios !== undefined, tension !== undefined || given.allowableBending !== undefined, trace);
   const E_x = trace.evaluate(acrossModulus, { e: ratios?.tangential.middle ?? lowRatio, E: along.E });
   return {
@@ -64,15 +66,15 @@ function warnOfAssumed(hasRatios: boolean, hasStrength: boolean, trace: Trace): 
   if (!hasRatios)
     trace.warn(
       dataCaution(
-        'no elastic ratios are held for this timber: 4 % of the stiffness along the grain was taken, the low end of the published ratios',
-        cite('fpl-gtr-190', 'Table 5-1', { read: 'memory' }),
+        'no elastic ratios are held for this timber: 4 % of the stiffness along the grain was taken, less than the 5 to 8 % printed for other woods',
+        ratiosSource,
       ),
     );
   if (!hasStrength)
     trace.warn(
       dataCaution(
         'no strength across the grain is held for this timber: 1.5 MPa was taken, the low end of the published means',
-        cite('fpl-gtr-190', 'Table 5-3', { read: 'memory' }),
+        cite('fpl-gtr-282', 'Table 5-3b, tension perpendicular to the grain'),
       ),
     );
 }

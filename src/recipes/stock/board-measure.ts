@@ -51,7 +51,7 @@ const superficial = formula({
   expression: '12 V',
   empirical: true,
   variables: { V: variable('volume', 'volume of all pieces', { unit: 'ft3' }) },
-  source: cite('super-foot', 'one twelfth of a cubic foot', { read: 'memory' }),
+  source: cite('super-foot', 'the same volume as a board foot'),
   basis: 'definition',
 });
 

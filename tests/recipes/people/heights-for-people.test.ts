@@ -61,7 +61,7 @@ describe('heightsForPeople', () => {
     expect(at('690 mm', { use: 'room for the knees' }).access).toMatch(/room for a wheelchair/);
   });
   it('a child of 1.30 m sits at 350 mm at a table of 590 mm', () => {
-    const r = at('600 mm', { stature: '1300 mm' });
+    const r = at('600 mm', { lowerLeg: '355 mm' });
     expect([r.schoolSeat?.in('mm'), r.schoolTable?.in('mm')]).toEqual([350, 590]);
   });
 });
