@@ -6,12 +6,18 @@ const files = readdirSync('tests', { recursive: true, encoding: 'utf8' })
   .map((path) => `tests/${path.replaceAll('\\', '/')}`)
   .filter((path) => path.endsWith('.test.ts') && !/^tests\/(jupyter|browser)\//.test(path));
 
+/** Files that start servers, kernels and commands as processes of their own, and kill them: `npm run test:processes`. */
+const processes = files.filter((path) => readFileSync(path, 'utf8').includes("'node:child_process'"));
+
 /** Files that replace a module or something global, or start kernels and servers, load all modules for themselves. */
 const changesGlobals =
   /\bvi\.(mock|doMock|stubGlobal|resetModules|useFakeTimers)\b|\bglobalThis\b|\bprocess\.env\[/;
 const isolated = files.filter(
-  (path) => /^tests\/(kernel|server)\//.test(path) || changesGlobals.test(readFileSync(path, 'utf8')),
+  (path) =>
+    !processes.includes(path) &&
+    (/^tests\/(kernel|server)\//.test(path) || changesGlobals.test(readFileSync(path, 'utf8'))),
 );
+const shared = files.filter((path) => !isolated.includes(path) && !processes.includes(path));
 
 export default defineConfig({
   test: {
@@ -25,9 +31,10 @@ export default defineConfig({
       // Modules are loaded once a thread and shared: loading them for each file is half of the time.
       {
         extends: true,
-        test: { name: 'shared', include: files.filter((path) => !isolated.includes(path)), isolate: false },
+        test: { name: 'shared', include: shared, isolate: false },
       },
       { extends: true, test: { name: 'isolated', include: isolated } },
+      { extends: true, test: { name: 'processes', include: processes } },
     ],
   },
 });

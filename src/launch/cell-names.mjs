@@ -1,5 +1,5 @@
-// Writes dist/kernel/names.json: for each name the package offers, the declaration file it comes from. With it a cell
-// loads the types of the few names it mentions instead of all of them.
+// Writes dist/kernel/names.json: for each name the package offers, the declaration file it comes from, its name there, and
+// 'type' where it is no value. With it a cell loads the types of the few names it mentions instead of all of them.
 import { createRequire } from 'node:module';
 import { existsSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
@@ -26,7 +26,8 @@ export function writeCellNames(root) {
     const meant = exported.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(exported) : exported;
     const file = meant.declarations?.[0]?.getSourceFile();
     if (file && file.isDeclarationFile && checker.getSymbolAtLocation(file)?.exports?.has(meant.name)) {
-      names[exported.name] = [relative(dist, file.fileName).replaceAll('\\', '/'), meant.name];
+      const place = [relative(dist, file.fileName).replaceAll('\\', '/'), meant.name];
+      names[exported.name] = meant.flags & ts.SymbolFlags.Value ? place : [...place, 'type'];
     }
   }
   writeFileSync(out, JSON.stringify(names));

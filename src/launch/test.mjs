@@ -1,5 +1,6 @@
 // npm test: installs, builds, then runs the checks in two lanes side by side (format, lint and types; the tests that need Node
-// alone) and closes with a line for each and the count. Arguments go to vitest, and then nothing else runs.
+// alone, but for those that start processes of their own: `npm run test:processes`) and closes with a line for each and the
+// count. Arguments go to vitest, and then nothing else runs.
 import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -58,7 +59,10 @@ async function tests(args) {
 install({ tests: true });
 await buildIfNeeded();
 const chosen = process.argv.slice(2);
-const [tested, checked] = await Promise.all([tests(chosen), chosen.length > 0 ? [] : checksInTurn()]);
+const [tested, checked] = await Promise.all([
+  tests(chosen.length > 0 ? chosen : ['--project', '!processes']),
+  chosen.length > 0 ? [] : checksInTurn(),
+]);
 for (const { code, text } of checked) if (code !== 0) process.stdout.write(`\n${text}`);
 for (const { name, code, seconds } of [...checked, tested])
   console.log(`${name.padEnd(6)} ${code === 0 ? 'ok' : 'FAILED'} (${seconds} s)`);

@@ -31,7 +31,7 @@ export default {
       if (/worker/.test(route.request().url())) await held;
       await route.continue();
     });
-    await page.goto(bench.address);
+    await page.goto(bench.address, { waitUntil: 'commit' });
     await page.waitForSelector('.questions');
     assert.equal(await page.locator('.questions a[href]').count(), 0, 'the questions are held back');
     const before = await place();

@@ -48,6 +48,9 @@ export type Compiled = { cell: CompiledCell } | { problems: CellProblem[] };
 /** Errors that do not stop a notebook cell: a `let` whose type only a later cell decides, and a package without typings. Both are `any`. */
 const tolerated = new Set([7034, 7005, 7016]);
 
+/** "Cannot find name", without a suggestion. */
+const unknownName = 2304;
+
 export function compileCell(program: IncrementalProgram, source: string): Compiled {
   const { ts } = program;
   // A cell that is one object literal parses as a block; the object is meant.
@@ -58,8 +61,9 @@ export function compileCell(program: IncrementalProgram, source: string): Compil
     .filter((d) => d.category === ts.DiagnosticCategory.Error && !tolerated.has(d.code));
   if (found.length === 0) return { cell: emitCell(program, file, asObject ? 1 : 0) };
   program.drop(file);
-  // A name may be one of the package's whose types are not loaded yet.
-  if (program.loadWholePackage()) return compileCell(program, source);
+  // With all names in scope the compiler knows the one that was meant.
+  if (found.some(({ code }) => code === unknownName) && program.loadWholePackage())
+    return compileCell(program, source);
   const problems = found.map((d) => explainModule(program, problemOf(ts, file, d, asObject)));
   return { problems: problems.sort((a, b) => a.line - b.line || a.column - b.column) };
 }

@@ -24,7 +24,6 @@ interface CursorInCell {
 
 export function completeCell(session: SessionView, code: string, cursor: number): Completions {
   const program = session.language();
-  program.loadWholePackage();
   const file = program.add(code);
   const at = { file, code, position: toUnits(code, cursor) };
   try {
@@ -69,7 +68,8 @@ function byTypes(session: SessionView, { file, code, position }: CursorInCell): 
     info?.optionalReplacementSpan ?? entries.find((entry) => entry.replacementSpan)?.replacementSpan;
   const word = /[\p{ID_Continue}$#]*$/u.exec(code.slice(0, position))?.[0] ?? '';
   const start = span && span.start <= position ? span.start : position - word.length;
-  const usable = entries.filter(isUsable);
+  const usable: NamedEntry[] = entries.filter(isUsable);
+  if (info?.isGlobalCompletion) usable.push(...packageEntries(session, code.slice(0, start)));
   const typed = code.slice(start, position);
   const exact = usable.filter((entry) => entry.name.startsWith(typed));
   const found =
@@ -84,6 +84,19 @@ function byTypes(session: SessionView, { file, code, position }: CursorInCell): 
     cursor_start: toPoints(code, start),
     cursor_end: toPoints(code, position),
   };
+}
+
+type NamedEntry = Pick<TS.CompletionEntry, 'name' | 'sortText'>;
+
+/** The compiler's own order: names in scope before global ones. */
+const ownNames = '11';
+/** Where the grammar wants a type. */
+const beforeType = /(?:[:<|&]|\b(?:as|extends|implements|satisfies|keyof))\s*$/;
+
+/** The package's names, whose types may not be loaded: they stand beside the cell's own. */
+function packageEntries(session: SessionView, before: string): NamedEntry[] {
+  const names = session.language().packageExports.names(beforeType.test(before));
+  return names.map((name) => ({ name, sortText: ownNames }));
 }
 
 /** An entry that can be inserted as its plain name, and is not one of the kernel's own. */

@@ -42,7 +42,7 @@ export class IncrementalProgram {
   private readonly valueScope: CellFile;
   private readonly typeScope: CellFile;
   private readonly packageScope: CellFile;
-  private readonly packageExports: PackageExports;
+  readonly packageExports: PackageExports;
   /** How often the checker was replaced because of its age: each time much memory can be released. */
   programRebuilds = 0;
   private fullNodeTypes = false;
@@ -125,7 +125,7 @@ export class IncrementalProgram {
     return this.packageExports.symbols(checker, fileOf);
   }
 
-  /** Loads the types of all the package's names: for completion, and before a name is called unknown. False if they were. */
+  /** Loads the types of all the package's names, before a name is called unknown. False if they were. */
   loadWholePackage(): boolean {
     if (!this.packageExports.loadAll()) return false;
     this.rebuild();

@@ -16,7 +16,6 @@ export function inspectCell(
   inDepth: boolean,
 ): MimeBundle | undefined {
   const program = session.language();
-  program.loadWholePackage();
   const file = program.add(code);
   try {
     const node = nodeNear(program.ts, file, code, toUnits(code, cursor));

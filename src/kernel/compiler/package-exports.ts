@@ -3,8 +3,8 @@ import type TS from 'typescript';
 import type { ProgramHost } from './program-host.js';
 import { moduleSymbol } from './typescript-internals.js';
 
-/** For each exported name the declaration file it comes from, relative to the declarations, and its name there. */
-type ExportIndex = Record<string, [file: string, name: string]>;
+/** For each exported name the declaration file it comes from, relative to the declarations, its name there, and whether it is a type alone. */
+type ExportIndex = Record<string, [file: string, name: string, kind?: 'type']>;
 
 export class PackageExports {
   private readonly index: ExportIndex | undefined;
@@ -25,6 +25,12 @@ export class PackageExports {
   files(): string[] {
     if (this.whole) return this.host.isFile(this.publicTypes) ? [this.publicTypes] : [];
     return [...new Set([...this.referenced.values()].map(({ path }) => path))];
+  }
+
+  /** Every name, loaded or not: the values, with `types` the types too. */
+  names(types: boolean): string[] {
+    const entries = Object.entries(this.index ?? {});
+    return entries.flatMap(([name, [, , kind]]) => (types || kind !== 'type' ? [name] : []));
   }
 
   /** From now on all names. False if that was so already. */
