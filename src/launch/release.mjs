@@ -88,7 +88,7 @@ function tryRecipe(home) {
 
 /** Without the packages of the kernel a notebook is refused in one line, which says what to install; with them it runs. */
 function tryNotebook(home) {
-  const notebook = join(home, 'node_modules/joiners-reckoner/notebooks/01-first-reckonings.ipynb');
+  const notebook = join(home, 'node_modules/joiners-reckoner/notebooks/01-first-calculations.ipynb');
   const refused = reckoner(home, ['run', notebook]);
   const advice = /^reckoner: .*: npm install ([^\n]*)\n$/.exec(refused.stderr);
   expect(

@@ -77,7 +77,7 @@ class User:
         home = FOLDER / "homes" / self.name
         home.mkdir(parents=True)
         (home / "shared").symlink_to(FOLDER / "notebooks")
-        shutil.copy(FOLDER / "notebooks" / "01-first-reckonings.ipynb", home)
+        shutil.copy(FOLDER / "notebooks" / "01-first-calculations.ipynb", home)
         await fetch(f"/hub/api/users/{self.name}", "POST", "{}")
         await fetch(f"/hub/api/users/{self.name}/server", "POST", "{}")
 
@@ -88,7 +88,7 @@ class User:
         specs = await eventually(lambda: fetch(f"{base}api/kernelspecs"), 60, "the kernelspecs")
         assert "reckoner" in specs["kernelspecs"], specs["kernelspecs"].keys()
         listed = await fetch(f"{base}api/contents/")
-        assert "01-first-reckonings.ipynb" in [entry["name"] for entry in listed["content"]], listed
+        assert "01-first-calculations.ipynb" in [entry["name"] for entry in listed["content"]], listed
         self.kernel = await fetch(f"{base}api/kernels", "POST", json.dumps({"name": "reckoner"}))
         url = f"ws://127.0.0.1:{PORT}{base}api/kernels/{self.kernel['id']}/channels"
         self.socket = await websocket_connect(HTTPRequest(url, headers={"Authorization": f"token {TOKEN}"}))
