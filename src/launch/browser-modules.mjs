@@ -11,6 +11,7 @@ import {
 } from 'node:fs';
 import { basename, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import Papa from 'papaparse';
 import { bundledPackages } from './notices.mjs';
 
 /** Modules of ours that need Node, and what takes their place. */
@@ -96,6 +97,18 @@ function plainNode(n) {
   return parts;
 }
 
+/** A table without the column that no code reads: the address where a row was read is for whoever checks data/. */
+function withoutAddresses(text) {
+  const rows = Papa.parse(text, { skipEmptyLines: true }).data;
+  const column = rows[0].indexOf('address');
+  return column < 0
+    ? text
+    : Papa.unparse(
+        rows.map((row) => row.toSpliced(column, 1)),
+        { newline: '\n' },
+      );
+}
+
 /** Puts before a module of ours the tables that it reads, the sources that it cites and its formulas, parsed. */
 function withData(root, compile) {
   const sources = JSON.parse(readFileSync(join(root, 'data/sources.json'), 'utf8'));
@@ -108,7 +121,7 @@ function withData(root, compile) {
     setup(build) {
       build.onResolve({ filter: /^data:/ }, ({ path }) => ({ path: path.slice(5), namespace: 'data' }));
       build.onLoad({ filter: /.*/, namespace: 'data' }, ({ path }) => {
-        const text = readFileSync(join(root, 'data', path), 'utf8');
+        const text = withoutAddresses(readFileSync(join(root, 'data', path), 'utf8'));
         const contents = `export const table = ${JSON.stringify({ name: path, text })};\nexport const sources = ${JSON.stringify(citedIn(text))};`;
         return { contents, loader: 'js' };
       });
