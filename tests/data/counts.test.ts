@@ -1,6 +1,8 @@
 // The counts that chapter 90 shows, against a count of the files by another reader of CSV.
 import { describe, expect, it } from 'vitest';
+import { readFileSync } from 'node:fs';
 import { dataCounts } from '../../src/recipes/data-counts.js';
+import { checkTopics } from '../../src/recipes/published-checks.js';
 import { csvRows, tableNames } from './csv-table.js';
 
 describe('counts of the data', () => {
@@ -29,5 +31,16 @@ describe('counts of the data', () => {
   it('hold far fewer figures from memory than were read or worked out', () => {
     expect(counts.byReading['memory'] ?? 0).toBeLessThanOrEqual(150);
     expect(counts.rows).toBeGreaterThan(2300);
+  });
+});
+
+describe('chapter 90', () => {
+  const chapter = readFileSync(new URL('../../notebooks/90-checked-against-print.ipynb', import.meta.url), 'utf8');
+  it.each(checkTopics)('shows the checks of %s', (topic) => {
+    expect(chapter).toContain(`"tables.get('${topic}')"`);
+  });
+  it('shows rows by reading and by source, what is from memory and what rests on it', () => {
+    for (const part of ['byReading', 'bySourceKind', 'bySourceReading', 'fromMemory', "s.read === 'memory'"])
+      expect(chapter).toContain(part);
   });
 });
