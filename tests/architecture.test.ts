@@ -14,6 +14,7 @@ const layers = [
   'engine',
   'materials',
   'recipes',
+  'sketches',
   'explore',
   'shop',
   'notes',

@@ -7,6 +7,7 @@ import { limitsOf, referencePage, relatedTo } from '../engine/reference-page.js'
 import { catalogue } from '../recipes/catalogue.js';
 import { citationText } from '../engine/source.js';
 import { evidenceOf, evidenceText } from '../recipes/evidence.js';
+import { sketchLines, sketchMarkdown } from '../sketches/recipe-sketch.js';
 import { glossaryEntry, recipesUsing, termsOf, type GlossaryEntry } from '../recipes/glossary.js';
 import { findRecipe } from './recipe-arguments.js';
 import { formOf, type Words } from './usage.js';
@@ -24,7 +25,8 @@ export async function show(words: Words): Promise<number> {
   }
   const recipe = findRecipe(words.plain[0]);
   if (form === 'json') process.stdout.write(`${JSON.stringify(recipeJsonSchema(recipe), null, 2)}\n`);
-  else if (form === 'markdown') process.stdout.write(`${await referencePage(recipe, catalogue)}\n`);
+  else if (form === 'markdown')
+    process.stdout.write(`${await referencePage(recipe, catalogue, sketchMarkdown(recipe))}\n`);
   else process.stdout.write(`${await describe(recipe)}\n`);
   return 0;
 }
@@ -44,7 +46,10 @@ export function termText(entry: GlossaryEntry): string {
 
 /** The recipe as text for a terminal. */
 async function describe(r: AnyRecipe): Promise<string> {
-  const lines = [`${r.name}: ${r.title}  (${r.topic})`, '', r.about, '', 'Takes'];
+  const lines = [`${r.name}: ${r.title}  (${r.topic})`, '', r.about, ''];
+  const sketch = sketchLines(r);
+  if (sketch.length > 0) lines.push('Sketch', ...indented(sketch.join('\n')), '');
+  lines.push('Takes');
   for (const [name, f] of Object.entries(r.inputs)) lines.push(...fieldLines(name, f, '  '));
   lines.push('', 'Gives');
   for (const [name, o] of Object.entries(r.outputs))

@@ -3,7 +3,6 @@ import { renderSvg } from '../charts/svg.js';
 import type { AnyRecipe } from './any-recipe.js';
 import type { Field } from './field.js';
 import type { Formula } from './formula.js';
-import { letteredSketch } from './lettered-sketch.js';
 import { callOf } from './recipe-call.js';
 import { resultInternals, type Result } from './result.js';
 import { citationText } from './source.js';
@@ -37,27 +36,6 @@ export const limitsOf = (r: AnyRecipe, example: Result): readonly string[] => [
   ...new Set(r.limitsOf(r.read(r.example), resultInternals(example)?.raw ?? {})),
 ];
 
-/** The drawing of the example, with letters for what is measured and a list of what they stand for. */
-async function sketchLines(r: AnyRecipe, example: Result): Promise<string[]> {
-  const internals = resultInternals(example);
-  const outputs = Object.entries(r.outputs).flatMap(([name, o]) => {
-    const raw = internals?.raw[name];
-    return raw === undefined ? [] : [{ name, label: o.label, ...o.format(raw) }];
-  });
-  const sketch = letteredSketch(example.chart, [...(internals?.inputs ?? []), ...outputs]);
-  if (!sketch) return [];
-  return [
-    '## Sketch',
-    '',
-    await picture('Sketch of what is measured', sketch.spec),
-    '',
-    ...table(
-      ['Letter', 'Name', 'Meaning'],
-      sketch.letters.map(({ letter, name, label }) => [letter, `\`${name}\``, label]),
-    ),
-  ];
-}
-
 /** A chart as a picture in Markdown. */
 async function picture(says: string, spec: ChartSpec): Promise<string> {
   const svg = await renderSvg(spec);
@@ -66,9 +44,13 @@ async function picture(says: string, spec: ChartSpec): Promise<string> {
 
 /**
  * The reference page of a recipe as Markdown: what it answers, inputs, outputs, formulas, the example with its result and
- * cautions, sources, and the recipes of the same topic given as `related`.
+ * cautions, sources, and the recipes of the same topic given as `related`. `sketch` is the Markdown of its lettered sketch.
  */
-export async function referencePage(r: AnyRecipe, related: readonly AnyRecipe[] = []): Promise<string> {
+export async function referencePage(
+  r: AnyRecipe,
+  related: readonly AnyRecipe[] = [],
+  sketch: readonly string[] = [],
+): Promise<string> {
   const result = await r(r.example);
   const inputs = Object.entries(r.inputs).map(([n, f]) => [`\`${n}\``, meaning(f), f.expects, defaultOf(f)]);
   const outputs = Object.entries(r.outputs).map(([n, o]) => [
@@ -86,7 +68,7 @@ export async function referencePage(r: AnyRecipe, related: readonly AnyRecipe[] 
     '',
     r.about,
     '',
-    ...(await sketchLines(r, result)),
+    ...(sketch.length > 0 ? ['## Sketch', '', ...sketch] : []),
     '## Inputs',
     '',
     ...table(['Name', 'Meaning', 'Takes', 'Default'], inputs),

@@ -1,12 +1,13 @@
 import type { AnyRecipe } from '../engine/any-recipe.js';
 import { referencePage } from '../engine/reference-page.js';
+import { sketchMarkdown } from '../sketches/recipe-sketch.js';
 import { pageHtml } from './html-page.js';
 import { markdownHtml } from './markdown-html.js';
 import { capitalised } from '../units/capitalised.js';
 
 /** The reference page of a recipe as self-contained HTML; it links to those of `all`, beside it, and to their index. */
 export async function referenceHtml(recipe: AnyRecipe, all: readonly AnyRecipe[]): Promise<string> {
-  const markdown = await referencePage(recipe, all);
+  const markdown = await referencePage(recipe, all, sketchMarkdown(recipe));
   const linked = markdown.replace(/^- `(\w+)`: (.*)$/gm, '- [$2]($1.html)');
   return html(recipe.title, `${linked}\n\n[All recipes](index.html)\n`);
 }

@@ -2,7 +2,7 @@ import { renderSvg } from '../../charts/svg.js';
 import { InputError } from '../../units/input-error.js';
 import type { AnyRecipe } from '../../engine/any-recipe.js';
 import type { Result } from '../../engine/result.js';
-import { InputForm, type FieldIssue } from './input-form.js';
+import { InputForm, rootOf, type FieldIssue } from './input-form.js';
 import { element } from './dom.js';
 import type { PersistedState } from './persisted-state.js';
 
@@ -27,9 +27,29 @@ export function hydrateResult(
       void view.compute(inputs, form);
     },
   });
-  section.replaceChildren(element('h3', {}, recipe.title), form.element, form.message, view.answer);
+  const sketch = section.querySelectorAll<HTMLElement>(':scope > .sketch');
+  form.showLetters(lettersOf(sketch));
+  section.replaceChildren(
+    element('h3', {}, recipe.title),
+    ...sketch,
+    form.element,
+    form.message,
+    view.answer,
+  );
   section.classList.add('alive');
   void view.compute(form.inputs, form);
+}
+
+/** Letters by field, read from the printed sketch. */
+function lettersOf(sketches: Iterable<Element>): ReadonlyMap<string, string> {
+  const letters = new Map<string, string>();
+  for (const sketch of sketches)
+    for (const mark of sketch.querySelectorAll('g[data-field]')) {
+      const field = rootOf(mark.getAttribute('data-field') ?? '');
+      const letter = mark.getAttribute('data-letter') ?? '';
+      letters.set(field, [letters.get(field), letter].filter(Boolean).join(', '));
+    }
+  return letters;
 }
 
 /** The answer of one recipe; a newer computation replaces an older one that is still on its way. */

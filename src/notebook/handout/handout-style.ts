@@ -4,6 +4,7 @@ export const handoutStyle = `
 .result,.chart,.exercise,.shown{border:1px solid var(--line);border-radius:8px;padding:.3rem 1.1rem 1rem;margin:1.4em 0}
 .shown{border:0;padding:0}
 .result>h3,.exercise>h3{margin-top:.9em}
+.sketch svg{display:block;width:100%;max-width:26rem;height:auto;margin:.4rem auto}.sketch text{font-family:system-ui,"DejaVu Sans",sans-serif}.input .letter{color:var(--accent);margin-right:.25em}
 .input{display:grid;grid-template-columns:minmax(0,1fr) minmax(0,1.25fr);gap:.1rem 1rem;align-items:center;padding:.3rem 0;border-bottom:1px solid var(--line)}
 .input>label{font-size:.95em}
 .input .issue{grid-column:1/-1;color:var(--mark);font-size:.9em}.input .issue:not(:empty)::before{content:"✗ "}

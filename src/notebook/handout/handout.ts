@@ -11,6 +11,8 @@ import { exerciseFrom, exerciseType, type ExerciseData } from '../../engine/exer
 import { readRows } from '../../engine/table-field.js';
 import { decodeText } from '../../engine/text-encoding.js';
 import type { Field, Fields } from '../../engine/field.js';
+import type { AnyRecipe } from '../../engine/any-recipe.js';
+import { recipeSketch } from '../../sketches/recipe-sketch.js';
 import { catalogue } from '../../recipes/catalogue.js';
 import { bundleHtml, attachmentsOf, overprinted, titleOf, withoutColours } from '../export/notebook-html.js';
 import type { Cell, CodeCell, MimeBundle, Notebook } from '../format/notebook.js';
@@ -105,13 +107,21 @@ class HandoutWriter {
       const id = `result-${this.results.length + 1}`;
       const inputs = withTables(recipe.inputs, computed.inputs as Record<string, unknown>, this.cwd);
       this.results.push({ id, recipe: recipe.name, inputs });
-      return `<section class="result" id="${id}">${html}</section>`;
+      return `<section class="result" id="${id}">${this.#sketchOf(recipe)}${html}</section>`;
     }
     const spec = sliderChart(data);
     if (spec === undefined) return `<section class="shown">${html}</section>`;
     const id = `chart-${this.charts.length + 1}`;
     this.charts.push({ id, spec });
     return `<section class="chart" id="${id}">${html}</section>`;
+  }
+
+  /** The lettered sketch of a recipe, folded where the page has shown it before. */
+  #sketchOf(recipe: AnyRecipe): string {
+    const sketch = recipeSketch(recipe);
+    if (sketch === undefined) return '';
+    const isFirst = this.results.filter(({ recipe: name }) => name === recipe.name).length === 1;
+    return `<details class="sketch"${isFirst ? ' open' : ''}><summary>What is measured</summary>${sketch.svg}</details>`;
   }
 
   /** The question and its check cell show the same exercise; what the check said to the notebook's author is left out. */

@@ -33,6 +33,7 @@ export class InputForm {
   inputs: Readonly<Record<string, unknown>>;
   readonly #rows = new Map<string, Row>();
   #frame = 0;
+  #letters: ReadonlyMap<string, string> = new Map();
 
   constructor(private readonly options: InputFormOptions) {
     this.inputs = { ...options.first, ...options.stored };
@@ -48,6 +49,12 @@ export class InputForm {
     this.message.textContent = elsewhere
       .map((issue) => (issue.field === '' ? issue.message : `${issue.field}: ${issue.message}`))
       .join(' ');
+  }
+
+  /** Puts the letters that fields have on a sketch before their labels. */
+  showLetters(letters: ReadonlyMap<string, string>): void {
+    this.#letters = letters;
+    this.#build();
   }
 
   #build(): void {
@@ -76,7 +83,13 @@ export class InputForm {
     const id = `${this.options.id}-${name}`;
     const control = controlFor(field, this.inputs[name], id, () => this.#changed());
     const issue = element('span', { class: 'issue', id: `${id}-issue` });
-    const label = element('label', { for: id, title: field.expects }, field.label);
+    const letter = this.#letters.get(name);
+    const label = element(
+      'label',
+      { for: id, title: field.expects },
+      ...(letter === undefined ? [] : [element('b', { class: 'letter' }, letter), ' ']),
+      field.label,
+    );
     return { control, issue, element: element('div', { class: 'input' }, label, control.element, issue) };
   }
 
@@ -94,7 +107,7 @@ export class InputForm {
 }
 
 /** `pieces[2].length` belongs to the field `pieces`. */
-const rootOf = (field: string): string => /^[\w$]*/.exec(field)?.[0] ?? '';
+export const rootOf = (field: string): string => /^[\w$]*/.exec(field)?.[0] ?? '';
 
 function showIssue(row: Row, name: string, issue: FieldIssue | undefined): void {
   const where =

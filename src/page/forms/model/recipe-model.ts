@@ -35,6 +35,20 @@ export interface OutputModel {
   readonly columns: readonly OutputModel[];
 }
 
+/** The lettered sketch of a recipe. */
+export interface SketchModel {
+  /** SVG in the colour of the text around it; what belongs to a letter stands in a group with `data-field`. */
+  readonly svg: string;
+  readonly letters: readonly {
+    readonly letter: string;
+    /** Name of a field or answer, or the path to a part of it. */
+    readonly field: string;
+    readonly isOutput: boolean;
+    readonly label: string;
+    readonly meaning: string;
+  }[];
+}
+
 /** A recipe as a maker sees it: a question, its fields and its figures. */
 export interface RecipeModel {
   readonly name: string;
@@ -52,4 +66,5 @@ export interface RecipeModel {
   readonly main: string | undefined;
   readonly inputs: readonly FieldModel[];
   readonly outputs: readonly OutputModel[];
+  readonly sketch: SketchModel | undefined;
 }

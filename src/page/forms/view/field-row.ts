@@ -10,7 +10,8 @@ import { capitalised } from '../../../units/capitalised.js';
 export interface RowContext {
   readonly recipe: string;
   readonly field: FieldModel;
-  readonly letter: string;
+  /** Letters that it has on the sketch. */
+  readonly letters: readonly string[];
   readonly id: string;
   /** A person gave plain data; undefined where they emptied it. */
   readonly write: (value: unknown) => void;
@@ -30,7 +31,7 @@ export interface RowState {
 /** Time after the last key until an error is shown, so that a text on its way is not scolded. */
 const patience = 550;
 
-/** One field of a form: letter, label, help, box, and what is to be said of it. */
+/** One field of a form: its letters on the sketch, label, help, box, and what is to be said of it. */
 export class FieldRow {
   readonly element: HTMLElement;
   readonly #control: Control;
@@ -42,7 +43,7 @@ export class FieldRow {
   #state: RowState | undefined;
 
   constructor(private readonly context: RowContext) {
-    const { field, id, letter, recipe } = context;
+    const { field, id, letters, recipe } = context;
     this.#message = el('p', { class: 'message', id: `${id}-message`, role: 'status' });
     this.#control = makeControl({
       field,
@@ -54,7 +55,11 @@ export class FieldRow {
     this.element = el(
       'div',
       { class: 'field-row', 'data-field': field.name },
-      el('span', { class: 'letter', 'aria-hidden': 'true' }, letter),
+      el(
+        'span',
+        { class: 'letters', 'aria-hidden': 'true' },
+        ...letters.map((letter) => el('span', { class: 'letter' }, letter)),
+      ),
       el(
         'div',
         { class: 'words' },

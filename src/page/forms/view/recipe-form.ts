@@ -4,6 +4,7 @@ import type { Outcome } from '../model/answer.js';
 import type { Argument } from '../model/argument.js';
 import type { FieldModel, RecipeModel } from '../model/recipe-model.js';
 import { FieldRow } from './field-row.js';
+import { SketchFigure } from './sketch-figure.js';
 import { capitalised } from '../../../units/capitalised.js';
 
 export interface FormHost {
@@ -37,12 +38,13 @@ export class RecipeForm {
     this.element = el('form', { class: 'recipe-form', 'aria-label': model.title, novalidate: true });
     this.element.addEventListener('submit', (event) => event.preventDefault());
     this.element.addEventListener('keydown', (event) => this.#onKey(event));
-    let letter = 0;
+    const sketch = model.sketch && new SketchFigure(model.sketch, { go: (name) => this.focus(name) });
+    if (sketch !== undefined) this.#addSketch(sketch);
     for (const field of [...first, ...this.#folded]) {
       const row = new FieldRow({
         recipe: model.name,
         field,
-        letter: letterAt(letter++),
+        letters: lettersOf(model, field),
         id: `${host.id}-${field.name}`,
         write: (value) => host.write(field.name, value),
         take: () => host.take(field),
@@ -51,6 +53,19 @@ export class RecipeForm {
       (this.#folded.includes(field) ? this.#more : this.element).append(row.element);
     }
     this.element.append(this.#general, this.#more);
+  }
+
+  /** The sketch stands over the fields, and the letters of the one that is looked at light up. */
+  #addSketch(sketch: SketchFigure): void {
+    this.element.append(sketch.element);
+    const fieldOf = ({ target }: Event): string | undefined =>
+      target instanceof Element ? target.closest<HTMLElement>('.field-row')?.dataset['field'] : undefined;
+    const focused = (): string | undefined =>
+      document.activeElement?.closest<HTMLElement>('.recipe-form .field-row')?.dataset['field'];
+    this.element.addEventListener('focusin', (event) => sketch.light(fieldOf(event)));
+    this.element.addEventListener('focusout', () => sketch.light(undefined));
+    this.element.addEventListener('pointerover', (event) => sketch.light(fieldOf(event) ?? focused()));
+    this.element.addEventListener('pointerleave', () => sketch.light(focused()));
   }
 
   focusFirst(): void {
@@ -114,7 +129,8 @@ function isInFront(field: FieldModel): boolean {
   return field.assumed === undefined && field.example !== undefined && field.inExample;
 }
 
-const letterAt = (i: number): string =>
-  i < 26
-    ? String.fromCharCode(65 + i)
-    : `${String.fromCharCode(64 + Math.floor(i / 26))}${String.fromCharCode(65 + (i % 26))}`;
+/** Letters of a field and its parts on the sketch; none where it has no place there. */
+const lettersOf = ({ sketch }: RecipeModel, { name }: FieldModel): readonly string[] =>
+  (sketch?.letters ?? [])
+    .filter(({ field, isOutput }) => !isOutput && (field === name || field.startsWith(`${name}.`)))
+    .map(({ letter }) => letter);

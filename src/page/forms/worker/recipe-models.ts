@@ -4,6 +4,7 @@ import type { Output } from '../../../engine/output.js';
 import { climates } from '../../../materials/climate.js';
 import { allGrades } from '../../../materials/grades.js';
 import { speciesNames } from '../../../materials/species.js';
+import { recipeSketch } from '../../../sketches/recipe-sketch.js';
 import { humanizeName } from '../../../notebook/handout/humanize.js';
 import type { OutputModel, RecipeModel } from '../model/recipe-model.js';
 import { fieldModel } from './field-model.js';
@@ -28,6 +29,7 @@ export function recipeModel(recipe: AnyRecipe): RecipeModel {
       fieldModel(name, field, recipe.example[name]),
     ),
     outputs: Object.entries(recipe.outputs).map(([name, output]) => outputModel(name, output)),
+    sketch: recipeSketch(recipe),
   };
 }
 

@@ -45,6 +45,7 @@ export function shopModel(): RecipeModel {
       inExample: true,
     })),
     outputs: [],
+    sketch: undefined,
   };
 }
 
