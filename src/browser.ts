@@ -20,6 +20,8 @@ export {
   money,
   share,
 } from './units/constructors.js';
+export { setUnits } from './units/unit-system.js';
+export type { UnitSystem } from './units/unit-system.js';
 export { InputError } from './units/input-error.js';
 export type { Issue } from './units/input-error.js';
 export type { Kind } from './units/kind.js';

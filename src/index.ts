@@ -53,6 +53,8 @@ export { compare } from './explore/compare.js';
 export type { Comparison } from './explore/compare.js';
 export { whatIf } from './explore/what-if.js';
 export type { WhatIf } from './explore/what-if.js';
+export { setUnits } from './units/unit-system.js';
+export type { UnitSystem } from './units/unit-system.js';
 export { shop } from './shop/shop.js';
 export type { Shop, ShopClamp } from './shop/shop.js';
 export { cutList } from './notes/cut-list.js';

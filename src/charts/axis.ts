@@ -1,3 +1,4 @@
+import { inUnits, unitChange } from '../units/unit-system.js';
 import { colours } from './theme.js';
 import { wrapText } from './text-width.js';
 import { ChartError, type ChartSpec } from './chart-spec.js';
@@ -33,14 +34,26 @@ export function axis(title: string, unit?: string, rest: Omit<Axis, 'title' | 'u
   };
 }
 
+/** Values of an axis and its unit in the units a person reads: millimetres become inches where they are set. */
+export function shownAxis<A extends Axis>(
+  a: A,
+): { readonly axis: A; readonly of: (value: number) => number } {
+  const change = unitChange(a.unit);
+  if (!change) return { axis: a, of: (value) => value };
+  const of = (value: number): number => value * change.factor + change.offset;
+  const { format: _format, ...rest } = a;
+  const domain = a.domain && ([of(a.domain[0]), of(a.domain[1])] as const);
+  return { axis: { ...rest, unit: change.unit, ...(domain ? { domain } : {}) } as A, of };
+}
+
 /** A title and an optional second line, broken to the chart's width. */
 export function heading(title: string | undefined, subtitle: string | undefined, width: number): ChartSpec {
   if (title === undefined) return {};
   return {
     title: {
       // The theme cuts a title line at 560 px, so a wider chart breaks its lines there too.
-      text: wrapText(title, Math.min(width, 560), 15, true),
-      ...(subtitle === undefined ? {} : { subtitle: wrapText(subtitle, Math.min(width, 560), 12) }),
+      text: wrapText(inUnits(title), Math.min(width, 560), 15, true),
+      ...(subtitle === undefined ? {} : { subtitle: wrapText(inUnits(subtitle), Math.min(width, 560), 12) }),
     },
   };
 }

@@ -1,4 +1,5 @@
-import { axis, axisTitle, finite, frame, withHalo, heading, type Axis } from './axis.js';
+import { inUnits } from '../units/unit-system.js';
+import { axis, axisTitle, finite, frame, withHalo, heading, shownAxis, type Axis } from './axis.js';
 import { colours } from './theme.js';
 import { textWidth } from './text-width.js';
 import type { ChartSpec } from './chart-spec.js';
@@ -26,7 +27,8 @@ export interface BarChart {
 }
 
 /** Horizontal bars in the order given, long names in full, values written at the ends. Throws ChartError on values that are not finite. */
-export function barChart(chart: BarChart): ChartSpec {
+export function barChart(metric: BarChart): ChartSpec {
+  const chart = shownBars(metric);
   for (const key of ['value', 'low', 'high'] as const)
     finite(
       `bars.${key}`,
@@ -80,6 +82,33 @@ export function barChart(chart: BarChart): ChartSpec {
   };
 }
 
+function shownBars(chart: BarChart): BarChart {
+  const { axis: value, of } = shownAxis(chart.value);
+  const end = (v: number | undefined, name: 'low' | 'high') => (v === undefined ? {} : { [name]: of(v) });
+  return {
+    ...chart,
+    value,
+    bars: chart.bars.map((b) => ({
+      ...b,
+      name: inUnits(b.name),
+      value: of(b.value),
+      ...end(b.low, 'low'),
+      ...end(b.high, 'high'),
+      ...(b.label === undefined ? {} : { label: inUnits(b.label) }),
+    })),
+  };
+}
+
+function shownHistogram(chart: Histogram): Histogram {
+  const { axis: value, of } = shownAxis(chart.value);
+  return {
+    ...chart,
+    value,
+    values: chart.values.map(of),
+    ...(chart.rules ? { rules: chart.rules.map((r) => ({ at: of(r.at), label: inUnits(r.label) })) } : {}),
+  };
+}
+
 /** A little longer than the data, so that the label at the end of the longest bar fits. */
 function barDomain(bars: readonly Bar[], width: number): [number, number] {
   const top = Math.max(0, ...bars.map((b) => Math.max(b.value, b.high ?? b.value)));
@@ -104,7 +133,8 @@ export interface Histogram {
 }
 
 /** How often each size came up: values are counted in about `bins` (30) equal steps; the y axis is the share of all, in percent. */
-export function histogram(chart: Histogram): ChartSpec {
+export function histogram(metric: Histogram): ChartSpec {
+  const chart = shownHistogram(metric);
   finite('values', chart.values);
   const width = chart.width ?? 620;
   const bins = Math.max(1, Math.min(200, Math.round(chart.bins ?? 30)));

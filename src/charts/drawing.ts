@@ -1,3 +1,4 @@
+import { inUnits } from '../units/unit-system.js';
 import { heading } from './axis.js';
 import { dimensionPlace } from './dimension-layout.js';
 import { layersOf } from './drawing-layers.js';
@@ -28,7 +29,8 @@ export interface Drawing {
  * picture says so). No axes. The view is sized so that every shape, dimension and label lies inside it.
  * Throws {@link ChartError} where a place is not finite or there is nothing to draw.
  */
-export function drawing(picture: Drawing): ChartSpec {
+export function drawing(metric: Drawing): ChartSpec {
+  const picture = { ...metric, shapes: metric.shapes.map(shownShape) };
   const places = picture.shapes.flatMap(corners);
   if (places.length === 0) throw new ChartError('shapes', 'is empty; give at least one shape');
   const stretch = picture.stretch ?? 1;
@@ -70,6 +72,12 @@ export function drawing(picture: Drawing): ChartSpec {
     resolve: { scale: { x: 'shared', y: 'shared' } },
     ...(picture.scale === undefined ? {} : { usermeta: { reckoner: { pxPerMm: scale } } }),
   };
+}
+
+/** A shape with its words in the units a person reads. */
+function shownShape(shape: Shape): Shape {
+  if ('text' in shape) return { ...shape, text: inUnits(shape.text) };
+  return 'label' in shape && shape.label !== undefined ? { ...shape, label: inUnits(shape.label) } : shape;
 }
 
 /** Whether a chart is a drawing at full size. */

@@ -1,4 +1,5 @@
-import type { Axis } from './axis.js';
+import { inUnits } from '../units/unit-system.js';
+import { shownAxis, type Axis } from './axis.js';
 
 /** One line: as many values as `x.values`, in the unit of `y`; null leaves a gap. */
 export interface Series {
@@ -43,4 +44,37 @@ export interface LineChart {
   /** px; of the whole chart, default 620, and of the plot, default 320 */
   readonly width?: number;
   readonly height?: number;
+}
+
+/** The chart in the units a person reads. */
+export function shownLines(chart: LineChart): LineChart {
+  const { axis: x, of: ofX } = shownAxis(chart.x);
+  const { axis: y, of: ofY } = shownAxis(chart.y);
+  const list = (values: readonly number[]): number[] => values.map(ofY);
+  return {
+    ...chart,
+    x: { ...x, values: chart.x.values.map(ofX) },
+    y,
+    series: chart.series.map((s) => ({
+      name: inUnits(s.name),
+      values: s.values.map((v) => (v === null ? null : ofY(v))),
+    })),
+    ...(chart.bands && {
+      bands: chart.bands.map((b) => ({ name: inUnits(b.name), low: list(b.low), high: list(b.high) })),
+    }),
+    ...(chart.marks && {
+      marks: chart.marks.map((m) => ({
+        x: ofX(m.x),
+        y: ofY(m.y),
+        ...(m.label === undefined ? {} : { label: inUnits(m.label) }),
+      })),
+    }),
+    ...(chart.rules && {
+      rules: chart.rules.map((r) => ({
+        ...(r.x === undefined ? {} : { x: ofX(r.x) }),
+        ...(r.y === undefined ? {} : { y: ofY(r.y) }),
+        label: inUnits(r.label),
+      })),
+    }),
+  };
 }

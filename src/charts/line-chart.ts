@@ -1,7 +1,7 @@
 import { axis, extent, finite, frame, withHalo, heading, legendColumns } from './axis.js';
 import { colours, dashes, shapes } from './theme.js';
 import { placesIn, type MarkPlace } from './label-layout.js';
-import type { Band, LineChart, Mark, Rule } from './line-chart-data.js';
+import { shownLines, type Band, type LineChart, type Mark, type Rule } from './line-chart-data.js';
 import { textWidth } from './text-width.js';
 import { ChartError, type ChartSpec } from './chart-spec.js';
 
@@ -11,8 +11,9 @@ export type { Band, LineChart, Mark, Rule, Series } from './line-chart-data.js';
  * Lines over a common x. Each line has its own colour, dash and (if points are drawn) point shape; a legend stands below when
  * there are several. Throws {@link ChartError} on lists of unequal length or values that are not finite.
  */
-export function lineChart(chart: LineChart): ChartSpec {
-  check(chart);
+export function lineChart(metric: LineChart): ChartSpec {
+  check(metric);
+  const chart = shownLines(metric);
   const width = chart.width ?? 620;
   const height = chart.height ?? 320;
   const xs = chart.x.values;

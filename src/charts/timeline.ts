@@ -1,3 +1,4 @@
+import { inUnits } from '../units/unit-system.js';
 import { axis, finite, frame, withHalo, heading } from './axis.js';
 import { colours } from './theme.js';
 import { ChartError, type ChartSpec } from './chart-spec.js';
@@ -23,21 +24,12 @@ export interface Timeline {
 
 /** Bars along a common clock, one row for each name, in the order first named. */
 export function timeline(chart: Timeline): ChartSpec {
-  for (const key of ['start', 'end'] as const)
-    finite(
-      `stretches.${key}`,
-      chart.stretches.map((s) => s[key]),
-    );
-  const back = chart.stretches.findIndex((s) => s.end < s.start);
-  if (back >= 0)
-    throw new ChartError(
-      `stretches[${back}]`,
-      `ends at ${chart.stretches[back]?.end} before it starts at ${chart.stretches[back]?.start}`,
-    );
+  check(chart);
   const width = chart.width ?? 620;
   const c = colours.light;
   const rows = chart.stretches.map((s) => ({
     ...s,
+    name: inUnits(s.name),
     kind: s.waiting === true ? 'waiting' : 'work',
     note: s.note ?? '',
   }));
@@ -81,4 +73,19 @@ export function timeline(chart: Timeline): ChartSpec {
       }),
     ],
   };
+}
+
+/** @throws ChartError on a time that is not finite, or an end before its start */
+function check(chart: Timeline): void {
+  for (const key of ['start', 'end'] as const)
+    finite(
+      `stretches.${key}`,
+      chart.stretches.map((s) => s[key]),
+    );
+  const back = chart.stretches.findIndex((s) => s.end < s.start);
+  if (back >= 0)
+    throw new ChartError(
+      `stretches[${back}]`,
+      `ends at ${chart.stretches[back]?.end} before it starts at ${chart.stretches[back]?.start}`,
+    );
 }

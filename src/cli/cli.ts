@@ -1,4 +1,5 @@
 // The command `reckoner`: reads its words, hands each command its own, and says what is wrong in one line.
+import { inUnits } from '../units/unit-system.js';
 import { InputError, nearest } from '../units/input-error.js';
 import { commandInfos, formerCommands } from './commands.js';
 import { commandHelp, generalHelp } from './help.js';
@@ -79,7 +80,7 @@ try {
     error instanceof InputError ||
     ['UsageError', 'NotebookError', 'FileError', 'ChartError', 'AbortError'].includes((error as Error).name);
   const message = error instanceof Error ? error.message : String(error);
-  process.stderr.write(`reckoner: ${message.replace(/\s*\n\s*/g, ' ')}\n`);
+  process.stderr.write(`reckoner: ${inUnits(message).replace(/\s*\n\s*/g, ' ')}\n`);
   if (!known && process.env['RECKONER_TRACE']) process.stderr.write(`${(error as Error).stack ?? ''}\n`);
   process.exitCode = known ? 2 : 1;
 }

@@ -40,7 +40,12 @@ export const commandInfos: readonly CommandInfo[] = [
     name: 'work',
     words: 'RECIPE field=value ...',
     help: 'Runs a recipe and prints the result with its workings, cautions and sources.',
-    options: { json, csv, markdown: { help: 'print Markdown' } },
+    options: {
+      json,
+      csv,
+      markdown: { help: 'print Markdown' },
+      units: { value: 'UNITS', help: 'metric, inches or both; default those of My shop, else both' },
+    },
     completes: 'recipe',
   },
   {

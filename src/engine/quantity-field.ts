@@ -1,3 +1,4 @@
+import { formatTime } from '../units/format-time.js';
 import { formatQuantity } from '../units/format-quantity.js';
 import { kinds, type Kind, type PlainKind } from '../units/kind.js';
 import { toQuantity } from '../units/parse-quantity.js';
@@ -63,7 +64,8 @@ export function quantityField<K extends Kind, const O extends QuantityOptions<K>
         (typeof v === 'object' && v !== null && 'value' in v && 'unit' in v),
       format: (n) => {
         const q = new Quantity(kind, assertAccepted(typeof n === 'number', n));
-        return options.unit ? q.format({ unit: options.unit }) : both(q);
+        if (options.unit) return q.format({ unit: options.unit });
+        return kind === 'time' ? formatTime(q.value) : both(q);
       },
       read: (v) => {
         const q = toQuantity(v, kind);

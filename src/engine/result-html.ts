@@ -59,7 +59,7 @@ export function htmlOf(a: ResultInternals): string {
     .map((w) =>
       w.kind === 'remark'
         ? `<li>${e(w.text)}</li>`
-        : `<li>${e(w.text)}${workingBasis(w) ? ` <small>(${e(workingBasis(w))})</small>` : ''}<div><code data-latex="${e(w.latex)}" ${mono}>${e(w.plain)}</code></div><div><code data-latex="${e(w.numbersLatex)}" ${mono}>${e(w.numbersPlain)}</code></div></li>`,
+        : `<li>${e(w.text)}${workingBasis(w) ? ` <small>(${e(workingBasis(w))})</small>` : ''}<div><code data-latex="${e(w.latex)}" ${mono}>${e(w.plain)}</code></div><div><code${w.numbersLatex === '' ? '' : ` data-latex="${e(w.numbersLatex)}"`} ${mono}>${e(w.numbersPlain)}</code></div></li>`,
     )
     .join('');
   parts.push(

@@ -1,4 +1,5 @@
 // What of a result is shown at once and what on request: the same for text, Markdown and pages.
+import { inUnits, valueInUnits } from '../units/unit-system.js';
 import type { Caution } from './caution.js';
 import type { ResultInternals, TableBlock, ValueLine } from './result-types.js';
 import { spokenAnswer } from './spoken.js';
@@ -25,7 +26,7 @@ export interface ResultParts {
 
 /** A result in the order in which it is read: the sentence first, then five figures, then what to mind. */
 export function resultParts(a: ResultInternals): ResultParts {
-  const sentence = spokenAnswer(a);
+  const sentence = inUnits(spokenAnswer(a));
   const { lines, tables } = valueLines(a);
   // What the sentence says in full, and a bare yes or no, are not said again.
   const figures = lines.filter(
@@ -36,15 +37,15 @@ export function resultParts(a: ResultInternals): ResultParts {
     typeof written === 'object' &&
     written !== null &&
     (written as Record<string, unknown>)[l.name] !== undefined;
-  const cautions = a.cautions();
+  const cautions = a.cautions().map((c) => ({ ...c, text: inUnits(c.text) }));
   const shown = Math.max(mostCautions, cautions.filter((c) => c.level === 'danger').length);
   return {
     sentence,
     lines: figures.slice(0, mostFigures),
     more: figures.slice(mostFigures),
     tables,
-    given: a.inputs.filter(typed),
-    assumed: a.inputs.filter((l) => !typed(l)),
+    given: a.inputs.filter(typed).map(valueInUnits),
+    assumed: a.inputs.filter((l) => !typed(l)).map(valueInUnits),
     cautions: cautions.slice(0, shown),
     notes: cautions.slice(shown),
   };

@@ -1,5 +1,7 @@
+import { unitSystem, type UnitSystem } from '../units/unit-system.js';
 import { kinds, type Kind } from '../units/kind.js';
 import { Quantity } from '../units/quantity.js';
+import { labelsInUnits } from '../charts/chart-units.js';
 import { displayableChart } from '../charts/chart-display.js';
 import { sortBySeverity, type Caution } from './caution.js';
 import { resultBundle, htmlOf, jsonOf, markdownOf, textOf } from './result-display.js';
@@ -9,7 +11,7 @@ import type { RecipeMetadata } from './recipe-definition.js';
 import { csvText, resultCells, tabText } from './result-table.js';
 import type { Result, ResultInternals, ValueLine } from './result-types.js';
 import { shortCitation, type Citation } from './source.js';
-import type { TraceRecorder, Working } from './trace.js';
+import type { TraceRecorder } from './trace.js';
 import type { ChartSpec } from '../charts/chart-spec.js';
 
 export type {
@@ -48,9 +50,8 @@ export function makeResult<F extends Fields, O extends Outputs>(
     return [{ name, label: f.label, metric: inBrackets?.[1] ?? text, inch: inBrackets?.[2] ?? '' }];
   });
   let cautions: readonly Caution[] | undefined;
-  let workings: readonly Working[] | undefined;
   let mended: string | undefined;
-  let chart: { spec: ChartSpec | undefined } | undefined;
+  let chart: { readonly system: UnitSystem; readonly spec: ChartSpec | undefined } | undefined;
   const answer: ResultInternals = {
     name: own.name,
     title: own.title,
@@ -64,7 +65,7 @@ export function makeResult<F extends Fields, O extends Outputs>(
     currency,
     pattern: () => own.sentenceOf(given, raw),
     mend: () => (mended ??= mend()),
-    workings: () => (workings ??= trace.lines()),
+    workings: () => trace.lines(),
     sources: () => distinct([...own.sources, ...trace.sources()]),
     cautions: () =>
       (cautions ??= sortBySeverity([
@@ -73,7 +74,11 @@ export function makeResult<F extends Fields, O extends Outputs>(
         ...estimates(trace),
         ...unverified(distinct([...own.sources, ...trace.sources()])),
       ])),
-    chart: () => (chart ??= { spec: own.chartOf(given, raw) }).spec,
+    chart: () => {
+      const system = unitSystem();
+      if (chart?.system !== system) chart = { system, spec: labelsInUnits(own.chartOf(given, raw)) };
+      return chart.spec;
+    },
   };
   const result = Object.create(resultMethods) as Result<O>;
   Object.assign(result, shown);

@@ -1,3 +1,4 @@
+import { inUnits, unitSystem, workingInUnits } from '../units/unit-system.js';
 import type { Caution } from './caution.js';
 import type { Formula, Variable } from './formula.js';
 import type { Citation } from './source.js';
@@ -102,15 +103,16 @@ export class TraceRecorder implements Trace {
   /** The lines in the order they were calculated. */
   lines(): Working[] {
     return this.#entries.map((e): Working => {
-      if (!e.formula) return { kind: 'remark', text: e.text, ...(e.source ? { source: e.source } : {}) };
+      if (!e.formula)
+        return { kind: 'remark', text: inUnits(e.text), ...(e.source ? { source: e.source } : {}) };
       const f = e.formula;
       return {
         kind: 'formula',
         text: e.text,
         latex: f.latex,
-        numbersLatex: f.latexWith(e.args),
+        numbersLatex: unitSystem() === 'inches' ? '' : f.latexWith(e.args),
         plain: f.plain,
-        numbersPlain: f.plainWith(e.args),
+        numbersPlain: workingInUnits(f.plainWith(e.args), f.empirical),
         basis: f.basis,
         ...(f.source ? { source: f.source } : {}),
       };

@@ -1,3 +1,4 @@
+import { valueInUnits } from '../units/unit-system.js';
 import type { Output, Outputs } from './output.js';
 import type { ResultInternals, TableBlock, ValueCell, ValueLine } from './result-types.js';
 
@@ -10,7 +11,7 @@ export function valueLines(a: ResultInternals): { lines: ValueLine[]; tables: Ta
     const raw = a.raw[name];
     if (raw === undefined) continue;
     if (output.columns === undefined)
-      lines.push({ name, label: output.label, ...output.format(raw, a.currency) });
+      lines.push(valueInUnits({ name, label: output.label, ...output.format(raw, a.currency) }));
     else tables.push(...tableBlock(name, output.label, output.columns, raw as Row[], a.currency));
   }
   return { lines, tables };
@@ -57,10 +58,10 @@ function inchUnit(texts: readonly string[]): string {
 /** A table inside a table's cell is written out as a short list. */
 function cellOf(o: Output, value: unknown, currency?: string): ValueCell {
   if (value === undefined) return { metric: '', inch: '' };
-  if (o.columns === undefined) return o.format(value, currency);
+  if (o.columns === undefined) return valueInUnits(o.format(value, currency));
   const columns = Object.entries(o.columns);
   const rows = (value as readonly Row[]).map((row) =>
-    columns.flatMap(([n, c]) => (row[n] === undefined ? [] : [c.format(row[n], currency)])),
+    columns.flatMap(([n, c]) => (row[n] === undefined ? [] : [valueInUnits(c.format(row[n], currency))])),
   );
   return {
     metric: rows.map((parts) => parts.map((p) => p.metric).join(' ')).join('; '),

@@ -3,6 +3,7 @@ import { homedir } from 'node:os';
 import { dirname, isAbsolute, join } from 'node:path';
 import { makeParser } from '../engine/field.js';
 import { InputError } from '../units/input-error.js';
+import type { UnitSystem } from '../units/unit-system.js';
 import { shopFields, type ShopValues } from './shop-fields.js';
 
 type Environment = Readonly<Record<string, string | undefined>>;
@@ -41,6 +42,15 @@ function jsonOf(text: string, path: string): unknown {
     return JSON.parse(text.replace(/^\uFEFF/, ''));
   } catch {
     throw new InputError(`the shop's file ${path} is not JSON; mend it or delete it`, 'shop');
+  }
+}
+
+/** The units chosen under My shop; undefined where none are, or where the file cannot be read. */
+export function savedUnits(path: string = shopPath()): UnitSystem | undefined {
+  try {
+    return savedShop(path)?.units as UnitSystem | undefined;
+  } catch {
+    return undefined;
   }
 }
 

@@ -1,6 +1,10 @@
 import { InputError, nearest } from '../units/input-error.js';
 import { shopFields, type ShopKey } from './shop-fields.js';
-import { savedShop } from './shop-file.js';
+import { savedUnitsFrom, type UnitSystem } from '../units/unit-system.js';
+import { savedShop, savedUnits } from './shop-file.js';
+
+// Results in a notebook are shown in the units of the shop.
+savedUnitsFrom(() => savedUnits());
 
 /** One kind of clamp in the shop. */
 export interface ShopClamp {
@@ -12,7 +16,7 @@ export interface ShopClamp {
 /** A person's own shop as recipes take it: text with units, and the clamps as rows. */
 export type Shop = { readonly [K in Exclude<ShopKey, 'clamps' | 'units'>]: string } & {
   readonly clamps: readonly ShopClamp[];
-  readonly units: 'metric' | 'inches' | 'both';
+  readonly units: UnitSystem;
 };
 
 /**

@@ -22,6 +22,26 @@ function reckoner(...words: string[]): Promise<{ code: number; out: string; err:
 }
 
 describe('reckoner', () => {
+  it('shows one system of units where it is asked to', async () => {
+    const words = [
+      'work',
+      'movementAcross',
+      'width=900 mm',
+      'timber=red oak',
+      'cut=flat-sawn',
+      'from=8 %',
+      'to=12 %',
+    ];
+    const inches = await reckoner(...words, '--units', 'inches');
+    // 900 mm is 35.43 in, 35 7/16.
+    expect(inches.out).toContain('35 7/16 in');
+    expect(inches.out).not.toMatch(/^  \w[\w ]*  .*\d mm/m);
+    const metric = await reckoner(...words, '--units', 'metric');
+    expect(metric.out).not.toMatch(/\d in\b/);
+    const wrong = await reckoner(...words, '--units', 'feet');
+    expect(wrong.code).toBe(2);
+    expect(wrong.err).toMatch(/--units: got "feet", takes metric, inches, both/);
+  });
   it('lists and shows every recipe', async () => {
     const { code, out } = await reckoner('list');
     expect(code).toBe(0);

@@ -1,4 +1,5 @@
-import { withHalo } from '../../charts/axis.js';
+import { axisTitle, shownAxis, withHalo } from '../../charts/axis.js';
+import { unitChange } from '../../units/unit-system.js';
 import { colours } from '../../charts/theme.js';
 import { textWidth } from '../../charts/text-width.js';
 import type { ChartSpec } from '../../charts/chart-spec.js';
@@ -33,7 +34,8 @@ export function beamChart(solved: Solved, worst: Worsts, creep: number): ChartSp
         {
           take: 'V',
           by: force.by,
-          title: `Shear (${force.unit})`,
+          title: 'Shear',
+          unit: force.unit,
           colour: c.series[0] as string,
           down: false,
         },
@@ -45,28 +47,26 @@ export function beamChart(solved: Solved, worst: Worsts, creep: number): ChartSp
         {
           take: 'M',
           by: moment.by,
-          title: `Moment (${moment.unit})`,
+          title: 'Moment',
+          unit: moment.unit,
           colour: c.series[1] as string,
           down: true,
         },
         mark(worst.M, moment.by, moment.unit),
       ),
-      panel(
-        stations,
-        x,
-        {
-          take: 'sag',
-          by: 1000 * creep,
-          title: 'Sag (mm)',
-          colour: c.series[2] as string,
-          down: true,
-          last: true,
-        },
-        mark(worst.sag, 1000 * creep, 'mm'),
-      ),
+      panel(stations, x, { ...sagLine, by: 1000 * creep }, mark(worst.sag, 1000 * creep, 'mm')),
     ],
   };
 }
+
+const sagLine = {
+  take: 'sag',
+  title: 'Sag',
+  unit: 'mm',
+  colour: c.series[2] as string,
+  down: true,
+  last: true,
+} as const;
 
 interface Station {
   readonly x: number;
@@ -100,13 +100,14 @@ const mark = (w: Worst, by: number, unit: string) => ({
 
 function digits(n: number): string {
   const size = Math.abs(n);
-  return String(Number(size >= 1000 ? n.toFixed(0) : n.toPrecision(4)));
+  return String(Number(size >= 100 ? n.toFixed(0) : n.toPrecision(3))).replace('-', '−');
 }
 
 interface Line {
   readonly take: 'V' | 'M' | 'sag';
   readonly by: number;
   readonly title: string;
+  readonly unit: string;
   readonly colour: string;
   /** Drawn downward, as a beam bends. */
   readonly down: boolean;
@@ -120,18 +121,18 @@ function panel(
   line: Line,
   worst: { x: number; y: number; label: string },
 ): ChartSpec {
-  const values = stations.map((s, order) => ({ x: s.x, y: s[line.take] * line.by, zero: 0, order }));
+  const { axis: shown, of } = shownAxis({ title: line.title, unit: line.unit });
+  const values = stations.map((s, order) => ({ x: s.x, y: of(s[line.take] * line.by), zero: 0, order }));
   const y = {
     field: 'y',
     type: 'quantitative',
-    title: line.title,
+    title: axisTitle(line.title, shown.unit),
     scale: { domain: domainOf(values.map((v) => v.y)), nice: false, reverse: line.down },
     axis: { tickCount: 4, titlePadding: 8 },
   };
   const along = {
     ...x,
-    axis:
-      line.last === true ? { title: 'From the left end (mm)' } : { title: null, labels: false, ticks: false },
+    axis: line.last === true ? lengthAxis(x) : { title: null, labels: false, ticks: false },
   };
   return {
     width: beamWide,
@@ -148,8 +149,22 @@ function panel(
         encoding: { x: along, y, order: { field: 'order' } },
       },
       { data: { values: [{ y: 0 }] }, mark: { type: 'rule', color: c.ink, strokeWidth: 1 }, encoding: { y } },
-      ...worstLayers(worst, line.down === worst.y >= 0, x, { x: along, y }),
+      ...worstLayers({ ...worst, y: of(worst.y) }, line.down === worst.y >= 0, x, { x: along, y }),
     ],
+  };
+}
+
+/** The axis along the beam: places are in millimetres, and in inches its ticks stand at whole ones. */
+function lengthAxis(x: ChartSpec): ChartSpec {
+  const change = unitChange('mm');
+  if (!change) return { title: 'From the left end (mm)' };
+  const [, end] = (x['scale'] as { domain: readonly [number, number] }).domain;
+  const step = [2, 6, 12, 24, 48, 120, 240].find((s) => end * change.factor < 9 * s) ?? 480;
+  const ticks = Array.from({ length: Math.floor((end * change.factor) / step) + 1 }, (_, i) => i * step);
+  return {
+    title: `From the left end (${change.unit})`,
+    values: ticks.map((t) => t / change.factor),
+    labelExpr: `format(datum.value * ${change.factor}, ".0f")`,
   };
 }
 

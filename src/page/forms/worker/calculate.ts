@@ -1,3 +1,4 @@
+import { inUnits } from '../../../units/unit-system.js';
 import type { AnyRecipe } from '../../../engine/any-recipe.js';
 import { asSentence, cautionWord } from '../../../engine/caution.js';
 import { resultInternals, type Result, type ResultInternals } from '../../../engine/result.js';
@@ -87,24 +88,22 @@ export function answerOf(result: Result): Answer {
   return {
     recipe: inner.name,
     title: inner.title,
-    sentence: sentenceOf(inner, lines),
+    sentence: inUnits(sentenceOf(inner, lines)),
     lines: lines
       .filter(({ name }) => name !== 'sentence')
       .map(({ name, label, metric, inch }) => ({
         name,
         label: shortLabel(label),
-        metric: trueMinus(metric),
-        inch: trueMinus(inch),
+        metric,
+        inch,
       })),
     tables: tables.map(({ name, label, columns, rows }) => ({ name, label, columns, rows })),
     cautions: inner
       .cautions()
-      .map(({ level, text }) => ({ level, word: cautionWord[level], text: asSentence(text) })),
+      .map(({ level, text }) => ({ level, word: cautionWord[level], text: asSentence(inUnits(text)) })),
     chart: result.chart,
   };
 }
-
-const trueMinus = (text: string): string => text.replace(/(^|[\s(])-(?=\d)/g, '$1−');
 
 /** The part of a label before its explanation. */
 function shortLabel(label: string): string {

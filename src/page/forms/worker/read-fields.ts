@@ -1,3 +1,4 @@
+import { valueInUnits } from '../../../units/unit-system.js';
 import type { Field } from '../../../engine/field.js';
 import { InputError } from '../../../units/input-error.js';
 import type { FieldIssue, ReadFields } from '../model/answer.js';
@@ -54,7 +55,7 @@ export function readFields(fields: Fields, inputs: Readonly<Record<string, unkno
     try {
       const text = field.format(field.read(value));
       const both = /^([^()]*\S) \(([^()]*)\)$/.exec(text);
-      read[name] = { metric: both?.[1] ?? text, inch: both?.[2] ?? '' };
+      read[name] = valueInUnits({ metric: both?.[1] ?? text, inch: both?.[2] ?? '' });
     } catch {
       // Not readable yet: said as an issue.
     }

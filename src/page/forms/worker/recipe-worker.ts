@@ -1,4 +1,5 @@
 import type { AnyRecipe } from '../../../engine/any-recipe.js';
+import { setUnits, unitSystems } from '../../../units/unit-system.js';
 import { catalogue } from '../../../recipes/catalogue.js';
 import type { AnswerOf, AskOf, ReplyMessage, RequestKind, RequestMessage } from '../model/worker-messages.js';
 import { calculate, detailsOf } from './calculate.js';
@@ -41,6 +42,8 @@ const port = globalThis as unknown as {
 
 port.onmessage = ({ data: { id, kind, ask } }) => {
   const handle = handlers[kind] as (ask: unknown) => unknown;
+  const units = (ask as { shop?: { units?: unknown } } | null)?.shop?.units;
+  setUnits(unitSystems.find((u) => u === units) ?? 'both');
   void Promise.resolve()
     .then(() => handle(ask))
     .then(
