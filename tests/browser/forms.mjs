@@ -30,6 +30,19 @@ const cellTexts = (bench, name) =>
   JSON.parse(bench.read(`${name}.ipynb`)).cells.map(({ source }) => [source].flat().join(''));
 
 export default {
+  async 'forms: the search explains a word of the trade and leads to the questions that use it'(bench) {
+    const { page, shot } = await bench.person();
+    await page.waitForSelector('.questions a[href]');
+    await page.fill('#ask', 'caul');
+    await page.locator('.found li', { hasText: '· word' }).first().click();
+    await page.waitForSelector('dialog.word');
+    assert.match(await page.locator('dialog.word').innerText(), /Caul[\s\S]*Questions that use it/);
+    await shot('word');
+    await page.click('dialog.word [data-question="caulCamber"]');
+    await page.waitForSelector('dialog.word', { state: 'detached' });
+    await until('the question is open', () => page.url().includes('#question=caulCamber'));
+  },
+
   async 'forms: a first answer from the home page takes four actions'(bench) {
     const { page, troubles, shot } = await openFirst(bench);
     const began = Date.now();

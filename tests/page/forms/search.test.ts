@@ -1,13 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { search, searchedQuestions } from '../../../src/page/forms/ask/search-questions.js';
+import { search, searchedQuestions, searchedWords } from '../../../src/page/forms/ask/search-questions.js';
 import { understand } from '../../../src/page/forms/ask/understand.js';
 import { TextHistory } from '../../../src/page/forms/ask/question-store.js';
 import { recipeModel, namesFor } from '../../../src/page/forms/worker/recipe-models.js';
 import { commonest } from '../../../src/page/forms/worker/questions.js';
 import { catalogue } from '../../../src/recipes/catalogue.js';
+import { glossary, recipesUsing } from '../../../src/recipes/glossary.js';
 
 const models = new Map(catalogue.map((recipe) => [recipe.name, recipeModel(recipe)]));
-const all = searchedQuestions(models.values());
+const words = glossary().map((entry) => ({
+  ...entry,
+  recipes: recipesUsing(entry).map(({ name }) => name),
+}));
+const all = [...searchedQuestions(models.values()), ...searchedWords(words)];
 const first = (words: string): string | undefined => search(words, all)[0]?.target;
 const firstThree = (words: string): string[] => search(words, all, 3).map(({ target }) => target);
 
@@ -125,5 +130,18 @@ describe('steps back and forward', () => {
     expect(history.undo()).toBe(false);
     history.redo();
     expect(history.text).toBe('abc');
+  });
+});
+
+describe('words of the trade', () => {
+  it.each([
+    ['caul', 'caul'],
+    ['crosswise', 'across the grain'],
+    ['what is flat-sawn', 'flat-sawn'],
+    ['kerf', 'kerf'],
+  ])('%s explains %s', (asked, term) => {
+    const word = search(asked, all).find(({ kind }) => kind === 'word');
+    expect(word?.title).toBe(term);
+    expect(word?.detail.length).toBeGreaterThan(10);
   });
 });

@@ -2,6 +2,7 @@ import { tell } from '../../dialog.js';
 import { el } from '../../element.js';
 import type { ListedNotebook } from '../../notebook-row.js';
 import { messageOf, notebookAddress } from '../../server-api.js';
+import type { GlossaryWord } from '../model/glossary-word.js';
 import type { RecipeModel } from '../model/recipe-model.js';
 import { recipeClient } from '../recipe-client.js';
 import { readShop } from '../shop/shop-client.js';
@@ -11,8 +12,9 @@ import { commonest } from '../worker/questions.js';
 import { awaitedQuestions, questionItem, topicLists } from './question-list.js';
 import { QuestionPage } from './question-page.js';
 import { searchBox } from './search-box.js';
-import { searchedQuestions, type Found, type Searched } from './search-questions.js';
+import { searchedQuestions, searchedWords, type Found, type Searched } from './search-questions.js';
 import { understand } from './understand.js';
+import { explainWord } from './word-dialog.js';
 
 export const questionAddress = (recipe: string): string => `#question=${recipe}`;
 const recipeOf = (hash: string): string => /^#question=(\w+)$/.exec(hash)?.[1] ?? '';
@@ -28,6 +30,7 @@ export class AskSection {
   #models: ReadonlyMap<string, RecipeModel> = new Map();
   #questions: Searched[] = [];
   #notebooks: Searched[] = [];
+  #words: readonly GlossaryWord[] = [];
   #typed = '';
   #opened: string | undefined;
   #survey: string | undefined;
@@ -40,7 +43,7 @@ export class AskSection {
     const box = searchBox({
       id: 'ask',
       placeholder: 'How much will a 640 mm pine top shrink?',
-      all: () => [...this.#questions, ...this.#notebooks],
+      all: () => [...this.#questions, ...this.#notebooks, ...searchedWords(this.#words)],
       open: (found, words) => this.#open(found, words),
     });
     this.#input = box.input;
@@ -73,6 +76,7 @@ export class AskSection {
   async #load(): Promise<void> {
     try {
       this.#models = await recipeClient.models();
+      this.#words = await recipeClient.ask('words', null);
     } catch (error) {
       this.#list.replaceChildren(el('li', { class: 'problem' }, messageOf(error)));
       tell(messageOf(error), 10);
@@ -89,7 +93,9 @@ export class AskSection {
 
   #open(found: Found, words: string): void {
     this.#typed = words;
+    const word = this.#words.find(({ term }) => found.kind === 'word' && term === found.target);
     if (found.kind === 'notebook') location.href = notebookAddress(found.target);
+    else if (word !== undefined) void explainWord(word, this.#models);
     else location.hash = questionAddress(found.target);
   }
 

@@ -1,3 +1,4 @@
+import type { GlossaryWord } from '../model/glossary-word.js';
 import type { RecipeModel } from '../model/recipe-model.js';
 import { commonest } from '../worker/questions.js';
 
@@ -6,7 +7,7 @@ export interface Found {
   readonly kind: 'question' | 'notebook' | 'word';
   readonly title: string;
   readonly detail: string;
-  /** Recipe of a question, address of a notebook. */
+  /** Recipe of a question, address of a notebook, the word itself. */
   readonly target: string;
   readonly score: number;
 }
@@ -146,3 +147,17 @@ export function searchedQuestions(models: Iterable<RecipeModel>): Searched[] {
       ],
     }));
 }
+
+/** The glossary's words. A question that fits as well comes first: it is what most people are after. */
+export const searchedWords = (words: readonly GlossaryWord[]): Searched[] =>
+  words.map(({ term, meaning, also }) => ({
+    kind: 'word',
+    title: term,
+    detail: meaning,
+    target: term,
+    texts: [
+      [4, term],
+      [3, also.join(' ')],
+      [0.5, meaning],
+    ],
+  }));

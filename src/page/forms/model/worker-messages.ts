@@ -2,12 +2,14 @@ import type { AnswerDetails, Outcome } from './answer.js';
 import type { Call, Scope } from './argument.js';
 import type { Figure } from './figure.js';
 import type { RecipeModel } from './recipe-model.js';
+import type { GlossaryWord } from './glossary-word.js';
 import type { SurveyChoices, SurveyReading } from './survey-reading.js';
 import type { TriedValues, TryQuestion } from './tried-values.js';
 
 /** What the page asks of the worker that runs the recipes, by kind of request, with what comes back. */
 export interface WorkerRequests {
   readonly models: { readonly ask: null; readonly answer: readonly RecipeModel[] };
+  readonly words: { readonly ask: null; readonly answer: readonly GlossaryWord[] };
   readonly calculate: {
     readonly ask: {
       readonly call: Call;

@@ -1,6 +1,7 @@
 import type { AnyRecipe } from '../../../engine/any-recipe.js';
 import { setUnits, unitSystems } from '../../../units/unit-system.js';
 import { catalogue } from '../../../recipes/catalogue.js';
+import { glossary, recipesUsing } from '../../../recipes/glossary.js';
 import type { AnswerOf, AskOf, ReplyMessage, RequestKind, RequestMessage } from '../model/worker-messages.js';
 import { calculate, detailsOf } from './calculate.js';
 import { figuresOf } from './figures.js';
@@ -15,6 +16,8 @@ const recipes: ReadonlyMap<string, AnyRecipe> = new Map(catalogue.map((recipe) =
 
 const handlers: { [K in RequestKind]: (ask: AskOf<K>) => AnswerOf<K> | Promise<AnswerOf<K>> } = {
   models: () => catalogue.map(recipeModel),
+  words: () =>
+    glossary().map((entry) => ({ ...entry, recipes: recipesUsing(entry).map(({ name }) => name) })),
   calculate: ({ call, scope, shop, search }) =>
     calculate(recipeNamed(call.recipe), call, new Resolver(recipes, scope, shop), search),
   details: ({ call, scope, shop }) =>
