@@ -143,7 +143,8 @@ export const tipping = recipe({
       0,
       trace.evaluate(push, { M_s: easier.held, F, o: easier.o, h: given.pushHeight }),
     );
-    const leaning = sides.filter((s) => s.o > 0).sort((x, y) => x.held / x.o - y.held / y.o)[0];
+    // Under a nanometre of overhang no load tips it.
+    const leaning = sides.filter((s) => s.o > 1e-9).sort((x, y) => x.held / x.o - y.held / y.o)[0];
     const heights = given.parts.every((p) => p.height !== undefined);
     const high = given.parts.reduce((s, p) => s + p.mass * (p.height ?? 0), 0) / m;
     const checks = stabilityChecks(given, { mass: m, centre, height: heights ? high : undefined }, trace);
