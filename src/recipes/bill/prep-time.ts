@@ -130,7 +130,7 @@ export const prepTime = recipe({
   },
   cautions: [
     danger(
-      'a tired hand slips: break the work up, change between works, and stop the machines before clearing',
+      'break the work up, change between works, and stop the machines before clearing: a tired hand slips',
     ),
     note('time the pieces as they come, bad ones too; walking, setting up and sweeping are part of it'),
     note('give the expected hours to bill as a line, and the difference to the most as its contingency'),

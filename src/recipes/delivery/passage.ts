@@ -155,12 +155,12 @@ export const passage = recipe({
   },
   cautions: (given, answer) => [
     danger(
-      'loads of the filter hold for hands near the waist, close to the body, on a level floor: stairs, twisting and reaching take far less, and on stairs those below carry most; stop and put down before anyone tires',
+      'keep the load close to the body at waist height, and put it down before anyone tires: on stairs, twisting or reaching people carry far less, and on stairs those below carry most',
     ),
     ...(answer.partMass !== undefined && answer.people === undefined
       ? [
           danger(
-            `${answer.partMass.toFixed(0)} kg is over what ${largestTeam} people carry within the guidance, ${(teamShare(largestTeam) * largestTeam * filterLoads[given.carriers].waist).toFixed(0)} kg: use skates, a hoist or removers, or divide it; more than ${largestTeam} get in each other’s way`,
+            `use skates, a hoist or removers, or divide it: ${answer.partMass.toFixed(0)} kg is over the ${(teamShare(largestTeam) * largestTeam * filterLoads[given.carriers].waist).toFixed(0)} kg that ${largestTeam} people carry within the guidance, and more of them get in each other’s way`,
           ),
         ]
       : []),

@@ -119,7 +119,7 @@ export const gritSequence = recipe({
   },
   cautions: (given) => [
     danger(
-      'wood dust harms lungs and nose: extract at the tool and wear a fitted mask; limits run from 1 to 5 mg/m³ by country and wood',
+      'extract at the tool and wear a fitted mask: wood dust harms lungs and nose; limits run from 1 to 5 mg/m³ by country and wood',
       cite('hse-wood-dust', 'UK limits', { also: cite('osha-wood-dust', 'NIOSH and ACGIH limits') }),
     ),
     note(

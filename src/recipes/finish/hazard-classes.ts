@@ -86,7 +86,7 @@ export function hazardCautions(names: readonly string[], sprayed: boolean): Caut
   if (has.has('formaldehyde'))
     all.push(
       danger(
-        'An acid-catalysed finish gives off formaldehyde while it cures, and its hardener is an acid: gloves and goggles, exhaust outdoors. A solvent mask (A2) does not hold formaldehyde back: only filters approved for it by name, or air fed from outside. Do not cure it in rooms where people live.',
+        'Wear gloves and goggles and exhaust outdoors: an acid-catalysed finish gives off formaldehyde while it cures, and its hardener is an acid. A solvent mask (A2) does not hold formaldehyde back: use filters approved for it by name, or air fed from outside. Do not cure it in rooms where people live.',
         // A gas at -19 °C; filters of type A are for boiling points over 65 °C.
         cite('niosh-npg', 'formaldehyde'),
       ),
@@ -94,14 +94,14 @@ export function hazardCautions(names: readonly string[], sprayed: boolean): Caut
   if (has.has('epoxy'))
     all.push(
       danger(
-        'Epoxy resin and hardener cause skin allergy that stays for life: nitrile gloves changed often, long sleeves, no solvent on the skin, and no sanding before it has cured in full.',
+        'Wear nitrile gloves, changed often, and long sleeves: epoxy resin and hardener cause a skin allergy that stays for life. Put no solvent on the skin, and do not sand before it has cured in full.',
         cite('hse-epoxy', 'skin sensitisation', { read: 'memory' }),
       ),
     );
   if (has.has('stripper'))
     all.push(
       danger(
-        'A stripper with dichloromethane has killed people in small rooms, and its sale to the public is banned in the European Union: use one without it, outdoors.',
+        'Use a stripper without dichloromethane, outdoors: its vapour has killed people in small rooms, and its sale to the public is banned in the European Union.',
         cite('reach-annex-xvii-59', 'entry 59', { read: 'memory' }),
       ),
     );
@@ -117,14 +117,14 @@ export function hazardCautions(names: readonly string[], sprayed: boolean): Caut
   if (has.has('flammable') && names.length > 0 && unknown.length === 0)
     all.push(
       danger(
-        'Its vapour catches fire at room temperature and creeps along the floor: no flame, spark or pilot light in the room, and keep the lid on.',
+        'Keep flames, sparks and pilot lights out of the room and the lid on: its vapour catches fire at room temperature and creeps along the floor.',
         cite('flash-point-table', 'flash points under 21 °C'),
       ),
     );
   if (unknown.length > 0)
     all.push(
       danger(
-        `${unknown.map((n) => n.slice(0, 40)).join(', ')}: not a name this page knows, so every warning is kept. Read the tin and its safety sheet for flash point, hardener and respirator.`,
+        `Read the tin and the safety data sheet of ${unknown.map((n) => n.slice(0, 40)).join(', ')} for flash point, hardener and respirator: the name is not known here, so every warning is kept.`,
       ),
     );
   return all;

@@ -40,7 +40,7 @@ function flashPoint(row: DataRow): Caution {
         ? ', so its vapour can catch fire in a warm room'
         : '';
   return danger(
-    `${row.text('agent')}: flash point ${from}${warm}; no flame, spark or pilot light near it, and keep the lid on`,
+    `keep flames, sparks and pilot lights away from ${row.text('agent')}, and its lid on: flash point ${from}${warm}`,
     row.citation,
   );
 }
@@ -70,13 +70,13 @@ export function finishHazards(
       ? []
       : [
           danger(
-            `${vague.slice(0, 40)} is taken for mineral spirits; methylated spirit and lacquer thinner catch fire at room temperature: read the tin`,
+            `read the tin: ${vague.slice(0, 40)} is taken for mineral spirits, while methylated spirit and lacquer thinner catch fire at room temperature`,
           ),
         ]),
     ...(rags
       ? [
           danger(
-            'rags wet with a drying oil or an oil varnish heat by themselves and can burn within a few hours: spread them flat outdoors to dry, or put them under water in a lidded metal can',
+            'spread oily rags flat outdoors to dry, or put them under water in a lidded metal can: wet with a drying oil or an oil varnish they heat by themselves and can burn within a few hours',
             cite('harvard-fablab-oils', 'disposal of oily rags'),
           ),
         ]
@@ -84,7 +84,7 @@ export function finishHazards(
     ...(vapour
       ? [
           danger(
-            'solvent vapour: open windows and doors on two sides or exhaust it outdoors, and wear gloves and eye protection; it dries and reddens skin and brings headache and dizziness',
+            'open windows and doors on two sides or exhaust outdoors, and wear gloves and eye protection: solvent dries and reddens skin, and its vapour brings headache and dizziness',
             cite('icsc-0361', 'inhalation, skin and eyes'),
           ),
         ]
@@ -98,6 +98,6 @@ export function finishHazards(
         ]
       : []),
     ...waterBorneNote(names, sprayed),
-    note('the maker’s safety sheet and the rules of your own place go before anything said here'),
+    note('follow the maker’s safety data sheet and local rules first: they take precedence'),
   ];
 }

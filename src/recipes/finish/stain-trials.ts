@@ -155,7 +155,7 @@ export const stainTrials = recipe({
   },
   cautions: [
     danger(
-      'rags with oil stain heat up by themselves and catch fire: spread them out to dry in the open, or keep them under water in a closed tin',
+      'spread oily rags out to dry in the open, or keep them under water in a closed tin: with oil stain they heat up by themselves and catch fire',
     ),
     note(
       'test on offcuts of the same boards, sanded to the same grit, and judge them dry, under the finish that goes over, in the light where the piece will stand',

@@ -163,10 +163,14 @@ function verdictOf(given: Given, use: number | undefined, known: boolean): strin
 /** Cautions of a lap that carries something. */
 export const lapCautions = (answer: { readonly use?: number | undefined }): Caution[] => [
   danger(
-    'where it carries people, or a fall could hurt someone, local codes and licensed practice decide, not this page',
+    'follow local codes and licensed practice where it carries people or a fall could hurt someone: they decide, not this page',
   ),
   ...((answer.use ?? 0) > 1
-    ? [danger('the lap is too weak for this: wider or thicker pieces, a brace, or one piece that runs whole')]
+    ? [
+        danger(
+          'do not build it so: the lap is too weak. Take wider or thicker pieces, a brace, or one piece that runs whole',
+        ),
+      ]
     : []),
   note(
     'the wood of the face rolls off long before the glue gives: never multiply the glued face by the strength of the glue',

@@ -132,7 +132,7 @@ export const mitreGap = recipe({
   },
   cautions: (given, answer) => [
     danger(
-      'a tilted blade traps thin offcuts: support the work, keep hands out of the line of the blade, and let it stop',
+      'support the work, keep hands out of the line of the blade, and let it stop: a tilted blade traps thin offcuts',
     ),
     ...(given.slabs > 1
       ? [

@@ -164,11 +164,11 @@ export const mitredEnd = recipe({
   },
   cautions: [
     danger(
-      'long strips on a tilted blade need support at both ends and a helper; keep clear of the wedge that falls off, it can jam against the blade',
+      'support long strips at both ends, with a helper, and keep clear of the wedge that falls off: it can jam against the tilted blade',
     ),
     note('the foot cuts come last: fold and clamp the corner dry, then measure the height on it'),
     note(
-      'tape the outside of the mitre before glueing; size the end grain with thinned glue first, and add a spline (see splineSlot)',
+      'tape the outside of the mitre before gluing; size the end grain with thinned glue first, and add a spline (see splineSlot)',
     ),
   ],
   chart: (given, answer) => waterfallDrawing({ ...given, ...answer }),

@@ -153,7 +153,7 @@ export const postCasing = recipe({
   },
   cautions: (given, answer) => [
     danger(
-      'a casing hides the post: look it over first for rot, nails, wires and pipes; what carries a building or people is for local codes and licensed practice, and is never cut to suit a casing',
+      'look the post over for rot, nails, wires and pipes before a casing hides it; never cut what carries a building or people to suit a casing: local codes and licensed practice decide',
     ),
     ...(answer.clearanceLeft !== undefined && answer.clearanceLeft < 0
       ? [

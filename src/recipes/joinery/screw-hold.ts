@@ -180,11 +180,15 @@ export const screwHold = recipe({
   ],
   cautions: (given, answer) => [
     danger(
-      'where it carries people or hangs over them, local codes and licensed practice decide; share the load among several screws',
+      'follow local codes and licensed practice where it carries people or hangs over them; share the load among several screws',
     ),
     ...(given.grain === 'end' ? [danger('do not count on screws pulled out of end grain')] : []),
     ...(answer.lateral === 0
-      ? [danger('sideways these screws count for nothing: their thread is less than six diameters deep')]
+      ? [
+          danger(
+            'do not load these screws sideways: their thread is less than six diameters deep and counts for nothing',
+          ),
+        ]
       : []),
     ...(given.boardThickness === undefined
       ? [

@@ -76,7 +76,7 @@ export const splayedCorner = recipe({
   },
   cautions: [
     danger(
-      'a tilted blade closes on small pieces: hold the work with a stop and a clamp, keep hands away, and check that the guard still moves freely',
+      'hold the work with a stop and a clamp, keep hands away, and check that the guard still moves freely: a tilted blade closes on small pieces',
     ),
     note(
       'cut a corner from scrap first: with many sides a tenth of a degree at each cut adds up to a gap in the last joint',

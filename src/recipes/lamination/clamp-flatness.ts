@@ -42,7 +42,7 @@ export function flatCautions(
     ? [note(`${what}: the cauls hold it, so tighten them before the clamps, a little at a time`)]
     : [
         danger(
-          `${what}: it may jump up out of the clamps. Cauls across both faces, clamps alternately below and above with their force in the middle of the thickness, or fewer strips at a time`,
+          `set cauls across both faces and clamps alternately below and above, or glue fewer strips at a time: ${what}, and it may jump up out of the clamps`,
         ),
       ];
 }

@@ -146,13 +146,13 @@ export const clampPlan = recipe({
       ...ownedCautions(answer),
       ...(answer.reachOk === false
         ? [
-            danger(
-              `the clamps reach ${mm(given.reach as number)} and ${mm(given.needReach as number)} is asked: join two head to head, or glue in narrower slabs; do not hang on a clamp at its last notch`,
+            note(
+              `join two clamps head to head, or glue in narrower slabs: they reach ${mm(given.reach as number)} where ${mm(given.needReach as number)} is needed; do not hang on a clamp at its last notch`,
             ),
           ]
         : []),
       danger(
-        'a clamp that slips flies: keep face and fingers out of its line, check that heads sit square, and never lengthen the handle',
+        'keep face and fingers out of the line of a clamp, check that heads sit square, and never lengthen the handle: a clamp that slips flies',
       ),
       note(
         `the weaker of two testers managed ${weak.factor} of the average force; with that force alone you need ${Math.ceil(answer.byForce / weak.factor - 1e-9)} clamps`,
@@ -177,7 +177,7 @@ export const clampPlan = recipe({
           ]
         : []),
       note(
-        'tighten till a fine even bead shows along the whole joint; a dry stretch wants another clamp, a flood wants less glue',
+        'tighten till a fine even bead shows along the whole joint; a dry stretch needs another clamp, a flood less glue',
       ),
     ];
   },

@@ -139,7 +139,7 @@ export const glueQuantity = recipe({
   cautions: (given) => [
     freshSurfaces,
     note(
-      `white glue asks for timber of ${percents(printedMoisture('PVA glue'))} moisture`,
+      `use white glue on timber of ${percents(printedMoisture('PVA glue'))} moisture`,
       printedMoisture('PVA glue').citation,
     ),
     note(

@@ -1,6 +1,6 @@
 import { fullest, slowerGlue, tooTight } from './glue-remedies.js';
 import { InputError } from '../../units/input-error.js';
-import { danger, note } from '../../engine/caution.js';
+import { note } from '../../engine/caution.js';
 import { field } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
@@ -217,8 +217,8 @@ export const glueTiming = recipe({
   cautions: (given, answer) => [
     ...(tooTight(answer)
       ? [
-          danger(
-            'less than a tenth of the open time is left: the glue may skin before the joints are closed, and a skinned joint looks sound and fails; make the batches smaller',
+          note(
+            'make the batches smaller: less than a tenth of the open time is left, and a joint that skinned before it was closed looks sound and fails',
           ),
         ]
       : []),

@@ -1,6 +1,6 @@
 import { barChart } from '../../charts/bar-chart.js';
 import { InputError } from '../../units/input-error.js';
-import { danger, note } from '../../engine/caution.js';
+import { note } from '../../engine/caution.js';
 import { field, makeField, type Input, type Parsed } from '../../engine/field.js';
 import { formula, variable } from '../../engine/formula.js';
 import { out } from '../../engine/output.js';
@@ -191,8 +191,8 @@ export const matchSlabs = recipe({
     thicknesserLeast,
     ...(answer.orShims.some((r) => r.verdict !== 'thick enough')
       ? [
-          danger(
-            'a slab under the least thickness is not planed with the others: shimmed it stays flush on top, but it is no stronger than it is thick',
+          note(
+            'do not plane a slab under the least thickness with the others: shimmed it stays flush on top, but it is no stronger than it is thick',
           ),
         ]
       : []),

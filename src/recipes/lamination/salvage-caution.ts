@@ -8,7 +8,7 @@ export const metalFirst: Caution = danger(
 
 /** Said wherever a slab goes through the thicknesser. Sources differ on the least length; the longest of them is given. */
 export const thicknesserLeast: Caution = danger(
-  'a thicknesser takes no piece shorter than its maker allows (350 mm and 5 mm thick in one school’s sheet, 305 mm in an insurer’s); shorter pieces are dressed before they are cut, or by hand',
+  'feed no piece into a thicknesser that is shorter than its maker allows (350 mm and 5 mm thick in one school’s sheet, 305 mm in an insurer’s): dress shorter pieces before they are cut, or by hand',
   cite('school-planer-sheet', 'least length and thickness', {
     also: cite('insurer-planer-talk', 'least length'),
   }),

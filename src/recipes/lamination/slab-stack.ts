@@ -120,10 +120,10 @@ export const slabStack = recipe({
   },
   cautions: (given, answer) => [
     danger(
-      'a stack under clamps slides and tips while the glue is wet: drive two stops or pins beside it, clamp up a little at a time from the middle, and keep fingers out of the gaps',
+      'drive two stops or pins beside the stack, clamp up a little at a time from the middle, and keep fingers out of the gaps: it slides and tips while the glue is wet',
     ),
     ...(answer.reachOk === false
-      ? [danger(`the clamps do not reach ${mm(answer.reachNeeded)}: glue fewer slabs at once`)]
+      ? [note(`glue fewer slabs at once: the clamps do not reach ${mm(answer.reachNeeded)}`)]
       : []),
     ...(answer.joints.some((j) => j.bare > 1.5 * j.packed)
       ? [
@@ -153,7 +153,11 @@ export const slabStack = recipe({
       : []),
     ...(answer.inTime
       ? []
-      : [danger('the glue skins before the clamps are on: a skinned joint looks sound and fails')]),
+      : [
+          note(
+            'glue fewer slabs at once or take a slower glue: a joint that skinned before the clamps were on looks sound and fails',
+          ),
+        ]),
   ],
   chart: (given, answer) =>
     timeline({

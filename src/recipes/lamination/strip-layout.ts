@@ -129,7 +129,7 @@ export const stripLayout = asyncRecipe({
     ...(answer.rows.flat().some((p) => p.length < shortestThroughThicknesser)
       ? [
           danger(
-            `some pieces are shorter than ${mm(shortestThroughThicknesser)}: dress them before they are cut to length, or by hand, and hold short pieces at the saw with a stop and a hold-down, never by fingers`,
+            `dress pieces shorter than ${mm(shortestThroughThicknesser)} before they are cut to length, or by hand, and hold short pieces at the saw with a stop and a hold-down, never by fingers`,
           ),
         ]
       : []),

@@ -139,13 +139,13 @@ export const chipVolume = recipe({
   },
   cautions: [
     danger(
-      'wood dust harms lungs and nose: extract at the machine and wear a fitted mask when bags are changed; limits in the United Kingdom are 3 mg/m³ for hardwood and 5 mg/m³ for softwood',
+      'extract at the machine and wear a fitted mask when bags are changed: wood dust harms lungs and nose; limits in the United Kingdom are 3 mg/m³ for hardwood and 5 mg/m³ for softwood',
       cite('hse-wood-dust', 'workplace limits', {
         also: cite('osha-wood-dust', 'limits in the United States'),
       }),
     ),
     danger(
-      'fine dust in air explodes and shavings smoulder: no spark, no hot nail into the duct, empty bags daily and outdoors, and keep oily sanding dust apart from them (common practice)',
+      'let no spark or hot nail into the duct, empty bags daily and outdoors, and keep oily sanding dust apart from them: fine dust in air explodes and shavings smoulder (common practice)',
     ),
   ],
   chart: (given, answer) => {

@@ -156,7 +156,7 @@ export const cutterMarks = recipe({
   ],
   cautions: (given, answer) => [
     ...(answer.rimSpeed > fastestRim
-      ? [danger('a cutter that runs too fast bursts: do not start it at this speed')]
+      ? [danger('do not start the cutter at this speed: one that runs too fast bursts')]
       : []),
     danger(
       'keep to the machine maker’s least length and greatest cut; never plane timber that a metal detector has not passed',
@@ -216,7 +216,7 @@ function gradeOf(perInch: number): Caution {
     .filter((r) => r.text('grade').includes('grade millwork'))
     .reduce((grade, finer) => (marks >= (finer.number('low_per_in') as number) ? finer : grade));
   return note(
-    `${perInch.toFixed(1)} marks an inch: ${row.text('grade')}; a hardwood to be finished wants 20 or more`,
+    `${perInch.toFixed(1)} marks an inch: ${row.text('grade')}; a hardwood to be finished needs 20 or more`,
     row.citation,
   );
 }

@@ -149,7 +149,7 @@ export const planingTime = recipe({
       cite('club-planer-rules', 'reclaimed lumber'),
     ),
     danger(
-      'planing is loud, up to 105 dB at a planer moulder: wear ear defenders; hearing protection is due from a daily 85 dB(A)',
+      'wear ear defenders: planing is loud, up to 105 dB at a planer moulder, and hearing protection is due from a daily 85 dB(A)',
       cite('hse-noise-examples', 'planer moulder', { also: cite('hse-wis13', 'action values') }),
     ),
     note('time your own handling over ten pieces and put it in: it often outweighs the cutting'),

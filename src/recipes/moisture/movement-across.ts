@@ -168,7 +168,7 @@ export const movementAcross = recipe({
           given.rule === 'timber'
         ? spreadCautions([{ timber: given.timber, cut: given.cut }])
         : []),
-    note('a finish slows the movement and does not stop it: over a season the wood still gets there'),
+    note('a finish slows seasonal movement but does not prevent it'),
   ],
   chart: (given, answer) =>
     given.coefficient !== undefined || given.shrinkage !== undefined || given.rule !== 'timber'

@@ -182,7 +182,11 @@ export const pieceWeight = recipe({
   cautions: (given, answer) => [
     ...densityCautions(given.moisture),
     ...(answer.mass > 25
-      ? [danger('over 25 kg: lift with two people or a trolley, and follow the lifting rules where you are')]
+      ? [
+          danger(
+            'lift it with two people or a trolley, and follow the lifting rules where you are: it is over 25 kg',
+          ),
+        ]
       : []),
   ],
   sentence: (_given, out) => `It weighs {mass}${out.low === undefined ? '' : ', from {low} to {high}'}.`,

@@ -164,7 +164,7 @@ export const restraintStress = recipe({
       'creep is left out: over months wood eases by a third or more, so the true stress is lower; knots, shakes and nail holes take more than that off the strength',
     ),
     danger(
-      'a wide top that splits or pushes its frame apart can drop what stands on it: let tops move in slots',
+      'let tops move in slots: a wide top that splits or pushes its frame apart can drop what stands on it',
     ),
   ],
   chart: (_given, answer) =>

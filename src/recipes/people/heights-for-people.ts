@@ -131,7 +131,7 @@ export const heightsForPeople = recipe({
   },
   cautions: (given) => [
     danger(
-      'where the public is served, the local building code and access rules decide heights, clear floor and knee room, not this page',
+      'follow the local building code and access rules where the public is served: they decide heights, clear floor and knee room, not this page',
     ),
     estimate(
       'how far a work surface lies below the elbow is common practice: 50 to 100 mm for light work, 100 to 250 for heavy, 50 to 100 above for fine work',

@@ -234,7 +234,7 @@ function lifting(answer: { reactions: readonly { position: number; force: number
   const up = answer.reactions.filter((r) => r.force < 0);
   return up.map((r) =>
     danger(
-      `the support at ${both(new Quantity('length', r.position))} must hold the beam down with ${both(new Quantity('force', -r.force))}; where it only rests, the beam lifts there and the rest of this page does not hold`,
+      `hold the beam down at ${both(new Quantity('length', r.position))} with ${both(new Quantity('force', -r.force))}: where it only rests there it lifts, and the rest of this page does not hold`,
     ),
   );
 }

@@ -18,7 +18,7 @@ export const ownWeightOf = formula({
 /** Cautions that every result of this topic carries. */
 export const loadBearingCautions: readonly Caution[] = [
   danger(
-    'where it carries people, or a fall could hurt someone, local codes and licensed practice decide, not this page',
+    'follow local codes and licensed practice where it carries people or a fall could hurt someone: they decide, not this page',
   ),
 ];
 

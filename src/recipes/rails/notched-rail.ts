@@ -180,7 +180,9 @@ export function notchCautions(notch: Notch, section: Section, span: number): Cau
     ...(outside === undefined
       ? []
       : [
-          danger(`outside the limits of the standard: ${outside}; the figure is a warning, not a permission`),
+          danger(
+            `do not cut it so: outside the limits of the standard, ${outside}; the figure is a warning, not a permission`,
+          ),
         ]),
     note(
       'a tight fit of the other piece does not bring the cut wood back: notch near the supports, a third rather than half, or on the flat',

@@ -210,9 +210,7 @@ export function stabilityCautions(given: Given): Caution[] {
   return [
     ...(given.piece === 'tall cabinet' || given.piece === 'drawers'
       ? [danger('fix it to the wall whatever comes out: children climb drawers and shelves')]
-      : [
-          danger('tall or narrow furniture where children are is fixed to the wall, whatever this page says'),
-        ]),
+      : [danger('fix tall or narrow furniture to the wall where children are, whatever this page says')]),
     ...(given.piece === 'drawers' && given.openReach === 0
       ? [note('give openReach, and put the loaded open drawers among the parts where they then stand')]
       : []),

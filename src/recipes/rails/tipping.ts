@@ -167,14 +167,14 @@ export const tipping = recipe({
     ...(answer.verdict === 'tips'
       ? [
           danger(
-            `it can tip: ${answer.answer} Widen the feet, shorten the overhang, put weight low, or fix it to the wall or the floor`,
+            `widen the feet, shorten the overhang, put weight low, or fix it to the wall or the floor. ${answer.answer}`,
           ),
         ]
       : []),
     ...(answer.verdict === 'not checked'
       ? [
           danger(
-            'nothing was checked: no kind of piece and no force was given, and no load is not the same as safe. Give piece, such as "table"',
+            'give the kind of furniture, such as "table", or a force: nothing was checked, and no load is not the same as safe',
           ),
         ]
       : []),

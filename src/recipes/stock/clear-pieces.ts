@@ -95,7 +95,7 @@ export const clearPieces = asyncRecipe({
     ...(given.parts.some((p) => p.length < 0.15)
       ? [
           danger(
-            'parts shorter than about 150 mm (common practice) are cut against a stop with a hold-down or by hand: never hold them by hand at a power saw',
+            'cut parts shorter than about 150 mm (common practice) against a stop with a hold-down, or with a hand saw: never hold them by hand at a power saw',
           ),
         ]
       : []),

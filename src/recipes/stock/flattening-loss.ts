@@ -145,29 +145,29 @@ export const flatteningLoss = recipe({
   cautions: (given, answer) => [
     ...(answer.loss >= given.thickness
       ? [
-          danger(
-            'nothing is left after flattening: rip or crosscut it first, or use it where it need not be flat',
+          note(
+            'rip or crosscut it first, or use it where it need not be flat: nothing is left after flattening',
           ),
         ]
       : []),
     ...(answer.pieceLength < 0.3
       ? [
           danger(
-            'a piece shorter than about 300 mm (common practice; the machine maker’s own limit rules) must not go through a planer or thicknesser: flatten it while it is still long, or by hand',
+            'flatten a piece while it is still long, or by hand: shorter than about 300 mm (common practice; the machine maker’s own limit rules) it must not go through a planer or thicknesser',
           ),
         ]
       : []),
     ...(answer.dressedThickness < 0.006 && answer.dressedThickness > 0
       ? [
           danger(
-            'under about 6 mm a board may shatter in a thicknesser: keep to the machine maker’s least thickness',
+            'keep to the machine maker’s least thickness: under about 6 mm a board may shatter in a thicknesser',
           ),
         ]
       : []),
     note(
       'cup, bow and twist are added up, the worst way they can meet; a thicknesser alone presses bow flat and lets it spring back',
     ),
-    danger('a metal detector first: nails, staples and grit break knives'),
+    danger('go over the timber with a metal detector first: nails, staples and grit break knives'),
   ],
   chart: (given, answer) => {
     const most = Math.max(10, Math.min(20, given.rips + 3));

@@ -195,7 +195,7 @@ export const palletBoards = recipe({
   cautions: (given) => [
     ...(markAdvice(given.mark).usable ? [] : [danger(markAdvice(given.mark).words)]),
     danger(
-      'boards spring when a nail lets go: wear goggles and gloves, lever at the bearers, and find every nail with a magnet before a saw or planer does',
+      'wear goggles and gloves, lever at the bearers, and find every nail with a magnet before a saw or planer does: boards spring when a nail lets go',
     ),
     note(
       'count two or three pallets first and give what they yield to pileSampling: pallets of one kind differ',

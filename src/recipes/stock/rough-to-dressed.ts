@@ -190,14 +190,14 @@ export const roughToDressed = recipe({
     ...((answer.dressedLength ?? 1) < 0.3
       ? [
           danger(
-            'a piece shorter than about 300 mm must not be planed by machine on its own (common practice; the machine maker’s own limit rules): plane it while it is still long',
+            'plane a piece while it is still long: shorter than about 300 mm it must not be planed by machine on its own (common practice; the machine maker’s own limit rules)',
           ),
         ]
       : []),
     ...(answer.dressedThickness < 0.006
       ? [
           danger(
-            'under about 6 mm a board may shatter in a thicknesser: keep to the machine maker’s least thickness',
+            'keep to the machine maker’s least thickness: under about 6 mm a board may shatter in a thicknesser',
           ),
         ]
       : []),

@@ -14,14 +14,14 @@ export function salvage(rows: readonly Dressed[], commonThickness: number): Caut
     ...(rows.some((d) => gives(d) && d.pieceLength < 0.3)
       ? [
           danger(
-            'some pieces are shorter than about 300 mm (common practice; the machine maker’s own limit rules): plane them before crosscutting, never singly',
+            'plane pieces before crosscutting, never singly: some are shorter than about 300 mm (common practice; the machine maker’s own limit rules)',
           ),
         ]
       : []),
     ...(commonThickness < 0.006
       ? [
           danger(
-            'under about 6 mm boards may shatter in a thicknesser: keep to the machine maker’s least thickness, or use a carrier board',
+            'keep to the machine maker’s least thickness, or use a carrier board: under about 6 mm boards may shatter in a thicknesser',
           ),
         ]
       : []),

@@ -84,7 +84,7 @@ export const topFromPile = asyncRecipe({
     ...(answer.pieces.some((p) => p.length < 0.3)
       ? [
           danger(
-            'some pieces are shorter than about 300 mm (common practice; the machine maker’s own limit rules): plane them before crosscutting, never singly',
+            'plane pieces before crosscutting, never singly: some are shorter than about 300 mm (common practice; the machine maker’s own limit rules)',
           ),
         ]
       : []),

@@ -134,7 +134,7 @@ describe('a job by hand', () => {
   });
 
   it('warns by the name of the finish, and of all where it has none', () => {
-    const rags = (more: object) => mentions(finishQuantity({ ...job, ...more }), 'rags wet');
+    const rags = (more: object) => mentions(finishQuantity({ ...job, ...more }), 'spread oily rags');
     expect([rags({}), rags({ finish: 'oil varnish' }), rags({ finish: 'acrylic' })]).toEqual([
       true,
       true,
@@ -178,7 +178,7 @@ describe('a job by hand', () => {
 describe('dangers by the names on jars', () => {
   const text = (...names: string[]) => finishHazards(names).map((c) => c.text).join('\n'); // prettier-ignore
   it('vapour wherever there is solvent, or nobody knows', () => {
-    const vapour = (...names: string[]) => text(...names).includes('solvent vapour');
+    const vapour = (...names: string[]) => text(...names).includes('solvent dries and reddens skin');
     expect(vapour()).toBe(true);
     for (const n of ['meths', 'stain', 'xylene', 'nitrocellulose', 'wax', 'Brand X'])
       expect(vapour(n)).toBe(true);
@@ -186,7 +186,7 @@ describe('dangers by the names on jars', () => {
   });
 
   it('rags where something dries by itself, or nobody knows', () => {
-    const rags = (...names: string[]) => text(...names).includes('rags wet');
+    const rags = (...names: string[]) => text(...names).includes('spread oily rags');
     expect([rags(), rags('oil'), rags('water-borne oil'), rags('wax'), rags('water', 'acrylic'), rags('water', 'oil')]).toEqual([true, true, true, false, false, true]); // prettier-ignore
   });
 

@@ -78,7 +78,7 @@ describe('slabStack', () => {
       clampsUp: '2 min',
     });
     expect([late.inTime, late.batches]).toEqual([false, 2]);
-    expect(said(late)).toMatch(/skins before the clamps/);
+    expect(said(late)).toMatch(/skinned before the clamps/);
     expect(late.sentence).toMatch(/too late by 30 s: glue in 2 goes/);
   });
   it('both ways: edges by clampPlan, and cauls that hold the bow of a force off the middle, 8 F e/W', () => {

@@ -59,7 +59,7 @@ export const makingQuestions: Readonly<Record<string, QuestionText>> = {
   },
   jointFit: {
     question: 'Will the joint go together?',
-    words: 'fit loose tight tolerance mortise tenon dado',
+    words: 'fit loose tight tolerance mortise tenon dado housing rabbet rebate groove slot',
     noun: 'fit',
   },
   splineSlot: {

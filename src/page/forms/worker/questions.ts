@@ -17,7 +17,7 @@ export const questions: Readonly<Record<string, QuestionText>> = {
   },
   clampPlan: {
     question: 'How many clamps do I need?',
-    words: 'cramps sash pressure spacing glue up press enough',
+    words: 'cramps sash pressure spacing glue up press enough buckle bow jump',
     noun: 'clamps',
   },
   glueQuantity: {
@@ -83,7 +83,7 @@ export const questions: Readonly<Record<string, QuestionText>> = {
   },
   beam: {
     question: 'Will the rail carry the load?',
-    words: 'beam bend deflection strength stress shelf joist cantilever strong',
+    words: 'beam bend deflection strength stress shelf joist cantilever strong MOE MOR modulus stiffness',
     noun: 'rail',
   },
   rackingFrame: {
