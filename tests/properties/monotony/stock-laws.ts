@@ -287,7 +287,7 @@ export const stockLaws = [
     ],
   }),
   lawsOf(topFromPile, {
-    numbers: { boards: [3, 8, 'whole'], end: [0, 700], width: [70, 120], jointing: [0, 8] },
+    numbers: { boards: [3, 8, 'whole'], end: [0, 300], width: [70, 120], jointing: [0, 8] },
     write: (n) => ({
       boards: [
         {
@@ -296,6 +296,7 @@ export const stockLaws = [
           length: '1600 mm',
           width: `${n.width} mm`,
           thickness: '47 mm',
+          endLeft: `${n.end} mm`,
         },
       ],
       topLength: '1100 mm',

@@ -173,11 +173,11 @@ export const workshopLaws = [
     runs: 40,
   }),
   lawsOf(heightsForPeople, {
-    numbers: { shoes: [0, 50], stature: [1.1, 1.75] },
-    write: (n) => ({ height: '950 mm', shoes: `${n.shoes} mm`, stature: `${n.stature} m` }),
+    numbers: { shoes: [0, 50], lowerLeg: [260, 480] },
+    write: (n) => ({ height: '950 mm', shoes: `${n.shoes} mm`, lowerLeg: `${n.lowerLeg} mm` }),
     laws: [
       { raise: 'shoes', rises: ['best'] },
-      { raise: 'stature', rises: ['schoolSeat', 'schoolTable'] },
+      { raise: 'lowerLeg', rises: ['schoolSeat', 'schoolTable'] },
     ],
   }),
 ];
