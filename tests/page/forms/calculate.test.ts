@@ -1,3 +1,4 @@
+import { stripCount } from '../../../src/recipes/lamination/strip-count.js';
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../../src/recipes/catalogue.js';
 import { argumentOf, type Argument, type Scope } from '../../../src/page/forms/model/argument.js';
@@ -85,6 +86,21 @@ describe('values tried', () => {
     expect(places[now]?.figure).toBe('15');
     expect(places.length).toBeGreaterThan(40);
     expect(chart).toBeDefined();
+  });
+
+  it('have a line for each of a few values of a second field, as the recipe answers there', async () => {
+    const { others, chart } = await tried({ second: 'topWidth' });
+    expect(others).toHaveLength(4);
+    const rows = JSON.stringify(chart)
+      .match(/\{"x":48,"y":[^}]*\}/g)
+      ?.map((row) => JSON.parse(row) as object);
+    for (const topWidth of others)
+      expect(rows).toContainEqual({
+        x: 48,
+        y: stripCount({ topWidth, stripWidth: '48 mm' }).strips,
+        series: topWidth,
+      });
+    expect(rows).toContainEqual({ x: 48, y: 15, series: 'as it is now' });
   });
 
   it('tell what reaches a target and how sure the figure is', async () => {

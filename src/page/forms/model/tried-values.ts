@@ -1,8 +1,10 @@
 import type { ChartSpec } from '../../../charts/chart-spec.js';
 
-/** What to try: one field over a range, and a figure to look at. */
+/** What to try: one field over a range, a second one in a few steps where that is asked, and a figure to look at. */
 export interface TryQuestion {
   readonly field: string;
+  /** A second field: a line of the chart for each of a few of its values. */
+  readonly second?: string | undefined;
   /** Ends of the range as text with unit; undefined: about half to double what is given. */
   readonly from: string | undefined;
   readonly to: string | undefined;
@@ -21,6 +23,8 @@ export interface TriedValues {
   readonly unit: string;
   /** Places of the slider: the field's text and what the figure comes to there; no figure where the recipe refuses. */
   readonly places: readonly { readonly text: string; readonly figure: string | undefined }[];
+  /** Values of the second field that have a line of their own, as text. */
+  readonly others: readonly string[];
   /** Place of what is given now. */
   readonly now: number;
   /** Values of the field that reach the target, in words; empty where none was asked or found. */

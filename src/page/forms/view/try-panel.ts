@@ -23,11 +23,12 @@ interface TryActions {
 
 let panels = 0;
 
-/** "What if this were …": one value over a range, the figure along it, what reaches a target, and how sure it is. Nothing else changes until a value is used. */
+/** "What if this were …": one value over a range (and a second in a few steps), the figure along it, what reaches a target, and how sure it is. Nothing else changes until a value is used. */
 export class TryPanel {
   readonly element = el('div', { class: 'try', hidden: true });
   readonly button: HTMLElement;
   readonly #field = el('select', {});
+  readonly #second = el('select', {});
   readonly #output = el('select', {});
   readonly #slider = el('input', { type: 'range', min: '0', step: '1' });
   readonly #at = el('output', { class: 'tried' });
@@ -73,7 +74,7 @@ export class TryPanel {
       for (const box of [this.#from, this.#to, this.#target, this.#spread]) box.value = '';
       void this.#ask();
     });
-    for (const box of [this.#output, this.#from, this.#to, this.#target, this.#spread])
+    for (const box of [this.#second, this.#output, this.#from, this.#to, this.#target, this.#spread])
       box.addEventListener('change', () => void this.#ask());
     this.#slider.addEventListener('input', () => this.#showPlace());
   }
@@ -101,6 +102,7 @@ export class TryPanel {
         labelled('Figure', this.#output, 'output'),
         labelled('from', this.#from, 'from'),
         labelled('to', this.#to, 'to'),
+        labelled('and with', this.#second, 'second'),
       ),
       el(
         'div',
@@ -136,7 +138,10 @@ export class TryPanel {
     const fields = this.model.inputs.filter(
       (field) => isNumber(field) && (given.includes(field.name) || field.assumed !== undefined),
     );
-    this.#field.replaceChildren(...fields.map(({ name, label }) => el('option', { value: name }, label)));
+    const options = (): HTMLElement[] =>
+      fields.map(({ name, label }) => el('option', { value: name }, label));
+    this.#field.replaceChildren(...options());
+    this.#second.replaceChildren(el('option', { value: '' }, 'nothing else'), ...options());
     const words = new Set(['text', 'flag', 'table', 'list', 'record']);
     const outputs = this.model.outputs.filter(({ kind }) => !words.has(kind));
     this.#output.replaceChildren(...outputs.map(({ name, label }) => el('option', { value: name }, label)));
@@ -152,6 +157,7 @@ export class TryPanel {
     const tried = await recipeClient.ask('tryValues', {
       ...context,
       field: this.#field.value,
+      second: this.#secondField(),
       output: this.#output.value,
       from: text(this.#from),
       to: text(this.#to),
@@ -160,6 +166,12 @@ export class TryPanel {
     });
     if (turn !== this.#turn) return;
     this.#show(tried);
+  }
+
+  /** The second field that is tried too; undefined where it is none or the first one. */
+  #secondField(): string | undefined {
+    const { value } = this.#second;
+    return value === '' || value === this.#field.value ? undefined : value;
   }
 
   #show(tried: TriedValues): void {
@@ -212,11 +224,15 @@ export class TryPanel {
     if (tried === undefined || given === undefined) return;
     const inner = given.replace(/^\{\s*|,?\s*\}$/g, '').trim();
     const name = this.#field.value;
-    const field = `${name}: range('${tried.from}', '${tried.to}')`;
+    const second = this.#secondField();
+    const values = tried.others.map((text) => `'${text}'`).join(', ');
+    const steps = second === undefined ? '' : `, ${second}: each([${values}])`;
+    const field = `${name}: range('${tried.from}', '${tried.to}')${steps}`;
+    const names = second === undefined ? 'range, sweep' : 'each, range, sweep';
     this.actions.keep?.(
       [
         `// What if ${name} were something else`,
-        "import { range, sweep } from 'joiners-reckoner';",
+        `import { ${names} } from 'joiners-reckoner';`,
         `await sweep(${this.model.name}, { ...{ ${inner} }, ${field} }, { output: '${this.#output.value}' });`,
       ].join('\n'),
     );

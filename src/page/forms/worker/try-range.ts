@@ -19,7 +19,7 @@ export interface TryRange {
 }
 
 /** About a hundred round places from half to double of `now`, or between the ends asked for, inside the field's limits. @throws InputError */
-export function tryRange(field: Field, now: number, ask: TryQuestion): TryRange {
+export function tryRange(field: Field, now: number, ask: Pick<TryQuestion, 'from' | 'to'>): TryRange {
   const kind = field.kind as Kind;
   const unit = unitFor(field, now, ask.from);
   const { factor, offset } = lensOf(kind, unit);
@@ -50,7 +50,7 @@ function unitFor(field: Field, now: number, from: string | undefined): string {
   return columnUnit(field.kind, [now], field.unit);
 }
 
-function endsOf(field: Field, now: number, { from, to }: TryQuestion): [number, number] {
+function endsOf(field: Field, now: number, { from, to }: Pick<TryQuestion, 'from' | 'to'>): [number, number] {
   const kind = field.kind as Kind;
   const read = (text: string): number => toQuantity(text, kind).value;
   const reach = kind === 'temperature' ? 15 : Math.max(Math.abs(now), Number.EPSILON);

@@ -1,20 +1,14 @@
-import { lineChart } from '../../../charts/line-chart.js';
-import { displayableChart } from '../../../charts/chart-display.js';
-import type { ChartSpec } from '../../../charts/chart-spec.js';
 import type { AnyRecipe } from '../../../engine/any-recipe.js';
-import type { Output } from '../../../engine/output.js';
-import { axisUnit, columnUnit, inUnit, quantityPart, isNumberField } from '../../../explore/frame-columns.js';
+import { quantityPart, isNumberField } from '../../../explore/frame-columns.js';
 import { solveFor } from '../../../explore/solve-for.js';
 import { uncertain } from '../../../explore/uncertain.js';
-import { targetOf } from '../../../explore/target.js';
 import { InputError } from '../../../units/input-error.js';
 import { both } from '../../../units/quantity.js';
 import type { Call, Scope } from '../model/argument.js';
 import type { TriedValues, TryQuestion } from '../model/tried-values.js';
-import { fieldModel } from './field-model.js';
 import type { Resolver } from './resolve.js';
 import { tryRange, type TryRange } from './try-range.js';
-import { capitalised } from '../../../units/capitalised.js';
+import { shortTitle, triedChart } from './tried-chart.js';
 
 type Inputs = Readonly<Record<string, unknown>>;
 
@@ -24,6 +18,7 @@ const nothing: TriedValues = {
   to: '',
   unit: '',
   places: [],
+  others: [],
   now: 0,
   reached: [],
   remarks: [],
@@ -49,22 +44,58 @@ export async function tryValues(
   }
 }
 
+/** What is given, with a number for each field that is to be tried. @throws InputError */
+function baseOf(recipe: AnyRecipe, inputs: Inputs, fields: readonly string[]): Inputs {
+  const filled = fields.map((name) => [
+    name,
+    inputs[name] ?? recipe.inputs[name]?.default ?? recipe.example[name],
+  ]);
+  return recipe.read({ ...inputs, ...(Object.fromEntries(filled) as Inputs) });
+}
+
+/** The range of a field about what it is now. @throws InputError where it is no number */
+function rangeOf(
+  recipe: AnyRecipe,
+  base: Inputs,
+  name: string,
+  ends: Pick<TryQuestion, 'from' | 'to'>,
+): TryRange {
+  const field = recipe.inputs[name];
+  const part = field && quantityPart(field);
+  const now = base[name];
+  if (part === undefined || !isNumberField(part) || typeof now !== 'number')
+    throw new InputError({ field: name, message: 'is no number to be tried' });
+  return tryRange(part, now, ends);
+}
+
+/** The first and the last place of a range and two between. */
+function fewPlaces({ places }: TryRange): number[] {
+  const last = places.length - 1;
+  return [...new Set([0, 1, 2, 3].map((i) => Math.round((i * last) / 3)))].filter((i) => i >= 0);
+}
+
 function triedRange(recipe: AnyRecipe, inputs: Inputs, ask: TryQuestion): TriedValues {
-  const field = recipe.inputs[ask.field];
+  const { field, second } = ask;
   const output = recipe.outputs[ask.output];
-  if (field === undefined || output === undefined || recipe.isAsync) return nothing;
-  const part = quantityPart(field);
-  if (!isNumberField(part)) throw new InputError({ field: ask.field, message: 'is no number to be tried' });
-  const given = inputs[ask.field] ?? field.default ?? recipe.example[ask.field];
-  const base = recipe.read({ ...inputs, [ask.field]: given });
-  const now = base[ask.field];
-  if (typeof now !== 'number')
-    throw new InputError({ field: ask.field, message: 'is no number to be tried' });
-  const range = tryRange(part, now, ask);
-  const figures = range.values.map((value) => figureAt(recipe, { ...base, [ask.field]: value }, ask.output));
+  if (!(field in recipe.inputs) || output === undefined || recipe.isAsync) return nothing;
+  const base = baseOf(recipe, inputs, second === undefined ? [field] : [field, second]);
+  const range = rangeOf(recipe, base, field, ask);
+  const along = (changed: Inputs): (number | undefined)[] =>
+    range.values.map((value) => figureAt(recipe, { ...base, ...changed, [field]: value }, ask.output));
+  const figures = along({});
+  const steps =
+    second === undefined ? undefined : rangeOf(recipe, base, second, { from: undefined, to: undefined });
+  const others = steps
+    ? fewPlaces(steps).map((i) => ({
+        name: steps.text(steps.places[i] ?? 0),
+        figures: along({ [second as string]: steps.values[i] }),
+      }))
+    : [];
+  const allowed = allowedAt(recipe, base, ask.output);
   return {
     ...nothing,
-    chart: chartOf({ recipe, ask, output, range, figures, allowed: allowedAt(recipe, base, ask.output) }),
+    chart: triedChart({ recipe, ask, output, range, figures, others, allowed }),
+    others: others.map(({ name }) => name),
     from: range.text(range.places[0] ?? 0),
     to: range.text(range.places.at(-1) ?? 0),
     unit: range.unit,
@@ -97,63 +128,6 @@ function allowedAt(recipe: AnyRecipe, base: Inputs, output: string): number | un
     ? undefined
     : figureAt(recipe, base, 'allowed');
 }
-
-interface Drawn {
-  readonly recipe: AnyRecipe;
-  readonly ask: TryQuestion;
-  readonly output: Output;
-  readonly range: TryRange;
-  readonly figures: readonly (number | undefined)[];
-  readonly allowed: number | undefined;
-}
-
-function chartOf({ recipe, ask, output, range, figures, allowed }: Drawn): ChartSpec | undefined {
-  const known = figures.filter((figure) => figure !== undefined);
-  if (known.length < 2) return undefined;
-  const unit = columnUnit(output.kind, known, output.unit);
-  const scaled = (value: number): number => inUnit(output.kind, Float64Array.of(value), unit)[0] ?? value;
-  const label = shortTitle(output.label);
-  const now = figures[range.now];
-  const target = ask.target === undefined ? undefined : targetOf(recipe, ask.output, ask.target);
-  const rules = [
-    ...(allowed === undefined ? [] : [{ y: scaled(allowed), label: 'allowed' }]),
-    ...(target === undefined ? [] : [{ y: scaled(target), label: 'target' }]),
-  ];
-  return displayableChart(
-    lineChart({
-      title: label,
-      width: 520,
-      height: 200,
-      x: {
-        title: fieldModel(ask.field, recipe.inputs[ask.field] as never, undefined).label.slice(0, 30),
-        unit: axisUnit(range.unit),
-        values: range.places,
-      },
-      y: { title: label, unit: axisUnit(unit) },
-      series: [
-        { name: label, values: figures.map((figure) => (figure === undefined ? null : scaled(figure))) },
-      ],
-      ...(output.kind === 'count' ? { interpolate: 'step-after' as const } : {}),
-      rules,
-      marks:
-        now === undefined
-          ? []
-          : [
-              {
-                x: range.places[range.now] ?? 0,
-                y: scaled(now),
-                label: `now ${range.text(range.places[range.now] ?? 0)}`,
-              },
-            ],
-      points: false,
-    }),
-  );
-}
-
-const shortTitle = (label: string): string => {
-  const [first = label] = label.split(/[;:,(]/);
-  return capitalised(first).slice(0, 30);
-};
 
 function reaching(
   recipe: AnyRecipe,
