@@ -32,6 +32,8 @@ const screens = {
     await screens['a form with its answer'](page);
     await page.click('text=Try values');
     await page.waitForSelector('.try .drawn svg');
+    await page.getByLabel('and with').selectOption('stripWidth');
+    await page.locator('.try .drawn svg', { hasText: 'as it is now' }).waitFor();
   },
   'an error': async (page) => {
     await page.goto(new URL('/#question=stripCount', page.url()).href);

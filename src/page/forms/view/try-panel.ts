@@ -168,10 +168,11 @@ export class TryPanel {
     this.#show(tried);
   }
 
-  /** The second field that is tried too; undefined where it is none or the first one. */
+  /** The second field that is tried too; undefined where it is none. The first one cannot be chosen again. */
   #secondField(): string | undefined {
-    const { value } = this.#second;
-    return value === '' || value === this.#field.value ? undefined : value;
+    for (const option of this.#second.options) option.disabled = option.value === this.#field.value;
+    if (this.#second.value === this.#field.value) this.#second.value = '';
+    return this.#second.value || undefined;
   }
 
   #show(tried: TriedValues): void {
