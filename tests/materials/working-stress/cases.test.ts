@@ -63,6 +63,8 @@ import {
 } from '../../../src/materials/working-stress/piece-defects.js';
 import { classStress } from '../../../src/materials/working-stress/strength-class.js';
 import { ungradedStress } from '../../../src/materials/working-stress/ungraded.js';
+import { railSpan } from '../../../src/recipes/rails/rail-span.js';
+import { caseLaws } from './case-laws.js';
 import { longTermFactor } from '../../../src/materials/working-stress/use-category.js';
 import {
   loadThatTips,
@@ -149,13 +151,15 @@ type In = Readonly<Record<Figure, number>> & {
   readonly rail: readonly [number, number];
   readonly season: Seasoning;
   readonly serviceClass: ServiceClass;
+  readonly law: string;
+  readonly species: string;
   readonly where: string;
   readonly which: string;
 };
 interface Case {
   readonly topic: string;
   readonly inputs: In;
-  readonly expected: number | string;
+  readonly expected: number | string | boolean;
   readonly unit: string;
   readonly tolerance: string;
   readonly source: string;
@@ -355,6 +359,7 @@ const ours: Record<string, (i: In) => number | string> = {
   'stand.tipPush': (i) => pushThatTips(side(i), force(i)),
   'stand.factor': (i) => stabilityFactor(side(i), force(i)) as number,
   'stand.noLoad': () => verdictOf([]),
+  law: (i) => String(caseLaws[i.law]?.()),
 };
 
 /** Facts behind the factors that no function of the library works out by itself. */
@@ -367,11 +372,12 @@ const background = new Set([
   'beam.stress', // statics, checked with the beam recipe
   'beam.shear',
   'beam.sagFirst',
+  'today.bending', // faults that are mended: see below
 ]);
 
 describe('working stresses, screws, notches, laps and stability against worked cases', () => {
   it('leaves no topic out in silence', () => {
-    expect(cases.length).toBe(132);
+    expect(cases.length).toBe(148);
     expect(cases.map((c) => c.topic).filter((t) => !ours[t] && !background.has(t))).toEqual([]);
     expect(cases.every((c) => c.source && ['text', 'memory', 'derived', 'choice'].includes(c.read))).toBe(
       true,
@@ -382,7 +388,7 @@ describe('working stresses, screws, notches, laps and stability against worked c
     (_, c) => {
       const got = (ours[c.topic] as (i: In) => number | string)(c.inputs);
       const percent = /([\d.]+) %/.exec(c.tolerance)?.[1];
-      if (percent === undefined) expect(got).toBe(c.expected);
+      if (percent === undefined) expect(String(got)).toBe(String(c.expected));
       else {
         const room = (Number(percent) / 100) * Math.abs(c.expected as number) + 1e-9;
         expect(
@@ -390,6 +396,18 @@ describe('working stresses, screws, notches, laps and stability against worked c
           `got ${got}, wanted ${c.expected}`,
         ).toBeLessThanOrEqual(room);
       }
+    },
+  );
+  it.each(cases.filter((c) => c.topic === 'today.bending'))(
+    'gives $inputs.species less than it once did',
+    (c) => {
+      const { bendingStress } = railSpan({
+        timber: c.inputs.species,
+        section: '45 x 95 mm',
+        load: '1.5 kN/m',
+      });
+      // Started from dry wood it gave more than the graded timber of the same kind.
+      expect(bendingStress.in('MPa')).toBeLessThan(0.6 * (c.expected as number));
     },
   );
 });
