@@ -21,7 +21,7 @@ export const mixSketches = sketchesOf({
       words([172, 146], 'alcohol'),
       words([268, 146], 'shellac'),
       note('existing', [110, 166]),
-      words([126, 166], 'or ready-made, to be thinned', 'start'),
+      words([126, 166], 'or ready-made shellac', 'start'),
     ],
     measures: { cut: 'Flakes to a volume of alcohol.' },
   },

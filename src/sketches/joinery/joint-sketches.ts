@@ -76,8 +76,8 @@ export const jointSketches = sketchesOf({
       push('force', [226, 44], [182, 44]),
       note('glueArea', [155, 86]),
       turn('moment', [155, 86], 58, 122, 158, [92, 132]),
-      words([60, 86], 'A'),
-      words([155, 36], 'B'),
+      words([64, 86], 'piece A'),
+      words([184, 26], 'piece B', 'start'),
       outline(
         'wood',
         [20, 196],

@@ -24,7 +24,7 @@ export const mitreSketches = sketchesOf({
       outline('wood', [30, 222], [290, 230], [290, 248], [30, 240]),
       measure('length', [30, 198], [290, 198], [0, -18]),
       measure('fenceGap', [290, 216], [290, 230], [12, 0], 'end'),
-      turn('fenceError', [30, 220], 120, 0, 2, [160, 258]),
+      note('fenceError', [160, 262], [176, 221]),
       measure('trialLength', [30, 240], [225, 240], [0, 42]),
       note('trialGap', [246, 266], [225, 222]),
       note('slabs', [62, 258], [62, 232]),

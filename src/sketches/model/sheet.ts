@@ -7,8 +7,9 @@ export const letterRadius = 9;
 /** Height of the letters and of the words, in units of the sheet. */
 export const letterSize = 12;
 export const wordSize = 12;
-/** Widest usual advance of a character in a sans serif face, as a share of its size. */
-const advance = 0.56;
+/** Advance of a character in a wide sans serif face, as a share of its size, and what a short word of wide letters takes over that. */
+const advance = 0.6;
+const spare = 4;
 
 export interface Box {
   readonly left: number;
@@ -59,7 +60,7 @@ export const letterBox = ({ at: [x, y] }: PlacedLetter): Box => ({
 });
 
 export function wordsBox({ text, at: [x, y], anchor }: PlacedWords): Box {
-  const width = text.length * wordSize * advance;
+  const width = text.length * wordSize * advance + spare;
   const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2;
   return { left, right: left + width, top: y - wordSize / 2, bottom: y + wordSize / 2 };
 }

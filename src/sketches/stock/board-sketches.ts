@@ -112,7 +112,7 @@ export const boardSketches = sketchesOf({
       outline('wood', [50, 226], [200, 218], [220, 206], [70, 210]),
       dashed([50, 236], [50, 226]),
       measure('twist', [200, 218], [200, 236], [0, 0], 'end'),
-      words([312, 246], 'on a flat bench', 'end'),
+      words([316, 246], 'on a bench', 'end'),
       box(40, 262, 70, 16, 'endGrain'),
       ghostBox(40, 257, 70, 26),
       measure('dressedThickness', [110, 262], [110, 278], [14, 0], 'start'),

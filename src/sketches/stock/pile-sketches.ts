@@ -21,7 +21,7 @@ export const pileSketches = sketchesOf({
       note('parts.count', [80, 46], [110, 80]),
       note('waste', [150, 130], [160, 106]),
       note('price', [40, 156]),
-      words([56, 156], 'price by volume, area, length or piece', 'start'),
+      words([56, 156], 'price by volume, area or length', 'start'),
     ],
     measures: {
       'parts.length': 'Along the grain, finished.',

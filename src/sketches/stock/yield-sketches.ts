@@ -33,7 +33,7 @@ export const yieldSketches = sketchesOf({
       words([77, 74], 'part'),
       measure('parts.width', [216, 56], [216, 92], [-18, 0], [198, 40]),
       note('parts.thickness', [60, 164]),
-      words([76, 164], 'from face to face, where it matters', 'start'),
+      words([76, 164], 'from face to face', 'start'),
     ],
     measures: {
       'stock.length': 'Of a board as it comes.',
