@@ -18,7 +18,7 @@ table{display:block;width:max-content;max-width:100%;overflow-x:auto;border-coll
 th,td{padding:.28em 1em .28em 0;text-align:left;vertical-align:top;border-bottom:1px solid var(--line)}
 th{font-weight:600;color:var(--soft)}
 td.number,th.number{text-align:right;white-space:nowrap}
-figure{margin-inline:0}figure svg,figure img,.output img,.output svg:not(.katex svg){display:block;max-width:100%;height:auto;border-radius:4px}
+img{max-width:100%;height:auto}figure{margin-inline:0}figure svg,figure img,.output img,.output svg:not(.katex svg){display:block;max-width:100%;height:auto;border-radius:4px}
 figcaption{font-size:.9em;color:var(--soft);margin-top:.4em}
 code,pre,.prints{font-family:ui-monospace,"DejaVu Sans Mono",Menlo,Consolas,monospace;font-size:.86em}
 code{overflow-wrap:anywhere}

@@ -1,4 +1,5 @@
 import type { AnyRecipe } from '../engine/any-recipe.js';
+import { capitalised } from '../units/capitalised.js';
 import { layOut } from './model/sketch-layout.js';
 import { lettersOf, type Letter } from './model/lettering.js';
 import type { SketchDefinition } from './model/sketch-definition.js';
@@ -50,7 +51,7 @@ export function sketchMarkdown(recipe: AnyRecipe): string[] {
   const alternative = sketchInWords(definition.shows, letters).replace(/[\[\]]/g, '');
   const rows = letters.map(
     ({ letter, field, label, meaning }) =>
-      `| ${letter} | \`${field}\` | ${[label, meaning].filter((text) => text !== '').join('. ')} |`,
+      `| ${letter} | \`${field}\` | ${[capitalised(label), meaning].filter((text) => text !== '').join('. ')} |`,
   );
   return [
     `![${alternative}](data:image/svg+xml;base64,${Buffer.from(svg).toString('base64')})`,

@@ -1,4 +1,4 @@
-import { box, dashed, ghost, line, measure, note, outline, ring, thin, turn, words } from '../model/marks.js';
+import { box, dashed, ghost, line, measure, note, outline, thin, turn, words } from '../model/marks.js';
 import { sketchesOf } from '../model/sketch-definition.js';
 
 export const mitreSketches = sketchesOf({
@@ -65,9 +65,8 @@ export const mitreSketches = sketchesOf({
       outline('wood', [70, 160], [94, 184], [94, 264], [70, 264]),
       outline('wood', [250, 160], [250, 264], [226, 264], [226, 184]),
       turn('angle', [94, 184], 30, 0, 90),
-      ring([64, 156], [246, 156]),
       dashed([226, 184], [226, 160]),
-      turn('bevel', [226, 184], 22, -90, -45, [270, 146]),
+      turn('bevel', [226, 184], 22, -90, -45, [250, 146]),
       words([160, 250], 'folded'),
     ],
     measures: {

@@ -100,7 +100,7 @@ export function sketchSvg(
     ? '<style>svg{color:#222}@media(prefers-color-scheme:dark){svg{color:#eee}}</style>'
     : '';
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" class="sketch-drawing" viewBox="0 0 ${sheetWidth} ${sheet.height}"${isAlone ? ` width="${2 * sheetWidth}" height="${2 * sheet.height}"` : ''} role="img" aria-label="${escapeText(sketchInWords(shows, letters))}" font-family="system-ui, 'DejaVu Sans', sans-serif" stroke="currentColor" stroke-linejoin="round" stroke-linecap="round">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" class="sketch-drawing" viewBox="0 0 ${sheetWidth} ${sheet.height}"${isAlone ? ` width="${1.5 * sheetWidth}" height="${1.5 * sheet.height}"` : ''} role="img" aria-label="${escapeText(sketchInWords(shows, letters))}" font-family="system-ui, 'DejaVu Sans', sans-serif" stroke="currentColor" stroke-linejoin="round" stroke-linecap="round">`,
     style,
     ...drawn(undefined),
     ...groups,
