@@ -1,5 +1,5 @@
 // The laws among the worked cases, each over a grid of inputs, on the formulas of the library.
-import { findGrade, type Grade } from '../../../src/materials/grades.js';
+import { findGrade } from '../../../src/materials/grades.js';
 import { gradedBending } from '../../../src/materials/working-stress/clear-wood.js';
 import { durationFactor, factor } from '../../../src/materials/working-stress/factors.js';
 import { durations, type LoadCase } from '../../../src/materials/working-stress/load-case.js';
@@ -40,7 +40,7 @@ function ungraded(
   }).bending as number;
 }
 const bendingOf = (name: string, load: LoadCase, depth = 95): number =>
-  classStress(findGrade(name) as Grade, { width: 0.045, depth: depth / 1000 }, load).bending as number;
+  classStress(findGrade(name), { width: 0.045, depth: depth / 1000 }, load).bending as number;
 const atMost = (a: number, b: number): boolean => a <= b * (1 + 1e-12);
 const middling = { mean: 7000, group: 'softwood' } as const;
 const notch = (left: number, taper = 0): number =>
