@@ -26,6 +26,15 @@ function titleOf(spec: ChartSpec): string {
   return [title?.text ?? []].flat().join(' ') || 'untitled';
 }
 
+/** The chart with what it shows and what it finds as its alternative text. */
+export function describedChart(spec: ChartSpec | undefined, finding: string): ChartSpec | undefined {
+  if (spec === undefined || finding === '') return spec;
+  const own = spec['description'];
+  const title = titleOf(spec);
+  const parts = [title === 'untitled' ? '' : `${title}.`, finding, typeof own === 'string' ? own : ''];
+  return { ...spec, description: parts.filter(Boolean).join(' ') };
+}
+
 /** Charts one under the other, each at a fixed width, since a stack cannot take its container's. */
 export function stacked(specs: readonly ChartSpec[], width = 520): ChartSpec {
   return {

@@ -1,8 +1,9 @@
-import { unitSystem, type UnitSystem } from '../units/unit-system.js';
+import { spokenAnswer } from './spoken.js';
+import { inUnits, unitSystem, type UnitSystem } from '../units/unit-system.js';
 import { kinds, type Kind } from '../units/kind.js';
 import { Quantity } from '../units/quantity.js';
 import { labelsInUnits } from '../charts/chart-units.js';
-import { displayableChart } from '../charts/chart-display.js';
+import { describedChart, displayableChart } from '../charts/chart-display.js';
 import { sortBySeverity, type Caution } from './caution.js';
 import { resultBundle, htmlOf, jsonOf, markdownOf, textOf } from './result-display.js';
 import type { Fields, Parsed } from './field.js';
@@ -76,7 +77,11 @@ export function makeResult<F extends Fields, O extends Outputs>(
       ])),
     chart: () => {
       const system = unitSystem();
-      if (chart?.system !== system) chart = { system, spec: labelsInUnits(own.chartOf(given, raw)) };
+      if (chart?.system !== system)
+        chart = {
+          system,
+          spec: describedChart(labelsInUnits(own.chartOf(given, raw)), inUnits(spokenAnswer(answer))),
+        };
       return chart.spec;
     },
   };

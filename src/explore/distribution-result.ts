@@ -132,7 +132,7 @@ function linesOf(sampled: Sampled, unit: string, mean: number, chance: number | 
     ['mean', text(mean)],
     ...(chance === undefined ? [] : [[`chance of ${wanted}`, `${number(chance * 100, 3)} %`] as const]),
     ...sensitivity.map((x): Line => [
-      `share of the variance from ${factorWords(r, x.input)}`,
+      `share of the spread that ${factorWords(r, x.input)} causes`,
       `${number(x.total * 100, 2)} %`,
     ]),
     ...spreads.map((s): Line => [`taken of ${labelOf(r, s.name)}`, s.label]),
@@ -170,12 +170,21 @@ function histogramOf({ recipe: r, output, values }: Sampled, o: Output, unit: st
   });
 }
 
+/** The finding: which input matters most. */
+function mostOf(r: AnyRecipe, output: string, sensitivity: readonly Sensitivity[]): string {
+  const [first, ...rest] = sensitivity;
+  const to = (r.outputs[output] as Output).label;
+  if (!first) return `What matters most to the ${to}`;
+  const most = rest.reduce((a, b) => (b.total > a.total ? b : a), first);
+  return `${capitalised(factorWords(r, most.input))} matters most to the ${to}`;
+}
+
 function tornadoOf(r: AnyRecipe, output: string, sensitivity: readonly Sensitivity[]): ChartSpec {
   return barChart({
-    title: `What matters most to ${words(output)}`,
-    subtitle: 'Share of the variance (total Sobol index)',
+    title: mostOf(r, output, sensitivity),
+    subtitle: 'Share of the spread it causes, with its part in what inputs do together (total Sobol index)',
     of: 'Input',
-    value: { title: 'Share', unit: '%' },
+    value: { title: 'Share of the spread', unit: '%' },
     bars: sensitivity.map((x) => ({
       name: factorWords(r, x.input),
       value: x.total * 100,

@@ -149,9 +149,9 @@ describe('what is known of the draws', () => {
     const two = await uncertain(arch, { x: '0.4 .. 0.6', h: '1 m .. 2 m' }, options);
     expect(two.sensitivity[0]?.input).toBe('h');
     const [a, b] = [await shown(one), await shown(two)];
-    expect(a['image/svg+xml']).not.toContain('What matters most');
-    expect(b['image/svg+xml']).toContain('What matters most');
-    expect(b['text/plain']).toMatch(/share of the variance from height: \d/);
+    expect(a['image/svg+xml']).not.toContain('matters most to the');
+    expect(b['image/svg+xml']).toContain('matters most to the');
+    expect(b['text/plain']).toMatch(/share of the spread that height causes: \d/);
   });
 
   it('is refused where some draws have no answer', async () => {

@@ -155,7 +155,7 @@ export const filmBuild = recipe({
     const rounded = (n: number): string => String(Number((n * 1e6).toPrecision(3)));
     return lineChart({
       title: 'Film of one coat against coverage',
-      x: { title: 'Area that a litre covers', unit: 'm²/L', values: rates },
+      x: { title: 'Coverage', unit: 'm²/L', values: rates },
       y: { title: 'Film of one coat', unit: 'µm', zero: true },
       series: [
         { name: 'wet', values: rates.map((r) => 1000 / r) },

@@ -111,7 +111,7 @@ export const thinToSolids = recipe({
     const ks = Array.from({ length: 41 }, (_, i) => (Math.max(1, answer.thinnerParts * 2) * i) / 40);
     return lineChart({
       title: 'Solids against thinner',
-      x: { title: 'Parts of thinner to one of finish', values: ks },
+      x: { title: 'Thinner to one of finish', values: ks },
       y: { title: 'Solids by volume', unit: '%', zero: true },
       series: [{ name: 'mix', values: ks.map((k) => (given.volumeSolids * 100) / (1 + k)) }],
       marks: [

@@ -206,7 +206,7 @@ export const thinnedVoc = recipe({
     const ks = Array.from({ length: 41 }, (_, i) => (Math.max(0.5, given.thinnerParts * 1.8) * i) / 40);
     return lineChart({
       title: 'VOC against thinner',
-      x: { title: 'Parts of thinner to one of finish', values: ks },
+      x: { title: 'Thinner to one of finish', values: ks },
       y: { title: 'VOC', unit: 'g/L' },
       series: [
         {

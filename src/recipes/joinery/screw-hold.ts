@@ -244,7 +244,7 @@ function gravityOf(
     );
   const gravity = timber.isGroup ? g.gravity.low : g.gravity.middle;
   trace.note(
-    `Specific gravity of ${timber.name}, oven-dry mass on the volume ${dry ? 'at 12 %' : 'green'}: ${gravity.toFixed(2)}, a little under the ovendry one and so on the safe side.`,
+    `Specific gravity of ${timber.name}, oven-dry mass on the volume ${dry ? 'at 12 %' : 'green'}: ${gravity.toFixed(2)}, a little under the oven-dry one and so on the safe side.`,
   );
   return { gravity, hard };
 }

@@ -183,7 +183,7 @@ export const cutterMarks = recipe({
       title: 'Spacing of the knife marks against feed',
       subtitle: `${String(given.knives)} ${given.knives === 1 ? 'knife' : 'knives'} at ${String(Math.round(given.spindleSpeed * 60))} rpm; shaded: highest and medium grade of millwork`,
       x: { title: 'Feed', unit: 'm/min', values: feeds, domain: [0, most] },
-      y: { title: 'Distance from mark to mark', unit: 'mm' },
+      y: { title: 'Distance between marks', unit: 'mm' },
       series: [{ name: 'spacing', values: feeds.map((f) => f * perFeed) }],
       // The two overlap, so the finer grade comes out darker.
       bands: [

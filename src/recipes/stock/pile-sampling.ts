@@ -9,11 +9,11 @@ import { recipe } from '../../engine/recipe.js';
 import { amountOutput, neededField, sampleField } from './sampled-amount.js';
 import { studentTQuantile } from '../student-t.js';
 
-const mean = variable('ratio', 'mean yield of a piece, in base units');
-const sd = variable('ratio', 'standard deviation of the yields, in base units');
+const mean = variable('ratio', 'mean yield of a piece');
+const sd = variable('ratio', 'standard deviation of the yields');
 const total = formula({
   symbol: 'T',
-  result: variable('ratio', 'expected yield of further pieces, in base units'),
+  result: variable('ratio', 'expected yield of further pieces'),
   expression: 'm x',
   variables: { m: variable('count', 'further pieces'), x: mean },
   basis: 'definition',
@@ -23,7 +23,7 @@ const names = { length: 'a length', area: 'an area', volume: 'a volume', ratio: 
 /** Half the width of the interval for the sum of m further draws, when mean and spread come from n draws. */
 const halfWidth = formula({
   symbol: 'h',
-  result: variable('ratio', 'half width of the prediction interval, in base units'),
+  result: variable('ratio', 'half width of the prediction interval'),
   expression: 't s * sqrt(m + m^2 / n)',
   variables: {
     t: variable('ratio', 'Student’s t'),

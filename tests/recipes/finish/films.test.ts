@@ -138,7 +138,7 @@ describe('VOC by hand', () => {
     expect(linesOf(at({ exempt: '30 %' })).length).toBe(2);
     expect(linesOf(at({ thinnerExempt: '30 %' })).length).toBe(2);
     const chart = at({ exempt: '30 %', thinnerExempt: '20 %' });
-    expect(titlesOf(chart)).toEqual(['Parts of thinner to one of finish', 'VOC (g/L)']);
+    expect(titlesOf(chart)).toEqual(['Thinner to one of finish', 'VOC (g/L)']);
     const less = pointsOf(chart, 'less water and exempt');
     expect([less.length, less[20]![0], less.at(-1)![0]]).toEqual([41, close(0.45), close(0.9)]);
     for (const [k, v] of less) expect(v).toBeCloseTo((245 + k * 790 * 0.8) / (0.7 + k * 0.8), 6);
