@@ -164,7 +164,7 @@ describe.each(catalogue.map((recipe) => [recipe.name, recipe] as const))('the sk
     const alternative = /aria-label="([^"]*)"/.exec(svg)?.[1] ?? '';
     for (const { letter, field } of letters) {
       expect(alternative).toMatch(new RegExp(`(?:\\. |; )${letter} `));
-      expect(svg).toContain(`data-field="${field}" data-letter="${letter}"`);
+      expect(svg).toContain(`data-measures="${field}" data-letter="${letter}"`);
     }
     expect(sketchMarkdown(recipe)[0]).toMatch(/^!\[[^\]]+\]\(data:image\/svg\+xml;base64,[A-Za-z0-9+/=]+\)$/);
   });

@@ -44,8 +44,8 @@ export function hydrateResult(
 function lettersOf(sketches: Iterable<Element>): ReadonlyMap<string, string> {
   const letters = new Map<string, string>();
   for (const sketch of sketches)
-    for (const mark of sketch.querySelectorAll('g[data-field]')) {
-      const field = rootOf(mark.getAttribute('data-field') ?? '');
+    for (const mark of sketch.querySelectorAll('g[data-measures]')) {
+      const field = rootOf(mark.getAttribute('data-measures') ?? '');
       const letter = mark.getAttribute('data-letter') ?? '';
       letters.set(field, [letters.get(field), letter].filter(Boolean).join(', '));
     }

@@ -73,7 +73,7 @@ export function sketchInWords(shows: string, letters: readonly Letter[]): string
 }
 
 /**
- * The sketch as SVG in the colour of the text around it. Everything that belongs to a letter stands in a group with `data-field` (the
+ * The sketch as SVG in the colour of the text around it. Everything that belongs to a letter stands in a group with `data-measures` (the
  * field's path) and `data-letter`. `isAlone` gives a picture that is looked at by itself, which follows the reader's light or dark
  * setting.
  */
@@ -90,7 +90,7 @@ export function sketchSvg(
   const groups = letters.map((letter) => {
     const marks = sheet.letters.filter(({ field }) => field === letter.field);
     const own = [...drawn(letter.field), ...marks.map((mark) => letterMark(mark.at, letter))];
-    return `<g class="sketch-letter" data-field="${escapeText(letter.field)}" data-letter="${letter.letter}"><title>${escapeText(capitalised(letter.label))}</title>${own.join('')}</g>`;
+    return `<g class="sketch-letter" data-measures="${escapeText(letter.field)}" data-letter="${letter.letter}"><title>${escapeText(capitalised(letter.label))}</title>${own.join('')}</g>`;
   });
   const texts = sheet.words.map(
     ({ text, at: [x, y], anchor }) =>

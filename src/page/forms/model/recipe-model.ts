@@ -37,7 +37,7 @@ export interface OutputModel {
 
 /** The lettered sketch of a recipe. */
 export interface SketchModel {
-  /** SVG in the colour of the text around it; what belongs to a letter stands in a group with `data-field`. */
+  /** SVG in the colour of the text around it; what belongs to a letter stands in a group with `data-measures`. */
   readonly svg: string;
   readonly letters: readonly {
     readonly letter: string;

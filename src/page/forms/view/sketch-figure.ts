@@ -18,10 +18,10 @@ export class SketchFigure {
     const drawing = el('div', { class: 'sketch-sheet' });
     // Our own picture, made from escaped text by the worker.
     drawing.innerHTML = sketch.svg;
-    this.#marks = [...drawing.querySelectorAll<SVGGElement>('g[data-field]')];
+    this.#marks = [...drawing.querySelectorAll<SVGGElement>('g[data-measures]')];
     drawing.addEventListener('click', (event) => {
-      const mark = event.target instanceof Element ? event.target.closest('g[data-field]') : null;
-      const path = mark?.getAttribute('data-field');
+      const mark = event.target instanceof Element ? event.target.closest('g[data-measures]') : null;
+      const path = mark?.getAttribute('data-measures');
       if (typeof path === 'string') host.go(rootOf(path));
     });
     this.element = el(
@@ -47,6 +47,6 @@ export class SketchFigure {
   /** Lights the letters of one field; none without it. */
   light(field: string | undefined): void {
     for (const mark of this.#marks)
-      mark.classList.toggle('lit', rootOf(mark.getAttribute('data-field') ?? '') === field);
+      mark.classList.toggle('lit', rootOf(mark.getAttribute('data-measures') ?? '') === field);
   }
 }
