@@ -1,6 +1,7 @@
 import { tell } from '../../dialog.js';
+import { dropMenu } from '../../drop-menu.js';
 import { el } from '../../element.js';
-import { download, messageOf } from '../../server-api.js';
+import { download } from '../../server-api.js';
 import type { AnswerDetails } from '../model/answer.js';
 import type { AnswerPicture } from './answer-picture.js';
 
@@ -10,44 +11,18 @@ export function exportMenu(
   details: () => Promise<AnswerDetails>,
   picture: AnswerPicture,
 ): HTMLElement {
-  const menu = el('details', { class: 'menu' }, el('summary', { class: 'button' }, 'Save as…'));
-  const item = (words: string, act: () => Promise<void>): HTMLElement =>
-    el(
-      'button',
-      {
-        type: 'button',
-        class: 'menu-item',
-        onclick: () => {
-          menu.open = false;
-          void act().catch((error: unknown) => tell(messageOf(error), 8));
-        },
-      },
-      words,
-    );
-  menu.append(
-    el(
-      'div',
-      { class: 'menu-items' },
-      item('Figures to the clipboard', async () => {
+  return dropMenu('Save as…', 'button', [
+    {
+      words: 'Figures to the clipboard',
+      act: async () => {
         await navigator.clipboard.writeText((await details()).clipboard);
         tell('The figures are in the clipboard: paste them into a spreadsheet.');
-      }),
-      item('Figures as CSV', async () => download(`${name}.csv`, (await details()).csv, 'text/csv')),
-      item('Picture as SVG', async () =>
-        download(`${name}.svg`, await Promise.resolve(svgText(picture)), 'image/svg+xml'),
-      ),
-      item('Picture as PNG', async () => download(`${name}.png`, await pngOf(svgText(picture)))),
-    ),
-  );
-  menu.addEventListener('keydown', (event) => {
-    if (event.key !== 'Escape') return;
-    menu.open = false;
-    menu.querySelector('summary')?.focus();
-  });
-  menu.addEventListener('focusout', (event) => {
-    if (!(event.relatedTarget instanceof Node) || !menu.contains(event.relatedTarget)) menu.open = false;
-  });
-  return menu;
+      },
+    },
+    { words: 'Figures as CSV', act: async () => download(`${name}.csv`, (await details()).csv, 'text/csv') },
+    { words: 'Picture as SVG', act: () => download(`${name}.svg`, svgText(picture), 'image/svg+xml') },
+    { words: 'Picture as PNG', act: async () => download(`${name}.png`, await pngOf(svgText(picture))) },
+  ]);
 }
 
 /** The picture on a ground of its own, as it stands on the page. @throws Error where there is none */
