@@ -3576,13 +3576,19 @@ export interface ScrewHoldInput {
    * @default true
    */
   readonly drilled?: boolean | 'yes' | 'no';
+  /**
+   * Show breaking load. Whether the average load at which the screws come out is shown too; nothing is designed by it.
+   * Takes yes or no (true or false).
+   * @default false
+   */
+  readonly breaking?: boolean | 'yes' | 'no';
 }
 /** What {@link screwHold} gives, beside workings, cautions, sources and chart. */
 export interface ScrewHoldOutput {
   /**
-   * Breaking load. Load that pulls all the screws out or breaks them.
+   * Breaking load. Mean load that ends the hold.
    */
-  readonly withdrawal: Quantity<'force'>;
+  readonly withdrawal?: Quantity<'force'> | undefined;
   /**
    * Allowed pull. Load allowed along all the screws.
    */

@@ -247,6 +247,7 @@ describe('screws', () => {
       diameter: `#${gauge}`,
       penetration: `${penetration} mm`,
       boardThickness: `${boardThickness} mm`,
+      breaking: true,
     });
   const never = (weak: Screws, strong: Screws): void => {
     const [a, b] = [of(weak), of(strong)];

@@ -18,14 +18,16 @@ export const lowerLimit = formula({
   source: cite('fpl-gtr-190', 'ch. 7, pp. 7-4 and 7-5'),
 });
 
-/** Depth factor of clear wood: the test piece is 2 in deep. */
+/** Depth factor of clear wood: the power of the NDS's size factor, counted from the test piece, which is 2 in deep. */
 export const sizeFactor = formula({
   symbol: 'C_d',
   result: ratio('size factor'),
   expression: 'min(1, (50.8 / d)^(1/9))',
   empirical: true,
   variables: { d: variable('length', 'depth of the piece', { unit: 'mm' }) },
-  source: cite('astm-d245', 'size factor, 2 in and power 1/9', { read: 'memory' }),
+  source: cite('nds-2018', 'size factor of timbers, (12/d)^(1/9), here from 2 in', {
+    also: cite('wikiengineer-size-factor', 'for members deeper than 12 in'),
+  }),
 });
 
 /** Working stress of a piece of clear wood with a strength ratio. */
@@ -41,7 +43,9 @@ export const clearWoodStress = formula({
     C_s: ratio('seasoning factor'),
     C_D: ratio('duration-of-load factor'),
   },
-  source: cite('astm-d245', 'method with the clear wood strengths of ASTM D2555', { read: 'memory' }),
+  source: cite('astm-d245', 'method with the clear wood strengths of ASTM D2555', {
+    also: cite('fpl-gtr-190', 'ch. 7, p. 7-6', { also: cite('nds-supplement-1986', 'introduction') }),
+  }),
 });
 
 /** Working stress in compression across the grain: from a mean, without duration of load. */
@@ -70,7 +74,7 @@ export const gradedModulus = formula({
   source: cite('astm-d245', 'Tables 8, 10 and the quality factors', { read: 'memory' }),
 });
 
-/** Modulus of an ungraded piece: as measured in bending, of the lowest quality. */
+/** Modulus of an ungraded piece: as measured in bending, of the lowest quality; the weakest printed class caps it. */
 export const ungradedModulus = formula({
   symbol: 'E',
   result: modulus('modulus of elasticity of an ungraded piece'),
@@ -79,5 +83,8 @@ export const ungradedModulus = formula({
     Q: ratio('quality factor'),
     E_m: modulus('mean modulus of green clear wood, from bending tests'),
   },
-  source: cite('astm-d245', 'quality factor under a strength ratio of 45 %', { read: 'memory' }),
+  source: cite(
+    'library-choices',
+    'quality factor 0.8 of an ungraded piece, never above the weakest printed class',
+  ),
 });

@@ -50,6 +50,7 @@ export function ungradedWood(
     trace,
     ...(graded ? { cap: false, quality: qualityFactor(ratio) } : {}),
   });
+  if (graded) trace.source(cite('astm-d245', 'quality factors by strength ratio', { read: 'memory' }));
   if (!trace.silent && figures.bending !== undefined)
     tell(timber, piece, ratio, graded, figures, stress, trace);
   return { stress, figures, basis: basisOf(timber, ratio, piece, graded, figures) };

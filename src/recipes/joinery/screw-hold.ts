@@ -99,10 +99,7 @@ export const screwHold = recipe({
     ...screwFields,
   },
   outputs: {
-    withdrawal: out.force({
-      label: 'breaking load',
-      help: 'Load that pulls all the screws out or breaks them.',
-    }),
+    withdrawal: out.force({ label: 'breaking load', help: 'Mean load that ends the hold.', optional: true }),
     allowable: out.force({ label: 'allowed pull', help: 'Load allowed along all the screws.' }),
     governedBy: out.text({ label: 'limited by', help: 'What decides the load allowed along the screws.' }),
     lateral: out.force({
@@ -156,7 +153,7 @@ export const screwHold = recipe({
     const hole = trace.evaluate(pilot, { c: (given.hardwood ?? (hard || gravity > 0.6)) ? 0.9 : 0.7, d_r });
     if (printed) trace.note(`Printed for gauge #${printed.gauge}: ${printed.words}.`, printed.citation);
     return {
-      withdrawal: axial.breaks * count,
+      withdrawal: axial.breaks === undefined ? undefined : axial.breaks * count,
       allowable: axial.allowed * count,
       governedBy: axial.governedBy,
       lateral: lateral.value === undefined ? undefined : lateral.value * count,

@@ -61,6 +61,11 @@ export const screwFields = {
     help: 'Whether holes are drilled for the screws.',
     default: true,
   }),
+  breaking: field.flag({
+    label: 'show breaking load',
+    help: 'Whether the average load at which the screws come out is shown too; nothing is designed by it.',
+    default: false,
+  }),
 } as const;
 
 /** Groups of timber of the older rule for screws loaded sideways, with their constants. */
@@ -77,11 +82,13 @@ interface Given {
   readonly steel: ScrewSteel;
   readonly tensile?: number | undefined;
   readonly drilled: boolean;
+  readonly breaking: boolean;
 }
 
 /** One screw pulled along its axis, newtons: the least of thread, steel and head. */
 export interface Axial {
-  readonly breaks: number;
+  /** Average pull that ends the hold; only where it was asked for. */
+  readonly breaks: number | undefined;
   readonly allowed: number;
   readonly governedBy: string;
   readonly thread: number;
@@ -89,15 +96,14 @@ export interface Axial {
   readonly head: number | undefined;
 }
 
-/** What one screw holds along its axis, at breaking and allowed. */
+/** What one screw holds along its axis: allowed, and at breaking where that is asked for. */
 export function alongTheScrew(given: Given, gravity: number, root: number, trace: Trace): Axial {
   const at = { G: gravity, D: given.diameter, L: given.penetration };
   const end = given.grain === 'end';
-  const breaking = trace.evaluate(threadBreaks, at) * (end ? endGrainShare : 1);
   const thread = end ? 0 : trace.evaluate(threadAllowed, at);
   if (end)
     trace.note(
-      'In end grain no withdrawal load is allowed; what pulls the screw out is taken as 60 % of side grain (common practice).',
+      `In end grain no withdrawal load is allowed${given.breaking ? '; what pulls the screw out is taken as 60 % of side grain (common practice)' : ''}.`,
       cite('structural-handbook-screws', 'p. 170: no withdrawal load in end grain'),
     );
   const f_u = given.tensile ?? tensileOf(given.steel);
@@ -123,7 +129,9 @@ export function alongTheScrew(given: Given, gravity: number, root: number, trace
     ...(head === undefined ? [] : [{ value: head, by: 'the head pulling through' }]),
   ].reduce((a, b) => (b.value < a.value ? b : a));
   return {
-    breaks: Math.min(breaking, F_u),
+    breaks: given.breaking
+      ? Math.min(trace.evaluate(threadBreaks, at) * (end ? endGrainShare : 1), F_u)
+      : undefined,
     allowed: least.value,
     governedBy: least.by,
     thread,

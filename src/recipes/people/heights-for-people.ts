@@ -48,7 +48,11 @@ export const heightsForPeople = recipe({
   topic: 'people',
   about:
     'Whom a height of counter, bench, stool or table suits, by published body measures; the height that suits most; access for wheelchair users; school sizes by the lower leg.',
-  sources: [cite('bodyspace-tables', 'body measures'), cite('ada-standards-2010', '306, 902 and 904')],
+  sources: [
+    cite('bodyspace-tables', 'body measures'),
+    cite('bodyspace-us-adults', 'elbow height'),
+    cite('ada-standards-2010', '306, 902 and 904'),
+  ],
   inputs: {
     use: field.choice(Object.keys(uses) as Use[], { label: 'what it is', default: 'standing, light work' }),
     height: field.length({
@@ -144,7 +148,7 @@ export const heightsForPeople = recipe({
         ]
       : []),
     note(
-      'body measures are of British adults; other people and children differ: try the height with a board on blocks before you cut the legs',
+      'body measures are of British adults, elbow heights of American ones, who are 15 mm taller on average; other people and children differ: try the height with a board on blocks before you cut the legs',
     ),
   ],
   chart: (given, answer) => {

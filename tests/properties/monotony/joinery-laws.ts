@@ -195,6 +195,7 @@ export const joineryLaws = [
       boardThickness: `${n.board} mm`,
       headDiameter: `${n.head} mm`,
       tensile: `${n.steel} MPa`,
+      breaking: true,
     }),
     laws: [
       { raise: 'gravity', rises: ['withdrawal', 'allowable', 'lateral', 'thread', 'head'] },
