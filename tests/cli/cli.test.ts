@@ -70,7 +70,7 @@ describe('reckoner', () => {
       // By hand: 900 mm x 0.00369 x 4 is 13.284 mm.
       '13.3 mm',
       'Cautions',
-      'A finish slows the movement',
+      'A finish slows seasonal movement',
       'Related',
       'seasonalMovement:',
     ])

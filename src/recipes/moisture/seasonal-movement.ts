@@ -179,7 +179,10 @@ export const seasonalMovement = recipe({
       place: given.climate.name,
       months: answer.months,
     }),
-  sentence: 'It moves {swing} over the year: narrowest in {narrowestIn}, widest in {widestIn}.',
+  sentence: (_given, out) =>
+    out.swing === 0
+      ? 'It keeps its width over the year: {narrowest}.'
+      : 'It moves {swing} over the year: narrowest in {narrowestIn}, widest in {widestIn}.',
   example: {
     width: '640 mm',
     thickness: '40 mm',

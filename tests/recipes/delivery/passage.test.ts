@@ -91,7 +91,9 @@ describe('the people to carry it', () => {
       gates: [{ kind: 'door', first: '800 mm' }],
     });
     expect(heavy.people).toBeUndefined();
-    expect(heavy.cautions.map((c) => c.text).join(' ')).toMatch(/38 kg is over the 32 kg that 4 people carry/);
+    expect(heavy.cautions.map((c) => c.text).join(' ')).toMatch(
+      /38 kg is over the 32 kg that 4 people carry/,
+    );
   });
 });
 

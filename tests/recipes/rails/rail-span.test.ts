@@ -120,7 +120,7 @@ describe('a notched rail by hand: 45 x 95 mm, shear 1.034 MPa, bending 8 MPa, 45
       at({ depth: '40 mm' })
         .cautions.map((c) => c.text)
         .join(),
-    ).toMatch(/outside the limits of the standard: an end notch may be at most a quarter/);
+    ).toMatch(/outside the limits of the standard, an end notch may be at most a quarter/);
   });
   it('lapped from above 600 mm from the support: the net section, M = 8 45 47.5²/6 = 135 375 N mm', () => {
     const r = at({ at: '600 mm', depth: '47.5 mm', side: 'top' });
