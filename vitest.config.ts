@@ -6,8 +6,12 @@ const files = readdirSync('tests', { recursive: true, encoding: 'utf8' })
   .map((path) => `tests/${path.replaceAll('\\', '/')}`)
   .filter((path) => path.endsWith('.test.ts') && !/^tests\/(jupyter|browser)\//.test(path));
 
-/** Files that start servers, kernels and commands as processes of their own, and kill them: `npm run test:processes`. */
-const processes = files.filter((path) => readFileSync(path, 'utf8').includes("'node:child_process'"));
+/** Files that start servers, kernels and commands as processes of their own and kill them, storm them or wait for seconds: `npm run test:processes`. */
+const processes = files.filter(
+  (path) =>
+    readFileSync(path, 'utf8').includes("'node:child_process'") ||
+    /^tests\/(server\/abort-storm|kernel\/progress)\.test\.ts$/.test(path),
+);
 
 /** Files that replace a module or something global, or start kernels and servers, load all modules for themselves. */
 const changesGlobals =
