@@ -102,8 +102,9 @@ const answers = (id: string): Promise<string> => page.locator(`#${id} .alive-ans
 
 describe('a handout opened from a file, with no network', () => {
   it('follows a slider: number, field and chart', async () => {
-    const before = await page.locator('#result-1 svg').getAttribute('aria-label');
-    const words = await page.locator('#result-1 svg').innerHTML();
+    const chart = page.locator('#result-1 svg.marks');
+    expect(await chart.getAttribute('aria-label')).toMatch(/Cut 15 strips/);
+    const words = await chart.innerHTML();
     expect(await answers('result-1')).toMatch(/strips across the top\s+15/);
     const slider = page.locator('#result-1 .input', { hasText: 'top width' }).locator('input[type=range]');
     await slider.evaluate((s: HTMLInputElement) => {
@@ -113,8 +114,8 @@ describe('a handout opened from a file, with no network', () => {
     // (900 + 10) / 45 = 20.2, rounded up
     await expect.poll(() => answers('result-1')).toMatch(/strips across the top\s+21/);
     expect(await page.locator('#result-1-topWidth').inputValue()).toBe('900 mm');
-    await expect.poll(() => page.locator('#result-1 svg').innerHTML()).not.toBe(words);
-    expect(await page.locator('#result-1 svg').getAttribute('aria-label')).toBe(before);
+    await expect.poll(() => chart.innerHTML()).not.toBe(words);
+    await expect.poll(() => chart.getAttribute('aria-label')).toMatch(/Cut 21 strips/);
   });
   it('follows a typed number, in inches too, and the keyboard', async () => {
     await page.locator('#result-1-topWidth').fill('35 7/16 in');
