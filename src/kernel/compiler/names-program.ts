@@ -25,11 +25,7 @@ export class NamesProgram extends IncrementalProgram {
 
   /** The package's names, whatever they are: only those that stand where a value does are looked up. */
   protected override packageSymbols(): Map<string, TS.Symbol> {
-    const index = JSON.parse(this.host.readText(this.host.paths.exportIndex) ?? '{}') as Record<
-      string,
-      unknown
-    >;
-    const names = Object.keys(index);
+    const names = this.packageExports.names(true);
     const text = names.length > 0 ? `export declare const ${names.join(', ')};` : '';
     const file = parseModule(this.ts, `${virtualFolder}/names.ts`, text);
     this.ts.bindSourceFile(file, this.options);

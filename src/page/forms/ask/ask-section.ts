@@ -31,6 +31,7 @@ export class AskSection {
   #questions: Searched[] = [];
   #notebooks: Searched[] = [];
   #words: readonly GlossaryWord[] = [];
+  #searchedWords: Searched[] = [];
   #typed = '';
   #opened: string | undefined;
   #survey: string | undefined;
@@ -43,7 +44,7 @@ export class AskSection {
     const box = searchBox({
       id: 'ask',
       placeholder: 'How much will a 640 mm pine top shrink?',
-      all: () => [...this.#questions, ...this.#notebooks, ...searchedWords(this.#words)],
+      all: () => [...this.#questions, ...this.#notebooks, ...this.#searchedWords],
       open: (found, words) => this.#open(found, words),
     });
     this.#input = box.input;
@@ -76,7 +77,6 @@ export class AskSection {
   async #load(): Promise<void> {
     try {
       this.#models = await recipeClient.models();
-      this.#words = await recipeClient.ask('words', null);
     } catch (error) {
       this.#list.replaceChildren(el('li', { class: 'problem' }, messageOf(error)));
       tell(messageOf(error), 10);
@@ -87,8 +87,19 @@ export class AskSection {
     this.#all.append(...topicLists([...this.#models.values()]));
     // What was typed while the questions were on their way is looked up now.
     this.#input.dispatchEvent(new Event('input'));
+    // The questions do not wait for the glossary.
+    void this.#loadWords();
     // A page that needs no recipes may be open already, with something typed in it.
     if (this.#opened !== location.hash) await this.#show();
+  }
+
+  async #loadWords(): Promise<void> {
+    try {
+      this.#words = await recipeClient.ask('words', null);
+      this.#searchedWords = searchedWords(this.#words);
+    } catch (error) {
+      tell(messageOf(error), 10);
+    }
   }
 
   #open(found: Found, words: string): void {

@@ -71,14 +71,25 @@ function stem(word: string): string {
   return same[root] ?? same[`${root}e`] ?? root;
 }
 
+type Stemmed = readonly (readonly [number, readonly string[]])[];
+const known = new WeakMap<Searched, { readonly thing: Omit<Found, 'score'>; readonly texts: Stemmed }>();
+
+/** A thing with the stems of its texts, worked out once and not at every letter that is typed. */
+function stemmed(searched: Searched): { readonly thing: Omit<Found, 'score'>; readonly texts: Stemmed } {
+  const { texts, ...thing } = searched;
+  const ready = known.get(searched) ?? {
+    thing,
+    texts: texts.map(([weight, text]) => [weight, stems(text)] as const),
+  };
+  known.set(searched, ready);
+  return ready;
+}
+
 /** Things that fit the words, best first; those far behind the best are left out. */
 export function search(words: string, all: readonly Searched[], most = 6): Found[] {
   const wanted = stems(words);
   if (wanted.length === 0) return [];
-  const ready = all.map(({ texts, ...thing }) => ({
-    thing,
-    texts: texts.map(([weight, text]) => [weight, stems(text)] as const),
-  }));
+  const ready = all.map(stemmed);
   const places = wanted.map((word) => ready.map(({ texts }) => bestOf(word, texts)));
   // A word that few things have says more than one that many have.
   const rarity = places.map((scores) => Math.log(1 + all.length / (1 + scores.filter((s) => s > 0).length)));
@@ -97,7 +108,7 @@ export function search(words: string, all: readonly Searched[], most = 6): Found
 }
 
 /** The best place of a word, and a little for each other text that has it too. */
-function bestOf(word: string, texts: readonly (readonly [number, readonly string[]])[]): number {
+function bestOf(word: string, texts: Stemmed): number {
   const scores = texts.map(
     ([weight, words]) => weight * Math.max(0, ...words.map((other) => likeness(word, other))),
   );
