@@ -13,13 +13,14 @@ const processes = files.filter(
     /^tests\/(server\/abort-storm|kernel\/progress)\.test\.ts$/.test(path),
 );
 
-/** Files that replace a module or something global, or start kernels and servers, load all modules for themselves. */
+/** Files that replace a module or something global, or run kernels, load all modules for themselves. */
 const changesGlobals =
-  /\bvi\.(mock|doMock|stubGlobal|resetModules|useFakeTimers)\b|\bglobalThis\b|\bprocess\.env\[/;
+  /\bvi\.(mock|doMock|stubGlobal|resetModules|useFakeTimers)\b|\(globalThis\b|\bdelete process\.env\[/;
 const isolated = files.filter(
   (path) =>
     !processes.includes(path) &&
-    (/^tests\/(kernel|server)\//.test(path) || changesGlobals.test(readFileSync(path, 'utf8'))),
+    (/^tests\/kernel\/|^tests\/server\/kernels/.test(path) ||
+      changesGlobals.test(readFileSync(path, 'utf8'))),
 );
 const shared = files.filter((path) => !isolated.includes(path) && !processes.includes(path));
 
