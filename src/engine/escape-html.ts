@@ -1,3 +1,10 @@
-/** Text as it may stand between the tags of a page, and in an attribute's double quotation marks. */
-export const escapeHtml = (s: string): string =>
-  s.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
+const entities: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+};
+
+/** Text as it may stand between the tags of a page, and in a quoted attribute. */
+export const escapeHtml = (text: string): string => text.replace(/[&<>"']/g, (c) => entities[c] ?? c);

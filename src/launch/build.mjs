@@ -73,6 +73,10 @@ export async function build({ declarations = true } = {}) {
     target: 'node20',
     chunkNames: 'chunks/[name]-[hash]',
     sourcemap: 'linked',
+    // Names stay; a text without other letters than ASCII takes half the memory while it is loaded.
+    minifyWhitespace: true,
+    charset: 'ascii',
+    legalComments: 'none',
     ...parts,
     banner: {
       js: "import { createRequire as __makeRequire } from 'node:module'; const require = __makeRequire(import.meta.url);",

@@ -1,3 +1,4 @@
+import { escapeHtml } from '../engine/escape-html.js';
 import hljs from 'highlight.js/lib/core';
 import bash from 'highlight.js/lib/languages/bash';
 import javascript from 'highlight.js/lib/languages/javascript';
@@ -13,14 +14,6 @@ hljs.registerLanguage('bash', bash);
 export function highlighted(code: string, language = 'typescript'): string {
   const name = hljs.getLanguage(language) ? language : undefined;
   return name === undefined
-    ? escapeText(code)
+    ? escapeHtml(code)
     : hljs.highlight(code, { language: name, ignoreIllegals: true }).value;
-}
-
-/** Text safe to stand in HTML, between tags or in a quoted attribute. */
-export function escapeText(text: string): string {
-  return text.replace(
-    /[&<>"']/g,
-    (c) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' })[c] ?? c,
-  );
 }

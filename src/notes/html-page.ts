@@ -1,6 +1,6 @@
-import { escapeText } from './highlight.js';
+import { escapeHtml } from '../engine/escape-html.js';
 import { jsonForHtml } from './json-for-html.js';
-import { mathCss } from './math-html.js';
+import { mathCss } from './math-css.js';
 import { pageStyle } from './page-style.js';
 
 export interface Page {
@@ -26,7 +26,7 @@ export function pageHtml(page: Page): string {
   const data =
     page.data === undefined
       ? ''
-      : `<script type="application/json" id="${escapeText(page.data.id)}">${jsonForHtml(page.data.value)}</script>\n`;
+      : `<script type="application/json" id="${escapeHtml(page.data.id)}">${jsonForHtml(page.data.value)}</script>\n`;
   const script =
     page.script === undefined
       ? ''
@@ -36,13 +36,13 @@ export function pageHtml(page: Page): string {
       ? "'none'"
       : `'unsafe-inline'${page.evaluates === true ? " 'unsafe-eval'" : ''}`;
   return `<!doctype html>
-<html lang="${escapeText(page.language ?? 'en')}">
+<html lang="${escapeHtml(page.language ?? 'en')}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src data:; style-src 'unsafe-inline'; font-src data:; script-src ${scriptPolicy}; base-uri 'none'; form-action 'none'">
 <meta name="generator" content="joiners-reckoner">
-<title>${escapeText(page.title)}</title>
+<title>${escapeHtml(page.title)}</title>
 <style>${mathCss(page.body)}${pageStyle}${page.style ?? ''}</style>
 </head>
 <body>

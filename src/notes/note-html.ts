@@ -4,7 +4,7 @@ import type { TableBlock, ValueLine } from '../engine/result.js';
 import { citationText } from '../engine/source.js';
 import type { ChartSheet, NoteContent, NoteWorking, ResultSheet, Sheet } from './note-content.js';
 import { copyScript, copyTexts } from './copy-text.js';
-import { escapeText as e } from './highlight.js';
+import { escapeHtml as e } from '../engine/escape-html.js';
 import { longDate } from './long-date.js';
 import { markdownHtml, type Heading } from './markdown-html.js';
 import { mathHtml } from './math-html.js';

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { escapeHtml } from '../engine/escape-html.js';
 
 /** What the page's build leaves behind: which files each of the two pages starts with. */
 interface Manifest {
@@ -47,5 +48,3 @@ export function noticeHtml(title: string, text: string): string {
 <body><main><h1>${escapeHtml(title)}</h1><p>${escapeHtml(text)}</p></main></body></html>
 `;
 }
-
-export const escapeHtml = (text: string): string => text.replace(/[&<>"']/g, (c) => `&#${c.charCodeAt(0)};`);

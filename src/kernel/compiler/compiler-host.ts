@@ -1,6 +1,7 @@
 /** The compiler's own host interface over a {@link ProgramHost}: files are read once, modules resolved as a notebook needs it. */
 import type TS from 'typescript';
 import type { ProgramHost } from './program-host.js';
+import { schemaModule } from './schema-types.js';
 import { parseModule, type Compiler } from './typescript-internals.js';
 
 /** The folder of texts that exist in memory only. What they import is resolved from the session's folder. */
@@ -9,7 +10,12 @@ export const virtualFolder = '/__reckoner__';
 export interface CompilerHost extends TS.CompilerHost {
   /** Whether a file of the notebook's own changed since it was read. */
   filesChanged(): boolean;
+  /** From now on the package's own declarations find zod's, too large for every start. False if they did before. */
+  loadSchemas(): boolean;
 }
+
+/** The stand-in for zod's declarations; its text is one of those in memory. */
+export const schemaFile = `${virtualFolder}/schemas.ts`;
 
 export interface HostContext {
   ts: Compiler;
@@ -24,9 +30,16 @@ export interface HostContext {
 export function createCompilerHost(context: HostContext): CompilerHost {
   const { ts, host, options } = context;
   const cache = new SourceCache(context);
+  let schemas = false;
   const compilerHost: CompilerHost = {
     getSourceFile: (name, version) => cache.get(name, version),
     filesChanged: () => cache.isStale(),
+    loadSchemas: () => {
+      if (schemas) return false;
+      return (schemas = true);
+    },
+    // Asked for files whose imports were resolved before: where that of zod leads can change.
+    hasInvalidatedResolutions: (path) => schemas && path.startsWith(host.paths.declarations),
     getDefaultLibLocation: () => host.paths.libraryFolder,
     getDefaultLibFileName: () => `${host.paths.libraryFolder}/${ts.getDefaultLibFileName(options)}`,
     getCurrentDirectory: context.cwd,
@@ -39,7 +52,7 @@ export function createCompilerHost(context: HostContext): CompilerHost {
     directoryExists: (path) => host.isFolder(path),
     realpath: (path) => host.realPath(path),
   };
-  const resolve = moduleResolver(context, compilerHost);
+  const resolve = moduleResolver(context, compilerHost, () => schemas);
   compilerHost.resolveModuleNameLiterals = (literals, from) =>
     literals.map((literal) => ({ resolvedModule: resolve(literal.text, from) }));
   return compilerHost;
@@ -79,7 +92,11 @@ class SourceCache {
 
 type Resolve = (name: string, from: string) => TS.ResolvedModuleFull | undefined;
 
-function moduleResolver({ ts, host, options, cwd }: HostContext, compilerHost: TS.CompilerHost): Resolve {
+function moduleResolver(
+  { ts, host, options, cwd }: HostContext,
+  compilerHost: TS.CompilerHost,
+  hasSchemas: () => boolean,
+): Resolve {
   const { paths } = host;
   const cache = ts.createModuleResolutionCache(virtualFolder, (name) => name, options);
   const publicTypes = `${paths.declarations}index.d.ts`;
@@ -89,6 +106,8 @@ function moduleResolver({ ts, host, options, cwd }: HostContext, compilerHost: T
     // Within our own build every import names a neighbour: no need to search the file system.
     if (containing.startsWith(paths.declarations) && /^\..*\.js$/.test(name))
       return { resolvedFileName: joinRelative(containing, name.replace(/js$/, 'd.ts')), extension: dts };
+    if (name === schemaModule && !hasSchemas() && containing.startsWith(paths.declarations))
+      return { resolvedFileName: schemaFile, extension: ts.Extension.Ts };
     if (name === paths.packageName && host.isFile(publicTypes))
       return { resolvedFileName: publicTypes, extension: dts };
     const isRelative = name.startsWith('.');

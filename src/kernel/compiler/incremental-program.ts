@@ -9,10 +9,11 @@
 import type TS from 'typescript';
 import { kernelGlobals } from './cell-types.js';
 import { compilerOptions, typeRoot } from './compiler-options.js';
-import { createCompilerHost, virtualFolder, type CompilerHost } from './compiler-host.js';
+import { createCompilerHost, schemaFile, virtualFolder, type CompilerHost } from './compiler-host.js';
 import { isTypeOnly, meaningOfFlags, meaningOfImport, type Meaning } from './name-meaning.js';
 import { PackageExports } from './package-exports.js';
 import type { ProgramHost } from './program-host.js';
+import { mentionsSchemas, schemaTypes } from './schema-types.js';
 import {
   bindCell,
   completionsAt,
@@ -61,6 +62,7 @@ export class IncrementalProgram {
       [virtual('globals')]: () =>
         this.fullNodeTypes ? `/// <reference types="node" />\n${kernelGlobals}` : `${host.globals}\n`,
       [virtual('kernel')]: () => kernelGlobals,
+      [schemaFile]: () => schemaTypes,
       [virtual('imports')]: () =>
         ['export {};', ...[...this.imported].map((name) => `import ${JSON.stringify(name)};`)].join('\n'),
     };
@@ -164,8 +166,9 @@ export class IncrementalProgram {
     const newExports = specifiers.includes(this.host.paths.packageName)
       ? this.packageExports.loadAll()
       : this.packageExports.load(text);
+    const schemas = mentionsSchemas(text) && this.compilerHost.loadSchemas();
     const changed = specifiers.some((name) => name.startsWith('.')) && this.compilerHost.filesChanged();
-    if (this.imported.size > before || newExports || changed) this.rebuild();
+    if (this.imported.size > before || newExports || schemas || changed) this.rebuild();
   }
 
   missingModule = (specifier: string): string => this.host.missingModule(specifier);

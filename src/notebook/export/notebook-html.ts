@@ -1,6 +1,7 @@
 import { renderSvg } from '../../charts/svg.js';
 import { ChartError, type ChartSpec } from '../../charts/chart-spec.js';
-import { escapeText as e, highlighted } from '../../notes/highlight.js';
+import { escapeHtml as e } from '../../engine/escape-html.js';
+import { highlighted } from '../../notes/highlight.js';
 import { markdownHtml, type Heading } from '../../notes/markdown-html.js';
 import { mathHtml, type MathForm } from '../../notes/math-html.js';
 import { pageHtml } from '../../notes/html-page.js';

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { ChartSpec } from '../../charts/chart-spec.js';
-import { escapeText as e } from '../../notes/highlight.js';
+import { escapeHtml as e } from '../../engine/escape-html.js';
 import { markdownHtml } from '../../notes/markdown-html.js';
 import { pageHtml } from '../../notes/html-page.js';
 import { FileError, reason } from '../../notes/atomic-write.js';
