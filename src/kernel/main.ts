@@ -86,10 +86,11 @@ process.exit = () => {
 };
 void dispatcher.session.executor.warm().catch((error: unknown) => dispatcher.session.reportUncaught(error));
 dispatcher.start();
-if (!snapshotState() && !process.env[smallMemoryVariable]) {
+if (!snapshotState()) {
   // After the first cells, so that the next start is faster.
   setTimeout(() => {
     storeCompilerCode();
+    if (process.env[smallMemoryVariable]) return;
     spawn(process.execPath, [distPath('kernel/snapshot-main.js')], { detached: true, stdio: 'ignore' })
       .on('error', () => undefined)
       .unref();

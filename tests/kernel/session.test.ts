@@ -167,6 +167,22 @@ describe('all of the language', () => {
 });
 
 describe('imports', () => {
+  it("a recipe's schema has zod's own types once a cell uses it", async () => {
+    // Before that the package's declarations see a stand-in, so that no start loads zod's.
+    expect(await last("equilibriumMoisture({ temperature: '20 degC', humidity: '60 %' }).moisture")).toMatch(
+      /%/,
+    );
+    const read = await last(
+      "const read = equilibriumMoisture.schema.safeParse({ humidity: '60 %' }); read.success",
+    );
+    expect(read).toBe('false');
+    expect((await run('const issue: number = read.error!.issues[0]!.message')).error!.evalue).toContain(
+      "Type 'string' is not assignable to type 'number'",
+    );
+    expect(
+      await last("import * as z from 'zod/mini'; z.safeParse(equilibriumMoisture.schema, {}).success"),
+    ).toBe('false');
+  });
   it('named, default, namespace and side-effect imports; a later cell uses them', async () => {
     expect(
       await last(

