@@ -1,10 +1,25 @@
 import { both, Quantity } from '../units/quantity.js';
 import { number } from '../units/format-quantity.js';
-import { tryParse } from '../units/try-parse.js';
-import { kinds, type Kind } from '../units/kind.js';
-import { anyQuantity, parseQuantity } from '../units/parse-quantity.js';
-import { InputError, inspectValue } from '../units/input-error.js';
+import type { Kind } from '../units/kind.js';
+import { inspectValue } from '../units/input-error.js';
+import {
+  bandOf,
+  judgeExact,
+  judgeNeighbours,
+  neighboursOf,
+  type Judgement,
+  type KnownAnswer,
+  type Tolerance,
+} from './answer-check.js';
+import { plainWord, readAnswer, type AnswerForm } from './answer-form.js';
+import type { OpenAnswer } from './sealed-answers.js';
 import { escapeHtml } from './result-display.js';
+
+/** A usual mistake: the answer that it gives, and what to say to who gave it; the sentence tells what was done and asks one question. */
+export interface Mistake {
+  readonly answer: () => Quantity | number | string;
+  readonly says: string;
+}
 
 /** What an exercise for a class is made of. */
 export interface ExerciseSpec {
@@ -17,6 +32,8 @@ export interface ExerciseSpec {
   readonly hint?: string;
   /** Words that are taken for the answer, where it is a word. */
   readonly alsoRight?: readonly string[];
+  /** Answers that usual mistakes give, further from the right one and from each other than the tolerance. */
+  readonly wrong?: readonly Mistake[];
 }
 
 /** What was said of one answer. */
@@ -40,61 +57,50 @@ export const exerciseType = 'application/vnd.joiners-reckoner.exercise+json';
 /** An exercise as data: its answer calculated, a quantity as its kind and its number in the kind's base unit. */
 export interface ExerciseData {
   readonly question: string;
-  readonly answer:
-    { readonly kind: Kind; readonly value: number; readonly currency?: string } | number | string;
+  readonly answer: AnswerData;
   readonly tolerance?: number;
   readonly hint?: string;
   readonly alsoRight?: readonly string[];
+  readonly wrong?: readonly { readonly answer: AnswerData; readonly says: string }[];
 }
+
+type AnswerData =
+  { readonly kind: Kind; readonly value: number; readonly currency?: string } | number | string;
 
 /** The exercise that {@link ExerciseData} describes. */
 export function exerciseFrom(data: ExerciseData): Exercise {
-  const { answer } = data;
+  const { answer, wrong, ...others } = data;
   return exercise({
-    ...data,
-    answer: () =>
-      typeof answer === 'object' ? new Quantity(answer.kind, answer.value, answer.currency) : answer,
+    ...others,
+    answer: () => asQuantity(answer),
+    ...(wrong === undefined
+      ? {}
+      : { wrong: wrong.map((m) => ({ says: m.says, answer: () => asQuantity(m.answer) })) }),
   });
 }
 
-/** A question with a check cell: any correct answer passes, in any unit; a wrong one says what is wrong with it. */
+/**
+ * A question with a check cell: any correct answer passes, in any unit. Of a wrong one it says which mistake it shows where that is
+ * known, and nothing that it cannot know.
+ */
 export function exercise(spec: ExerciseSpec): Exercise {
-  let right: Quantity | number | string | undefined;
+  let made: ExerciseData | undefined;
   let tries = 0;
-  const answer = (): Quantity | number | string => (right ??= spec.answer());
-  const show = (): string => {
-    const a = answer();
-    return a instanceof Quantity ? both(a) : typeof a === 'number' ? number(a, 4) : a;
-  };
+  const data = (): ExerciseData => (made ??= dataOf(spec));
   const check = (given: unknown): Verdict => {
     if (given === undefined || given === null || given === '' || given === '?')
       return verdict('none', 'Write the answer between the quotation marks, with its unit.', data);
-    const wrong = faultOf(given, answer(), spec.tolerance ?? 0.01, spec.alsoRight ?? []);
-    if (wrong === undefined) return verdict('right', `Right: ${show()}.`, data);
+    const found = judged(given, data());
+    // What cannot be read is no try.
+    if (typeof found === 'string') return verdict('wrong', found, data);
+    if (found.outcome === 'right') return verdict('right', found.says, data);
     tries++;
-    return verdict('wrong', `${wrong}${tries > 1 && spec.hint ? ` Hint: ${spec.hint}` : ''}`, data);
-  };
-  const data = (): ExerciseData => {
-    const a = answer();
-    const { question, tolerance, hint, alsoRight } = spec;
-    const optional = {
-      ...(tolerance === undefined ? {} : { tolerance }),
-      ...(hint === undefined ? {} : { hint }),
-      ...(alsoRight === undefined ? {} : { alsoRight }),
-    };
-    return {
-      question,
-      answer:
-        a instanceof Quantity
-          ? { kind: a.kind, value: a.value, ...(a.currency ? { currency: a.currency } : {}) }
-          : a,
-      ...optional,
-    };
+    return verdict('wrong', `${found.says}${tries > 1 && spec.hint ? ` Hint: ${spec.hint}` : ''}`, data);
   };
   return {
     question: spec.question,
     check,
-    reveal: show,
+    reveal: () => shown(data().answer),
     [Symbol.for('Jupyter.display')]: () => ({
       'text/plain': spec.question,
       'text/markdown': `**Exercise.** ${spec.question}`,
@@ -103,6 +109,24 @@ export function exercise(spec: ExerciseSpec): Exercise {
     [Symbol.for('nodejs.util.inspect.custom')]: () => spec.question,
   };
 }
+
+function dataOf({ question, answer, tolerance, hint, alsoRight, wrong }: ExerciseSpec): ExerciseData {
+  return {
+    question,
+    answer: answerData(answer()),
+    ...(tolerance === undefined ? {} : { tolerance }),
+    ...(hint === undefined ? {} : { hint }),
+    ...(alsoRight === undefined ? {} : { alsoRight }),
+    ...(wrong === undefined
+      ? {}
+      : { wrong: wrong.map((m) => ({ answer: answerData(m.answer()), says: m.says })) }),
+  };
+}
+
+const answerData = (a: Quantity | number | string): AnswerData =>
+  a instanceof Quantity
+    ? { kind: a.kind, value: a.value, ...(a.currency ? { currency: a.currency } : {}) }
+    : a;
 
 // A sign and a word, so that colour is not needed to tell.
 const looks = {
@@ -127,88 +151,58 @@ function verdict(kind: keyof typeof looks, message: string, about: () => Exercis
   };
 }
 
-/** What is wrong with an answer, undefined when nothing is. */
-function faultOf(
-  given: unknown,
-  right: Quantity | number | string,
-  tolerance: number,
-  alsoRight: readonly string[],
-): string | undefined {
-  if (typeof right === 'string') return wordFault(given, [right, ...alsoRight]);
-  if (typeof right === 'number') return numberFault(given, right, tolerance);
-  const kind = right.kind;
-  const got = given instanceof Quantity ? (given as Quantity) : readAs(given, kind);
-  if (typeof got === 'string') return got;
-  if (got.kind !== kind)
-    return `Got ${inspectValue(got.toString())}, which is ${kinds[got.kind].called}; ${kinds[kind].called} is asked for.`;
-  return Math.abs(got.value - right.value) <= ruleFraction(given, right) * (1 + 1e-9)
-    ? undefined
-    : compare(got.value, right.value, tolerance, kind);
+/** Every known answer of an exercise, the right one first, as it is compared. */
+export function knownAnswersOf(data: ExerciseData): OpenAnswer[] {
+  const right = { value: comparable(data.answer), says: `Right: ${shown(data.answer)}.` };
+  const also = (data.alsoRight ?? []).map((word) => ({ value: plainWord(word), says: right.says }));
+  const wrong = (data.wrong ?? []).map(({ answer, says }) => ({ value: comparable(answer), says }));
+  return [right, ...wrong, ...also];
 }
 
-function wordFault(given: unknown, right: readonly string[]): string | undefined {
-  const plain = (s: string): string =>
-    s
-      .toLowerCase()
-      .replace(/[^a-z0-9]+/g, ' ')
-      .trim();
-  return typeof given === 'string' && right.some((w) => plain(w) === plain(given))
-    ? undefined
-    : `Got ${inspectValue(given)}, which is not it.`;
+const comparable = (answer: AnswerData): number | string =>
+  typeof answer === 'object' ? answer.value : typeof answer === 'number' ? answer : plainWord(answer);
+
+const asQuantity = (answer: AnswerData): Quantity | number | string =>
+  typeof answer === 'object' ? new Quantity(answer.kind, answer.value, answer.currency) : answer;
+
+function shown(answer: AnswerData): string {
+  const a = asQuantity(answer);
+  return a instanceof Quantity ? both(a) : typeof a === 'number' ? number(a, 4) : a;
 }
 
-function numberFault(given: unknown, right: number, tolerance: number): string | undefined {
-  const text = typeof given === 'string' ? given.trim() : '';
-  const n = typeof given === 'number' ? given : text !== '' ? Number(text) : NaN;
-  return Number.isFinite(n)
-    ? compare(n, right, tolerance, '')
-    : `Got ${inspectValue(given)}; a plain number is asked for, without a unit.`;
+/** What the exercise asks for. */
+export function formOf({ answer }: ExerciseData): AnswerForm {
+  if (typeof answer === 'object') return { form: 'quantity', kind: answer.kind };
+  return { form: typeof answer === 'number' ? 'number' : 'word' };
 }
 
-/** An inch fraction is as fine as the rule it is read off: half of 1/32 in below an inch, half of 1/16 in above. */
-function ruleFraction(given: unknown, right: Quantity): number {
-  if (right.kind !== 'length' || typeof given !== 'string' || !given.includes('/')) return 0;
-  return Math.abs(right.value) < 0.0254 ? 0.0254 / 64 : 0.0254 / 32;
+/** How far off still counts as right. */
+export const toleranceOf = ({ tolerance }: ExerciseData): Tolerance => ({ relative: tolerance ?? 0.01 });
+
+/** A judgement on what was written, or the sentence that says why it cannot be read. */
+function judged(given: unknown, data: ExerciseData): Judgement | string {
+  const read = readAnswer(given, formOf(data));
+  if (typeof read === 'string') return read;
+  const known = knownAnswersOf(data);
+  const rights = 1 + (data.wrong ?? []).length;
+  const at = (value: number | string, fineness = 0): KnownAnswer[] =>
+    known.flatMap((x, i) =>
+      isSame(x.value, value, toleranceOf(data), i === 0 ? fineness : 0)
+        ? [{ place: i < rights ? i : 0, says: x.says }]
+        : [],
+    );
+  const exact = judgeExact(at(read.value, read.fineness));
+  if (exact !== undefined) return exact;
+  if (typeof read.value === 'string')
+    return { outcome: 'unknown', place: 0, says: `Got ${inspectValue(given)}, which is not it.` };
+  const hasNoZero = typeof data.answer === 'object' && data.answer.kind === 'temperature';
+  const neighbours = neighboursOf(read.value, toleranceOf(data)).filter(
+    ({ outcome }) => !hasNoZero || outcome === 'rounding',
+  );
+  return judgeNeighbours(neighbours.map((n) => [n, at(n.value)] as const));
 }
 
-function readAs(given: unknown, kind: Kind): Quantity | string {
-  if (typeof given === 'number')
-    return `Got ${given} with no unit; the unit belongs to the answer: write it as ${inspectValue(kinds[kind].example)}.`;
-  if (typeof given !== 'string')
-    return `Got ${inspectValue(given)}; write the answer as text with its unit, such as ${inspectValue(kinds[kind].example)}.`;
-  const right = tryParse(() => parseQuantity(given, kind));
-  if (!(right instanceof InputError)) return right;
-  if (/^[-+]?[\d.\s/]+$/.test(given.trim()))
-    return `Got ${inspectValue(given)} with no unit; the unit belongs to the answer: write it as ${inspectValue(kinds[kind].example)}.`;
-  const other = tryParse(() => anyQuantity(given));
-  return other instanceof InputError
-    ? `Got ${inspectValue(given)}, which cannot be read; write a number and a unit such as ${inspectValue(kinds[kind].example)}.`
-    : other;
-}
-
-/** The usual slips, by the ratio of what was got to what is right. */
-const slips: readonly (readonly [ratio: number, message: string])[] = [
-  [2, 'It is twice too much: is a half or one side asked for?'],
-  [0.5, 'It is half: is the whole asked for, and not one side?'],
-  [25.4, 'It is 25.4 times too much: were inches taken for millimetres?'],
-  [1 / 25.4, 'It is 25.4 times too little: were millimetres taken for inches?'],
-  [10, 'It is ten times too much: look at the decimal point.'],
-  [0.1, 'It is ten times too little: look at the decimal point.'],
-  [100, 'It is a hundred times too much: was per cent taken as a whole number?'],
-  [0.01, 'It is a hundred times too little: was per cent divided once too often?'],
-  [1000, 'It is a thousand times too much: look at the unit.'],
-  [0.001, 'It is a thousand times too little: look at the unit.'],
-];
-
-function compare(got: number, right: number, tolerance: number, kind: string): string | undefined {
-  const slack = Math.max(Math.abs(right) * tolerance, right === 0 ? 1e-9 : 0) * (1 + 1e-9);
-  if (Math.abs(got - right) <= slack) return undefined;
-  if (Math.abs(got + right) <= slack)
-    return 'The size is right, the sign is not: positive means it grows, negative that it shrinks.';
-  const ratio = right === 0 ? Infinity : got / right;
-  const slip = slips.find(([r]) => Math.abs(ratio - r) <= r * Math.max(tolerance, 0.005));
-  if (slip && kind !== 'temperature') return slip[1];
-  if (Math.abs(got - right) <= Math.abs(right) * 0.1)
-    return `Near, but ${got > right ? 'too much' : 'too little'} by more than rounding: keep a digit more on the way.`;
-  return got > right ? 'It is too much.' : 'It is too little.';
+function isSame(known: number | string, given: number | string, tolerance: Tolerance, fine: number): boolean {
+  if (typeof known === 'string' || typeof given === 'string') return known === given;
+  return Math.abs(known - given) <= Math.max(bandOf(tolerance, known), fine * (1 + 1e-9));
 }
