@@ -151,12 +151,14 @@ function verdict(kind: keyof typeof looks, message: string, about: () => Exercis
   };
 }
 
-/** Every known answer of an exercise, the right one first, as it is compared. */
+/** Every known answer of an exercise as it is compared. */
 export function knownAnswersOf(data: ExerciseData): OpenAnswer[] {
-  const right = { value: comparable(data.answer), says: `Right: ${shown(data.answer)}.` };
-  const also = (data.alsoRight ?? []).map((word) => ({ value: plainWord(word), says: right.says }));
-  const wrong = (data.wrong ?? []).map(({ answer, says }) => ({ value: comparable(answer), says }));
-  return [right, ...wrong, ...also];
+  const says = `Right: ${shown(data.answer)}.`;
+  const right = [data.answer, ...(data.alsoRight ?? [])];
+  return [
+    ...right.map((answer) => ({ place: 0, value: comparable(answer), says })),
+    ...(data.wrong ?? []).map((m, i) => ({ place: i + 1, value: comparable(m.answer), says: m.says })),
+  ];
 }
 
 const comparable = (answer: AnswerData): number | string =>
@@ -184,13 +186,8 @@ function judged(given: unknown, data: ExerciseData): Judgement | string {
   const read = readAnswer(given, formOf(data));
   if (typeof read === 'string') return read;
   const known = knownAnswersOf(data);
-  const rights = 1 + (data.wrong ?? []).length;
   const at = (value: number | string, fineness = 0): KnownAnswer[] =>
-    known.flatMap((x, i) =>
-      isSame(x.value, value, toleranceOf(data), i === 0 ? fineness : 0)
-        ? [{ place: i < rights ? i : 0, says: x.says }]
-        : [],
-    );
+    known.filter((x) => isSame(x.value, value, toleranceOf(data), x.place === 0 ? fineness : 0));
   const exact = judgeExact(at(read.value, read.fineness));
   if (exact !== undefined) return exact;
   if (typeof read.value === 'string')

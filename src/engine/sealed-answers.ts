@@ -18,9 +18,8 @@ export interface SealedAnswers {
 }
 
 /** An answer to be sealed: a number, or a word in small letters. */
-export interface OpenAnswer {
+export interface OpenAnswer extends KnownAnswer {
   readonly value: number | string;
-  readonly says: string;
 }
 
 const iterations = 20_000;
@@ -50,7 +49,7 @@ function phaseOf(tolerance: Tolerance, value: number | string): number {
 }
 
 /**
- * Seals the answers of a question; the first is the right one, at place 0.
+ * Seals the known answers of a question.
  * @param salt unlike for each question and pupil, so that equal answers look unlike
  */
 export async function sealAnswers(
@@ -58,7 +57,7 @@ export async function sealAnswers(
   tolerance: Tolerance,
   answers: readonly OpenAnswer[],
 ): Promise<SealedAnswers> {
-  const texts = answers.map(({ says }, place) => utf8.encode(`${place} ${says}`));
+  const texts = answers.map(({ place, says }) => utf8.encode(`${place} ${says}`));
   const longest = Math.max(...texts.map((text) => text.length));
   const made = answers.map(async ({ value }, i): Promise<SealedRow> => {
     const phase = phaseOf(tolerance, value);

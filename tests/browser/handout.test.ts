@@ -61,6 +61,7 @@ beforeAll(async () => {
       question: 'How far does a top of $640\\,\\mathrm{mm}$ move?',
       answer: () => length('13.284 mm'),
       hint: 'width times coefficient times change',
+      wrong: [{ answer: () => length('6.642 mm'), says: 'Is one side asked for, or the whole top?' }],
     }),
   ];
   const cells: Cell[] = [
@@ -152,15 +153,24 @@ describe('a handout opened from a file, with no network', () => {
   });
   it('checks an answer wrongly and rightly, and never by colour alone', async () => {
     const box = page.locator('#exercise-1');
+    const said = (): Promise<string> => box.locator('output').innerText();
     await box.locator('input').fill('13.3');
     await box.locator('button').click();
-    expect(await box.locator('output').innerText()).toMatch(/^✗ .*unit/);
-    await box.locator('input').fill('26.6 mm');
+    await expect.poll(said).toMatch(/^✗ .*unit/);
+    await box.locator('input').fill('6.64 mm');
     await page.keyboard.press('Enter');
-    expect(await box.locator('output').innerText()).toMatch(/^✗ .*half.*Hint: width times/s);
-    await box.locator('input').fill('0.523 in');
+    await expect.poll(said).toBe('✗ Is one side asked for, or the whole top?');
+    await box.locator('input').fill('7.1 mm');
     await page.keyboard.press('Enter');
-    expect(await box.locator('output').innerText()).toMatch(/^✓ Right/);
+    await expect.poll(said).toMatch(/^✗ .*not recognised.*Hint: width times/s);
+    await box.locator('input').fill('132.8 mm');
+    await page.keyboard.press('Enter');
+    await expect.poll(said).toMatch(/^✗ Your working fits, the unit does not/);
+    for (const right of ['0.523 in', '17/32 in', '1.33 cm']) {
+      await box.locator('input').fill(right);
+      await page.keyboard.press('Enter');
+      await expect.poll(said).toMatch(/^✓ Right/);
+    }
   });
   it('moves a chart that has a slider of its own', async () => {
     const chart = page.locator('#chart-1');

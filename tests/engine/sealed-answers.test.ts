@@ -4,16 +4,16 @@ import type { Tolerance } from '../../src/engine/answer-check.js';
 import { openAnswers, sealAnswers } from '../../src/engine/sealed-answers.js';
 
 const answers = [
-  { value: 4.32, says: 'Right: 4.32 mm.' },
-  { value: 10.368, says: 'By how much did the moisture change?' },
-  { value: 0, says: 'Does it not move at all?' },
-  { value: -4.32, says: 'Does it grow or shrink?' },
+  { place: 0, value: 4.32, says: 'Right: 4.32 mm.' },
+  { place: 1, value: 10.368, says: 'By how much did the moisture change?' },
+  { place: 2, value: 0, says: 'Does it not move at all?' },
+  { place: 3, value: -4.32, says: 'Does it grow or shrink?' },
 ];
 
 describe('sealed answers', () => {
   it('open to their own value and say nothing else', async () => {
     const sealed = await sealAnswers('moisture 1 27', { relative: 0.015 }, answers);
-    for (const [place, { value, says }] of answers.entries())
+    for (const { place, value, says } of answers)
       expect(await openAnswers(sealed, value)).toEqual([{ place, says }]);
     expect(await openAnswers(sealed, 7)).toEqual([]);
     expect(await openAnswers({ ...sealed, salt: 'moisture 1 28' }, 4.32)).toEqual([]);
@@ -27,8 +27,8 @@ describe('sealed answers', () => {
   });
   it('take words', async () => {
     const sealed = await sealAnswers('s', { relative: 0.01 }, [
-      { value: 'august', says: 'Right: August.' },
-      { value: 'july', says: 'Is the air wettest when the sun is highest?' },
+      { place: 0, value: 'august', says: 'Right: August.' },
+      { place: 1, value: 'july', says: 'Is the air wettest when the sun is highest?' },
     ]);
     expect(await openAnswers(sealed, 'august')).toEqual([{ place: 0, says: 'Right: August.' }]);
     expect(await openAnswers(sealed, 'may')).toEqual([]);
@@ -43,7 +43,7 @@ describe('sealed answers', () => {
         async (value, tolerance, share) => {
           fc.pre(Math.abs(Math.abs(share) - 1) > 0.03);
           const wide = 'absolute' in tolerance ? tolerance.absolute : value * tolerance.relative;
-          const sealed = await sealAnswers('s', tolerance, [{ value, says: 'Right.' }]);
+          const sealed = await sealAnswers('s', tolerance, [{ place: 0, value, says: 'Right.' }]);
           const found = await openAnswers(sealed, value + share * wide);
           expect(found.length).toBe(Math.abs(share) < 1 ? 1 : 0);
         },

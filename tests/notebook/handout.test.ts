@@ -104,6 +104,11 @@ describe('a handout', { timeout: 60_000 }, () => {
     expect(markup.includes('secretCode')).toBe(false);
     expect(markup.includes('reckoner-verdict')).toBe(false);
   });
+  it('carries no answer that can be read', () => {
+    const data = JSON.stringify(dataOf(made.page).exercises.map((x) => x.exercise));
+    expect(data).not.toMatch(/0?13[.]?28|August|"value"|Right/i);
+    expect(data).toContain('mind the cut');
+  });
   it('is a readable page before any script has run', () => {
     const markup = made.page.replace(/<script[^]*?<\/script>/g, '');
     expect(markup.includes('Strips across a glued top')).toBe(true);

@@ -7,7 +7,15 @@ import { markdownHtml } from '../../notes/markdown-html.js';
 import { pageHtml } from '../../notes/html-page.js';
 import { FileError, reason } from '../../notes/atomic-write.js';
 import { resultMimeType } from '../../engine/result-display.js';
-import { exerciseFrom, exerciseType, type ExerciseData } from '../../engine/exercise.js';
+import {
+  exerciseFrom,
+  exerciseType,
+  formOf,
+  knownAnswersOf,
+  toleranceOf,
+  type ExerciseData,
+} from '../../engine/exercise.js';
+import { sealAnswers } from '../../engine/sealed-answers.js';
 import { readRows } from '../../engine/table-field.js';
 import { decodeText } from '../../engine/text-encoding.js';
 import type { Field, Fields } from '../../engine/field.js';
@@ -46,11 +54,12 @@ export async function handout(notebook: Notebook, options: HandoutOptions = {}):
   const writer = new HandoutWriter(options.cwd ?? '.');
   const parts: string[] = [];
   for (const cell of notebook.cells) if (!leftOut(cell)) parts.push(...(await writer.cell(cell)));
-  const { results, exercises, charts } = writer;
+  const { results, tasks, charts } = writer;
   const key = `reckoner-handout-${createHash('sha256')
-    .update(JSON.stringify([title, results, exercises]))
+    .update(JSON.stringify([title, results, tasks]))
     .digest('hex')
     .slice(0, 12)}`;
+  const exercises = await Promise.all(tasks.map((task, i) => sealed(`exercise-${i + 1}`, task, key)));
   const data: HandoutData = { key, results, exercises, charts };
   const nameLine = '<p class="nameLine print">Name <span></span> Date <span></span></p>';
   const foot = `<footer><p class="screen">What you write stays in this browser. <button type="button" id="forget">Clear what I wrote</button></p><p>Figures are for learning and planning; local codes and licensed practice come first.</p></footer>`;
@@ -68,19 +77,16 @@ export async function handout(notebook: Notebook, options: HandoutOptions = {}):
   });
   return {
     page,
-    answers: answerSheet(
-      title,
-      exercises.map((x) => x.exercise),
-    ),
+    answers: answerSheet(title, tasks),
     alive: results.length + charts.length,
-    exercises: exercises.length,
+    exercises: tasks.length,
   };
 }
 
 /** Writes the cells one after the other and gathers what the page's script needs. */
 class HandoutWriter {
   readonly results: HandoutData['results'][number][] = [];
-  readonly exercises: HandoutData['exercises'][number][] = [];
+  readonly tasks: ExerciseData[] = [];
   readonly charts: HandoutData['charts'][number][] = [];
   readonly #taken = new Set<string>([handoutDataId, 'forget']);
   /** The words just before announce an exercise, which then needs no heading of its own. */
@@ -126,11 +132,21 @@ class HandoutWriter {
 
   /** The question and its check cell show the same exercise; what the check said to the notebook's author is left out. */
   #exercise(task: ExerciseData): string {
-    if (this.exercises.some((x) => JSON.stringify(x.exercise) === JSON.stringify(task))) return '';
-    const id = `exercise-${this.exercises.length + 1}`;
-    this.exercises.push({ id, exercise: task });
-    return exerciseHtml(id, this.#headed ? undefined : this.exercises.length, task, this.#taken);
+    if (this.tasks.some((x) => JSON.stringify(x) === JSON.stringify(task))) return '';
+    const id = `exercise-${this.tasks.push(task)}`;
+    return exerciseHtml(id, this.#headed ? undefined : this.tasks.length, task, this.#taken);
   }
+}
+
+/** An exercise as the page carries it: nothing of its answers can be read. */
+async function sealed(
+  id: string,
+  task: ExerciseData,
+  key: string,
+): Promise<HandoutData['exercises'][number]> {
+  const answers = await sealAnswers(`${key} ${id}`, toleranceOf(task), knownAnswersOf(task));
+  const hint = task.hint === undefined ? {} : { hint: task.hint };
+  return { id, exercise: { form: formOf(task), answers, ...hint } };
 }
 
 async function outputsOf(cell: CodeCell, output: (data: MimeBundle) => Promise<string>): Promise<string[]> {
