@@ -60,20 +60,23 @@ worker.on('error', (error) => {
 });
 
 // The I/O thread is starting; only now is the larger part of the kernel loaded.
-const [{ KernelDispatcher }, { storeCompilerCode }, native] = await Promise.all([
+const [{ KernelDispatcher }, { nodeDispatcherHost }, { storeCompilerCode }, native] = await Promise.all([
   import('./dispatcher/dispatcher.js'),
+  import('./dispatcher/node-dispatcher-host.js'),
   import('./compiler/compiler-loader.js'),
   loadNative(),
 ]);
 const dispatcher = new KernelDispatcher(
-  { transport, flags, port: requests.port1, answers: answers.port1 },
-  process.cwd(),
-  () => {
-    // What the cells started ends with the kernel.
-    signalChildren('SIGKILL');
-    exit(0);
-  },
-  native,
+  nodeDispatcherHost({
+    data: { transport, flags, port: requests.port1, answers: answers.port1 },
+    cwd: process.cwd(),
+    native,
+    exit: () => {
+      // What the cells started ends with the kernel.
+      signalChildren('SIGKILL');
+      exit(0);
+    },
+  }),
 );
 process.on('uncaughtException', (error) => dispatcher.session.reportUncaught(error));
 process.on('unhandledRejection', (error) => dispatcher.session.reportUncaught(error));

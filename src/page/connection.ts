@@ -1,3 +1,4 @@
+import { backend } from './backend.js';
 import { el } from './element.js';
 import { forgetKey, onNewKey, sessionKey } from './session-key.js';
 
@@ -38,9 +39,9 @@ class Connection {
   async check(): Promise<void> {
     clearTimeout(this.#timer);
     const key = await sessionKey();
-    const answer = await fetch('/api/status', { headers: { Authorization: `token ${key ?? ''}` } }).catch(
-      () => undefined,
-    );
+    const answer = await backend
+      .fetch('/api/status', { headers: { Authorization: `token ${key ?? ''}` } })
+      .catch(() => undefined);
     if (answer?.ok === true) this.#returned();
     else {
       if (answer?.status === 403 && key !== undefined) await forgetKey(key);

@@ -22,7 +22,8 @@ import { chartFactory } from './chart-mime-renderer.js';
 import { markdownParser } from './markdown-renderer.js';
 import { makeSanitizer, withoutNavigation } from './output-sanitizer.js';
 import { typeset } from './math-typesetter.js';
-import { notebookAddress, ticketFor } from './server-api.js';
+import { backend } from './backend.js';
+import { ticketFor } from './server-api.js';
 import { ResultRegistry, typesetWorkings } from './result-renderer.js';
 
 /** What shows outputs and text: the widgets' own renderers, our charts, our formulas. HTML is sanitised unless its cell is trusted. */
@@ -46,12 +47,14 @@ export function makeRendering(path: string): RenderMimeRegistry {
           /^[a-z][a-z+.-]*:|^[/#]/i.test(url) ? url : new URL(url, `http://here/${folder}`).pathname.slice(1),
         ),
       getDownloadUrl: (url: string) =>
-        url.endsWith('.ipynb') ? Promise.resolve(notebookAddress(decodeURI(url))) : ticketFor(decodeURI(url)),
+        url.endsWith('.ipynb')
+          ? Promise.resolve(backend.notebookAddress(decodeURI(url)))
+          : ticketFor(decodeURI(url)),
       isLocal: (url: string) => !/^[a-z][a-z+.-]*:|^\/\/|^#/i.test(url),
     },
     linkHandler: {
       handleLink: (node: HTMLElement, linked: string) => {
-        if (linked.endsWith('.ipynb')) node.setAttribute('href', notebookAddress(decodeURI(linked)));
+        if (linked.endsWith('.ipynb')) node.setAttribute('href', backend.notebookAddress(decodeURI(linked)));
       },
     },
   });

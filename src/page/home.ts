@@ -5,6 +5,7 @@ import './home.css';
 import './forms/styles/forms.css';
 import './forms/styles/answer.css';
 import './forms/styles/ask.css';
+import { backend } from './backend.js';
 import { connection } from './connection.js';
 import { ask, askLine, tell } from './dialog.js';
 import { el, icon } from './element.js';
@@ -19,7 +20,7 @@ import {
 } from './notebook-row.js';
 import { AskSection } from './forms/ask/ask-section.js';
 import { themeToggle } from './theme-toggle.js';
-import { contentsAddress, messageOf, notebookAddress, server, type FileModel } from './server-api.js';
+import { contentsAddress, messageOf, server, type FileModel } from './server-api.js';
 
 const app = document.querySelector<HTMLElement>('#app') ?? document.body;
 const lists = el('div', { class: 'lists' });
@@ -106,12 +107,12 @@ async function create(): Promise<void> {
   const name = await askLine('A new notebook', 'Its name', 'my bench', 'Start it');
   if (name === undefined) return;
   const made = await server.post<FileModel>('/api/contents', { type: 'notebook', name: fileName(name) });
-  location.href = notebookAddress(made.path);
+  location.href = backend.notebookAddress(made.path);
 }
 
 async function copy(path: string): Promise<void> {
   const made = await server.post<FileModel>('/api/contents', { copy_from: path });
-  location.href = notebookAddress(made.path);
+  location.href = backend.notebookAddress(made.path);
 }
 
 /** The user asks for a notebook that was never run on this machine. */
@@ -173,7 +174,7 @@ app.replaceChildren(
     el(
       'div',
       { class: 'name' },
-      el('img', { src: '/page/mark.svg', alt: '', width: '52', height: '52' }),
+      el('img', { src: backend.assetAddress('mark.svg'), alt: '', width: '52', height: '52' }),
       el(
         'div',
         {},
@@ -191,7 +192,7 @@ app.replaceChildren(
     el(
       'p',
       {},
-      'Everything stays on this machine. Figures are for planning: local codes and licensed practice come first.',
+      `${backend.placeWords} Figures are for planning: local codes and licensed practice come first.`,
     ),
   ),
 );

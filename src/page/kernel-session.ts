@@ -1,5 +1,6 @@
 import { SessionContext } from '@jupyterlab/apputils';
 import { KernelManager, KernelSpecManager, ServerConnection, SessionManager } from '@jupyterlab/services';
+import { backend } from './backend.js';
 import { connection } from './connection.js';
 import { ask } from './dialog.js';
 import { server } from './server-api.js';
@@ -11,11 +12,11 @@ export type KernelWord = 'starting' | 'ready' | 'working' | 'stopped' | 'restart
 const fetchWithKey = async (input: RequestInfo | URL, init?: RequestInit): Promise<Response> => {
   const request = new Request(input, init);
   request.headers.set('Authorization', `token ${(await sessionKey()) ?? ''}`);
-  return fetch(request);
+  return backend.fetch(request);
 };
 
 /** A WebSocket cannot carry a header: the key goes as one of the protocols it offers. */
-class KeyedWebSocket extends WebSocket {
+class KeyedWebSocket extends backend.WebSocket {
   constructor(url: string | URL, protocols: string | string[] = []) {
     super(url, [...[protocols].flat(), 'reckoner', `reckoner.key.${knownKey()}`]);
   }

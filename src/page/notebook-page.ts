@@ -15,6 +15,7 @@ import './screen-sizes.css';
 import type { Notebook } from '@jupyterlab/notebook';
 import { NotebookActions } from '@jupyterlab/notebook';
 import { Widget } from '@lumino/widgets';
+import { backend } from './backend.js';
 import { ask, askLine, tell } from './dialog.js';
 import { toolbar } from './toolbar.js';
 import { cellToolbar } from './cell-toolbar.js';
@@ -29,14 +30,14 @@ import { NotebookFile } from './notebook-client.js';
 import { NotePanel } from './note-panel.js';
 import { recipePanel } from './recipe-panel.js';
 import { runningOf, type Running } from './cell-running.js';
-import { contentsAddress, messageOf, notebookAddress, server, type FileModel } from './server-api.js';
+import { contentsAddress, messageOf, server, type FileModel } from './server-api.js';
 import { codeCompletion } from './code-completion.js';
 import { CellRunner } from './forms/notebook/cell-runner.js';
 import { notebookMenu } from './forms/notebook/notebook-menu.js';
 import { firstView, formsBar } from './forms/notebook/forms-bar.js';
 import { NotebookForms } from './forms/notebook/notebook-forms.js';
 
-const path = decodeURIComponent(location.pathname.replace(/^\/notebook\//, ''));
+const path = backend.openNotebook();
 const app = document.querySelector<HTMLElement>('#app') ?? document.body;
 
 // Both are asked for at once: the text is shown as soon as it is there, the kernel starts meanwhile.
@@ -50,7 +51,7 @@ open().catch((error: unknown) => {
       { class: 'closed' },
       el('h1', {}, 'This notebook cannot be opened'),
       el('p', {}, messageOf(error)),
-      el('p', {}, el('a', { href: '/' }, 'All notebooks')),
+      el('p', {}, el('a', { href: backend.homeAddress }, 'All notebooks')),
     ),
   );
 });
@@ -192,7 +193,7 @@ async function rename(file: NotebookFile): Promise<void> {
         .trim()
         .replace(/\.ipynb$/, '')}.ipynb`,
     );
-    history.replaceState(null, '', notebookAddress(file.path));
+    history.replaceState(null, '', backend.notebookAddress(file.path));
     await kernel.context.session?.setPath(file.path);
     await file.lookAtDisk();
     location.reload();

@@ -1,5 +1,5 @@
 import { el, icon, iconButton } from './element.js';
-import { notebookAddress } from './server-api.js';
+import { backend } from './backend.js';
 
 /** A notebook of the folder as the server lists it. */
 export interface ListedNotebook {
@@ -50,7 +50,7 @@ export function notebookRow(
     { class: 'chapter' },
     el(
       'a',
-      { class: 'open', href: notebookAddress(path) },
+      { class: 'open', href: backend.notebookAddress(path) },
       el('span', { class: 'number', 'aria-hidden': 'true' }, number ?? '·'),
       el(
         'span',

@@ -1,5 +1,6 @@
 import type { RecipeCard } from '../server/recipe-list.js';
 import type { Panel } from './side-panel.js';
+import { backend } from './backend.js';
 import { el, icon } from './element.js';
 import { formulaNode } from './math-typesetter.js';
 import { server } from './server-api.js';
@@ -155,7 +156,7 @@ function detailNodes(
 
 /** A link to the page that holds all there is to know of a recipe, beside the notebook. */
 const referenceLink = (recipe: string): Record<string, string> => ({
-  href: `/reference/${recipe}.html`,
+  href: backend.referenceAddress(recipe),
   target: '_blank',
   rel: 'noopener',
   'data-reference': recipe,

@@ -1,3 +1,4 @@
+import { backend } from './backend.js';
 import { connection } from './connection.js';
 import { sessionKey } from './session-key.js';
 
@@ -25,17 +26,19 @@ export interface FileModel {
 
 async function send(method: string, address: string, body?: unknown): Promise<Response> {
   const key = await sessionKey();
-  const answer = await fetch(address, {
-    method,
-    headers: {
-      Authorization: `token ${key ?? ''}`,
-      ...(body === undefined ? {} : { 'Content-Type': 'application/json' }),
-    },
-    ...(body === undefined ? {} : { body: JSON.stringify(body) }),
-  }).catch(() => {
-    connection.lost('away');
-    throw new ServerError(0, 'The notebook server does not answer. Start it again in its terminal.', {});
-  });
+  const answer = await backend
+    .fetch(address, {
+      method,
+      headers: {
+        Authorization: `token ${key ?? ''}`,
+        ...(body === undefined ? {} : { 'Content-Type': 'application/json' }),
+      },
+      ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+    })
+    .catch(() => {
+      connection.lost('away');
+      throw new ServerError(0, 'The notebook server does not answer. Start it again in its terminal.', {});
+    });
   if (answer.ok) return answer;
   const detail = (await answer.json().catch(() => ({}))) as Record<string, unknown>;
   if (detail['reason'] === 'key') connection.lost('locked');
@@ -52,8 +55,6 @@ const json = async <T>(request: Promise<Response>): Promise<T> => {
 };
 export const contentsAddress = (path: string): string =>
   `/api/contents/${path.split('/').map(encodeURIComponent).join('/')}`;
-export const notebookAddress = (path: string): string =>
-  `/notebook/${path.split('/').map(encodeURIComponent).join('/')}`;
 const filesAddress = (path: string): string => `/files/${path.split('/').map(encodeURIComponent).join('/')}`;
 
 export const server = {

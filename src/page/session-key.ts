@@ -1,3 +1,5 @@
+import { backend } from './backend.js';
+
 /**
  * The key of this run of the server. It is kept in the tab alone (a cookie would be sent to every other program on this machine), comes
  * in for an opening key in the address, and passes between tabs of this address, so that a link opened in a new tab opens there.
@@ -20,6 +22,7 @@ const opened = redeemAddress();
 
 /** The key, once the address is read and other tabs are asked; undefined where there is none. */
 export async function sessionKey(): Promise<string | undefined> {
+  if (!backend.keyed) return '';
   await opened;
   if (current === undefined) await askOtherTabs();
   return current;

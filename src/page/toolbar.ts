@@ -1,3 +1,4 @@
+import { backend } from './backend.js';
 import { el, icon, iconButton } from './element.js';
 import { themeToggle } from './theme-toggle.js';
 import type { KernelSession, KernelWord } from './kernel-session.js';
@@ -75,7 +76,12 @@ function nameGroup({ file, rename }: ToolbarActions): HTMLElement {
   };
   file.onState(show);
   show();
-  const home = { class: 'tool home', href: '/', title: 'All notebooks', 'aria-label': 'All notebooks' };
+  const home = {
+    class: 'tool home',
+    href: backend.homeAddress,
+    title: 'All notebooks',
+    'aria-label': 'All notebooks',
+  };
   return el('div', { class: 'bar-name' }, el('a', home, icon('back')), title, saved);
 }
 

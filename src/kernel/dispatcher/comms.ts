@@ -1,5 +1,5 @@
 /** Comms: two-way channels between a cell and a widget in a client, opened by either side. */
-import { randomUUID } from 'node:crypto';
+import { randomId } from './random-id.js';
 
 type Send = (
   type: 'comm_open' | 'comm_msg' | 'comm_close',
@@ -34,7 +34,7 @@ export class Comms {
   /** What cells see as `comms`. */
   readonly cellInterface = {
     open: (target: string, data: unknown = {}, metadata: object = {}): Comm => {
-      const comm = this.create(randomUUID(), target);
+      const comm = this.create(randomId(), target);
       this.post('comm_open', { comm_id: comm.id, target_name: target, data }, { metadata });
       return comm;
     },

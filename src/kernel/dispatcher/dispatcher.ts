@@ -7,26 +7,22 @@ import { countPoints } from '../compiler/cursor.js';
 import { inspectCell } from '../compiler/inspection.js';
 import { isComplete } from '../compiler/is-complete.js';
 import type { JupyterMessage, NbOutput } from '../message.js';
-import type { NativeCompiler } from '../native/native-checker.js';
-import { KernelSession } from '../session.js';
+import type { CoreSession } from '../core-session.js';
 import {
   SharedState,
   ExecutionPhase,
   type Request,
   type MainThreadMessage,
   type IoThreadMessage,
-  type IoThreadData,
 } from '../transport/ipc.js';
+import type { DispatcherHost } from './dispatcher-host.js';
 import { Comms } from './comms.js';
 import { isInspectRequest } from './execute-content.js';
 import { ExecuteHandler } from './execute-handler.js';
 import { History } from './history.js';
-import { kernelInfo } from './kernel-info.js';
 import { json } from './protocol-json.js';
-import { collectGarbage } from './garbage-collection.js';
 import { splitMimeBundle } from './split-mime-bundle.js';
 import { StaleCells } from './stale-cells.js';
-import { waitForInput } from './wait-for-input.js';
 
 /** Cells that arrive within this time after a failed one were queued behind it and are dropped with it. */
 const stopOnErrorWindowMs = 12;
@@ -42,7 +38,7 @@ interface SendOptions {
 }
 
 export class KernelDispatcher {
-  readonly session: KernelSession;
+  readonly session: CoreSession;
   private readonly history = new History();
   private readonly comms: Comms;
   private readonly staleCells: StaleCells;
@@ -54,17 +50,10 @@ export class KernelDispatcher {
   private client: number | undefined;
   private allowStdin = false;
 
-  constructor(
-    private readonly data: IoThreadData,
-    cwd: string,
-    private readonly exit: () => void,
-    native?: NativeCompiler,
-  ) {
-    const { flags } = data;
+  constructor(private readonly host: DispatcherHost) {
+    const { flags } = host;
     this.comms = new Comms((type, content, more) => this.send('iopub', type, content, more));
-    this.session = new KernelSession({
-      cwd,
-      native,
+    this.session = host.openSession({
       keepConsole: true,
       progress: true,
       hooks: {
@@ -90,7 +79,7 @@ export class KernelDispatcher {
   }
 
   start(): void {
-    this.data.port.on('message', (message: MainThreadMessage) => this.receive(message));
+    this.host.port.on('message', (message: MainThreadMessage) => this.receive(message));
     this.setPhase('interruptible');
     this.post({ kind: 'ready' });
   }
@@ -102,20 +91,20 @@ export class KernelDispatcher {
     } else if (message.kind === 'interrupt') {
       // Acknowledge after interrupting; if this handler is terminated the request is sent again.
       this.session.interrupt();
-      Atomics.store(this.data.flags, SharedState.seen, message.id);
+      Atomics.store(this.host.flags, SharedState.seen, message.id);
     } else if (message.kind === 'drain') {
       this.post({ kind: 'drained', id: message.id });
     } else {
-      this.exit();
+      this.host.exit();
     }
   }
 
   private setPhase(phase: keyof typeof ExecutionPhase): void {
-    Atomics.store(this.data.flags, SharedState.phase, ExecutionPhase[phase]);
+    Atomics.store(this.host.flags, SharedState.phase, ExecutionPhase[phase]);
   }
 
   private post(message: IoThreadMessage): void {
-    this.data.port.postMessage(message);
+    this.host.port.postMessage(message);
   }
 
   private send(
@@ -158,7 +147,7 @@ export class KernelDispatcher {
     const { programRebuilds } = this.session.program;
     if (programRebuilds > this.collectedRebuilds) {
       this.collectedRebuilds = programRebuilds;
-      collectGarbage();
+      this.host.collectGarbage();
     }
   }
 
@@ -188,7 +177,7 @@ export class KernelDispatcher {
     const cursor = typeof content['cursor_pos'] === 'number' ? content['cursor_pos'] : countPoints(code);
     switch (type) {
       case 'kernel_info_request':
-        return kernelInfo;
+        return this.host.kernelInfo;
       case 'complete_request': {
         const completions = this.duringCompile(() => completeCell(this.session, code, cursor));
         return { status: 'ok', ...completions, metadata: {} };
@@ -231,7 +220,7 @@ export class KernelDispatcher {
   /** Sends outputs as those of the request that is handled now, also later. */
   private outputSender(): (output: NbOutput) => void {
     const { parent } = this;
-    const toJupyter = 'connectionFile' in this.data.transport;
+    const { toJupyter } = this.host;
     return (output) => {
       for (const { output_type: type, ...content } of toJupyter ? splitMimeBundle(output) : [output])
         this.send('iopub', type, content, { parent });
@@ -242,7 +231,7 @@ export class KernelDispatcher {
     if (!this.allowStdin)
       throw new Error('prompt: the program that runs this notebook takes no input from a user');
     this.session.flush();
-    return waitForInput(this.data, () => {
+    return this.host.waitForInput(() => {
       this.post({ kind: 'asking' });
       this.send('stdin', 'input_request', { prompt: text, password }, { client: this.client });
     });

@@ -1,7 +1,7 @@
 /** Runs the cell of an execute_request: its outputs in order, then the reply. */
 import { inspectCell } from '../compiler/inspection.js';
 import type { MimeBundle, NbOutput } from '../message.js';
-import type { KernelSession } from '../session.js';
+import type { CoreSession } from '../core-session.js';
 import type { Request } from '../transport/ipc.js';
 import {
   cellIdOf,
@@ -13,7 +13,7 @@ import {
 import type { History } from './history.js';
 
 export interface ExecuteContext {
-  session: KernelSession;
+  session: CoreSession;
   history: History;
   duringCompile: <T>(work: () => T) => T;
   sendInput(code: string, executionCount: number): void;

@@ -1,7 +1,8 @@
 import { tell } from '../../dialog.js';
 import { el } from '../../element.js';
 import type { ListedNotebook } from '../../notebook-row.js';
-import { messageOf, notebookAddress } from '../../server-api.js';
+import { backend } from '../../backend.js';
+import { messageOf } from '../../server-api.js';
 import type { GlossaryWord } from '../model/glossary-word.js';
 import type { RecipeModel } from '../model/recipe-model.js';
 import { recipeClient } from '../recipe-client.js';
@@ -105,7 +106,7 @@ export class AskSection {
   #open(found: Found, words: string): void {
     this.#typed = words;
     const word = this.#words.find(({ term }) => found.kind === 'word' && term === found.target);
-    if (found.kind === 'notebook') location.href = notebookAddress(found.target);
+    if (found.kind === 'notebook') location.href = backend.notebookAddress(found.target);
     else if (word !== undefined) void explainWord(word, this.#models);
     else location.hash = questionAddress(found.target);
   }

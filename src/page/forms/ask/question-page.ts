@@ -1,6 +1,7 @@
 import { tell } from '../../dialog.js';
 import { el, icon } from '../../element.js';
-import { messageOf, notebookAddress } from '../../server-api.js';
+import { backend } from '../../backend.js';
+import { messageOf } from '../../server-api.js';
 import { withEdits } from '../cell-text/edit-call.js';
 import { newCall } from '../cell-text/new-call.js';
 import { freeName, renameIn } from '../cell-text/rename.js';
@@ -179,7 +180,7 @@ export class QuestionPage {
   async #put(): Promise<void> {
     try {
       const path = await putIntoNotebook(this.#history.text);
-      if (path !== undefined) location.href = notebookAddress(path);
+      if (path !== undefined) location.href = backend.notebookAddress(path);
     } catch (error) {
       tell(messageOf(error), 10);
     }
