@@ -22,6 +22,7 @@ const layers = [
   'kernel',
   'notebook',
   'server',
+  'site',
   'page',
   'cli',
 ];

@@ -17,6 +17,7 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   run: async () => (await import('./run-command.js')).run,
   notes: async () => (await import('./notes-command.js')).notes,
   piece: async () => (await import('./piece-command.js')).pieceCommand,
+  site: async () => (await import('./site-command.js')).siteCommand,
   handout: async () => (await import('./handout-command.js')).handoutCommand,
   sweep: async () => (await import('./explore-command.js')).sweepCommand,
   uncertain: async () => (await import('./explore-command.js')).uncertainCommand,

@@ -135,6 +135,12 @@ export const commandInfos: readonly CommandInfo[] = [
     exits: '1 where a cell fails, 130 where it is interrupted',
   },
   {
+    name: 'site',
+    words: 'DIR',
+    help: 'Writes the whole notebook as static files: it works in a browser without a server of ours, offline too.',
+    options: {},
+  },
+  {
     name: 'kernel',
     words: 'install|uninstall',
     help: 'Makes the TypeScript kernel known to Jupyter, or undoes it.',

@@ -13,6 +13,7 @@ import { writeCellLib } from './cell-lib.mjs';
 import { writeCellNames } from './cell-names.mjs';
 import { documentDeclarations } from './documented-declarations.mjs';
 import { buildHandoutModules } from './handout-modules.mjs';
+import { buildKernelWorker } from './kernel-worker.mjs';
 import { buildPage } from './page.mjs';
 import { bundledPackages, writeNotices } from './notices.mjs';
 import { buildSnapshotBuilder, removeSnapshot } from './snapshot.mjs';
@@ -91,6 +92,7 @@ export async function build({ declarations = true } = {}) {
     ...(await buildHandoutModules(root)),
     ...(await buildBrowserModules(root)),
     ...(await buildPage()).packages,
+    ...(await buildKernelWorker(root, join(root, 'dist/kernel-worker'))).packages,
     'katex',
   ]);
   if (declarations && existsSync(join(root, 'src/index.ts'))) {

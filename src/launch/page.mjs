@@ -83,6 +83,23 @@ const packages = {
   },
 };
 
+/** Where the package lies and which versions it has, for a page: there is no folder to look into. */
+const versions = {
+  name: 'versions',
+  setup(build) {
+    build.onLoad({ filter: /[\\/]src[\\/]kernel[\\/]dist-path\.ts$/ }, () => {
+      const version = (name) => JSON.parse(readFileSync(join(root, name), 'utf8')).version;
+      return {
+        contents: `
+          export const packageName = 'joiners-reckoner';
+          export const packageVersion = ${JSON.stringify(version('package.json'))};
+          export const compilerVersion = () => ${JSON.stringify(version('node_modules/typescript/package.json'))};`,
+        loader: 'js',
+      };
+    });
+  },
+};
+
 /** Pictures named in CSS are data URLs, pictures imported by code are text: the same file, two loaders. */
 const cssPictures = {
   name: 'css-pictures',
@@ -131,9 +148,9 @@ export async function buildPage({ force = false, report = false } = {}) {
     define: {
       'process.env.NODE_ENV': '"production"',
       global: 'globalThis',
-      RECIPE_WORKER: JSON.stringify(`/page/${worker.file}`),
+      RECIPE_WORKER: JSON.stringify(`./${worker.file}`),
     },
-    plugins: [cssPictures, packages],
+    plugins: [cssPictures, packages, versions],
     logLevel: 'warning',
     legalComments: 'none',
   });

@@ -1,24 +1,19 @@
-/**
- * Where the page's requests go and where its pages are: the notebook server. The site without a server puts
- * src/site/backend.ts in this module's place.
- */
+import type { PageBackend } from '../site/page-backend.js';
 
 const encoded = (path: string): string => path.split('/').map(encodeURIComponent).join('/');
 
-export const backend = {
-  fetch: (input: RequestInfo | URL, init?: RequestInit): Promise<Response> => fetch(input, init),
+const server: PageBackend = {
+  fetch: (input, init) => fetch(input, init),
   WebSocket: globalThis.WebSocket,
-  /** Whether requests carry the key of a run of the server. */
   keyed: true,
   homeAddress: '/',
-  notebookAddress: (path: string): string => `/notebook/${encoded(path)}`,
-  /** The path of the notebook that this page shows. */
-  openNotebook: (): string => decodeURIComponent(location.pathname.replace(/^\/notebook\//, '')),
-  /** A file of the page's own build. */
-  assetAddress: (name: string): string => `/page/${name}`,
-  referenceAddress: (recipe: string): string => `/reference/${recipe}.html`,
-  /** One sentence at the foot of the first page. */
+  notebookAddress: (path) => `/notebook/${encoded(path)}`,
+  openNotebook: () => decodeURIComponent(location.pathname.replace(/^\/notebook\//, '')),
+  assetAddress: (name) => `/page/${name}`,
+  referenceAddress: (recipe) => `/reference/${recipe}.html`,
   placeWords: 'Everything stays on this machine.',
 };
 
-export type Backend = typeof backend;
+/** The notebook server; in a page of a site without one, the page itself. */
+export const backend: PageBackend =
+  document.querySelector('#site') === null ? server : (await import('../site/site-backend.js')).siteBackend;

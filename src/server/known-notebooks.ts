@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { parseNotebook } from '../notebook/format/notebook-file.js';
+import { parseNotebook } from '../notebook/format/notebook-json.js';
 import { readPrivateFile, writePrivateFile } from './private-file.js';
 import shipped from './shipped-notebooks.json' with { type: 'json' };
 

@@ -1,6 +1,6 @@
 import { kernelMetadata } from '../kernel/kernel-identity.js';
 import { FieldFault, notebookFrom } from '../notebook/format/parse-notebook.js';
-import { notebookText, parseNotebook } from '../notebook/format/notebook-file.js';
+import { notebookText, parseNotebook } from '../notebook/format/notebook-json.js';
 import { NotebookError, type Cell, type Json, type Notebook } from '../notebook/format/notebook.js';
 import { HttpError } from './http-error.js';
 

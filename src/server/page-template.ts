@@ -3,19 +3,19 @@ import { join } from 'node:path';
 import { escapeHtml } from '../engine/escape-html.js';
 
 /** What the page's build leaves behind: which files each of the two pages starts with. */
-interface Manifest {
+export interface PageManifest {
   readonly [page: string]:
     { readonly js: string; readonly css: readonly string[]; readonly preload: readonly string[] } | undefined;
 }
 
 export type PageName = 'home' | 'notebook';
 
-export function readManifest(folder: string): Manifest {
-  return JSON.parse(readFileSync(join(folder, 'manifest.json'), 'utf8')) as Manifest;
+export function readManifest(folder: string): PageManifest {
+  return JSON.parse(readFileSync(join(folder, 'manifest.json'), 'utf8')) as PageManifest;
 }
 
 /** The HTML a page starts from. It holds nothing but where its code is; everything else is asked for by the code. */
-export function pageHtmlFor(page: PageName, manifest: Manifest, title: string, folderId: string): string {
+export function pageHtmlFor(page: PageName, manifest: PageManifest, title: string, folderId: string): string {
   const files = manifest[page];
   if (files === undefined) throw new Error(`the page ${page} is not built`);
   return `<!doctype html>

@@ -4,12 +4,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { kernelMetadata } from '../../src/kernel/kernel-identity.js';
-import {
-  notebookText,
-  parseNotebook,
-  readNotebook,
-  writeNotebook,
-} from '../../src/notebook/format/notebook-file.js';
+import { readNotebook, writeNotebook } from '../../src/notebook/format/notebook-file.js';
+import { notebookText, parseNotebook } from '../../src/notebook/format/notebook-json.js';
 import { NotebookError, type Fault } from '../../src/notebook/format/notebook.js';
 import { schemaFaults } from './nbformat-schema.js';
 import { full, older } from './samples.js';

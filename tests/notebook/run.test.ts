@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { CellSession, NbOutput } from '../../src/kernel/session.js';
-import { notebookText, parseNotebook } from '../../src/notebook/format/notebook-file.js';
+import { notebookText, parseNotebook } from '../../src/notebook/format/notebook-json.js';
 import type { CodeCell, Notebook } from '../../src/notebook/format/notebook.js';
 import { OutputCollector } from '../../src/notebook/run/outputs.js';
 import { RunError, runNotebook, type RunProgress } from '../../src/notebook/run/run-notebook.js';

@@ -15,6 +15,8 @@ export interface KernelParts {
   readonly files: TextFiles;
   /** The content of the reply to kernel_info_request. */
   readonly kernelInfo: object;
+  /** The user's own files beside the notebook, by path. */
+  readonly userFiles: TextFiles;
 }
 
 interface WorkerScope {
@@ -27,7 +29,11 @@ interface WorkerScope {
 }
 
 /** Begins to serve once the parts are there; what comes before waits. */
-export function serveKernel(scope: WorkerScope, modules: ModuleTable): void {
+export function serveKernel(
+  scope: WorkerScope,
+  modules: ModuleTable,
+  keepFiles: (files: TextFiles) => void,
+): void {
   const waiting: MainThreadMessage[] = [];
   let receive = (message: MainThreadMessage): void => void waiting.push(message);
   scope.addEventListener('message', ({ data }) => {
@@ -35,7 +41,8 @@ export function serveKernel(scope: WorkerScope, modules: ModuleTable): void {
       receive(data);
       return;
     }
-    const { compiler, files, kernelInfo } = data;
+    const { compiler, files, kernelInfo, userFiles } = data;
+    keepFiles(userFiles);
     const dispatcher = new KernelDispatcher({
       // Nobody shares it: an interrupt comes as a message, and what does not read messages is ended with its worker.
       flags: new Int32Array(SharedState.size),
@@ -49,7 +56,9 @@ export function serveKernel(scope: WorkerScope, modules: ModuleTable): void {
         createBrowserSession({ compiler: compilerFrom(compiler), files, modules }, options),
       collectGarbage: () => undefined,
       waitForInput: () => {
-        throw new Error('prompt: a notebook without a server cannot wait for an answer; write it into the cell');
+        throw new Error(
+          'prompt: a notebook without a server cannot wait for an answer; write it into the cell',
+        );
       },
       exit: () => scope.close(),
     });

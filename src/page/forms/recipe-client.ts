@@ -32,7 +32,7 @@ class RecipeClient {
   }
 
   #start(): Worker {
-    const worker = new Worker(RECIPE_WORKER, { type: 'module' });
+    const worker = new Worker(new URL(RECIPE_WORKER, import.meta.url), { type: 'module' });
     worker.addEventListener('message', ({ data }: MessageEvent<ReplyMessage>) => {
       const waiting = this.#waiting.get(data.id);
       this.#waiting.delete(data.id);
