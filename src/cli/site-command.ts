@@ -44,6 +44,8 @@ export async function writeSite(folder: string): Promise<void> {
   mkdirSync(join(folder, 'notebooks'), { recursive: true });
   for (const name of notebooks) cpSync(join(packageRoot, 'notebooks', name), join(folder, 'notebooks', name));
   cpSync(distPath('kernel-worker'), parts, { recursive: true });
+  // The solver's own part, which its code looks for beside itself.
+  cpSync(distPath('page/highs.wasm'), join(parts, 'highs.wasm'));
   cpSync(distPath('kernel/compiler.cjs'), join(parts, 'compiler.js.txt'));
   writeFileSync(join(parts, 'types.json'), JSON.stringify(typeTexts()));
   writeFileSync(join(parts, 'recipes.json'), JSON.stringify(catalogue.map(recipeCard)));

@@ -1,6 +1,6 @@
 // Builds the worker that runs the cells of a site: the package's public face with the tables of data/ inside it. What only Node has is
 // there by name and says so when it is called; the demo's files are read as if they lay beside the notebook.
-import { copyFileSync, mkdirSync, readFileSync, readdirSync, rmSync } from 'node:fs';
+import { mkdirSync, readFileSync, readdirSync, rmSync } from 'node:fs';
 import { builtinModules, createRequire } from 'node:module';
 import { basename, join } from 'node:path';
 import { dataStandIn } from './data-stand-in.mjs';
@@ -141,7 +141,6 @@ export async function buildKernelWorker(root, folder) {
       nodeModules(root, textsBelow(join(root, 'data/demo'), /\.(?:csv|json)$/)),
     ],
   });
-  copyFileSync(join(root, 'node_modules/highs/build/highs.wasm'), join(folder, 'highs.wasm'));
   const [file] = Object.entries(metafile.outputs).find(([, output]) => output.entryPoint === entry);
   return { file: basename(file), packages: bundledPackages(metafile) };
 }

@@ -62,7 +62,8 @@ export const siteBackend: PageBackend = {
   placeWords: 'Everything stays in this browser: nothing is sent anywhere.',
 };
 
-// Another notebook of the same page is another address behind the #.
-addEventListener('hashchange', () => location.reload());
+// Another notebook is another address behind the #; on the first page it is another view.
+if (document.documentElement.dataset['page'] === 'notebook')
+  addEventListener('hashchange', () => location.reload());
 if ('serviceWorker' in navigator)
   void navigator.serviceWorker.register('service-worker.js').catch(() => undefined);

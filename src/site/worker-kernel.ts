@@ -92,9 +92,9 @@ export class WorkerKernel {
   /** A new worker; whoever waits for a reply is told why none comes. */
   #replace(why: string): void {
     this.#worker.terminate();
+    // Before the news of the restart: a client drops what it waits for when it hears of one.
+    this.#fail(why);
     this.#status('restarting', {});
-    for (const header of this.#open.values()) this.#refuse(header, why);
-    this.#open.clear();
     this.#worker = this.#start();
   }
 
