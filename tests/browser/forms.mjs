@@ -1,7 +1,7 @@
 // Questions answered by forms: on the first page, on a phone, and in a notebook.
 import assert from 'node:assert/strict';
 import { until } from './bench.mjs';
-import { stripCount, clampPlan, movementAcross } from '../../dist/index.js';
+import { catalogue, stripCount, clampPlan, movementAcross } from '../../dist/index.js';
 
 const field = (where, name) => where.locator(`[data-field=${name}]`);
 const box = (where, name) => field(where, name).locator('input, select').first();
@@ -71,6 +71,72 @@ export default {
     assert.ok(wide <= 390, `the page is ${wide} wide`);
     await shot('form-phone');
     assert.deepEqual(troubles, []);
+  },
+
+  async 'forms: no question is wider than its page, on a phone of 320 px either'(bench) {
+    for (const width of [320, 390]) {
+      const { page } = await openFirst(bench, { viewport: { width, height: 800 } });
+      const wide = [];
+      for (const { name } of catalogue) {
+        await page.evaluate((recipe) => (location.hash = `question=${recipe}`), name);
+        await page.waitForSelector(`[data-recipe=${name}]`);
+        const is = await page.evaluate(() => document.documentElement.scrollWidth);
+        if (is > width) wide.push(`${name}: ${is} of ${width}`);
+      }
+      assert.deepEqual(wide, []);
+    }
+  },
+
+  async 'forms: an answer follows what is typed; how long it takes is measured'(bench) {
+    const { page } = await openFirst(bench);
+    const times = {};
+    for (const [words, id, values] of [
+      [
+        'how much will a 640 mm Scots pine top shrink from 14 % to 9 %',
+        'q-width',
+        ['650 mm', '660 mm', '670 mm', '680 mm', '690 mm'],
+      ],
+      [
+        'how many 50 mm strips for a 640 mm top',
+        'q-topWidth',
+        ['700 mm', '710 mm', '720 mm', '730 mm', '740 mm'],
+      ],
+    ]) {
+      await page.goto(`${bench.address}/`);
+      await page.waitForSelector('[data-question=stripCount]');
+      await page.fill('#ask', words);
+      await page.keyboard.press('Enter');
+      await page.waitForSelector(`#${id}`);
+      if ((await page.locator('#q-stripWidth').count()) > 0) await page.fill('#q-stripWidth', '50 mm');
+      await answered(page);
+      const taken = [];
+      for (const value of values) {
+        taken.push(
+          await page.evaluate(
+            ([field, text]) =>
+              new Promise((resolve) => {
+                const input = document.getElementById(field);
+                const answer =
+                  document.querySelector('[data-state=answer]').closest('.answer-card, main') ??
+                  document.body;
+                const before = answer.innerText;
+                const began = performance.now();
+                new MutationObserver((_seen, observer) => {
+                  if (answer.innerText === before) return;
+                  observer.disconnect();
+                  resolve(performance.now() - began);
+                }).observe(answer, { childList: true, subtree: true, characterData: true });
+                input.value = text;
+                input.dispatchEvent(new Event('input', { bubbles: true }));
+              }),
+            [id, value],
+          ),
+        );
+      }
+      times[id] = Math.round(taken.sort((a, b) => a - b)[2]);
+      assert.ok(taken[2] < 2000, `${id}: ${taken.join(', ')} ms`);
+    }
+    console.log(`        answer after a changed value, ms (median of 5): ${JSON.stringify(times)}`);
   },
 
   async 'forms: an error stands at its field with a repair that mends it'(bench) {
