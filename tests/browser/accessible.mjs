@@ -100,4 +100,23 @@ export default {
     await page.keyboard.press('Enter');
     assert.equal(await page.evaluate(() => document.activeElement?.textContent), 'Put into the notebook');
   },
+
+  async 'accessible: Enter is not lost while the questions are on their way'(bench) {
+    const { page, context } = await bench.person();
+    let release;
+    const held = new Promise((resolve) => (release = resolve));
+    await context.route('**/recipe-worker-*.js', async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.reload();
+    await page.waitForSelector('.chapter');
+    await page.keyboard.press('/');
+    await page.keyboard.type('how many strips');
+    await page.keyboard.press('Enter');
+    assert.ok(!page.url().includes('#question'));
+    release();
+    await page.waitForSelector('#q-topWidth:focus');
+    assert.ok(page.url().includes('#question=stripCount'));
+  },
 };

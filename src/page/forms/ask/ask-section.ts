@@ -12,7 +12,7 @@ import { surveyPage } from '../survey/survey-page.js';
 import { commonest } from '../worker/questions.js';
 import { awaitedQuestions, questionItem, topicLists } from './question-list.js';
 import { QuestionPage } from './question-page.js';
-import { searchBox } from './search-box.js';
+import { SearchBox } from './search-box.js';
 import { searchedQuestions, searchedWords, type Found, type Searched } from './search-questions.js';
 import { understand } from './understand.js';
 import { explainWord } from './word-dialog.js';
@@ -27,7 +27,7 @@ export class AskSection {
   readonly #all = el('details', { class: 'all-questions' }, el('summary', {}, 'All questions by topic'));
   readonly #front: HTMLElement;
   readonly #place = el('div', { class: 'question-place', hidden: true });
-  readonly #input: HTMLInputElement;
+  readonly #search: SearchBox;
   #models: ReadonlyMap<string, RecipeModel> = new Map();
   #questions: Searched[] = [];
   #notebooks: Searched[] = [];
@@ -42,18 +42,18 @@ export class AskSection {
     private readonly app: HTMLElement,
     acts: readonly HTMLElement[],
   ) {
-    const box = searchBox({
+    this.#search = new SearchBox({
       id: 'ask',
       placeholder: 'How much will a 640 mm pine top shrink?',
       all: () => [...this.#questions, ...this.#notebooks, ...this.#searchedWords],
       open: (found, words) => this.#open(found, words),
+      isReady: () => this.#questions.length > 0,
     });
-    this.#input = box.input;
     this.#front = el(
       'div',
       { class: 'ask-front' },
       el('h2', {}, el('label', { for: 'ask' }, 'What do you want to know?')),
-      box.node,
+      this.#search.node,
       el(
         'p',
         { class: 'ask-links' },
@@ -73,6 +73,7 @@ export class AskSection {
 
   setNotebooks(listed: readonly ListedNotebook[]): void {
     this.#notebooks = listed.map(searchedNotebook);
+    this.#search.again();
   }
 
   async #load(): Promise<void> {
@@ -87,7 +88,7 @@ export class AskSection {
     this.#list.replaceChildren(...commonest.flatMap((name) => questionItem(this.#models.get(name))));
     this.#all.append(...topicLists([...this.#models.values()]));
     // What was typed while the questions were on their way is looked up now.
-    this.#input.dispatchEvent(new Event('input'));
+    this.#search.again();
     // The questions do not wait for the glossary.
     void this.#loadWords();
     // A page that needs no recipes may be open already, with something typed in it.
@@ -98,6 +99,7 @@ export class AskSection {
     try {
       this.#words = await recipeClient.ask('words', null);
       this.#searchedWords = searchedWords(this.#words);
+      this.#search.again();
     } catch (error) {
       tell(messageOf(error), 10);
     }
@@ -150,7 +152,7 @@ export class AskSection {
     const isText = event.target instanceof HTMLElement && event.target.matches('input, textarea, select');
     if (event.key !== '/' || isText || this.#front.hidden) return;
     event.preventDefault();
-    this.#input.focus();
+    this.#search.input.focus();
   }
 }
 

@@ -1,64 +1,110 @@
 import { el } from '../../element.js';
 import { search, type Found, type Searched } from './search-questions.js';
 
-/** The one search: questions, chapters and words of the trade. Enter opens the first or the one chosen by the arrows. */
-export function searchBox(options: {
+interface SearchOptions {
   readonly id: string;
   readonly placeholder: string;
   readonly all: () => readonly Searched[];
   readonly open: (found: Found, typed: string) => void;
-}): { readonly node: HTMLElement; readonly input: HTMLInputElement } {
-  const { id, placeholder, all, open } = options;
-  const listId = `${id}-found`;
-  const input = el('input', {
-    id,
-    type: 'search',
-    placeholder,
-    role: 'combobox',
-    'aria-expanded': 'false',
-    'aria-controls': listId,
-    'aria-autocomplete': 'list',
-    autocomplete: 'off',
-    spellcheck: 'false',
-    enterkeyhint: 'go',
-  });
-  const list = el('ul', { id: listId, class: 'found', role: 'listbox', 'aria-label': 'Found', hidden: true });
-  const status = el('p', { class: 'says nothing-found', role: 'status' });
-  let found: readonly Found[] = [];
-  let at = 0;
-  const choose = (i: number): void => {
-    at = i;
-    for (const [j, item] of [...list.children].entries()) item.setAttribute('aria-selected', String(i === j));
-    const chosen = list.children[i];
-    if (chosen === undefined) input.removeAttribute('aria-activedescendant');
-    else input.setAttribute('aria-activedescendant', chosen.id);
-  };
-  const show = (): void => {
-    found = search(input.value, all());
-    list.hidden = found.length === 0;
-    input.setAttribute('aria-expanded', String(found.length > 0));
-    list.replaceChildren(
-      ...found.map((thing, i) => foundItem(thing, `${listId}-${i}`, () => open(thing, input.value))),
+  /** False while what is searched is on its way: Enter then waits for it. */
+  readonly isReady: () => boolean;
+}
+
+/** The one search: questions, chapters and words of the trade. Enter opens the first or the one chosen by the arrows. */
+export class SearchBox {
+  readonly node: HTMLElement;
+  readonly input: HTMLInputElement;
+  readonly #list: HTMLElement;
+  readonly #status = el('p', { class: 'says nothing-found', role: 'status' });
+  #found: readonly Found[] = [];
+  #at = 0;
+  #isEnterWaiting = false;
+
+  constructor(private readonly options: SearchOptions) {
+    const { id, placeholder } = options;
+    const listId = `${id}-found`;
+    this.input = el('input', {
+      id,
+      type: 'search',
+      placeholder,
+      role: 'combobox',
+      'aria-expanded': 'false',
+      'aria-controls': listId,
+      'aria-autocomplete': 'list',
+      autocomplete: 'off',
+      spellcheck: 'false',
+      enterkeyhint: 'go',
+    });
+    this.#list = el('ul', {
+      id: listId,
+      class: 'found',
+      role: 'listbox',
+      'aria-label': 'Found',
+      hidden: true,
+    });
+    this.node = el('div', { class: 'ask-box', role: 'search' }, this.input, this.#list, this.#status);
+    this.input.addEventListener('input', () => {
+      this.#isEnterWaiting = false;
+      this.#show();
+    });
+    this.input.addEventListener('keydown', (event) => this.#onKey(event));
+  }
+
+  /** To be called when what can be found has changed: the choice stays on what it was on. */
+  again(): void {
+    const chosen = this.#found[this.#at];
+    this.#show();
+    const isChosen = ({ kind, target }: Found): boolean => kind === chosen?.kind && target === chosen.target;
+    this.#choose(Math.max(this.#found.findIndex(isChosen), 0));
+    if (this.#isEnterWaiting) this.#enter();
+  }
+
+  clear(): void {
+    this.input.value = '';
+    this.#show();
+  }
+
+  #choose(at: number): void {
+    this.#at = at;
+    const items = [...this.#list.children];
+    for (const [i, item] of items.entries()) item.setAttribute('aria-selected', String(i === at));
+    const chosen = items[at];
+    if (chosen === undefined) this.input.removeAttribute('aria-activedescendant');
+    else this.input.setAttribute('aria-activedescendant', chosen.id);
+  }
+
+  #show(): void {
+    const { open, all, isReady } = this.options;
+    this.#found = search(this.input.value, all());
+    const isEmpty = this.#found.length === 0;
+    this.#list.hidden = isEmpty;
+    this.input.setAttribute('aria-expanded', String(!isEmpty));
+    this.#list.replaceChildren(
+      ...this.#found.map((thing, i) =>
+        foundItem(thing, `${this.#list.id}-${i}`, () => open(thing, this.input.value)),
+      ),
     );
-    status.textContent =
-      found.length === 0 && input.value.trim().length > 2
+    this.#status.textContent =
+      isEmpty && isReady() && this.input.value.trim().length > 2
         ? 'Nothing found for that. Try another word: move, strips, clamps, sag, glue, cost.'
         : '';
-    choose(0);
-  };
-  input.addEventListener('input', show);
-  input.addEventListener('keydown', (event) => {
-    const chosen = found[at];
-    if (event.key === 'ArrowDown') choose(Math.min(at + 1, found.length - 1));
-    else if (event.key === 'ArrowUp') choose(Math.max(at - 1, 0));
-    else if (event.key === 'Enter' && chosen !== undefined) open(chosen, input.value);
-    else if (event.key === 'Escape') {
-      input.value = '';
-      show();
-    } else return;
+    this.#choose(0);
+  }
+
+  #enter(): void {
+    const chosen = this.#found[this.#at];
+    this.#isEnterWaiting = !this.options.isReady();
+    if (!this.#isEnterWaiting && chosen !== undefined) this.options.open(chosen, this.input.value);
+  }
+
+  #onKey(event: KeyboardEvent): void {
+    if (event.key === 'ArrowDown') this.#choose(Math.min(this.#at + 1, this.#found.length - 1));
+    else if (event.key === 'ArrowUp') this.#choose(Math.max(this.#at - 1, 0));
+    else if (event.key === 'Enter') this.#enter();
+    else if (event.key === 'Escape') this.clear();
+    else return;
     event.preventDefault();
-  });
-  return { node: el('div', { class: 'ask-box', role: 'search' }, input, list, status), input };
+  }
 }
 
 const kindWords = { question: '', notebook: 'chapter', word: 'word' } as const;

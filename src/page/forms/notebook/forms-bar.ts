@@ -1,7 +1,7 @@
 import { CodeCell } from '@jupyterlab/cells';
 import type { Notebook } from '@jupyterlab/notebook';
 import { el } from '../../element.js';
-import { searchBox } from '../ask/search-box.js';
+import { SearchBox } from '../ask/search-box.js';
 import { searchedQuestions, type Searched } from '../ask/search-questions.js';
 import { understand } from '../ask/understand.js';
 import { recipeClient } from '../recipe-client.js';
@@ -16,16 +16,16 @@ export function firstView(notebook: Notebook): NotebookView {
   return localStorage.getItem(viewKey) === 'forms' ? 'forms' : 'code';
 }
 
-/** The line under the toolbar: ask another question, and see the notebook as forms or as code. */
-export function formsBar(notebook: Notebook, forms: NotebookForms, menu: HTMLElement): HTMLElement {
+/** The search that puts a question into the notebook. */
+function questionSearch(forms: NotebookForms): SearchBox {
   let questions: Searched[] = [];
-  const box = searchBox({
+  const box = new SearchBox({
     id: 'ask-here',
     placeholder: 'What do you want to know?',
     all: () => questions,
+    isReady: () => questions.length > 0,
     open: (found, words) => {
-      box.input.value = '';
-      box.input.dispatchEvent(new Event('input'));
+      box.clear();
       const model = forms.models.get(found.target);
       void forms.addQuestion(found.target, model === undefined ? {} : understand(words, model, []));
     },
@@ -33,9 +33,19 @@ export function formsBar(notebook: Notebook, forms: NotebookForms, menu: HTMLEle
   box.input.setAttribute('aria-label', 'What do you want to know?');
   box.input.addEventListener(
     'focus',
-    () => void recipeClient.models().then((models) => (questions = searchedQuestions(models.values()))),
+    () =>
+      void recipeClient.models().then((models) => {
+        questions = searchedQuestions(models.values());
+        box.again();
+      }),
     { once: true },
   );
+  return box;
+}
+
+/** The line under the toolbar: ask another question, and see the notebook as forms or as code. */
+export function formsBar(notebook: Notebook, forms: NotebookForms, menu: HTMLElement): HTMLElement {
+  const box = questionSearch(forms);
   const views = viewButtons(forms);
   const asForm = el(
     'button',

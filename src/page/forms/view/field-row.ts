@@ -80,6 +80,14 @@ export class FieldRow {
     else this.#chip.querySelector('button')?.focus();
   }
 
+  /** Another value, whose reading is not known yet; the rest stays as it was shown last. */
+  give(argument: Argument | undefined): void {
+    const last = this.#state;
+    if (last === undefined || JSON.stringify(last.argument) === JSON.stringify(argument)) return;
+    const isPlain = argument === undefined || isPlainArgument(argument);
+    this.show({ ...last, argument, read: isPlain ? last.read : undefined });
+  }
+
   show(state: RowState): void {
     this.#state = state;
     const { argument } = state;

@@ -77,6 +77,12 @@ export class RecipeForm {
     this.#rows.get(name)?.focus();
   }
 
+  /** Shows what is given now, while the answer to it is on its way: undo, redo and Enter do not wait for it. */
+  give(given: Readonly<Record<string, Argument>>): void {
+    this.#given = given;
+    for (const { name } of this.host.model.inputs) this.#rows.get(name)?.give(given[name]);
+  }
+
   show(given: Readonly<Record<string, Argument>>, outcome: Outcome | undefined): void {
     this.#given = given;
     this.#missing = outcome !== undefined && 'missing' in outcome ? outcome.missing : [];
@@ -117,7 +123,9 @@ export class RecipeForm {
   #onKey(event: KeyboardEvent): void {
     if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
     event.preventDefault();
-    const next = this.#missing.find((name) => this.#given[name] === undefined);
+    const next = this.host.model.inputs.find(
+      ({ name, optional }) => this.#given[name] === undefined && (!optional || this.#missing.includes(name)),
+    )?.name;
     if (next === undefined) this.host.done();
     else this.focus(next);
   }
