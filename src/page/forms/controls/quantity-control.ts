@@ -51,8 +51,15 @@ export function quantityControl({ field, id, assumed, write }: ControlContext): 
       const text = textOf(value) ?? '';
       if (document.activeElement === input && withUnit(input.value, units.value) === text) return;
       showText(text);
+      if (splitUnit(text)?.unit === '' && units.options.length > 0) showBare();
     },
   };
+  /** The cell has a number without a unit: none is shown, so that it is not read as the unit chosen here. */
+  function showBare(): void {
+    if (![...units.options].some(({ value }) => value === ''))
+      units.append(el('option', { value: '' }, 'no unit'));
+    units.value = '';
+  }
 }
 
 function unitOptions(units: readonly string[], first: string): HTMLOptionElement[] {
