@@ -1,7 +1,7 @@
 // Questions answered by forms: on the first page, on a phone, and in a notebook.
 import assert from 'node:assert/strict';
 import { until } from './bench.mjs';
-import { catalogue, stripCount, clampPlan, movementAcross } from '../../dist/index.js';
+import { catalogue, clampPlan, movementAcross, shellacCut, stripCount } from '../../dist/index.js';
 
 const field = (where, name) => where.locator(`[data-field=${name}]`);
 const box = (where, name) => field(where, name).locator('input, select').first();
@@ -169,6 +169,20 @@ export default {
     assert.equal(await page.inputValue('#q-topWidth'), '640');
     await page.click('.history button:has-text("Redo")');
     assert.equal(await page.inputValue('#q-topWidth'), '700');
+  },
+
+  async 'forms: a number without a unit in the cell is not shown in the unit of the box'(bench) {
+    const { page } = await openFirst(bench);
+    await page.goto(`${bench.address}/#question=shellacCut`);
+    await page.locator('.as-cell summary').click();
+    await page.fill('.cell-code', "const cut = shellacCut({ cut: 2, volume: '500 mL' });");
+    await until('the form', async () => (await page.inputValue('#q-cut')) === '2');
+    assert.equal(await page.locator('[data-field=cut] select.unit').inputValue(), '');
+    await page.fill('#q-cut', '3');
+    const { mass } = shellacCut({ cut: 3, volume: '500 mL' });
+    await until('the answer for three pounds', async () =>
+      (await sentence(page)).includes(`${Math.round(mass.in('g'))} g`),
+    );
   },
 
   async 'forms: answers are chained in a notebook without code'(bench) {

@@ -44,8 +44,8 @@ const mainPath = [
   'forms: a first answer',
   'forms: an error stands',
   'forms: answers are chained',
-  'journey: how much will the seat shrink',
-  'journey: will the seat sag',
+  'accessible: an answer with the keyboard alone',
+  'journey: ',
 ];
 const all = {
   ...working,
