@@ -1,5 +1,6 @@
 // Questions answered by forms: on the first page, on a phone, and in a notebook.
 import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
 import { until } from './bench.mjs';
 import { catalogue, clampPlan, movementAcross, shellacCut, stripCount } from '../../dist/index.js';
 
@@ -183,6 +184,42 @@ export default {
     await until('the answer for three pounds', async () =>
       (await sentence(page)).includes(`${Math.round(mass.in('g'))} g`),
     );
+  },
+
+  async 'forms: figures and picture are saved from the menu of an answer'(bench) {
+    const { page, context, troubles } = await openFirst(bench);
+    if (bench.browserName === 'chromium')
+      await context.grantPermissions(['clipboard-read', 'clipboard-write'], { origin: bench.address });
+    await page.click('[data-question=stripCount]');
+    await page.fill('#q-topWidth', '640');
+    await page.fill('#q-stripWidth', '48');
+    await answered(page);
+    await page.waitForSelector('.answer-picture svg');
+    const choose = async (words) => {
+      await page.locator('.answer-card').getByText('Save as…').click();
+      await page.locator('.answer-card').getByText(words).click();
+    };
+    const saved = async (words) => {
+      const [download] = await Promise.all([page.waitForEvent('download'), choose(words)]);
+      return { name: download.suggestedFilename(), bytes: readFileSync(await download.path()) };
+    };
+    const { strips } = stripCount({ topWidth: '640 mm', stripWidth: '48 mm' });
+    const csv = await saved('Figures as CSV');
+    assert.equal(csv.name, 'stripCount.csv');
+    assert.match(csv.bytes.toString(), new RegExp(`strips[^\\n]*\\b${strips}\\b`));
+    const svg = await saved('Picture as SVG');
+    assert.match(svg.bytes.toString(), /^<svg[^>]*xmlns="http:\/\/www.w3.org\/2000\/svg"[\s\S]*<text/);
+    const png = await saved('Picture as PNG');
+    assert.equal(png.bytes.subarray(1, 4).toString(), 'PNG');
+    // The header gives the width in pixels: drawn at twice the size on the page.
+    assert.ok(png.bytes.readUInt32BE(16) > 500);
+    if (bench.browserName === 'chromium') {
+      await choose('Figures to the clipboard');
+      await until('the clipboard', async () =>
+        new RegExp(`\\t${strips}\\b`).test(await page.evaluate(() => navigator.clipboard.readText())),
+      );
+    }
+    assert.deepEqual(troubles, []);
   },
 
   async 'forms: answers are chained in a notebook without code'(bench) {
