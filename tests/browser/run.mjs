@@ -26,6 +26,7 @@ const onlyInChromium = {
   'a tab that crashes': 'Firefox has no address that crashes a tab',
   'a cold load': 'one browser is measured',
   'the page is at most': 'needs no browser',
+  'forms: figures and picture are saved': 'Firefox does not tell its driver of a file that a page makes',
 };
 
 await buildIfNeeded();
