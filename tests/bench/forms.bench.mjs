@@ -66,7 +66,7 @@ async function timesOf(page, recipe) {
     if (picture !== undefined) taken.picture.push(picture);
     await page.waitForTimeout(60);
   }
-  return { answer: median(taken.answer), picture: taken.picture.length > 0 ? median(taken.picture) : 0 };
+  return { answer: median(taken.answer), picture: median(taken.picture) };
 }
 
 const bench = await openBench('chromium');
@@ -78,7 +78,8 @@ for (const recipe of catalogue.filter(({ isAsync }) => !isAsync))
 await bench.close();
 const measured = rows.filter(({ answer }) => answer !== undefined);
 const show = (part) => {
-  const times = measured.map((row) => row[part]);
+  // Some recipes have no picture.
+  const times = measured.map((row) => row[part]).filter((time) => time !== undefined);
   const slow = measured.filter((row) => row[part] > most).map((row) => `${row.name} ${row[part].toFixed(0)}`);
   console.log(
     `  ${part}: median ${median(times).toFixed(0)} ms, worst ${Math.max(...times).toFixed(0)}; over ${most} ms: ${slow.join(', ') || 'none'}`,

@@ -35,6 +35,7 @@ export class AskSection {
   #searchedWords: Searched[] = [];
   #typed = '';
   #opened: string | undefined;
+  #isLoading = true;
   #survey: string | undefined;
 
   /** `acts` stand in the row of buttons, above all that comes later. */
@@ -47,7 +48,7 @@ export class AskSection {
       placeholder: 'How much will a 640 mm pine top shrink?',
       all: () => [...this.#questions, ...this.#notebooks, ...this.#searchedWords],
       open: (found, words) => this.#open(found, words),
-      isReady: () => this.#questions.length > 0,
+      isReady: () => !this.#isLoading,
     });
     this.#front = el(
       'div',
@@ -83,6 +84,8 @@ export class AskSection {
       this.#list.replaceChildren(el('li', { class: 'problem' }, messageOf(error)));
       tell(messageOf(error), 10);
       return;
+    } finally {
+      this.#isLoading = false;
     }
     this.#questions = searchedQuestions(this.#models.values());
     this.#list.replaceChildren(...commonest.flatMap((name) => questionItem(this.#models.get(name))));

@@ -51,6 +51,7 @@ export function quantityControl({ field, id, assumed, write }: ControlContext): 
       const text = textOf(value) ?? '';
       if (document.activeElement === input && withUnit(input.value, units.value) === text) return;
       showText(text);
+      if (text === '' && units.value === '') units.value = first;
       if (splitUnit(text)?.unit === '' && units.options.length > 0) showBare();
     },
   };
