@@ -5,12 +5,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { cuttingPlan } from '../../dist/index.js';
+import { median } from './median.mjs';
 
 const folder = process.argv[2] ?? fileURLToPath(new URL('binpack', import.meta.url));
 const plainSeconds = Number(process.env.RECKONER_PLAIN_SECONDS ?? 5);
 const highs = await loadHighs();
-
-const median = (xs) => [...xs].sort((a, b) => a - b)[Math.floor(xs.length / 2)];
 
 /** Bins of first-fit or best-fit, longest first. */
 function fit(items, capacity, best) {

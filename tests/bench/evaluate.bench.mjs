@@ -2,8 +2,7 @@
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { catalogue, cutterMarks, equilibriumMoisture } from '../../dist/index.js';
-
-const median = (xs) => [...xs].sort((a, b) => a - b)[Math.floor(xs.length / 2)];
+import { median } from './median.mjs';
 
 function rate(run, n) {
   const rates = [];

@@ -3,8 +3,8 @@ import { fork } from 'node:child_process';
 import { once } from 'node:events';
 import { movementAcross, uncertain } from '../../dist/index.js';
 import { formulas, n, ways } from './explore-ways.mjs';
+import { median } from './median.mjs';
 
-const median = (xs) => [...xs].sort((a, b) => a - b)[Math.floor(xs.length / 2)];
 const names = Object.keys(ways);
 const hand = names.find((name) => name.includes('by hand'));
 const children = Object.fromEntries(

@@ -3,6 +3,7 @@
 import { existsSync } from 'node:fs';
 import { openBench } from '../browser/bench.mjs';
 import { catalogue } from '../../dist/index.js';
+import { median } from './median.mjs';
 
 const most = 100;
 const program = process.env.CHROMIUM ?? '/usr/bin/chromium';
@@ -10,8 +11,6 @@ if (!existsSync(program)) {
   console.error(`no Chromium at ${program}: install Debian's package chromium, or set CHROMIUM`);
   process.exit(1);
 }
-
-const median = (values) => [...values].sort((a, b) => a - b)[values.length >> 1];
 
 /** In the page: writes the value into a box and gives the time until the answer and its picture are new. */
 function timeChange([box, value]) {

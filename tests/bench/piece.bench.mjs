@@ -1,9 +1,9 @@
 // How fast a piece answers, in processor time: described and checked, one value changed, a sweep of ten thousand variants.
 import { fileURLToPath } from 'node:url';
 import { openPiece, piece, range } from '../../dist/index.js';
+import { median } from './median.mjs';
 
 const file = fileURLToPath(new URL('../../data/demo/tea-counter.piece.json', import.meta.url));
-const median = (xs) => [...xs].sort((a, b) => a - b)[Math.floor(xs.length / 2)];
 /** Milliseconds of processor time: the same on a machine that does other work beside. */
 const processor = () => {
   const { user, system } = process.cpuUsage();

@@ -9,11 +9,11 @@ import { inputOf, planOf } from './pile-exchange.mjs';
 import { instance, numbersOf } from './pile-instances.mjs';
 import { joinedByHand } from './pile-by-hand.mjs';
 import { fewestBoards } from './clear-exhaustive.mjs';
+import { median } from './median.mjs';
 
 const scale = Number(process.env.RECKONER_PILE_SCALE ?? 1);
 const percent = (x) => `${(100 * x).toFixed(2)} %`;
 const sorted = (xs) => [...xs].sort((a, b) => a - b);
-const median = (xs) => sorted(xs)[Math.floor(xs.length / 2)];
 const ninth = (xs) => sorted(xs)[Math.ceil(0.9 * xs.length) - 1];
 let missed = 0;
 

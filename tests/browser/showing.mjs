@@ -5,8 +5,7 @@ import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { root } from '../../src/launch/prepare.mjs';
 import { cell, output, type, until } from './bench.mjs';
-
-const median = (list) => [...list].sort((a, b) => a - b)[list.length >> 1];
+import { median } from '../bench/median.mjs';
 
 export default {
   async 'the side panel finds a recipe by word, shows formula and sources, and puts a cell that runs into the notebook'(
