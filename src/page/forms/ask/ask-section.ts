@@ -74,7 +74,7 @@ export class AskSection {
 
   setNotebooks(listed: readonly ListedNotebook[]): void {
     this.#notebooks = listed.map(searchedNotebook);
-    this.#search.again();
+    this.#search.refresh();
   }
 
   async #load(): Promise<void> {
@@ -91,7 +91,7 @@ export class AskSection {
     this.#list.replaceChildren(...commonest.flatMap((name) => questionItem(this.#models.get(name))));
     this.#all.append(...topicLists([...this.#models.values()]));
     // What was typed while the questions were on their way is looked up now.
-    this.#search.again();
+    this.#search.refresh();
     // The questions do not wait for the glossary.
     void this.#loadWords();
     // A page that needs no recipes may be open already, with something typed in it.
@@ -102,7 +102,7 @@ export class AskSection {
     try {
       this.#words = await recipeClient.ask('words', null);
       this.#searchedWords = searchedWords(this.#words);
-      this.#search.again();
+      this.#search.refresh();
     } catch (error) {
       tell(messageOf(error), 10);
     }

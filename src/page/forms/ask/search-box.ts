@@ -51,7 +51,7 @@ export class SearchBox {
   }
 
   /** To be called when what can be found has changed: the choice stays on what it was on. */
-  again(): void {
+  refresh(): void {
     const chosen = this.#found[this.#at];
     this.#show();
     const isChosen = ({ kind, target }: Found): boolean => kind === chosen?.kind && target === chosen.target;

@@ -36,7 +36,7 @@ function questionSearch(forms: NotebookForms): SearchBox {
     () =>
       void recipeClient.models().then((models) => {
         questions = searchedQuestions(models.values());
-        box.again();
+        box.refresh();
       }),
     { once: true },
   );

@@ -111,7 +111,7 @@ export class CallView {
     if (document.activeElement !== this.#name) this.#name.value = now.call.name ?? '';
     this.#name.placeholder = '(no name)';
     const given = givenOf(now.call);
-    this.form.give(given);
+    this.form.showGiven(given);
     if (search) this.card.element.classList.add('busy');
     try {
       const context = await this.#context();

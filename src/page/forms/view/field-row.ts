@@ -81,7 +81,7 @@ export class FieldRow {
   }
 
   /** Another value, whose reading is not known yet; the rest stays as it was shown last. */
-  give(argument: Argument | undefined): void {
+  showArgument(argument: Argument | undefined): void {
     const last = this.#state;
     if (last === undefined || JSON.stringify(last.argument) === JSON.stringify(argument)) return;
     const isPlain = argument === undefined || isPlainArgument(argument);

@@ -78,9 +78,9 @@ export class RecipeForm {
   }
 
   /** Shows what is given now, while the answer to it is on its way: undo, redo and Enter do not wait for it. */
-  give(given: Readonly<Record<string, Argument>>): void {
+  showGiven(given: Readonly<Record<string, Argument>>): void {
     this.#given = given;
-    for (const { name } of this.host.model.inputs) this.#rows.get(name)?.give(given[name]);
+    for (const { name } of this.host.model.inputs) this.#rows.get(name)?.showArgument(given[name]);
   }
 
   show(given: Readonly<Record<string, Argument>>, outcome: Outcome | undefined): void {
