@@ -93,7 +93,10 @@ export default {
     );
     await page.keyboard.press('ControlOrMeta+z');
     await until('the cell is back', async () => (await page.locator('.jp-Cell').count()) === 5);
-    assert.match(await cell(page, 2).locator('.cm-content').innerText(), /half = width/);
+    // The editor of a cell that is put back is filled after its frame.
+    await until('its text is back', async () =>
+      /half = width/.test(await cell(page, 2).locator('.cm-content').innerText()),
+    );
   },
 
   async 'after Run all the view stays, and the line below the last cell adds one that is typed into'(bench) {
